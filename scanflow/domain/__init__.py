@@ -1,0 +1,1 @@
+"""The rules of the stock room: pure, without I/O, clock, web or database."""

@@ -1,0 +1,157 @@
+"""What can happen to a line, a stay, a card, a parcel and a round: one transition table each.
+
+What is not in a table is refused. States of orders and slots are not here: they are derived (`derive`).
+"""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from typing import TypeVar
+
+
+class LineState(StrEnum):
+    UNBOUND = "unbound"
+    WAITING = "waiting"
+    PICKED = "picked"
+    PACKED = "packed"
+    SHORT = "short"
+    RELEASED = "released"
+    CANCELLED = "cancelled"
+    RETURNED = "returned"
+
+
+class StayState(StrEnum):
+    STORED = "stored"
+    SHIPPED = "shipped"
+    WITHDRAWN = "withdrawn"
+    MOVED = "moved"
+
+
+class CardState(StrEnum):
+    TRAY = "tray"
+    HAND = "hand"
+    ON_ITEM = "on_item"
+    DUE = "due"
+    LOST = "lost"
+
+
+class ParcelState(StrEnum):
+    OPEN = "open"
+    ASIDE = "aside"
+    CLOSED = "closed"
+    DROPPED = "dropped"
+
+
+class RoundState(StrEnum):
+    OPEN = "open"
+    CLOSED = "closed"
+
+
+class Hold(StrEnum):
+    """Why a line stands still until a person settles it."""
+
+    UNKNOWN_CODE = "unknown_code"
+    SLOT_FREE = "slot_free"
+    STALE_CODE = "stale_code"
+    ALREADY_SOLD = "already_sold"
+    WITHDRAWN = "withdrawn"
+    DOUBTFUL = "doubtful"
+    CHANGED_AFTER_PICK = "changed_after_pick"
+    NOT_IN_FILE = "not_in_file"
+    BAD_ROW = "bad_row"
+    SUSPECT = "suspect"
+    CANCELLED_IN_BOX = "cancelled_in_box"
+
+
+State = TypeVar("State", LineState, StayState, CardState, ParcelState, RoundState)
+Table = dict[tuple[State, str], State]
+
+LINE: Table[LineState] = {
+    (LineState.UNBOUND, "settle"): LineState.WAITING,
+    (LineState.UNBOUND, "cancel"): LineState.CANCELLED,
+    (LineState.WAITING, "pick"): LineState.PICKED,
+    (LineState.WAITING, "miss"): LineState.SHORT,
+    (LineState.WAITING, "cancel"): LineState.CANCELLED,
+    (LineState.WAITING, "unbind"): LineState.UNBOUND,
+    (LineState.PICKED, "pack"): LineState.PACKED,
+    (LineState.PICKED, "put back"): LineState.WAITING,
+    (LineState.PICKED, "miss"): LineState.SHORT,
+    (LineState.PICKED, "cancel"): LineState.CANCELLED,
+    (LineState.PACKED, "take out"): LineState.PICKED,
+    (LineState.PACKED, "close"): LineState.RELEASED,
+    (LineState.SHORT, "find"): LineState.WAITING,
+    (LineState.SHORT, "cancel"): LineState.CANCELLED,
+    (LineState.RELEASED, "reopen"): LineState.PACKED,
+    (LineState.RELEASED, "return"): LineState.RETURNED,
+    (LineState.CANCELLED, "revive"): LineState.WAITING,
+    (LineState.RETURNED, "send again"): LineState.WAITING,
+}
+
+STAY: Table[StayState] = {
+    (StayState.STORED, "release"): StayState.SHIPPED,
+    (StayState.STORED, "withdraw"): StayState.WITHDRAWN,
+    (StayState.STORED, "move"): StayState.MOVED,
+    (StayState.SHIPPED, "reopen"): StayState.STORED,
+}
+
+CARD: Table[CardState] = {
+    (CardState.TRAY, "take"): CardState.HAND,
+    (CardState.TRAY, "see in tray"): CardState.TRAY,
+    (CardState.TRAY, "reopen"): CardState.ON_ITEM,
+    (CardState.TRAY, "lose"): CardState.LOST,
+    (CardState.HAND, "attach"): CardState.ON_ITEM,
+    (CardState.ON_ITEM, "release"): CardState.DUE,
+    (CardState.ON_ITEM, "see on item"): CardState.ON_ITEM,
+    (CardState.ON_ITEM, "lose"): CardState.LOST,
+    (CardState.DUE, "take"): CardState.HAND,
+    (CardState.DUE, "see in tray"): CardState.TRAY,
+    (CardState.DUE, "reopen"): CardState.ON_ITEM,
+    (CardState.DUE, "lose"): CardState.LOST,
+    (CardState.LOST, "take"): CardState.HAND,
+    (CardState.LOST, "see in tray"): CardState.TRAY,
+    (CardState.LOST, "see on item"): CardState.ON_ITEM,
+    (CardState.LOST, "release"): CardState.LOST,
+    (CardState.LOST, "reopen"): CardState.LOST,
+}
+
+PARCEL: Table[ParcelState] = {
+    (ParcelState.OPEN, "close"): ParcelState.CLOSED,
+    (ParcelState.OPEN, "set aside"): ParcelState.ASIDE,
+    (ParcelState.OPEN, "drop"): ParcelState.DROPPED,
+    (ParcelState.ASIDE, "resume"): ParcelState.OPEN,
+    (ParcelState.ASIDE, "drop"): ParcelState.DROPPED,
+    (ParcelState.CLOSED, "reopen"): ParcelState.OPEN,
+}
+
+ROUND: Table[RoundState] = {
+    (RoundState.OPEN, "close"): RoundState.CLOSED,
+}
+
+TABLES = {"line": LINE, "stay": STAY, "card": CARD, "parcel": PARCEL, "round": ROUND}
+
+LIVE = frozenset({LineState.WAITING, LineState.PICKED, LineState.PACKED, LineState.SHORT})
+
+FORWARD = frozenset({"pick", "pack", "close"})
+"""Events of a line that bring its thing nearer to the buyer; a held line refuses them."""
+
+CLOSING = (("line", "close"), ("stay", "release"), ("card", "release"))
+"""What closing a parcel does to each thing in it, as one step with the parcel's own `close`."""
+
+REOPENING = (("line", "reopen"), ("stay", "reopen"), ("card", "reopen"))
+"""The same, backwards."""
+
+
+class NotAllowed(Exception):
+    """An event that the table of this thing does not have in its present state."""
+
+    def __init__(self, state: str, event: str) -> None:
+        super().__init__(f"'{event}' is not possible while it is {state}")
+        self.state, self.event = state, event
+
+
+def step(table: Table[State], state: State, event: str) -> State:
+    """The state after `event`, or `NotAllowed`; the caller's state is untouched either way."""
+    try:
+        return table[state, event]
+    except KeyError:
+        raise NotAllowed(state, event) from None

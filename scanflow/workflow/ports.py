@@ -1,0 +1,114 @@
+"""What the workflow needs of storage, and how it says no."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any, Protocol, TypeVar
+
+from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
+
+T = TypeVar("T")
+
+
+class Refused(Exception):
+    """The call can't be done as the room stands. `extra` goes into the answer beside code and words."""
+
+    def __init__(self, code: str, detail: str, **extra: Any) -> None:
+        super().__init__(detail)
+        self.code, self.detail, self.extra = code, detail, extra
+
+
+class Invalid(Exception):
+    """A field of the call is wrong: `pointer` is its place as a JSON pointer (RFC 6901)."""
+
+    def __init__(self, pointer: str, code: str, detail: str) -> None:
+        super().__init__(detail)
+        self.pointer, self.code, self.detail = pointer, code, detail
+
+
+class Missing(Exception):
+    """The thing that the call is about does not exist."""
+
+
+@dataclass(frozen=True, slots=True)
+class Settings:
+    """How this shop works. `zone` is an IANA time zone name, for times that come without offset."""
+
+    auto_close: bool = True
+    scan_at_bin: bool = True
+    zone: str = "UTC"
+    name: str = "The stock room"
+
+
+@dataclass(frozen=True, slots=True)
+class Facts:
+    """One slot with its latest stay, that stay's item, its live line or else its last one, and that line's order."""
+
+    slot: Slot
+    stay: Stay | None = None
+    item: Item | None = None
+    line: Line | None = None
+    order: Order | None = None
+
+    @property
+    def taken(self) -> bool:
+        return self.stay is not None and self.stay.open
+
+    @property
+    def live_line(self) -> Line | None:
+        return self.line if self.taken and self.line is not None and self.line.live else None
+
+
+class Unit(Protocol):
+    """One unit of work: what is read and written in it stands or falls together.
+
+    `at` and `who` are the time and the actor of the call. A thing is named by its kind and its first field.
+    """
+
+    at: datetime
+    who: str
+    settings: Settings
+
+    def new_id(self) -> str: ...
+
+    def get(self, kind: type[T], name: str) -> T | None: ...
+
+    def find(self, kind: type[T], **equal: Any) -> tuple[T, ...]:
+        """All things of a kind whose fields equal these, in the order they were added."""
+        ...
+
+    def add(self, thing: object) -> None: ...
+
+    def put(self, thing: object) -> None:
+        """Replace the thing of the same kind and name."""
+        ...
+
+    def record(self, kind: str, data: Mapping[str, Any]) -> None:
+        """Append one entry to the ledger."""
+        ...
+
+    def set_settings(self, settings: Settings) -> None: ...
+
+    def facts(self, code: str) -> Facts | None: ...
+
+    def lowest_free(self, section: str) -> Slot | None:
+        """The free slot of the lowest number whose card is in the tray."""
+        ...
+
+    def free_slots(self, most_per_bin: int) -> dict[str, int]:
+        """Free slots per section with at most this many slots per bin, sections without any left out."""
+        ...
+
+    def last_scan(self, station: Station, spot: str) -> Scan | None: ...
+
+    def next_slip(self) -> int: ...
+
+
+def must(unit: Unit, kind: type[T], name: str) -> T:
+    """The thing of that name, or `Missing`."""
+    thing = unit.get(kind, name)
+    if thing is None:
+        raise Missing(f"There is no {kind.__name__.lower()} {name}.")
+    return thing
