@@ -6,15 +6,14 @@ All lengths in mm, x to the right and y down from the top left corner of the she
 from dataclasses import dataclass
 
 from labels import code128, slot_code, typeface
-from labels.paper import COLOURS, INK, WHITE, Paper
+from labels.paper import COLOURS, INK, TILE, WHITE, Paper
 
 X_MIN = 0.33
 X_MAX = 0.72
-_CAP_MIN = 4.65  # 16 minutes of arc at 1 m: 2 * 1000 * tan(16'/2), ISO 9241-3
+CAP_MIN = 4.65  # 16 minutes of arc at 1 m: 2 * 1000 * tan(16'/2), ISO 9241-3
 _CUT = 0.5  # how far a cut may stray into the card, each side
 _STRIP = 1.5  # the section's paper above the bars: what still shows when cards stand behind each other
 _GAP = 1.0
-_BAND = 0.13  # of the card's width
 _SMALL = 2.2  # cap height of the card text: read in the hand
 
 
@@ -122,7 +121,7 @@ def _bars(text: str, x_dimension: float, area: Area) -> list[Shape]:
 
 def _edge(paper: Paper, area: Area, below: Area) -> list[Shape]:
     """The section's paper along the top and left, and the white panel that keeps it away from the bars."""
-    band = area.width * _BAND
+    band = _band(area.width)
     panel = Rect(area.x, area.y + _STRIP, area.width, below.y - area.y - _STRIP, WHITE)
     return [
         Rect(area.x, area.y, area.width, area.height, WHITE),
@@ -134,35 +133,40 @@ def _edge(paper: Paper, area: Area, below: Area) -> list[Shape]:
     ]
 
 
+def _band(width: float) -> float:
+    """Width of the edge on a card of `width` mm: whole tiles of its pattern."""
+    return TILE * max(1, round(0.12 * width / TILE))
+
+
 def _plate(code: str, section_name: str, below: Area) -> list[Shape]:
     """The white plate: section letters at half height, number at full height, section name under them."""
-    left = below.x + below.width * _BAND + 2 * _GAP
+    left = below.x + _band(below.width) + 2 * _GAP
     plate = Rect(left, below.y, below.x + below.width - 2 * _GAP - left, below.height - 2 * _GAP, WHITE, 0.5, 1.5)
-    inner = plate.width - 4 * _GAP
-    name_cap = max(2.0, 0.12 * plate.height)
-    letters = slot_code.section_of(code)
-    number = code[len(letters) :]
-    cap = plate.height - name_cap - 3.6 * _GAP
-    size = cap / typeface.CAP_HEIGHT
-    length = _plate_length(letters, number, size)
-    size *= min(1.0, inner / length)
-    cap = size * typeface.CAP_HEIGHT
-    if cap < _CAP_MIN:
-        raise DoesNotFit(f"the number of {code} needs a larger card: {cap:.1f} mm high is below {_CAP_MIN} mm")
-    start = plate.x + (plate.width - _plate_length(letters, number, size)) / 2
+    inner = plate.width - 6 * _GAP
+    middle = plate.x + plate.width / 2
+    name_cap = max(2.0, 0.11 * plate.height)
     name_size = typeface.fit(section_name, name_cap, inner)
-    name_x = plate.x + (plate.width - typeface.width(section_name, name_size)) / 2
-    bottom = plate.y + plate.height
-    baseline = bottom - name_cap - 2.3 * _GAP
-    number_x = start + typeface.width(letters, size / 2, typeface.BOLD) + size * 0.06
+    name_line = plate.y + plate.height - 1.9 * _GAP
     return [
         plate,
-        Text(start, baseline, size / 2, letters, typeface.BOLD),
-        Text(number_x, baseline, size, number, typeface.BOLD),
-        Text(name_x, bottom - 1.4 * _GAP, name_size, section_name, typeface.REGULAR),
+        *_number(code, middle, plate.y + 1.9 * _GAP, name_line - name_cap - 1.5 * _GAP, inner),
+        Text(
+            middle - typeface.width(section_name, name_size) / 2, name_line, name_size, section_name, typeface.REGULAR
+        ),
     ]
 
 
-def _plate_length(letters: str, number: str, size: float) -> float:
-    bold = typeface.BOLD
-    return typeface.width(letters, size / 2, bold) + size * 0.06 + typeface.width(number, size, bold)
+def _number(code: str, middle: float, top: float, baseline: float, length: float) -> list[Shape]:
+    letters = slot_code.section_of(code)
+    number = code[len(letters) :]
+    per_size = (typeface.width(letters, 0.5, typeface.BOLD), 0.03, typeface.width(number, 1, typeface.BOLD))
+    size = min((baseline - top) / typeface.CAP_HEIGHT, length / sum(per_size))
+    cap_height = size * typeface.CAP_HEIGHT
+    if cap_height < CAP_MIN:
+        raise DoesNotFit(f"the number of {code} would be {cap_height:.1f} mm high, at least {CAP_MIN} mm can be read")
+    baseline -= (baseline - top - cap_height) / 2
+    start = middle - size * sum(per_size) / 2
+    return [
+        Text(start, baseline, size / 2, letters, typeface.BOLD),
+        Text(start + size * (per_size[0] + per_size[1]), baseline, size, number, typeface.BOLD),
+    ]

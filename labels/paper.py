@@ -13,11 +13,16 @@ TILE = 4.0
 
 Polyline = tuple[tuple[float, float], ...]
 
+
+def _dot(x: float, y: float) -> Polyline:
+    return tuple((x + 0.35 * math.cos(math.tau * i / 8), y + 0.35 * math.sin(math.tau * i / 8)) for i in range(9))
+
+
 _WAVE: Polyline = tuple((x / 4, 2 - 0.9 * math.sin(math.tau * x / 16)) for x in range(17))
 
 PATTERNS: dict[str, tuple[Polyline, ...]] = {
     "plain": (),
-    "dots": (((1, 1), (1, 1)), ((3, 3), (3, 3))),
+    "dots": (_dot(1, 1), _dot(3, 3)),
     "dashes": (((0.2, 1), (1.8, 1)), ((2.2, 3), (3.8, 3))),
     "zigzag": (((0, 3), (2, 1), (4, 3)),),
     "waves": (_WAVE,),
@@ -25,7 +30,7 @@ PATTERNS: dict[str, tuple[Polyline, ...]] = {
     "slants": (((0, 4), (4, 0)),),
     "crosses": (((1.2, 2), (2.8, 2)), ((2, 1.2), (2, 2.8))),
 }
-"""Strokes of a tile in mm, x to the right and y down, by name; a stroke from a point to itself is a dot."""
+"""Strokes of a tile in mm, x to the right and y down, by name."""
 
 
 @dataclass(frozen=True, slots=True)
