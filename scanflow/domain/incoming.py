@@ -1,0 +1,26 @@
+"""An order as it comes in, from a file or a program, before any of its lines is bound to a stay."""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class IncomingLine:
+    """One thing asked for: `reference` as written; `bad` says why the line could not be read, None if it could."""
+
+    reference: str
+    title: str = ""
+    listing: str = ""
+    bad: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class IncomingOrder:
+    """`number` is unique within its channel. Times are ISO 8601 as written: a date, or a time that may lack an offset,
+    in which case it is in the shop's zone.
+    """
+
+    number: str
+    channel: str = ""
+    ordered_at: str | None = None
+    ship_by: str | None = None
+    lines: tuple[IncomingLine, ...] = ()
