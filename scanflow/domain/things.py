@@ -123,7 +123,10 @@ class Stay:
 
 @dataclass(frozen=True, slots=True)
 class Order:
-    """What a buyer bought: its number, and what picking needs, nothing of the buyer. `slip` numbers its slip."""
+    """What a buyer bought: its number, and what picking needs, nothing of the buyer.
+
+    `slip` numbers its slip; `parcel` is the one being packed for it, open or set aside.
+    """
 
     id: str
     number: str
@@ -132,6 +135,7 @@ class Order:
     slip: int
     ordered_at: datetime | None = None
     ship_by: datetime | None = None
+    parcel: str | None = None
 
 
 @dataclass(frozen=True, slots=True)

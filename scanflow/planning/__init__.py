@@ -1,0 +1,1 @@
+"""Computations for decisions: pure."""

@@ -1,0 +1,258 @@
+"""Orders come in and their lines are bound; a person settles what is held."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable
+from dataclasses import replace
+from datetime import datetime
+from enum import StrEnum
+
+from labels import slot_code
+from scanflow.domain.binding import Asked, Bound, Found, bind
+from scanflow.domain.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.life import Hold, LineState
+from scanflow.domain.things import Item, Line, Order, Section, Stay
+from scanflow.workflow.ports import Invalid, Refused, Unit, must
+from scanflow.workflow.times import instant
+
+
+class Outcome(StrEnum):
+    NEW = "new"
+    CHANGED = "changed"
+    UNCHANGED = "unchanged"
+
+
+def receive(unit: Unit, incoming: IncomingOrder) -> tuple[Order, Outcome]:
+    """Take an order in, once: its number is unique per channel, and the same again changes nothing.
+
+    A later version binds its new lines, holds absent ones (`not_in_file`) and changed ones; nothing is dropped.
+    """
+    known = unit.find(Order, number=incoming.number, channel=incoming.channel)
+    if known:
+        return _receive_again(unit, known[0], incoming)
+    ordered_at, ship_by = _times(unit, incoming)
+    order = Order(unit.new_id(), incoming.number, incoming.channel, unit.at, unit.next_slip(), ordered_at, ship_by)
+    unit.add(order)
+    lines = [_new_line(unit, order, place, line) for place, line in enumerate(incoming.lines, 1)]
+    unit.record(
+        "order received",
+        {"order": order.id, "number": order.number, "channel": order.channel, "lines": [_told(x) for x in lines]},
+    )
+    return order, Outcome.NEW
+
+
+def _times(unit: Unit, incoming: IncomingOrder) -> tuple[datetime | None, datetime | None]:
+    times = []
+    for name in ("ordered_at", "ship_by"):
+        try:
+            times.append(instant(getattr(incoming, name), unit.settings.zone))
+        except (ValueError, OverflowError) as error:
+            raise Invalid(f"/{name}", "bad_time", "Write times like 2026-11-03T14:05:00+01:00.") from error
+    return times[0], times[1]
+
+
+def _told(line: Line) -> dict[str, str | None]:
+    return {"line": line.id, "reference": line.reference, "stay": line.stay, "hold": line.hold}
+
+
+def _new_line(unit: Unit, order: Order, position: int, incoming: IncomingLine) -> Line:
+    line = Line(unit.new_id(), order.id, position, incoming.reference, incoming.title, incoming.listing)
+    bound = _bind(unit, order, incoming)
+    if bound.stay is not None:
+        line = replace(line.after("settle"), stay=bound.stay)
+    line = line.held(bound.hold, bound.why) if bound.hold else line
+    unit.add(line)
+    return line
+
+
+def _bind(unit: Unit, order: Order, line: IncomingLine) -> Bound:
+    widths = {section.code: section.digits for section in unit.find(Section)}
+    try:
+        named = slot_code.parse_reference(line.reference, widths)
+    except slot_code.CodeError:
+        return bind(Asked(False, bad=line.bad), Found())
+    asked = Asked(True, named.turn, line.title, line.listing, order.ordered_at, line.bad)
+    facts = unit.facts(named.code)
+    if facts is None:
+        return bind(replace(asked, known=False), Found())
+    turn = named.turn if named.turn is not None else facts.slot.turns
+    stays = unit.find(Stay, code=named.code, turn=turn)
+    if not stays:
+        return bind(asked, Found(turns=facts.slot.turns))
+    latest = unit.find(Stay, item=stays[0].item)[-1]
+    return bind(
+        asked,
+        Found(stays[0], latest, unit.get(Item, latest.item), _wanted_by(unit, latest), facts.slot.turns),
+    )
+
+
+def _wanted_by(unit: Unit, stay: Stay) -> str | None:
+    """The number of the order that has the thing, or had it shipped."""
+    for line in unit.find(Line, stay=stay.id):
+        if line.live or line.state is LineState.RELEASED:
+            return must(unit, Order, line.order).number
+    return None
+
+
+def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[Order, Outcome]:
+    ordered_at, ship_by = _times(unit, incoming)
+    newer = replace(order, ordered_at=ordered_at or order.ordered_at, ship_by=ship_by or order.ship_by)
+    lines = unit.find(Line, order=order.id)
+    left: dict[str, list[Line]] = defaultdict(list)
+    for line in lines:
+        left[_same(line.reference)].append(line)
+    changes = []
+    for wanted in incoming.lines:
+        old = left[_same(wanted.reference)]
+        if old:
+            changes += _compare(unit, old.pop(0), wanted)
+        else:
+            changes.append(_new_line(unit, newer, len(lines) + len(changes) + 1, wanted))
+    changes += [line for gone in left.values() for line in _absent(unit, gone)]
+    if newer == order and not changes:
+        return order, Outcome.UNCHANGED
+    unit.put(newer)
+    unit.record("order changed", {"order": order.id, "number": order.number, "lines": [_told(x) for x in changes]})
+    return newer, Outcome.CHANGED
+
+
+def _same(reference: str) -> str:
+    return slot_code.compact(reference)
+
+
+def _compare(unit: Unit, line: Line, wanted: IncomingLine) -> list[Line]:
+    """The line if the order now says something else of it; a live one is held for a person to look."""
+    if (wanted.title, wanted.listing) == (line.title, line.listing):
+        return []
+    new = replace(line, title=wanted.title, listing=wanted.listing)
+    if line.live and line.hold is None:
+        touched = line.state in (LineState.PICKED, LineState.PACKED)
+        hold = Hold.CHANGED_AFTER_PICK if touched else Hold.DOUBTFUL
+        new = new.held(hold, f"The order now says “{wanted.title}”, before it said “{line.title}”.")
+    unit.put(new)
+    return [new]
+
+
+def _absent(unit: Unit, lines: Iterable[Line]) -> list[Line]:
+    held = [
+        line.held(Hold.NOT_IN_FILE, "The order came again without this line.")
+        for line in lines
+        if line.live and line.hold is None
+    ]
+    for line in held:
+        unit.put(line)
+    return held
+
+
+def cancel(unit: Unit, order_id: str, line_id: str | None = None) -> Order:
+    """Cancel one line or all that can be. What lies in a parcel is only held: it must come out by a scan first."""
+    order = must(unit, Order, order_id)
+    lines = unit.find(Line, order=order_id)
+    if line_id is not None:
+        lines = tuple(line for line in lines if line.id == line_id)
+        if not lines:
+            raise Invalid("/line", "unknown_line", "The order has no such line.")
+    open_lines = [line for line in lines if line.live or line.state is LineState.UNBOUND]
+    if not open_lines and any(line.state is LineState.RELEASED for line in lines):
+        raise Refused("already_released", "It has left. Nothing can be cancelled.")
+    cancelled = [_cancel(unit, line) for line in open_lines]
+    if cancelled:
+        unit.record("cancelled", {"order": order.id, "number": order.number, "lines": [x.id for x in cancelled]})
+    return order
+
+
+def _cancel(unit: Unit, line: Line) -> Line:
+    if line.state is LineState.PACKED:
+        new = line.held(Hold.CANCELLED_IN_BOX, "Cancelled while in the parcel. Take it out with a scan.")
+    else:
+        new = line.after("cancel").freed()
+    unit.put(new)
+    return new
+
+
+def settle(unit: Unit, line_id: str, stay_id: str | None = None) -> Line:
+    """A person decides: this stay it is (`stay_id`), or the one it is bound to; the hold goes."""
+    line = must(unit, Line, line_id)
+    if line.hold is Hold.CANCELLED_IN_BOX:
+        raise Refused("still_in_box", "It was cancelled. Take it out of the parcel with a scan.")
+    target = stay_id or line.stay
+    if line.state is LineState.UNBOUND and target is None:
+        raise Invalid("/stay", "required", "Say which thing this line means.")
+    new = line.freed()
+    if target != line.stay and target is not None:
+        _check_wanted(unit, target)
+        new = replace(_unbound(new).after("settle"), stay=target)
+    unit.put(new)
+    unit.record("settled", {"line": line.id, "stay": target, "hold": line.hold})
+    return new
+
+
+def _unbound(line: Line) -> Line:
+    """The line free of its stay: what was picked for it has to go back, what is packed must come out first."""
+    match line.state:
+        case LineState.UNBOUND:
+            return line
+        case LineState.PACKED:
+            raise Refused("still_in_box", "Take the other thing out of the parcel with a scan first.")
+        case LineState.PICKED:
+            line = line.after("put back")
+        case LineState.SHORT:
+            line = line.after("find")
+    return replace(line.after("unbind"), stay=None, round=None, basket=None)
+
+
+def _check_wanted(unit: Unit, stay_id: str) -> None:
+    stay = unit.get(Stay, stay_id)
+    if stay is None:
+        raise Invalid("/stay", "unknown_stay", "There is no such stay.")
+    if not stay.open:
+        raise Refused("not_in_stock", "That thing has left its slot.")
+    for line in unit.find(Line, stay=stay_id):
+        if line.live:
+            number = must(unit, Order, line.order).number
+            raise Refused("has_live_line", f"Order {number} wants that thing.")
+
+
+def short(unit: Unit, line_id: str, note: str = "") -> Line:
+    """Its thing is not where it should be."""
+    return _step(unit, line_id, "miss", "short", note)
+
+
+def found(unit: Unit, line_id: str) -> Line:
+    """It turned up; the line waits again."""
+    return _step(unit, line_id, "find", "found")
+
+
+def _step(unit: Unit, line_id: str, event: str, kind: str, note: str = "") -> Line:
+    line = must(unit, Line, line_id).after(event)
+    unit.put(line)
+    unit.record(kind, {"line": line.id, "note": note})
+    return line
+
+
+def hold(unit: Unit, line_id: str, why: str) -> Line:
+    """“Not this thing”: the line stands still until a person settles it."""
+    line = must(unit, Line, line_id)
+    if not line.live:
+        raise Refused("not_allowed", f"The line is {line.state}; there is nothing to hold.")
+    if line.hold is Hold.CANCELLED_IN_BOX:
+        raise Refused("still_in_box", "It was cancelled. Take it out of the parcel with a scan.")
+    line = line.held(Hold.SUSPECT, why)
+    unit.put(line)
+    unit.record("held", {"line": line.id, "why": why})
+    return line
+
+
+def revive(unit: Unit, line_id: str) -> Line:
+    """A cancelled line is wanted after all, while its thing is in stock and no other order has it."""
+    line = must(unit, Line, line_id)
+    new = line.after("revive")
+    if line.stay is None:
+        raise Refused("not_allowed", "The line names no thing. Send the order again.")
+    latest = unit.find(Stay, item=must(unit, Stay, line.stay).item)[-1]
+    _check_wanted(unit, latest.id)
+    new = replace(new, stay=latest.id, round=None, basket=None)
+    unit.put(new)
+    unit.record("revived", {"line": line.id, "stay": latest.id})
+    return new

@@ -1,0 +1,104 @@
+"""One walk through the room for the orders that wait."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+
+from scanflow.domain.derive import OrderState, order_state, stands_in
+from scanflow.domain.life import LineState, RoundState
+from scanflow.domain.things import Bin, Line, Order, Rack, Round, Slot, Stay, Stop
+from scanflow.planning import room, walking
+from scanflow.workflow.ports import Invalid, Unit, must
+
+
+@dataclass(frozen=True, slots=True)
+class LeftOut:
+    """An order that is not on the round, and why: `held`, `on_round` or `not_waiting`."""
+
+    order: str
+    why: str
+
+
+def open_round(unit: Unit, order_ids: Iterable[str] | None = None) -> tuple[Round, tuple[LeftOut, ...]]:
+    """Plan a round for these orders, or for all that wait; its stops stand in the order to walk.
+
+    A round without stops is closed at once.
+    """
+    orders = _orders(unit, order_ids)
+    round_ = Round(unit.new_id(), unit.at)
+    unit.add(round_)
+    left_out: list[LeftOut] = []
+    chosen: list[tuple[Line, str]] = []
+    basket = 0
+    for order in orders:
+        lines = unit.find(Line, order=order.id)
+        why = _left_out(unit, lines)
+        if why:
+            left_out.append(LeftOut(order.id, why))
+            continue
+        basket += 1
+        waiting = [line for line in lines if line.state is LineState.WAITING]
+        chosen += [(replace(line, round=round_.id, basket=basket), _bin_of(unit, line)) for line in waiting]
+    for position, (line, where) in enumerate(_walk(unit, chosen), 1):
+        unit.put(line)
+        unit.add(Stop(round_.id, position, line.id, where))
+    if not chosen:
+        round_ = round_.after("close")
+        unit.put(round_)
+    unit.record("round opened", {"round": round_.id, "lines": [line.id for line, _ in chosen]})
+    return round_, tuple(left_out)
+
+
+def _orders(unit: Unit, order_ids: Iterable[str] | None) -> list[Order]:
+    """The orders asked for, or all with a line that waits; the most urgent first."""
+    if order_ids is None:
+        waiting = unit.find(Line, state=LineState.WAITING)
+        orders = [must(unit, Order, name) for name in dict.fromkeys(line.order for line in waiting)]
+        return sorted(orders, key=lambda order: (order.ship_by or order.received, order.slip))
+    orders = []
+    for place, name in enumerate(dict.fromkeys(order_ids)):
+        order = unit.get(Order, name)
+        if order is None:
+            raise Invalid(f"/orders/{place}", "unknown_order", "There is no such order.")
+        orders.append(order)
+    return orders
+
+
+def _left_out(unit: Unit, lines: tuple[Line, ...]) -> str:
+    if order_state(lines) is OrderState.HELD:
+        return "held"
+    waiting = [line for line in lines if line.state is LineState.WAITING]
+    if not waiting:
+        return "not_waiting"
+    rounds = {line.round for line in waiting if line.round is not None}
+    if any(must(unit, Round, name).state is RoundState.OPEN for name in rounds):
+        return "on_round"
+    return ""
+
+
+def _bin_of(unit: Unit, line: Line) -> str:
+    return stands_in(must(unit, Slot, must(unit, Stay, line.stay or "").code))
+
+
+def _walk(unit: Unit, chosen: list[tuple[Line, str]]) -> list[tuple[Line, str]]:
+    """The same, in the order of the shortest walk from the table and back to it."""
+    by_bin: dict[str, list[tuple[Line, str]]] = defaultdict(list)
+    for line, where in chosen:
+        by_bin[where].append((line, where))
+    racks = {rack.name: rack for rack in unit.find(Rack)}
+    bins = [must(unit, Bin, name) for name in by_bin]
+    spots = [room.spot(racks[each.rack], each) for each in bins]
+    length = max((rack.start + room.RACK_WIDTH for rack in racks.values()), default=room.RACK_WIDTH)
+    aisles = max((rack.aisle for rack in racks.values()), default=0) + 1
+    tour = walking.ladder_tour(walking.Ladder(aisles, room.AISLE_PITCH, length), spots)
+    return [pair for index in tour.order for pair in by_bin[bins[index].name]]
+
+
+def close_round(unit: Unit, round_id: str) -> Round:
+    """The walk is over; what was not picked waits for another round."""
+    round_ = must(unit, Round, round_id).after("close")
+    unit.put(round_)
+    unit.record("round closed", {"round": round_.id})
+    return round_

@@ -1,0 +1,345 @@
+"""A card is held before a station: judged, stepped, recorded, answered once; and its undo."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from typing import Any
+
+from labels import slot_code
+from scanflow.domain import advice
+from scanflow.domain.derive import order_state
+from scanflow.domain.life import LineState, ParcelState
+from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Section, Sighting, Station, Stay
+from scanflow.domain.verdict import Look, Reason, effects, judge
+from scanflow.workflow import parcels, slips
+from scanflow.workflow.ports import Facts, Invalid, Refused, Unit, must
+
+Answer = dict[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """One reading as it came in.
+
+    `texts` are all texts in view, one for a wedge or a keyboard. `image` says that they were decoded from a picture,
+    where codes that are not the shop's don't count. `body` is the fingerprint of the whole call. `at` is the
+    client's clock: only recorded, but its presence says that the scan waited for the network.
+    """
+
+    station: Station
+    key: str
+    texts: tuple[str, ...]
+    body: str
+    via: str = "wedge"
+    image: bool = False
+    round: str | None = None
+    table: str = "main"
+    bin: str | None = None
+    take_out: bool = False
+    at: str | None = None
+
+    @property
+    def spot(self) -> str:
+        """What the station is at: the round, the table, the bin."""
+        spots = {Station.BIN: self.round, Station.TABLE: self.table, Station.SHELF: self.bin}
+        return spots.get(self.station) or ""
+
+
+def earlier(unit: Unit, key: str, body: str) -> Answer | None:
+    """The answer this key had, as a replay; `key_reused` if it came with another body."""
+    scan = unit.get(Scan, key)
+    if scan is None:
+        return None
+    if scan.body != body:
+        raise Invalid("/key", "key_reused", "This key was used for another scan.")
+    return {**json.loads(scan.answer), "replayed": True}
+
+
+def scan(unit: Unit, reading: Reading) -> Answer:
+    """Judge one reading and do what it entails, as one step with its ledger entry.
+
+    Raises `Invalid` where there can be no verdict: an unknown round or bin, one that is missing, a key reused.
+    """
+    before = earlier(unit, reading.key, reading.body)
+    if before is not None:
+        return before
+    round_ = _round(unit, reading)
+    _check_bin(unit, reading)
+    slip, card, unread = _read(unit, reading)
+    if slip is not None:
+        answer, was = slips.open_by_slip(unit, slip, reading.table), ""
+        return _keep(unit, reading, None, answer, was)
+    look = _look(unit, reading, card, unread, round_)
+    repeated = _repeated(unit, reading, look)
+    if repeated is not None:
+        return _keep(unit, reading, look, repeated, "")
+    reason = judge(look)
+    if reason is not None:
+        _sight(unit, look, reading, accepted=False)
+        return _keep(unit, reading, look, _answer(unit, look, reason), "")
+    return _accept(unit, reading, look)
+
+
+def _round(unit: Unit, reading: Reading) -> Round | None:
+    if reading.station is not Station.BIN:
+        return None
+    if reading.round is None:
+        raise Invalid("/round", "required", "Say which round this is.")
+    round_ = unit.get(Round, reading.round)
+    if round_ is None:
+        raise Invalid("/round", "unknown_round", "There is no such round.")
+    return round_
+
+
+def _check_bin(unit: Unit, reading: Reading) -> None:
+    if reading.bin is None:
+        if reading.station is Station.SHELF:
+            raise Invalid("/bin", "required", "Say which bin this is.")
+    elif unit.get(Bin, reading.bin) is None:
+        raise Invalid("/bin", "unknown_bin", f"There is no bin {reading.bin}.")
+
+
+def _read(unit: Unit, reading: Reading) -> tuple[Order | None, Facts | None, Reason | None]:
+    """The slip or the card in view, or why there is none."""
+    orders: dict[str, Order] = {}
+    cards: dict[str, Facts] = {}
+    problems: list[Reason] = []
+    for text in reading.texts:
+        try:
+            if slot_code.is_slip_like(text):
+                number = slot_code.parse_slip(text)
+                orders |= {order.id: order for order in unit.find(Order, slip=number)}
+            else:
+                facts = unit.facts(slot_code.parse_card(text, _widths(unit, text)))
+                cards |= {facts.slot.code: facts} if facts else {}
+        except slot_code.BadCheck:
+            problems.append(Reason.BAD_CHECK)
+        except slot_code.BadFormat:
+            problems.append(Reason.UNKNOWN_CODE)
+    if len(orders) + len(cards) > 1:
+        return None, None, Reason.MANY_CODES
+    if cards:
+        return None, next(iter(cards.values())), None
+    if orders and reading.station is Station.TABLE:
+        return next(iter(orders.values())), None, None
+    if not any(text.strip() for text in reading.texts):
+        return None, None, Reason.UNREADABLE
+    return None, None, Reason.BAD_CHECK if Reason.BAD_CHECK in problems else Reason.UNKNOWN_CODE
+
+
+def _widths(unit: Unit, text: str) -> dict[str, int] | None:
+    """The sections' number widths, asked for only where O or I makes a text ambiguous."""
+    if slot_code.compact(text)[1:2] in ("O", "I"):
+        return {section.code: section.digits for section in unit.find(Section)}
+    return None
+
+
+def _look(unit: Unit, reading: Reading, facts: Facts | None, unread: Reason | None, round_: Round | None) -> Look:
+    at_table = reading.station is Station.TABLE
+    return Look(
+        station=reading.station,
+        unread=unread,
+        slot=facts.slot if facts else None,
+        stay=facts.stay if facts else None,
+        item=facts.item if facts else None,
+        line=facts.line if facts else None,
+        order=facts.order if facts else None,
+        round=round_,
+        parcel=parcels.open_parcel_at(unit, reading.table) if at_table else None,
+        bin=reading.bin,
+        take_out=reading.take_out and at_table,
+        late=reading.at is not None,
+        by_bin=unit.settings.scan_at_bin,
+    )
+
+
+def _repeated(unit: Unit, reading: Reading, look: Look) -> Answer | None:
+    """The answer of the scan just before, if this is the same card again and all stands as that scan left it."""
+    if look.slot is None:
+        return None
+    last = unit.last_scan(reading.station, reading.spot)
+    if last is None or not last.accepted or last.code != look.slot.code or last.take_out != look.take_out:
+        return None
+    answer: Answer = json.loads(last.answer)
+    line = look.line if look.line is not None and look.line.id == last.line else None
+    if last.line is not None and (line is None or line.state != answer["line_state"]):
+        return None
+    if reading.station is Station.TABLE and not _same_parcel(unit, last, answer, look.parcel):
+        return None
+    if look.round is not None and look.round.state != "open":
+        return None
+    if last.line is None and look.taken is (reading.station is Station.TRAY):
+        return None
+    return {**answer, "changed": False, "replayed": False}
+
+
+def _same_parcel(unit: Unit, last: Scan, answer: Answer, now: Parcel | None) -> bool:
+    """Whether the table's parcel is the one of the last scan, or that scan closed it and none was opened since."""
+    if answer["parcel_state"] != ParcelState.CLOSED:
+        return now is not None and now.id == last.parcel
+    then = must(unit, Parcel, last.parcel or "")
+    return now is None and then.state is ParcelState.CLOSED
+
+
+def _sight(unit: Unit, look: Look, reading: Reading, *, accepted: bool) -> None:
+    if look.slot is None:
+        return
+    place = reading.spot
+    if reading.station is Station.BIN:
+        place = reading.bin or look.slot.bin
+    unit.put(replace(look.slot, seen=Sighting(reading.station, place, accepted)))
+
+
+def _accept(unit: Unit, reading: Reading, look: Look) -> Answer:
+    slot, line = look.slot, look.line if look.live else None
+    was = line.state.value if line else ""
+    card_before, seen_before = (slot.card, slot.seen) if slot else (None, None)
+    for table, event in effects(look):
+        if table == "card" and slot is not None:
+            slot = slot.after(event)
+        elif line is not None:
+            line = _after(line, event, look, reading.key)
+    if slot is not None:
+        look = replace(look, slot=slot)
+        _sight(unit, look, reading, accepted=True)
+    changed = line is not look.line if look.live else slot is not None and slot.card is not card_before
+    if reading.station is Station.SHELF and not changed:
+        changed = seen_before is None or seen_before.place != reading.bin
+    if line is not None:
+        unit.put(line)
+        look = replace(look, line=line)
+    released = _close_if_complete(unit, look, reading)
+    return _keep(unit, reading, look, _answer(unit, look, None, changed=changed, released=released), was)
+
+
+def _after(line: Line, event: str, look: Look, key: str) -> Line:
+    line = line.after(event, key)
+    match event:
+        case "pack":
+            return replace(line, parcel=look.parcel.id if look.parcel else None)
+        case "take out":
+            return replace(line, parcel=None)
+        case "cancel":
+            return replace(line.freed(), scan=key)
+    return line
+
+
+def _close_if_complete(unit: Unit, look: Look, reading: Reading) -> tuple[str, ...]:
+    """Close the parcel when the scan packed the last line its orders still want, if the shop likes that."""
+    parcel = look.parcel
+    if parcel is None or look.take_out or not unit.settings.auto_close:
+        return ()
+    if parcels.still_wanted(parcels.lines_of(unit, parcel.orders)):
+        return ()
+    return parcels.close_parcel(unit, parcel.id, scan=reading.key)
+
+
+def _answer(
+    unit: Unit, look: Look, reason: Reason | None, *, changed: bool = False, released: Sequence[str] = ()
+) -> Answer:
+    line = unit.get(Line, look.line.id) if look.line else None
+    order = look.order if line else None
+    lines = unit.find(Line, order=order.id) if order else ()
+    parcel = unit.get(Parcel, look.parcel.id) if look.parcel else None
+    if reason is None:
+        words = advice.acceptance(look, _missing(unit, parcel, released), released)
+    else:
+        words = advice.refusal(reason, look)
+    return {
+        "verdict": "accepted" if reason is None else "refused",
+        "reason": reason,
+        "advice": words,
+        "replayed": False,
+        "changed": changed,
+        "code": look.slot.code if look.slot else None,
+        "title": look.item.title if look.item and look.taken else None,
+        "photo": None,
+        "order": order.id if order else None,
+        "order_number": order.number if order else None,
+        "line": line.id if line else None,
+        "line_state": line.state if line else None,
+        "order_state": order_state(lines) if order else None,
+        "parcel": parcel.id if parcel else None,
+        "parcel_state": parcel.state if parcel else None,
+        "released": list(released),
+    }
+
+
+def _missing(unit: Unit, parcel: Parcel | None, released: Sequence[str]) -> list[str]:
+    if parcel is None or released:
+        return []
+    wanted = parcels.still_wanted(parcels.lines_of(unit, parcel.orders))
+    stays = (unit.get(Stay, line.stay) if line.stay else None for line in wanted)
+    return [stay.code if stay else line.reference for stay, line in zip(stays, wanted, strict=True)]
+
+
+def _keep(unit: Unit, reading: Reading, look: Look | None, answer: Answer, was: str) -> Answer:
+    """Record the scan with its answer, under its key, and in the ledger."""
+    kept = Scan(
+        key=reading.key,
+        body=reading.body,
+        station=reading.station,
+        spot=reading.spot,
+        code=answer["code"],
+        take_out=look.take_out if look else False,
+        accepted=answer["verdict"] == "accepted",
+        changed=answer["changed"],
+        line=answer["line"],
+        parcel=answer["parcel"],
+        answer=json.dumps(answer),
+        was=was,
+    )
+    unit.add(kept)
+    told = ("verdict", "reason", "changed", "code", "order_number", "line", "line_state", "parcel", "parcel_state")
+    unit.record(
+        "scan",
+        {
+            "station": reading.station,
+            "spot": reading.spot,
+            "key": reading.key,
+            "text": list(reading.texts),
+            "via": reading.via,
+            "client_at": reading.at,
+            "take_out": kept.take_out,
+            **{name: answer[name] for name in told},
+            "released": answer["released"],
+        },
+    )
+    return answer
+
+
+BACK: dict[tuple[str, str], tuple[str, ...]] = {
+    (LineState.WAITING, LineState.PICKED): ("put back",),
+    (LineState.SHORT, LineState.PICKED): ("put back", "miss"),
+    (LineState.PICKED, LineState.PACKED): ("take out",),
+    (LineState.WAITING, LineState.PACKED): ("take out", "put back"),
+    (LineState.SHORT, LineState.PACKED): ("take out", "put back", "miss"),
+}
+"""(state before the scan, state now) → the events that undo it. Undo only steps back: forward needs a scan."""
+
+
+def undo(unit: Unit, key: str) -> Line:
+    """Take back what a scan did to its line, if nothing has changed the line since.
+
+    A parcel that the scan closed is reopened in the same step: `slot_reused` once a slot has a newer stay.
+    """
+    scan_ = must(unit, Scan, key)
+    if not scan_.accepted or not scan_.changed or scan_.line is None:
+        raise Refused("nothing_to_undo", "This scan changed nothing that can be taken back.")
+    line = must(unit, Line, scan_.line)
+    if line.scan != key:
+        raise Refused("changed_since", "The line was changed since. Scan again instead.")
+    if json.loads(scan_.answer)["parcel_state"] == ParcelState.CLOSED:
+        parcels.reopen(unit, scan_.parcel or "")
+        line = must(unit, Line, line.id)
+    events = BACK.get((scan_.was, line.state))
+    if events is None:
+        raise Refused("nothing_to_undo", "This can't be taken back. Scan the card again instead.")
+    for event in events:
+        line = line.after(event)
+    line = replace(line, parcel=line.parcel if line.state is LineState.PACKED else None)
+    unit.put(line)
+    unit.record("undone", {"key": key, "line": line.id, "line_state": line.state})
+    return line

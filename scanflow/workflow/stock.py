@@ -1,0 +1,234 @@
+"""Sections and their slots; a thing is put away, moved, withdrawn."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from labels import slot_code
+from scanflow.domain.derive import SlotState, slot_state
+from scanflow.domain.life import LineState
+from scanflow.domain.things import Bin, Item, Line, Rack, Section, Slot, Stay
+from scanflow.planning import room
+from scanflow.workflow.ports import Facts, Invalid, Missing, Refused, Unit, must
+
+
+def add_section(unit: Unit, code: str, name: str, slots_per_bin: int, colour: str, digits: int = 3) -> Section:
+    """A kind and bulk of goods with letters of its own; `section_exists` when they are in use."""
+    if unit.get(Section, code) is not None:
+        raise Refused("section_exists", f"Section {code} exists. Choose other letters.")
+    section = Section(code, name, slots_per_bin, colour, digits)
+    unit.add(section)
+    unit.record("section added", {"section": code, "name": name, "slots_per_bin": slots_per_bin, "colour": colour})
+    return section
+
+
+def add_slots(unit: Unit, code: str, count: int, rack: str | None = None) -> tuple[Slot, ...]:
+    """More slots with the next numbers; a section's bins are filled in order, new bins stand on `rack` if it has room.
+
+    Their cards count as in the tray.
+    """
+    section = must(unit, Section, code)
+    if section.last + count >= 10**section.digits:
+        raise Invalid("/count", "too_many", f"Section {code} has numbers up to {10**section.digits - 1}.")
+    bins = _bins_for(unit, section, rack)
+    in_bin = section.last % section.slots_per_bin
+    here = next(bins)
+    slots = []
+    for number in range(section.last + 1, section.last + count + 1):
+        if in_bin == section.slots_per_bin:
+            here, in_bin = next(bins), 0
+        slots.append(Slot(slot_code.make(code, number, section.digits), code, number, here.name))
+        in_bin += 1
+    for slot in slots:
+        unit.add(slot)
+    unit.put(replace(section, last=section.last + count))
+    unit.record("slots added", {"section": code, "first": slots[0].code, "last": slots[-1].code})
+    return tuple(slots)
+
+
+def _bins_for(unit: Unit, section: Section, rack: str | None) -> Iterator[Bin]:
+    """The section's last bin while it has room, then new bins, on the wanted rack first, then on others."""
+    mine = unit.find(Bin, section=section.code)
+    if mine and section.last % section.slots_per_bin:
+        yield mine[-1]
+    racks = list(unit.find(Rack))
+    wanted = rack or (mine[-1].rack if mine else None)
+    if wanted is not None and all(each.name != wanted for each in racks):
+        racks.append(_new_rack(unit, racks, wanted))
+    bins = unit.find(Bin)
+    first = [each for each in racks if each.name == wanted]
+    empty = [each for each in racks if each.name != wanted and all(b.rack != each.name for b in bins)]
+    for each in first + empty:
+        yield from _new_bins(unit, section, each, bins)
+    while True:
+        racks.append(_new_rack(unit, racks))
+        yield from _new_bins(unit, section, racks[-1], bins)
+
+
+def _new_rack(unit: Unit, racks: list[Rack], name: str | None = None) -> Rack:
+    rack = room.next_rack(racks, name)
+    unit.add(rack)
+    return rack
+
+
+def _new_bins(unit: Unit, section: Section, rack: Rack, bins: tuple[Bin, ...]) -> Iterator[Bin]:
+    for tier, position in room.free_places(rack.name, bins):
+        new = Bin(f"{rack.name}-{tier}-{position}", rack.name, tier, position, section.code)
+        unit.add(new)
+        yield new
+
+
+def place_rack(unit: Unit, name: str, aisle: int, start: float) -> Rack:
+    """Say where a rack stands: its aisle, and metres from the front cross-aisle."""
+    rack = replace(must(unit, Rack, name), aisle=aisle, start=start)
+    unit.put(rack)
+    unit.record("rack placed", {"rack": name, "aisle": aisle, "start_mm": round(start * 1000)})
+    return rack
+
+
+def put_away(
+    unit: Unit,
+    title: str,
+    listing: str = "",
+    notes: str = "",
+    *,
+    text: str | None = None,
+    code: str | None = None,
+    section: str | None = None,
+) -> Stay:
+    """Store a thing: by the card in hand (`text`), in a chosen slot (`code`), or in a section's lowest free slot.
+
+    Refused: `taken`, `card_due`, `retired`, `section_full` (with the free slots of sections of equal or greater
+    bulk). Only a card in hand may be handed out again before it was seen in the tray.
+    """
+    if text is not None:
+        slot = _in_hand(unit, text)
+    elif code is not None:
+        slot = _free_slot(unit, code, "/code")
+    else:
+        slot = _lowest_free(unit, section or "")
+    item = Item(unit.new_id(), title, listing, notes)
+    unit.add(item)
+    stay = _begin(unit, slot, item.id)
+    unit.record("put away", {"stay": stay.id, "code": stay.code, "turn": stay.turn, "title": title, "listing": listing})
+    return stay
+
+
+def card_facts(unit: Unit, text: str, pointer: str = "/text") -> Facts:
+    """The slot of a card text, or `Invalid` at `pointer`: `bad_check`, `unknown_code`."""
+    try:
+        code = slot_code.parse_card(text, {each.code: each.digits for each in unit.find(Section)})
+    except slot_code.BadCheck as wrong:
+        raise Invalid(pointer, "bad_check", "The check digit is wrong. Read the card again.") from wrong
+    except slot_code.BadFormat as wrong:
+        raise Invalid(pointer, "unknown_code", "This is not the text of a card.") from wrong
+    return slot_facts(unit, code, pointer)
+
+
+def slot_facts(unit: Unit, code: str, pointer: str) -> Facts:
+    facts = unit.facts(code)
+    if facts is None:
+        raise Invalid(pointer, "unknown_code", f"No slot of this room has the code {code}.")
+    return facts
+
+
+def _in_hand(unit: Unit, text: str) -> Slot:
+    facts = card_facts(unit, text)
+    _refuse_taken(facts)
+    return facts.slot
+
+
+def _free_slot(unit: Unit, code: str, pointer: str) -> Slot:
+    facts = slot_facts(unit, code, pointer)
+    _refuse_taken(facts)
+    match slot_state(facts.slot, facts.stay):
+        case SlotState.DUE:
+            raise Refused("card_due", f"Card {code} was not seen in the tray since its last item left. Scan it there.")
+        case SlotState.RETIRED:
+            raise Refused("retired", f"Card {code} is lost. Scan it at the tray when it turns up.")
+    return facts.slot
+
+
+def _refuse_taken(facts: Facts) -> None:
+    if facts.taken:
+        title = facts.item.title if facts.item else "another thing"
+        raise Refused("taken", f"In {facts.slot.code} stands: {title}. Take another card.")
+
+
+def _lowest_free(unit: Unit, code: str) -> Slot:
+    section = unit.get(Section, code)
+    if section is None:
+        raise Invalid("/section", "unknown_section", f"There is no section {code}.")
+    slot = unit.lowest_free(code)
+    if slot is None:
+        free = unit.free_slots(section.slots_per_bin)
+        where = ", ".join(f"{count} in {name}" for name, count in free.items()) or "none elsewhere"
+        raise Refused("section_full", f"No card of section {code} is free. Free for its bulk: {where}.", free=free)
+    return slot
+
+
+def _begin(unit: Unit, slot: Slot, item: str) -> Stay:
+    """The next stay of this slot; its card is taken in hand and attached."""
+    slot = replace(slot.after("take").after("attach"), turns=slot.turns + 1, seen=None)
+    unit.put(slot)
+    stay = Stay(unit.new_id(), item, slot.code, slot.turns, unit.at)
+    unit.add(stay)
+    return stay
+
+
+def change_item(unit: Unit, stay_id: str, title: str | None, listing: str | None, notes: str | None) -> Stay:
+    """New words for the item of a stay; None leaves a field as it is."""
+    stay = must(unit, Stay, stay_id)
+    new = {"title": title, "listing": listing, "notes": notes}
+    given = {name: value for name, value in new.items() if value is not None}
+    unit.put(replace(must(unit, Item, stay.item), **given))
+    unit.record("item changed", {"stay": stay.id, "code": stay.code, **given})
+    return stay
+
+
+def withdraw(unit: Unit, stay_id: str, reason: str) -> Stay:
+    """Take a thing out of stock for good; `has_live_line` while an order wants it. Its card is due back."""
+    stay = must(unit, Stay, stay_id)
+    if _live_line(unit, stay) is not None:
+        raise Refused("has_live_line", "An order wants it. Cancel that line first.")
+    _end(unit, stay.after("withdraw", unit.at, reason))
+    unit.record("withdrawn", {"stay": stay.id, "code": stay.code, "reason": reason})
+    return must(unit, Stay, stay.id)
+
+
+def move(unit: Unit, stay_id: str, to: str) -> Stay:
+    """End this stay and begin the item's next one in the free slot `to`; a live line follows the item."""
+    stay = must(unit, Stay, stay_id)
+    line = _live_line(unit, stay)
+    if line is not None and line.state is LineState.PACKED:
+        raise Refused("still_in_box", "It lies in a parcel. Take it out with a scan first.")
+    ended = stay.after("move", unit.at)
+    slot = _free_slot(unit, to, "/to")
+    _end(unit, ended)
+    new = _begin(unit, slot, stay.item)
+    if line is not None:
+        unit.put(replace(line, stay=new.id, scan=None))
+    unit.record("moved", {"stay": stay.id, "code": stay.code, "to": new.code, "new_stay": new.id})
+    return new
+
+
+def _live_line(unit: Unit, stay: Stay) -> Line | None:
+    facts = unit.facts(stay.code)
+    return facts.live_line if facts is not None and facts.stay is not None and facts.stay.id == stay.id else None
+
+
+def _end(unit: Unit, stay: Stay) -> None:
+    unit.put(stay)
+    unit.put(must(unit, Slot, stay.code).after("release"))
+
+
+def lose_card(unit: Unit, code: str) -> Slot:
+    """Say that a card is lost: its number is retired until the card is seen again."""
+    facts = unit.facts(code)
+    if facts is None:
+        raise Missing(f"There is no slot {code}.")
+    slot = facts.slot.after("lose")
+    unit.put(slot)
+    unit.record("card lost", {"code": code})
+    return slot
