@@ -144,9 +144,9 @@ def _plate(code: str, section_name: str, below: Area) -> list[Shape]:
     plate = Rect(left, below.y, below.x + below.width - 2 * _GAP - left, below.height - 2 * _GAP, WHITE, 0.5, 1.5)
     inner = plate.width - 6 * _GAP
     middle = plate.x + plate.width / 2
-    name_cap = max(2.0, 0.11 * plate.height)
+    name_cap = min(5.0, max(2.0, 0.11 * plate.height))
     name_size = typeface.fit(section_name, name_cap, inner)
-    name_line = plate.y + plate.height - 1.9 * _GAP
+    name_line = plate.y + plate.height - 0.9 * _GAP - 0.45 * name_cap  # room for descenders
     return [
         plate,
         *_number(code, middle, plate.y + 1.9 * _GAP, name_line - name_cap - 1.5 * _GAP, inner),
