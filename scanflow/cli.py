@@ -10,7 +10,7 @@ from labels import card, draw, paper, sheet, slot_code
 
 
 class Numbers(click.ParamType):
-    """Numbers and ranges like `1-18,25`, as a list in the order given."""
+    """Numbers and ranges like `1-18,25`, as a list in the order given; none twice."""
 
     name = "numbers"
 
@@ -21,6 +21,8 @@ class Numbers(click.ParamType):
             if match is None or (match[2] and int(match[2]) < int(match[1])):
                 self.fail(f"{part!r} is no number or range like 1-18", param, ctx)
             numbers += range(int(match[1]), int(match[2] or match[1]) + 1)
+        if len(set(numbers)) < len(numbers):
+            self.fail("a number stands twice, and a slot has one card", param, ctx)
         return numbers
 
 
