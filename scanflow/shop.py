@@ -1,0 +1,107 @@
+"""The composition root: the shop as web and commands are handed it."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, field
+from datetime import UTC, datetime
+from typing import Any, TypeVar
+
+from sqlalchemy import insert, select
+
+from scanflow.storage import tables
+from scanflow.storage.access import Role, make_setup_link, make_token
+from scanflow.storage.database import Database
+from scanflow.storage.unit import SqlUnit
+from scanflow.vision import Readers
+from scanflow.workflow.ports import Invalid
+
+T = TypeVar("T")
+
+
+@dataclass(frozen=True, slots=True)
+class Reply:
+    """What a call answers: status, JSON body (None for none), and the address of what it made."""
+
+    status: int
+    body: Any
+    location: str = ""
+    replayed: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Once:
+    """An Idempotency-Key with the fingerprint of the call it came with."""
+
+    key: str
+    body: str
+
+    @classmethod
+    def of(cls, key: str, who: str, method: str, path: str, body: bytes) -> Once:
+        head = json.dumps([who, method, path]).encode()
+        return cls(key, hashlib.sha256(head + body).hexdigest())
+
+
+def _now() -> datetime:
+    return datetime.now(UTC)
+
+
+@dataclass(slots=True)
+class Shop:
+    """One shop: its database, its readers of images, its clock."""
+
+    database: Database
+    readers: Readers = field(default_factory=Readers)
+    clock: Callable[[], datetime] = _now
+
+    def act(self, who: str, work: Callable[[SqlUnit], T]) -> T:
+        """Do one thing as one transaction: all of it is kept when `work` returns, none of it when it raises."""
+        with self.database.writing(self.clock(), who) as unit:
+            return work(unit)
+
+    def act_once(self, who: str, once: Once | None, work: Callable[[SqlUnit], Reply]) -> Reply:
+        """The same for a call that may come again: its reply is kept with what it did, and given again."""
+
+        def kept(unit: SqlUnit) -> Reply:
+            if once is None:
+                return work(unit)
+            before = unit.connection.execute(select(tables.answers).where(tables.answers.c.key == once.key)).first()
+            if before is not None:
+                if before.body != once.body:
+                    raise Invalid("", "key_reused", "This Idempotency-Key was used for another call.")
+                return Reply(before.status, json.loads(before.answer), before.location, replayed=True)
+            reply = work(unit)
+            row = {"key": once.key, "body": once.body, "status": reply.status}
+            unit.connection.execute(
+                insert(tables.answers), {**row, "location": reply.location, "answer": json.dumps(reply.body)}
+            )
+            return reply
+
+        return self.act(who, kept)
+
+    @contextmanager
+    def looking(self) -> Iterator[SqlUnit]:
+        """One unchanging view of the room, to read from."""
+        with self.database.reading(self.clock()) as unit:
+            yield unit
+
+    def token(self, name: str, role: Role) -> str:
+        """A new access token; `NameTaken` if the name has one."""
+
+        def work(unit: SqlUnit) -> str:
+            secret = make_token(unit.connection, name, role, unit.at)
+            unit.record("token made", {"name": name, "role": role.value})
+            return secret
+
+        return self.act(name, work)
+
+    def setup_link(self) -> str:
+        """The secret of a new one-time link that sets the owner's password."""
+        return self.act("scanflow", lambda unit: make_setup_link(unit.connection, unit.at))
+
+    def close(self) -> None:
+        self.readers.close()
+        self.database.close()

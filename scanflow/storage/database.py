@@ -1,0 +1,89 @@
+"""The database of a shop: brought up to date when opened, then handed out in units of work."""
+
+from __future__ import annotations
+
+import json
+import threading
+from collections.abc import Iterator
+from contextlib import contextmanager, nullcontext
+from dataclasses import asdict
+from datetime import datetime
+
+from sqlalchemy import Connection, Engine, inspect, select, text, update
+
+from scanflow.storage import tables
+from scanflow.storage.engine import READ_ONLY, connect
+from scanflow.storage.ledger import FIRST
+from scanflow.storage.unit import SqlUnit
+from scanflow.workflow.ports import Settings
+
+REVISION = "0001"
+_LOCK_KEY = 7_265_736  # any number that other programs on the same PostgreSQL are unlikely to take
+
+
+class Database:
+    """`url` is SQLAlchemy's; `postgresql://…` goes through psycopg 3."""
+
+    def __init__(self, url: str) -> None:
+        self.engine: Engine = connect(url)
+        self.kind = self.engine.dialect.name
+        # SQLite lets one write at a time; waiting here is fair and wakes at once, waiting there is polling.
+        self._turn = threading.Lock() if self.kind == "sqlite" else nullcontext()
+        self._upgrade()
+
+    def _upgrade(self) -> None:
+        with self.engine.begin() as connection:
+            if self.kind == "postgresql":
+                connection.execute(text("SELECT pg_advisory_xact_lock(:key)"), {"key": _LOCK_KEY})
+            if _revision(connection) != REVISION:
+                _run_migrations(connection)
+            if connection.execute(select(tables.head)).one_or_none() is None:
+                first = {"one": 1, "seq": 0, "hash": FIRST, "settings": json.dumps(asdict(Settings()))}
+                connection.execute(tables.head.insert(), first)
+
+    @contextmanager
+    def writing(self, at: datetime, who: str) -> Iterator[SqlUnit]:
+        """A unit that is committed, durably, when the block ends, and leaves no trace when the block raises.
+
+        Writes follow each other: each locks the ledger's head first.
+        """
+        with self._turn, self.engine.connect() as connection:
+            start = connection.execute(select(tables.head).with_for_update()).one()
+            unit = _unit(connection, start, at, who)
+            yield unit
+            if unit.seq != start.seq:
+                connection.execute(update(tables.head), {"seq": unit.seq, "hash": unit.hash})
+            connection.commit()
+
+    @contextmanager
+    def reading(self, at: datetime) -> Iterator[SqlUnit]:
+        """A unit that sees one state of the database and can't change it."""
+        options = {READ_ONLY: True}
+        if self.kind == "postgresql":
+            options |= {"isolation_level": "REPEATABLE READ", "postgresql_readonly": True}
+        with self.engine.connect().execution_options(**options) as connection:
+            yield _unit(connection, connection.execute(select(tables.head)).one(), at, "")
+
+    def close(self) -> None:
+        self.engine.dispose()
+
+
+def _unit(connection: Connection, head: object, at: datetime, who: str) -> SqlUnit:
+    settings = Settings(**json.loads(head.settings))  # type: ignore[attr-defined]
+    return SqlUnit(connection, at, who, head.seq, head.hash, settings)  # type: ignore[attr-defined]
+
+
+def _revision(connection: Connection) -> str | None:
+    if not inspect(connection).has_table("alembic_version"):
+        return None
+    return connection.execute(text("SELECT version_num FROM alembic_version")).scalar()
+
+
+def _run_migrations(connection: Connection) -> None:
+    from alembic import command
+    from alembic.config import Config
+
+    config = Config()
+    config.set_main_option("script_location", "scanflow:storage/migrations")
+    config.attributes["connection"] = connection
+    command.upgrade(config, "head")

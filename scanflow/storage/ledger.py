@@ -1,0 +1,41 @@
+"""The append-only account: each entry's hash covers the one before it."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+import rfc8785
+
+FIRST = ""
+"""What stands for the hash before the first entry."""
+
+
+def entry_hash(previous: str, entry: Mapping[str, Any]) -> str:
+    """SHA-256 (hex) of the previous hash (hex) followed by the entry without its hash as RFC 8785 JSON."""
+    body = {name: value for name, value in entry.items() if name != "hash"}
+    return hashlib.sha256(previous.encode() + rfc8785.dumps(body)).hexdigest()
+
+
+def entry_of(row: Any) -> dict[str, Any]:
+    """An entry as it is hashed and shown, of a row of the ledger."""
+    return {
+        "seq": row.seq,
+        "at": row.at,
+        "kind": row.kind,
+        "actor": row.actor,
+        "data": json.loads(row.data),
+        "hash": row.hash,
+    }
+
+
+def first_break(entries: Iterable[Mapping[str, Any]]) -> int | None:
+    """The `seq` of the first entry, counted from 1, that does not follow from the one before; None when all do."""
+    previous = FIRST
+    for wanted, entry in enumerate(entries, 1):
+        if entry["seq"] != wanted or entry["hash"] != entry_hash(previous, entry):
+            return wanted
+        previous = entry["hash"]
+    return None

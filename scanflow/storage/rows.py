@@ -1,0 +1,68 @@
+"""Things to rows and back."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import fields
+from typing import Any
+
+from sqlalchemy import Table
+
+from scanflow.domain import things
+from scanflow.storage import tables
+
+KINDS: dict[type, Table] = {
+    things.Section: tables.sections,
+    things.Rack: tables.racks,
+    things.Bin: tables.bins,
+    things.Slot: tables.slots,
+    things.Item: tables.items,
+    things.Stay: tables.stays,
+    things.Round: tables.rounds,
+    things.Stop: tables.stops,
+    things.Parcel: tables.parcels,
+    things.Order: tables.orders,
+    things.Line: tables.lines,
+    things.Scan: tables.scans,
+}
+
+FIELDS: dict[type, tuple[str, ...]] = {kind: tuple(field.name for field in fields(kind)) for kind in KINDS}
+
+COLUMNS: dict[type, list[Any]] = {
+    kind: [column for column in table.columns if column.name != "n"] for kind, table in KINDS.items()
+}
+"""A kind's columns in the order of its fields."""
+
+
+def _slot(row: Any) -> things.Slot:
+    *own, station, place, accepted = row
+    return things.Slot(*own, things.Sighting(station, place, accepted) if station else None)
+
+
+def _parcel(row: Any) -> things.Parcel:
+    name, table, orders, opened, state = row
+    return things.Parcel(name, table, tuple(orders.split()), opened, state)
+
+
+_READERS: dict[type, Callable[[Any], Any]] = {things.Slot: _slot, things.Parcel: _parcel}
+
+
+def thing(kind: type, row: Any) -> Any:
+    """The thing of a row of `COLUMNS[kind]`."""
+    reader = _READERS.get(kind)
+    return reader(row) if reader else kind(*row)
+
+
+def values(given: Mapping[str, Any]) -> dict[str, Any]:
+    """Column values of these fields."""
+    row = dict(given)
+    if "seen" in row:
+        seen = row.pop("seen")
+        row["seen_station"] = seen.station if seen else None
+        row["seen_place"] = seen.place if seen else None
+        row["seen_accepted"] = seen.accepted if seen else None
+    if "table" in row:
+        row["at_table"] = row.pop("table")
+    if "orders" in row:
+        row["orders"] = " ".join(row["orders"])
+    return row

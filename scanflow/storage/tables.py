@@ -1,0 +1,286 @@
+"""Tables, one for each kind of thing: a column for each field, in the order of the fields.
+
+`n` counts rows in the order they were added. Rule 1 stands here as partial unique indexes.
+"""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from enum import StrEnum
+from typing import Any
+
+from sqlalchemy import (
+    BigInteger,
+    Boolean,
+    Column,
+    Float,
+    ForeignKey,
+    Index,
+    Integer,
+    MetaData,
+    String,
+    Table,
+    Text,
+    TypeDecorator,
+    text,
+)
+
+from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState, StayState
+from scanflow.domain.things import Station
+
+
+class Instant(TypeDecorator[datetime]):
+    """An aware time, kept as ISO 8601 text in UTC with microseconds, so that text order is time order."""
+
+    impl = String(32)
+    cache_ok = True
+
+    def process_bind_param(self, value: datetime | None, dialect: Any) -> str | None:
+        return None if value is None else value.astimezone(UTC).isoformat(timespec="microseconds")
+
+    def process_result_value(self, value: str | None, dialect: Any) -> datetime | None:
+        return None if value is None else datetime.fromisoformat(value)
+
+
+class Choice(TypeDecorator[StrEnum]):
+    """One of the values of an enum, kept as its text."""
+
+    impl = String(24)
+    cache_ok = True
+
+    def __init__(self, kind: type[StrEnum]) -> None:
+        super().__init__()
+        self.kind = kind
+
+    def process_bind_param(self, value: StrEnum | None, dialect: Any) -> str | None:
+        return None if value is None else str(value)
+
+    def process_result_value(self, value: str | None, dialect: Any) -> StrEnum | None:
+        return None if value is None else self.kind(value)
+
+
+metadata = MetaData(
+    naming_convention={
+        "ix": "ix_%(column_0_N_label)s",
+        "uq": "uq_%(table_name)s_%(column_0_N_name)s",
+        "fk": "fk_%(table_name)s_%(column_0_N_name)s",
+        "pk": "pk_%(table_name)s",
+    }
+)
+
+_COUNT = BigInteger().with_variant(Integer, "sqlite")
+
+
+def _table(name: str, *columns: Any) -> Table:
+    return Table(name, metadata, Column("n", _COUNT, primary_key=True, autoincrement=True), *columns)
+
+
+def _name(name: str = "id") -> Column[str]:
+    return Column(name, String(64), nullable=False, unique=True)
+
+
+def _link(name: str, target: str, *, null: bool = False) -> Column[str]:
+    return Column(name, String(64), ForeignKey(target), nullable=null)
+
+
+def _text(name: str) -> Column[str]:
+    return Column(name, Text, nullable=False)
+
+
+sections = _table(
+    "sections",
+    _name("code"),
+    _text("name"),
+    Column("slots_per_bin", Integer, nullable=False),
+    _text("colour"),
+    Column("digits", Integer, nullable=False),
+    Column("last", Integer, nullable=False),
+)
+racks = _table("racks", _name("name"), Column("aisle", Integer, nullable=False), Column("start", Float, nullable=False))
+bins = _table(
+    "bins",
+    _name("name"),
+    _link("rack", "racks.name"),
+    Column("tier", Integer, nullable=False),
+    Column("position", Integer, nullable=False),
+    _link("section", "sections.code"),
+    Index("uq_bins_place", "rack", "tier", "position", unique=True),
+    Index("ix_bins_section", "section"),
+)
+slots = _table(
+    "slots",
+    _name("code"),
+    _link("section", "sections.code"),
+    Column("number", Integer, nullable=False),
+    _link("bin", "bins.name"),
+    Column("turns", Integer, nullable=False),
+    Column("card", Choice(CardState), nullable=False),
+    Column("seen_station", Choice(Station)),
+    Column("seen_place", String(64)),
+    Column("seen_accepted", Boolean),
+    Index("uq_slots_number", "section", "number", unique=True),
+    Index(
+        "ix_slots_in_tray",
+        "section",
+        "number",
+        sqlite_where=text("card = 'tray'"),
+        postgresql_where=text("card = 'tray'"),
+    ),
+    Index(
+        "ix_slots_due",
+        "card",
+        sqlite_where=text("card IN ('due', 'lost')"),
+        postgresql_where=text("card IN ('due', 'lost')"),
+    ),
+)
+items = _table("items", _name(), _text("title"), _text("listing"), _text("notes"))
+stays = _table(
+    "stays",
+    _name(),
+    _link("item", "items.id"),
+    _link("code", "slots.code"),
+    Column("turn", Integer, nullable=False),
+    Column("began", Instant, nullable=False),
+    Column("state", Choice(StayState), nullable=False),
+    Column("ended", Instant),
+    _text("reason"),
+    Index("uq_stays_turn", "code", "turn", unique=True),
+    Index(
+        "uq_stays_open",
+        "code",
+        unique=True,
+        sqlite_where=text("state = 'stored'"),
+        postgresql_where=text("state = 'stored'"),
+    ),
+    Index("ix_stays_item", "item"),
+)
+rounds = _table(
+    "rounds", _name(), Column("opened", Instant, nullable=False), Column("state", Choice(RoundState), nullable=False)
+)
+parcels = _table(
+    "parcels",
+    _name(),
+    Column("at_table", String(64), nullable=False),
+    _text("orders"),
+    Column("opened", Instant, nullable=False),
+    Column("state", Choice(ParcelState), nullable=False),
+    Index(
+        "uq_parcels_open",
+        "at_table",
+        unique=True,
+        sqlite_where=text("state = 'open'"),
+        postgresql_where=text("state = 'open'"),
+    ),
+)
+orders = _table(
+    "orders",
+    _name(),
+    _text("number"),
+    _text("channel"),
+    Column("received", Instant, nullable=False),
+    Column("slip", Integer, nullable=False, unique=True),
+    Column("ordered_at", Instant),
+    Column("ship_by", Instant),
+    _link("parcel", "parcels.id", null=True),
+    Index("uq_orders_number", "number", "channel", unique=True),
+)
+lines = _table(
+    "lines",
+    _name(),
+    _link("order", "orders.id"),
+    Column("position", Integer, nullable=False),
+    _text("reference"),
+    _text("title"),
+    _text("listing"),
+    _link("stay", "stays.id", null=True),
+    Column("state", Choice(LineState), nullable=False),
+    Column("hold", Choice(Hold)),
+    _text("why"),
+    _link("parcel", "parcels.id", null=True),
+    _link("round", "rounds.id", null=True),
+    Column("basket", Integer),
+    Column("scan", String(64)),
+    Index("ix_lines_order", "order"),
+    Index("ix_lines_stay", "stay"),
+    Index("ix_lines_state", "state"),
+    Index("ix_lines_parcel", "parcel"),
+    Index(
+        "uq_lines_live",
+        "stay",
+        unique=True,
+        sqlite_where=text("state IN ('waiting', 'picked', 'packed', 'short')"),
+        postgresql_where=text("state IN ('waiting', 'picked', 'packed', 'short')"),
+    ),
+)
+stops = _table(
+    "stops",
+    _link("round", "rounds.id"),
+    Column("position", Integer, nullable=False),
+    _link("line", "lines.id"),
+    _link("bin", "bins.name"),
+    Index("uq_stops_place", "round", "position", unique=True),
+)
+scans = _table(
+    "scans",
+    _name("key"),
+    Column("body", String(64), nullable=False),
+    Column("station", Choice(Station), nullable=False),
+    Column("spot", String(64), nullable=False),
+    Column("code", String(64)),
+    Column("take_out", Boolean, nullable=False),
+    Column("accepted", Boolean, nullable=False),
+    Column("changed", Boolean, nullable=False),
+    Column("line", String(64)),
+    Column("parcel", String(64)),
+    _text("answer"),
+    _text("was"),
+    Index("ix_scans_spot", "station", "spot", "n"),
+)
+ledger = Table(
+    "ledger",
+    metadata,
+    Column("seq", _COUNT, primary_key=True, autoincrement=False),
+    Column("at", String(32), nullable=False),
+    Column("kind", String(64), nullable=False),
+    Column("actor", Text, nullable=False),
+    Column("data", Text, nullable=False),
+    Column("hash", String(64), nullable=False),
+)
+head = Table(
+    "head",
+    metadata,
+    Column("one", Integer, primary_key=True),
+    Column("seq", _COUNT, nullable=False),
+    Column("hash", String(64), nullable=False),
+    Column("settings", Text, nullable=False),
+)
+"""One row: where the ledger ends, locked first by every write, and the shop's settings."""
+
+answers = _table(
+    "answers",
+    Column("key", String(255), nullable=False, unique=True),
+    Column("body", String(64), nullable=False),
+    Column("status", Integer, nullable=False),
+    _text("location"),
+    _text("answer"),
+)
+"""Answers of calls that came with an Idempotency-Key."""
+
+mappings = _table("mappings", _name("name"), _text("signature"), _text("columns"))
+access = _table(
+    "access",
+    Column("hash", String(64), nullable=False, unique=True),
+    Column("name", String(200), nullable=False),
+    Column("role", String(16), nullable=False),
+    Column("kind", String(16), nullable=False),
+    Column("made", Instant, nullable=False),
+    Column("expires", Instant),
+    Index(
+        "uq_access_token",
+        "name",
+        unique=True,
+        sqlite_where=text("kind = 'token'"),
+        postgresql_where=text("kind = 'token'"),
+    ),
+)
+"""Tokens, sessions and one-time links, by the SHA-256 of their secret; passwords by their Argon2id hash."""
