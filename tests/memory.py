@@ -1,0 +1,153 @@
+"""The room in memory: a unit of work over frozen things in dictionaries, cheap to fork.
+
+What storage does with tables and transactions is done here in the plainest way, so that it can serve as the model:
+`fork` before a call that may be refused, and drop the fork to roll back.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from copy import copy
+from dataclasses import fields
+from datetime import UTC, datetime
+from typing import Any, TypeVar
+
+from scanflow.domain.life import CardState, LineState
+from scanflow.domain.things import (
+    Bin,
+    Item,
+    Line,
+    Order,
+    Parcel,
+    Rack,
+    Round,
+    Scan,
+    Section,
+    Slot,
+    Station,
+    Stay,
+    Stop,
+)
+from scanflow.workflow.ports import Facts, Settings
+
+T = TypeVar("T")
+KINDS = (Section, Rack, Bin, Slot, Item, Stay, Order, Line, Round, Stop, Parcel, Scan)
+FIRST = {kind: fields(kind)[0].name for kind in KINDS}
+NOON = datetime(2026, 3, 2, 12, 0, tzinfo=UTC)
+
+
+def name_of(thing: object) -> Any:
+    """A thing's name within its kind: its first field, and round and position of a stop."""
+    if isinstance(thing, Stop):
+        return thing.round, thing.position
+    return getattr(thing, FIRST[type(thing)])
+
+
+class Memory:
+    """All things by kind and name, the ledger as (kind, data), and the settings. Ids are counted, so runs repeat."""
+
+    def __init__(self, settings: Settings | None = None, at: datetime = NOON, who: str = "tester") -> None:
+        self.at, self.who = at, who
+        self.settings = settings or Settings()
+        self.ledger: list[tuple[str, Mapping[str, Any]]] = []
+        self._things: dict[type, dict[Any, Any]] = {kind: {} for kind in KINDS}
+        self._last_scans: dict[tuple[Station, str], Scan] = {}
+        self._ids = self._slips = 0
+        self._own: set[type] = set(KINDS)
+
+    def fork(self) -> Memory:
+        """The same room, to go its own way; a kind's things are copied by whoever writes to them first."""
+        other = copy(self)
+        other.ledger = self.ledger.copy()
+        other._things = self._things.copy()
+        other._last_scans = self._last_scans.copy()
+        self._own, other._own = set(), set()
+        return other
+
+    def all(self, kind: type[T]) -> Mapping[Any, T]:
+        """Name → thing, in the order they were added. The same object as long as no thing of the kind is written."""
+        return self._things[kind]
+
+    def _writable(self, kind: type) -> dict[Any, Any]:
+        if kind not in self._own:
+            self._things[kind] = self._things[kind].copy()
+            self._own.add(kind)
+        return self._things[kind]
+
+    def new_id(self) -> str:
+        self._ids += 1
+        return f"id{self._ids}"
+
+    def next_slip(self) -> int:
+        self._slips += 1
+        return self._slips
+
+    def get(self, kind: type[T], name: str) -> T | None:
+        return self._things[kind].get(name)
+
+    def find(self, kind: type[T], **equal: Any) -> tuple[T, ...]:
+        found = self._things[kind].values()
+        for field, value in equal.items():
+            found = [thing for thing in found if getattr(thing, field) == value]
+        return tuple(found)
+
+    def add(self, thing: object) -> None:
+        things, name = self._writable(type(thing)), name_of(thing)
+        if name in things:
+            raise ValueError(f"there is a {type(thing).__name__} {name} already")
+        things[name] = thing
+        if isinstance(thing, Scan):
+            self._last_scans[thing.station, thing.spot] = thing
+
+    def put(self, thing: object) -> None:
+        things, name = self._writable(type(thing)), name_of(thing)
+        if name not in things:
+            raise KeyError(f"there is no {type(thing).__name__} {name}")
+        things[name] = thing
+
+    def forget(self, kind: type, name: Any) -> None:
+        """Drop a thing that nothing refers to any more: history, where only the present matters."""
+        del self._writable(kind)[name]
+
+    def record(self, kind: str, data: Mapping[str, Any]) -> None:
+        self.ledger.append((kind, dict(data)))
+
+    def set_settings(self, settings: Settings) -> None:
+        self.settings = settings
+
+    def facts(self, code: str) -> Facts | None:
+        slot = self.get(Slot, code)
+        if slot is None:
+            return None
+        stay = self._latest(slot)
+        if stay is None:
+            return Facts(slot)
+        line = self._line_of(stay)
+        return Facts(slot, stay, self.get(Item, stay.item), line, self.get(Order, line.order) if line else None)
+
+    def _latest(self, slot: Slot) -> Stay | None:
+        stays = (stay for stay in self._things[Stay].values() if stay.code == slot.code and stay.turn == slot.turns)
+        return next(stays, None)
+
+    def _line_of(self, stay: Stay) -> Line | None:
+        lines = self.find(Line, stay=stay.id)
+        for fits in (lambda line: line.live, lambda line: line.state is LineState.RELEASED):
+            for line in lines:
+                if fits(line):
+                    return line
+        return lines[-1] if lines else None
+
+    def lowest_free(self, section: str) -> Slot | None:
+        return min(self._free(section), key=lambda slot: slot.number, default=None)
+
+    def free_slots(self, most_per_bin: int) -> dict[str, int]:
+        sections = (each.code for each in self.find(Section) if each.slots_per_bin <= most_per_bin)
+        return {code: count for code in sections if (count := len(self._free(code)))}
+
+    def _free(self, section: str) -> list[Slot]:
+        slots = self.find(Slot, section=section, card=CardState.TRAY)
+        stays = {slot.code: self._latest(slot) for slot in slots}
+        return [slot for slot in slots if not ((stay := stays[slot.code]) and stay.open)]
+
+    def last_scan(self, station: Station, spot: str) -> Scan | None:
+        return self._last_scans.get((station, spot))
