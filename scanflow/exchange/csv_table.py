@@ -1,0 +1,141 @@
+"""A CSV file as a table of cells: encoding, separator and quotes found out, no row lost.
+
+RFC 4180, and what spreadsheets make of it: UTF-8 with or without byte order mark, UTF-16 with one, else Windows-1252;
+comma, semicolon or tab between cells; any line ends.
+"""
+
+import csv
+import io
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import islice
+
+MAX_BYTES = 10_000_000
+MAX_ROWS = 50_000  # below the header, blank ones too
+MAX_LINES = 20 * MAX_ROWS  # a row has several where its cells hold line breaks
+MAX_BROKEN = 20  # rows with broken quotes; with more of them the separator or the file is not what it seems
+DELIMITERS = (",", ";", "\t")
+
+_SAMPLE = 200  # records that decide the separator
+_BOMS = ((b"\xef\xbb\xbf", "utf-8"), (b"\xff\xfe", "utf-16-le"), (b"\xfe\xff", "utf-16-be"))
+_OTHER_FILES = (
+    (b"PK\x03\x04", "a spreadsheet or a zip file"),
+    (b"\xd0\xcf\x11\xe0", "a spreadsheet"),
+    (b"%PDF", "a PDF"),
+)
+
+
+class FileError(ValueError):
+    """A file that can't be read as a table; the message is a sentence for the person who chose it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """A record: `number` is its place in the file, 1 for the first; `broken` where its quotes don't close."""
+
+    number: int
+    cells: tuple[str, ...]
+    broken: bool = False
+
+    @property
+    def blank(self) -> bool:
+        return not any(cell.strip() for cell in self.cells)
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """`headers` without surrounding spaces; `rows` without the header and without wholly blank ones."""
+
+    headers: tuple[str, ...]
+    rows: tuple[Row, ...]
+    encoding: str
+    delimiter: str
+
+    def cell(self, row: Row, header: str) -> str:
+        """The cell under a header, without surrounding spaces; empty where the row or the table is too narrow."""
+        index = self.headers.index(header) if header in self.headers else len(row.cells)
+        return row.cells[index].strip() if index < len(row.cells) else ""
+
+
+def read_table(data: bytes) -> Table:
+    """The table in a file's bytes, its first record that isn't blank as the header; FileError where there is none."""
+    if len(data) > MAX_BYTES:
+        raise FileError(f"This file is larger than {MAX_BYTES // 1_000_000} MB; split it.")
+    text, encoding = _decode(data)
+    lines = list(islice(io.StringIO(text, newline=""), MAX_LINES + 1))
+    delimiter = _guess_delimiter(lines)
+    records = list(islice(_records(lines, delimiter), MAX_ROWS + 2))
+    if len(records) > MAX_ROWS + 1 or len(lines) > MAX_LINES:
+        raise FileError(f"This file has more than {MAX_ROWS} rows; split it.")
+    filled = [row for row in records if not row.blank]
+    if not filled:
+        raise FileError("This file is empty.")
+    header, *rows = filled
+    if not rows:
+        raise FileError("This file has a header, but no rows below it.")
+    return Table(tuple(cell.strip() for cell in header.cells), tuple(rows), encoding, delimiter)
+
+
+def _decode(data: bytes) -> tuple[str, str]:
+    for magic, what in _OTHER_FILES:
+        if data.startswith(magic):
+            raise FileError(f"This is {what}, not a CSV file; open it and save it as CSV.")
+    for bom, encoding in _BOMS:
+        if data.startswith(bom):
+            candidates, data = [encoding], data[len(bom) :]
+            break
+    else:
+        candidates = ["utf-8", "cp1252"]
+    for encoding in candidates:
+        try:
+            text = data.decode(encoding)
+        except UnicodeDecodeError:
+            continue
+        if "\0" in text:
+            break
+        return text, encoding
+    raise FileError("This is not a text file that can be read; save it as CSV in UTF-8.")
+
+
+def _guess_delimiter(lines: list[str]) -> str:
+    """The separator that cuts most records into as many cells as the header, counted in cells; of equals the first."""
+
+    def agreeing_cells(delimiter: str) -> float:
+        widths = [len(cells) for cells in _sample(lines, delimiter)]
+        return widths[0] * widths.count(widths[0]) / len(widths) if widths and widths[0] > 1 else 0.0
+
+    return max(DELIMITERS, key=agreeing_cells)
+
+
+def _sample(lines: list[str], delimiter: str) -> list[list[str]]:
+    reader = csv.reader(lines, delimiter=delimiter)
+    sample: list[list[str]] = []
+    try:
+        for cells in islice(reader, _SAMPLE):
+            if any(cell.strip() for cell in cells):
+                sample.append(cells)
+    except csv.Error:
+        pass  # a quote that never closes: what came before it decides
+    return sample
+
+
+def _records(lines: list[str], delimiter: str) -> Iterator[Row]:
+    """Every record of the file, blank ones too. Where quotes break, the line that began the record is taken as it
+    stands, so that a quote left open doesn't swallow the rows below it.
+    """
+    number, start, broken = 0, 0, 0
+    while start < len(lines):
+        reader = csv.reader(islice(lines, start, None), delimiter=delimiter, strict=True)
+        begin = start
+        try:
+            for cells in reader:
+                number += 1
+                start = begin + reader.line_num
+                yield Row(number, tuple(cells))
+        except csv.Error:
+            number, broken = number + 1, broken + 1
+            if broken > MAX_BROKEN:
+                message = f"The quotation marks of more than {MAX_BROKEN} rows don't close, the last in row {number}."
+                raise FileError(message) from None
+            yield Row(number, tuple(cell.strip('"') for cell in lines[start].rstrip("\r\n").split(delimiter)), True)
+            start += 1

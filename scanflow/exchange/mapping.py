@@ -1,0 +1,136 @@
+"""Which column of an order file holds what: guessed, corrected by a person, remembered for the same headers."""
+
+import hashlib
+import json
+import re
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+
+from labels.slot_code import CodeError, parse_reference
+from scanflow.exchange.csv_table import Table
+from scanflow.exchange.dates import DateOrder, guess_order
+
+FIELDS = ("number", "channel", "ordered_at", "ship_by", "reference", "title", "listing")
+REQUIRED = ("number", "reference")
+DATES = ("ordered_at", "ship_by")
+
+# The trade's general words for each column, the surest first. (common practice, no source)
+_NAMES = {
+    "number": "number, order number, order no, order nr, order id, order, order reference, sales order, sale number, "
+    "sale id",
+    "channel": "channel, sales channel, shop, shop name, store, store name, site, platform, source",
+    "ordered_at": "ordered at, ordered on, ordered, order date, order time, sale date, date of sale, date sold, "
+    "sold on, sold at, purchase date, created at, date",
+    "ship_by": "ship by, ship by date, ship before, dispatch by, dispatch by date, send by, latest ship date, "
+    "deliver by, deliver by date, delivery date, due date, due, deadline",
+    "reference": "reference, item reference, sku, item sku, custom label, label, stock number, stock code, slot, "
+    "slot code, location, bin location, item code, ref",
+    "title": "title, item title, listing title, item name, item, product title, product name, product, "
+    "item description, description",
+    "listing": "listing, listing id, listing number, listing no, item id, item number, item no, product id, "
+    "article number",
+}
+_SAMPLE = 500  # rows whose cells tell a column of references
+
+
+class MappingError(ValueError):
+    """A mapping that can't be used; the message is a sentence for the person who chose it."""
+
+
+@dataclass(frozen=True, slots=True)
+class ColumnMapping:
+    """`columns`: header by field, a field without a column left out. `date_order` None: by what each file proves."""
+
+    columns: dict[str, str] = field(default_factory=dict)
+    date_order: DateOrder | None = None
+
+    def __post_init__(self) -> None:
+        unknown = [name for name in self.columns if name not in FIELDS]
+        if unknown:
+            raise MappingError(f"There is no field {unknown[0]!r} in an order.")
+
+    def to_json(self) -> str:
+        return json.dumps({"columns": self.columns, "date_order": self.date_order}, ensure_ascii=False, sort_keys=True)
+
+    @classmethod
+    def from_json(cls, text: str) -> "ColumnMapping":
+        """What `to_json` wrote; MappingError for anything else."""
+        try:
+            stored = json.loads(text)
+            columns, order = dict(stored["columns"]), stored.get("date_order")
+            if not all(isinstance(header, str) for header in columns.values()):
+                raise TypeError
+            order = None if order is None else DateOrder(order)
+        except (ValueError, TypeError, KeyError, AttributeError):
+            raise MappingError("This is not a stored mapping of columns.") from None
+        return cls(columns, order)
+
+
+def signature(headers: Iterable[str]) -> str:
+    """Names a set of headers, in any order, by 64 hex digits: the key under which a mapping is remembered."""
+    return hashlib.sha256(json.dumps(sorted(headers)).encode()).hexdigest()
+
+
+def missing(mapping: ColumnMapping, headers: Iterable[str]) -> tuple[str, ...]:
+    """The required fields that have no column among the headers."""
+    present = set(headers)
+    return tuple(name for name in REQUIRED if mapping.columns.get(name) not in present)
+
+
+def guess(table: Table, digits: Mapping[str, int] | None = None) -> ColumnMapping:
+    """Columns by the words in their headers; the column of references also by its cells, dates by what they prove.
+
+    `digits`: width of the number by section, as `parse_reference` takes it.
+    """
+    columns = _by_name(table.headers)
+    named = columns.get("reference")
+    if named is None or _share_of_references(table, named, digits) < 0.5:
+        taken = set(columns.values())
+        free = [header for header in dict.fromkeys(table.headers) if header and header not in taken]
+        shares = {header: _share_of_references(table, header, digits) for header in free}
+        best = max(free, key=lambda header: shares[header], default=None)
+        if best is not None and shares[best] >= 0.5:
+            columns["reference"] = best
+    return ColumnMapping(columns, date_order_of(table, columns))
+
+
+def date_order_of(table: Table, columns: Mapping[str, str]) -> DateOrder | None:
+    """Day first or month first, by all dates of the file that can be read one way only."""
+    headers = [columns[name] for name in DATES if name in columns]
+    return guess_order(table.cell(row, header) for header in headers for row in table.rows)
+
+
+def _by_name(headers: tuple[str, ...]) -> dict[str, str]:
+    """Headers that are one of the words; then, for fields without one, headers that contain words of two or more."""
+    plain = {header: " ".join(re.findall(r"[^\W_]+", header.casefold())) for header in headers}
+    columns: dict[str, str] = {}
+    for fits in (_is_phrase, _has_phrase):
+        for name, words in _NAMES.items():
+            free = [header for header in plain if header not in columns.values()]
+            fitting = (header for phrase in words.split(", ") for header in free if fits(phrase, plain[header]))
+            header = None if name in columns else next(fitting, None)
+            if header is not None:
+                columns[name] = header
+    return columns
+
+
+def _is_phrase(phrase: str, header: str) -> bool:
+    return phrase == header
+
+
+def _has_phrase(phrase: str, header: str) -> bool:
+    return " " in phrase and f" {phrase} " in f" {header} "
+
+
+def _share_of_references(table: Table, header: str, digits: Mapping[str, int] | None) -> float:
+    """The share of a column's cells, blank ones aside, that are references, slot codes or card texts."""
+    cells = [cell for row in table.rows[:_SAMPLE] if (cell := table.cell(row, header))]
+    return sum(_is_reference(cell, digits) for cell in cells) / len(cells) if cells else 0.0
+
+
+def _is_reference(cell: str, digits: Mapping[str, int] | None) -> bool:
+    try:
+        parse_reference(cell, digits)
+    except CodeError:
+        return False
+    return True

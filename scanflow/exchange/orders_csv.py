@@ -1,0 +1,103 @@
+"""Orders from the rows of a table. Every row that isn't blank becomes a line of an order or is listed as refused."""
+
+from dataclasses import dataclass, field
+
+from scanflow.domain.incoming import IncomingLine, IncomingOrder
+from scanflow.exchange.csv_table import Row, Table
+from scanflow.exchange.dates import DateOrder, read_date
+from scanflow.exchange.mapping import DATES, FIELDS, ColumnMapping, MappingError, date_order_of, missing
+
+MAX_NUMBER = 100  # characters of an order's number or channel
+
+Key = tuple[str, str]  # channel, number
+
+
+@dataclass(frozen=True, slots=True)
+class Refused:
+    """A row that belongs to no order: `code` is `no_number` or `bad_number`, `text` a sentence with its cells."""
+
+    row: int
+    code: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Parsed:
+    """`orders` by the first row of each; `rows`: the row numbers of an order's lines, in the order of its lines."""
+
+    orders: tuple[IncomingOrder, ...]
+    refused: tuple[Refused, ...]
+    rows: dict[Key, tuple[int, ...]]
+
+
+@dataclass(slots=True)
+class _Draft:
+    dates: dict[str, str] = field(default_factory=dict)
+    lines: list[IncomingLine] = field(default_factory=list)
+    rows: list[int] = field(default_factory=list)
+
+
+def orders(table: Table, mapping: ColumnMapping) -> Parsed:
+    """Rows of one channel and number are one order, wherever they stand; its dates are the first ones given.
+
+    A row with a number that can't be read otherwise becomes a line with `bad` set. MappingError where the mapping
+    names a column that the table lacks, or none for a required field.
+    """
+    _check(table, mapping)
+    date_order = mapping.date_order or date_order_of(table, mapping.columns)
+    drafts: dict[Key, _Draft] = {}
+    refused: list[Refused] = []
+    for row in table.rows:
+        cells = {name: table.cell(row, mapping.columns[name]) if name in mapping.columns else "" for name in FIELDS}
+        key = (" ".join(cells["channel"].split()), " ".join(cells["number"].split()))
+        refusal = _refusal(row.number, key, cells)
+        if refusal is not None:
+            refused.append(refusal)
+            continue
+        dates, bad = _read(table, row, cells, date_order)
+        draft = drafts.setdefault(key, _Draft())
+        draft.dates = dates | draft.dates
+        draft.lines.append(IncomingLine(cells["reference"], cells["title"], cells["listing"], bad))
+        draft.rows.append(row.number)
+    found = tuple(
+        IncomingOrder(number, channel, draft.dates.get("ordered_at"), draft.dates.get("ship_by"), tuple(draft.lines))
+        for (channel, number), draft in drafts.items()
+    )
+    return Parsed(found, tuple(refused), {key: tuple(draft.rows) for key, draft in drafts.items()})
+
+
+def _check(table: Table, mapping: ColumnMapping) -> None:
+    for name, header in mapping.columns.items():
+        if header not in table.headers:
+            raise MappingError(f"This file has no column {header!r}, which should hold the {name}.")
+    for name in missing(mapping, table.headers):
+        raise MappingError(f"No column holds the {name}; choose one.")
+
+
+def _refusal(row: int, key: Key, cells: dict[str, str]) -> Refused | None:
+    said = ", ".join(cell for cell in cells.values() if cell)[:200]  # mapped columns only: the rest may be a buyer's
+    if not key[1]:
+        return Refused(row, "no_number", f"This row has no order number: {said}")
+    if any(len(part) > MAX_NUMBER or not part.isprintable() for part in key):
+        return Refused(row, "bad_number", f"This row's order number or channel can't be one: {said}")
+    return None
+
+
+def _read(
+    table: Table, row: Row, cells: dict[str, str], date_order: DateOrder | None
+) -> tuple[dict[str, str], str | None]:
+    """The dates of a row by field, and why the row can't be read if it can't; cells out of place date nothing."""
+    if row.broken:
+        return {}, "The quotation marks of this row don't close."
+    width = len(table.headers)
+    if len(row.cells) < width or any(cell.strip() for cell in row.cells[width:]):
+        return {}, f"This row has {len(row.cells)} cells, its header {width}."
+    bad = None if cells["reference"] else "This row has no reference."
+    dates = {}
+    for name in DATES:
+        if cells[name]:
+            try:
+                dates[name] = read_date(cells[name], date_order)
+            except ValueError:
+                bad = bad or f"“{cells[name][:40]}” can't be read as a date."
+    return dates, bad
