@@ -16,7 +16,7 @@ from scanflow.storage import tables
 from scanflow.storage.access import Role, make_setup_link, make_token
 from scanflow.storage.database import Database
 from scanflow.storage.unit import SqlUnit
-from scanflow.vision import Readers
+from scanflow.vision.workers import Readers
 from scanflow.workflow.ports import Invalid
 
 T = TypeVar("T")

@@ -1,0 +1,1 @@
+"""The JSON API, one blueprint per noun."""

@@ -1,0 +1,1 @@
+"""Pages for a person at a phone or a desktop, one blueprint per noun."""

@@ -1,0 +1,91 @@
+"""Errors of the API as problem details (RFC 9457); errors of pages are rendered by `pages.errors`."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from flask import Flask, Response, current_app, json, request
+from werkzeug.exceptions import HTTPException
+
+from scanflow.domain.life import NotAllowed
+from scanflow.workflow.ports import Invalid, Missing, Refused
+
+CODES = {
+    400: "malformed",
+    401: "unauthorized",
+    403: "forbidden",
+    404: "not_found",
+    405: "method_not_allowed",
+    406: "not_acceptable",
+    413: "too_large",
+    415: "unsupported_media_type",
+    422: "invalid",
+    429: "too_many_requests",
+    500: "internal",
+}
+
+
+class Problem(Exception):
+    """An answer other than the one asked for. `errors` are (JSON pointer, code) of the fields at fault."""
+
+    def __init__(
+        self, status: int, code: str, detail: str, errors: tuple[tuple[str, str], ...] = (), **extra: Any
+    ) -> None:
+        super().__init__(detail)
+        self.status, self.code, self.detail, self.errors, self.extra = status, code, detail, errors, extra
+
+
+def of(error: Exception) -> Problem:
+    """What an exception of the layers below means to a caller."""
+    match error:
+        case Problem():
+            return error
+        case Refused():
+            return Problem(409, error.code, error.detail, **error.extra)
+        case NotAllowed():
+            return Problem(409, "not_allowed", f"{error}.")
+        case Invalid():
+            return Problem(422, error.code, error.detail, ((error.pointer, error.code),))
+        case Missing():
+            return Problem(404, "not_found", str(error))
+        case HTTPException():
+            status = error.code or 500
+            return Problem(status, CODES.get(status, "invalid"), error.description or "")
+    return Problem(500, "internal", "Something went wrong here. What was answered before is kept; try again.")
+
+
+def respond(problem: Problem) -> Response:
+    body = {
+        "type": f"https://scanflow.invalid/problems/{problem.code}",
+        "title": problem.code.replace("_", " ").capitalize(),
+        "status": problem.status,
+        "detail": problem.detail,
+        "code": problem.code,
+        "errors": [{"pointer": pointer, "code": code} for pointer, code in problem.errors],
+        **problem.extra,
+    }
+    response = Response(json.dumps(body), problem.status, mimetype="application/problem+json")
+    if problem.status == 401:
+        response.headers["WWW-Authenticate"] = "Bearer"
+    return response
+
+
+def is_api() -> bool:
+    return request.path.startswith("/api/") or request.path == "/api"
+
+
+def register(app: Flask) -> None:
+    def handle(error: Exception) -> Any:
+        problem = of(error)
+        if problem.status == 500:
+            current_app.logger.exception("A call failed", exc_info=error)
+        if is_api():
+            response = respond(problem)
+            if isinstance(error, HTTPException) and error.get_response().headers.get("Allow"):
+                response.headers["Allow"] = error.get_response().headers["Allow"]
+            return response
+        from scanflow.web.pages import errors
+
+        return errors.render(problem)
+
+    app.register_error_handler(Exception, handle)

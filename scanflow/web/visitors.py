@@ -1,0 +1,122 @@
+"""Who is calling: a program by its bearer token, a person by the session of a page."""
+
+from __future__ import annotations
+
+import secrets
+import time
+from collections import deque
+from typing import cast
+from urllib.parse import urlsplit
+
+from flask import Flask, current_app, g, redirect, request, url_for
+from flask.typing import ResponseReturnValue
+from werkzeug.wrappers import Response
+
+from scanflow.shop import Shop
+from scanflow.storage import access
+from scanflow.storage.access import Role, Visitor
+from scanflow.web.problem import Problem, is_api
+
+COOKIE = "scanflow_session"
+OPEN = frozenset(
+    {"health.show", "openapi.show", "static", "login.show", "login.enter", "login.set_up", "login.set_up_page"}
+)
+"""Endpoints that need nobody."""
+
+SAFE = frozenset({"GET", "HEAD", "OPTIONS"})
+POLICY = (
+    "default-src 'self'; img-src 'self' data: blob:; style-src 'self'; script-src 'self'; "
+    "frame-ancestors 'none'; base-uri 'none'; form-action 'self'"
+)
+
+
+def shop() -> Shop:
+    return cast(Shop, current_app.extensions["scanflow"])
+
+
+def visitor() -> Visitor:
+    """Who is calling; only where somebody must be."""
+    return cast(Visitor, g.visitor)
+
+
+def need(*roles: Role) -> None:
+    """`Problem` 403 unless the visitor has one of these roles."""
+    if visitor().role not in roles:
+        raise Problem(403, "forbidden", f"This needs the role {' or '.join(roles)}.")
+
+
+class Attempts:
+    """At most `most` failed sign-ins in `seconds`, for all callers together: there is one password."""
+
+    def __init__(self, most: int = 10, seconds: float = 60.0) -> None:
+        self.most, self.seconds = most, seconds
+        self._failed: deque[float] = deque()
+
+    def check(self) -> None:
+        now = time.monotonic()
+        while self._failed and self._failed[0] < now - self.seconds:
+            self._failed.popleft()
+        if len(self._failed) >= self.most:
+            raise Problem(429, "too_many_requests", "Too many wrong passwords. Wait a minute, then try again.")
+
+    def failed(self) -> None:
+        self._failed.append(time.monotonic())
+
+
+def _identify() -> Visitor | None:
+    header = request.headers.get("Authorization", "")
+    kind, secret = "token", ""
+    if header:
+        scheme, _, secret = header.partition(" ")
+        if scheme.lower() != "bearer":
+            return None
+    elif COOKIE in request.cookies:
+        kind, secret = "session", request.cookies[COOKIE]
+    if not secret.strip():
+        return None
+    with shop().looking() as unit:
+        return access.visitor(unit.connection, kind, secret.strip(), unit.at)
+
+
+def _check_csrf(known: Visitor) -> None:
+    """A session's change must bring its CSRF token, and come from our own pages where the browser says so."""
+    if known.csrf is None or request.method in SAFE:
+        return
+    sent = request.headers.get("X-CSRF-Token") or request.form.get("csrf", "")
+    origin = request.headers.get("Origin")
+    foreign = origin is not None and urlsplit(origin).netloc != request.host
+    if foreign or not secrets.compare_digest(sent, known.csrf):
+        raise Problem(403, "csrf", "This page is too old or foreign. Load it again and repeat what you did.")
+
+
+def _enter() -> ResponseReturnValue | None:
+    g.visitor = None
+    if request.endpoint in OPEN or (request.endpoint is None and is_api() and request.routing_exception is not None):
+        return None
+    known = _identify()
+    if known is None:
+        if is_api():
+            raise Problem(401, "unauthorized", "Send a valid access token: Authorization: Bearer TOKEN.")
+        if request.method in SAFE:
+            return redirect(url_for("login.show", next=request.full_path.rstrip("?")))
+        raise Problem(401, "unauthorized", "Sign in first.")
+    g.visitor = known
+    _check_csrf(known)
+    return None
+
+
+def _protect(response: Response) -> Response:
+    headers = response.headers
+    headers.setdefault("Content-Security-Policy", POLICY)
+    headers.setdefault("X-Content-Type-Options", "nosniff")
+    headers.setdefault("Referrer-Policy", "same-origin")
+    headers.setdefault("Cross-Origin-Opener-Policy", "same-origin")
+    if request.endpoint != "static":
+        headers.setdefault("Cache-Control", "no-store")
+    return response
+
+
+def register(app: Flask) -> None:
+    app.extensions["attempts"] = Attempts()
+    app.before_request(_enter)
+    app.after_request(_protect)
