@@ -1,12 +1,21 @@
 """The commands. Exit status: 0 done, 1 refused or found something wrong, 2 wrong usage."""
 
 import json
+import logging
 import re
+import signal
+import sys
+from collections.abc import Callable
 from pathlib import Path
+from typing import TYPE_CHECKING, Any
 
 import click
+import platformdirs
 
 from labels import card, draw, paper, sheet, slot_code
+
+if TYPE_CHECKING:
+    from scanflow.shop import Shop
 
 
 class Numbers(click.ParamType):
@@ -76,3 +85,68 @@ def cards(
         click.echo(json.dumps({"out": str(out), "pages": len(pages), "texts": [slot_code.card_text(c) for c in codes]}))
     else:
         click.echo(f"{len(codes)} cards on {len(pages)} pages in {out}. Print at 100 %, not fitted to the page.")
+
+
+def _in_shop(command: Callable[..., Any]) -> Callable[..., Any]:
+    """The options that say which shop a command works in."""
+    folder = click.option("--data", type=click.Path(file_okay=False, path_type=Path), help="Folder of the shop's data.")
+    database = click.option("--database", envvar="SCANFLOW_DATABASE_URL", help="Database URL, instead of a folder.")
+    return folder(database(command))
+
+
+def _open_shop(data: Path | None, database: str | None) -> "Shop":
+    from scanflow.shop import Shop
+    from scanflow.storage.database import Database
+    from scanflow.storage.engine import UnfitFolder, sqlite_url
+
+    try:
+        url = database or sqlite_url(data or platformdirs.user_data_path("scanflow", appauthor=False))
+    except (UnfitFolder, OSError) as error:
+        raise click.ClickException(str(error)) from error
+    return Shop(Database(url))
+
+
+@main.command()
+@click.option("--host", default="127.0.0.1", show_default=True, help="Address to listen at; 0.0.0.0 for the network.")
+@click.option("--port", default=8765, show_default=True, type=click.IntRange(0, 65535))
+@_in_shop
+def serve(host: str, port: int, data: Path | None, database: str | None) -> None:
+    """Run the service. The first start prints a one-time link that sets the owner's password."""
+    import waitress
+
+    from scanflow.storage.access import has_password
+    from scanflow.web import create_app
+
+    shop = _open_shop(data, database)
+    logging.basicConfig(level=logging.WARNING, format="%(levelname)s %(name)s: %(message)s")
+    server = waitress.create_server(create_app(shop), host=host, port=port, threads=8, ident=None)
+    address = f"http://{host}:{server.effective_port}"
+    click.echo(f"Serving at {address}, stop with Ctrl+C.")
+    with shop.looking() as unit:
+        known = has_password(unit.connection)
+    if not known:
+        click.echo(f"Set the owner's password here, once: {address}/set-up/{shop.setup_link()}")
+    sys.stdout.flush()
+    signal.signal(signal.SIGTERM, lambda *_: sys.exit(0))
+    try:
+        server.run()
+    finally:
+        server.close()
+        shop.close()
+
+
+@main.command()
+@click.argument("name")
+@click.option("--role", type=click.Choice(["owner", "helper", "program"]), default="program", show_default=True)
+@_in_shop
+def token(name: str, role: str, data: Path | None, database: str | None) -> None:
+    """Print a new access token called NAME. Only its hash is kept, so it can't be shown again."""
+    from scanflow.storage.access import NameTaken, Role
+
+    shop = _open_shop(data, database)
+    try:
+        click.echo(shop.token(name, Role(role)))
+    except NameTaken as error:
+        raise click.ClickException(f"There is a token called {name} already. Choose another name.") from error
+    finally:
+        shop.close()
