@@ -1,0 +1,33 @@
+"""Still images to readings, in this process; ``workers`` does the same where a decoder's crash costs nothing."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from time import perf_counter
+
+import numpy as np
+from numpy.typing import NDArray
+
+from scanflow.vision import decoders
+from scanflow.vision.merge import merge
+from scanflow.vision.readings import Picture
+from scanflow.vision.upright import upright
+
+
+def read(image: bytes | Path | NDArray[np.generic]) -> Picture:
+    """Read every Code 128, Code 39 and ITF symbol that the decoders read whole and agree about.
+
+    ``image`` is a file's bytes or path, or pixels (height, width[, 3 RGB or 4 RGBA]). Raises ImageError for a file
+    that gives no pixels. A missing libzbar is logged once, and zxing-cpp reads alone.
+    """
+    decoders.say_if_alone(decoders.engines())
+    return picture(image)
+
+
+def picture(image: bytes | Path | NDArray[np.generic]) -> Picture:
+    """``read`` without a word about missing decoders."""
+    begun = perf_counter()
+    grey = upright(image)
+    readings = merge(decoders.zxing(grey) + decoders.zbar(grey))
+    height, width = grey.shape
+    return Picture(width, height, round((perf_counter() - begun) * 1000, 1), readings)

@@ -1,0 +1,62 @@
+"""What reading a picture gives: readings at places, or an error that says what to do."""
+
+from __future__ import annotations
+
+from dataclasses import asdict, dataclass
+from enum import StrEnum
+from typing import Any
+
+Point = tuple[float, float]
+Quad = tuple[Point, Point, Point, Point]
+
+
+class ImageError(ValueError):
+    """This picture gives no answer at all; the message says why and what to do."""
+
+
+class Symbology(StrEnum):
+    """The linear symbologies that a shop's own cards may carry."""
+
+    CODE128 = "code128"
+    CODE39 = "code39"
+    ITF = "itf"
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """One symbol, read whole by a decoder.
+
+    ``text`` is the symbol's plain content, without symbology identifier. ``engine`` is ``zxing-cpp``, ``zbar`` or
+    ``zxing-cpp+zbar``. ``corners`` are (x, y) in pixels of the upright image, clockwise, from the corner where
+    reading begins.
+    """
+
+    text: str
+    symbology: Symbology
+    engine: str
+    corners: Quad
+    certainty: str = "decoded"
+
+
+@dataclass(frozen=True, slots=True)
+class Picture:
+    """The upright image's width and height in pixels, the milliseconds it took, and what was read, top down."""
+
+    width: int
+    height: int
+    ms: float
+    readings: tuple[Reading, ...]
+
+    def as_dict(self) -> dict[str, Any]:
+        """Plain JSON values; ``from_dict`` takes them back."""
+        return asdict(self)
+
+    @classmethod
+    def from_dict(cls, values: dict[str, Any]) -> Picture:
+        return cls(values["width"], values["height"], values["ms"], tuple(map(_reading, values["readings"])))
+
+
+def _reading(values: dict[str, Any]) -> Reading:
+    a, b, c, d = ((x, y) for x, y in values["corners"])
+    symbology = Symbology(values["symbology"])
+    return Reading(values["text"], symbology, values["engine"], (a, b, c, d), values["certainty"])

@@ -1,0 +1,77 @@
+"""The worker process: ``python -m scanflow.vision.worker MEGABYTES SECONDS``, started by ``workers``.
+
+Messages both ways are a length (4 bytes, big-endian) and so many bytes. First it sends its engines as a JSON list; then
+it takes image files and answers each with ``{"picture": {...}}`` or ``{"error": "..."}``, until its input ends.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+import signal
+import struct
+import sys
+from typing import IO, Any
+
+_HEADER = struct.Struct(">I")
+
+
+def send(stream: IO[bytes], body: bytes) -> None:
+    """Write one message. OSError where the other side is gone."""
+    stream.write(_HEADER.pack(len(body)))
+    stream.write(body)
+    stream.flush()
+
+
+def receive(stream: IO[bytes]) -> bytes | None:
+    """The next message, None where the other side is gone."""
+    header = stream.read(_HEADER.size)
+    if len(header) < _HEADER.size:
+        return None
+    (length,) = _HEADER.unpack(header)
+    body = stream.read(length)
+    return body if len(body) == length else None
+
+
+def main(megabytes: int, seconds: float) -> None:
+    answers = os.fdopen(os.dup(1), "wb")
+    os.dup2(2, 1)  # whatever a decoder prints must not mix with the answers
+    signal.signal(signal.SIGINT, signal.SIG_IGN)  # Ctrl-C is for the parent, which then closes our input
+    _limit_memory(megabytes)
+    from scanflow.vision import decoders
+
+    send(answers, json.dumps(decoders.engines()).encode())
+    while (image := receive(sys.stdin.buffer)) is not None:
+        _alarm(seconds)
+        send(answers, json.dumps(_answer(image)).encode())
+        _alarm(0)
+
+
+def _answer(image: bytes) -> dict[str, Any]:
+    from scanflow.vision.decode import picture
+    from scanflow.vision.readings import ImageError
+
+    try:
+        return {"picture": picture(image).as_dict()}
+    except ImageError as error:
+        return {"error": str(error)}
+    except MemoryError:
+        return {"error": "This picture needs more memory than allowed. Send it at a lower resolution."}
+
+
+def _limit_memory(megabytes: int) -> None:
+    try:
+        import resource
+    except ImportError:  # Windows has no such limit
+        return
+    resource.setrlimit(resource.RLIMIT_AS, (megabytes << 20, megabytes << 20))
+
+
+def _alarm(seconds: float) -> None:
+    """End a hanging decoder even when the parent, whose task it is, was killed."""
+    if hasattr(signal, "setitimer"):
+        signal.setitimer(signal.ITIMER_REAL, seconds * 2)
+
+
+if __name__ == "__main__":
+    main(int(sys.argv[1]), float(sys.argv[2]))

@@ -1,0 +1,172 @@
+"""Decoding in worker processes: a decoder that crashes or hangs costs that one image an error."""
+
+from __future__ import annotations
+
+import contextlib
+import json
+import os
+import subprocess
+import sys
+import threading
+from collections.abc import Sequence
+from pathlib import Path
+from queue import SimpleQueue
+from types import TracebackType
+from typing import IO, Any
+
+from scanflow.vision.decoders import say_if_alone
+from scanflow.vision.readings import ImageError, Picture
+from scanflow.vision.upright import unopened
+from scanflow.vision.worker import receive, send
+
+_COMMAND = (sys.executable, "-m", "scanflow.vision.worker")
+_PACKAGES = Path(__file__).parents[2]
+_ONE_THREAD = dict.fromkeys(("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"), "1")
+_START_SECONDS = 60.0
+
+
+class ReadFailed(ImageError):
+    """The decoder crashed or took too long over this image; other images are not affected."""
+
+
+class Readers:
+    """A pool of workers, for any number of threads. Each is started when first needed and replaced when it fails.
+
+    ``seconds`` limits one image, ``megabytes`` a worker's address space (not on Windows). ``command`` is the worker's,
+    to which both limits are added.
+    """
+
+    def __init__(
+        self,
+        workers: int | None = None,
+        *,
+        seconds: float = 30.0,
+        megabytes: int = 2048,
+        command: Sequence[str] = _COMMAND,
+    ) -> None:
+        self._seconds = seconds
+        count = workers or min(2, os.cpu_count() or 1)
+        self._all = [_Worker([*command, str(megabytes), str(seconds)]) for _ in range(count)]
+        self._idle: SimpleQueue[_Worker | None] = SimpleQueue()
+        for worker in self._all:
+            self._idle.put(worker)
+
+    def read(self, image: bytes | Path) -> Picture:
+        """What ``vision.read`` gives. ImageError as there; ReadFailed for a crash or a hang."""
+        data = _bytes(image) if isinstance(image, Path) else image
+        worker = self._take()
+        try:
+            answer = worker.ask(data, self._seconds)
+        finally:
+            self._idle.put(worker)
+        if "error" in answer:
+            raise ImageError(answer["error"])
+        return Picture.from_dict(answer["picture"])
+
+    def warm(self) -> None:
+        """Start every worker that is not in use now, so that the first image doesn't wait for it."""
+        for worker in [self._take() for _ in range(self._idle.qsize())]:
+            try:
+                worker.start()
+            finally:
+                self._idle.put(worker)
+
+    def close(self) -> None:
+        """End the workers once they have answered; ``read`` is refused from then on."""
+        for _ in self._all:
+            if (worker := self._idle.get()) is None:
+                break
+            worker.stop()
+        self._idle.put(None)
+
+    def __enter__(self) -> Readers:
+        return self
+
+    def __exit__(
+        self, kind: type[BaseException] | None, error: BaseException | None, traceback: TracebackType | None
+    ) -> None:
+        self.close()
+
+    def _take(self) -> _Worker:
+        worker = self._idle.get()
+        if worker is None:
+            self._idle.put(None)
+            raise RuntimeError("these readers are closed")
+        return worker
+
+
+class _Worker:
+    """One process, used by one thread at a time."""
+
+    def __init__(self, command: list[str]) -> None:
+        self._command = command
+        self._process: subprocess.Popen[bytes] | None = None
+
+    def ask(self, image: bytes, seconds: float) -> dict[str, Any]:
+        process = self.start()
+        answer, late = _exchange(process, image, seconds)
+        if answer is not None:
+            return dict(json.loads(answer))
+        self.stop()
+        if late:
+            raise ReadFailed(f"Reading this picture took more than {seconds:g} s. Send it smaller, or type the code.")
+        raise ReadFailed("The decoder crashed over this picture. Take it again, or type the code.")
+
+    def start(self) -> subprocess.Popen[bytes]:
+        """The running process, ready to be asked. ReadFailed where none can be started."""
+        if self._process is not None and self._process.poll() is None:
+            return self._process
+        self.stop()
+        path = os.pathsep.join(filter(None, [str(_PACKAGES), os.environ.get("PYTHONPATH")]))
+        environment = {**os.environ, **_ONE_THREAD, "PYTHONPATH": path}
+        self._process = subprocess.Popen(self._command, stdin=subprocess.PIPE, stdout=subprocess.PIPE, env=environment)
+        engines, _ = _exchange(self._process, None, _START_SECONDS)
+        if engines is None:
+            self.stop()
+            raise ReadFailed("The decoder does not start; the service's own messages say why. Type the code.")
+        say_if_alone(tuple(json.loads(engines)))
+        return self._process
+
+    def stop(self) -> None:
+        if self._process is None:
+            return
+        self._process.kill()
+        self._process.wait()
+        for stream in (self._process.stdin, self._process.stdout):
+            if stream is not None:
+                _close_quietly(stream)
+        self._process = None
+
+
+def _exchange(process: subprocess.Popen[bytes], message: bytes | None, seconds: float) -> tuple[bytes | None, bool]:
+    """The worker's next message, after sending it one; None where it ended, and whether that was for being late."""
+    late = threading.Event()
+
+    def end() -> None:
+        late.set()
+        process.kill()
+
+    assert process.stdin is not None and process.stdout is not None
+    timer = threading.Timer(seconds, end)
+    timer.daemon = True
+    timer.start()
+    try:
+        if message is not None:
+            send(process.stdin, message)
+        return receive(process.stdout), late.is_set()
+    except OSError:  # it ended before it had taken the whole image
+        return None, late.is_set()
+    finally:
+        timer.cancel()
+
+
+def _close_quietly(stream: IO[bytes]) -> None:
+    with contextlib.suppress(OSError):  # what was not sent can't be any more
+        stream.close()
+
+
+def _bytes(path: Path) -> bytes:
+    try:
+        return path.read_bytes()
+    except OSError as error:
+        raise unopened(error) from None
