@@ -120,13 +120,11 @@ def _bars(text: str, x_dimension: float, area: Area) -> list[Shape]:
 
 
 def _edge(paper: Paper, area: Area, below: Area) -> list[Shape]:
-    """The section's paper along the top and left, and the white panel that keeps it away from the bars."""
+    """The section's paper along the top and left, on a white card: no colour comes near the bars."""
     band = _band(area.width)
-    panel = Rect(area.x, area.y + _STRIP, area.width, below.y - area.y - _STRIP, WHITE)
     return [
         Rect(area.x, area.y, area.width, area.height, WHITE),
         Rect(area.x, area.y, area.width, _STRIP, paper.hex),
-        panel,
         Rect(area.x, below.y, band, below.height, paper.hex),
         Pattern(area.x, below.y, band, below.height, paper.pattern),
         Rect(area.x + band, below.y, 0.25, below.height, INK),

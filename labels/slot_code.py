@@ -292,7 +292,7 @@ def _has_form(parse: Callable[[], object]) -> bool:
 def _digits(text: str) -> str:
     """The text with O and I as digits; BadFormat if anything but digits is left."""
     text = text.translate(_LOOKALIKE)
-    if not re.fullmatch("[0-9]+", text):
+    if not text.isdigit():
         raise BadFormat
     return text
 

@@ -37,8 +37,8 @@ def test_narrowest_card(text, modules):
         card.module_width(text, narrowest - 0.01)
 
 
-@pytest.mark.parametrize("code", ["D014", "LP07", "W99999"])
-@pytest.mark.parametrize("area", [AREA, Area(0, 0, 60, 33), Area(0, 0, 200, 140)])
+@pytest.mark.parametrize("code", ["D014", "LP07", "LP999999"])
+@pytest.mark.parametrize("area", [AREA, Area(0, 0, 60, 33), Area(0, 0, 98, 33), Area(0, 0, 200, 140)])
 def test_quiet_zone_and_height_of_the_bars(code, area):
     """Bars have 10 X of card on each side, and are at least 5 mm and 15 % of their length high."""
     # GS1 General Specifications 5.4.4; height recommended by ISO/IEC 15417, secondary

@@ -230,6 +230,8 @@ def test_check_position_of_a_reference_takes_o_for_0_and_i_for_1():
         ("D0l45", None, BadFormat),
         ("D\uff10145", None, BadFormat),
         ("D0145\x1d", None, BadFormat),
+        ("\u017f0173", None, BadFormat),
+        ("D\u0131108", None, BadFormat),
         ("]C1D0145", None, BadFormat),
         ("]c0D0145", None, BadFormat),
         ("D014-07T", {"D": 3}, BadFormat),
@@ -282,6 +284,10 @@ def test_second_letter_o_or_i():
     """A text that splits two ways goes to the listed section, else to the section as written if that is valid."""
     assert slot_code.parse_card("DO145", {"D": 3}) == "D014"
     assert Listing("D014", None) == slot_code.parse_reference("DO14", {"D": 3})
+    assert Listing("D014", None) == slot_code.parse_reference("DO145", {"D": 3})
+    assert Listing("DO145", None) == slot_code.parse_reference("DO145")
+    with pytest.raises(BadCheck):
+        slot_code.parse_reference("DO146", {"D": 3})
     assert Listing("DO14", None) == slot_code.parse_reference("DO14", {"D": 3, "DO": 2})
     assert slot_code.parse_card(slot_code.card_text("DO14"), {"D": 3, "DO": 2}) == "DO14"
 
