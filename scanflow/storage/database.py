@@ -8,12 +8,14 @@ from collections.abc import Iterator
 from contextlib import contextmanager, nullcontext
 from dataclasses import asdict
 from datetime import datetime
+from typing import Any
 
-from sqlalchemy import Connection, Engine, inspect, select, text, update
+from sqlalchemy import Connection, Engine, Select, Update, bindparam, inspect, select, text, update
 
 from scanflow.storage import tables
 from scanflow.storage.engine import READ_ONLY, connect
 from scanflow.storage.ledger import FIRST
+from scanflow.storage.prepared import Statements
 from scanflow.storage.unit import SqlUnit
 from scanflow.workflow.ports import Settings
 
@@ -27,6 +29,7 @@ class Database:
     def __init__(self, url: str) -> None:
         self.engine: Engine = connect(url)
         self.kind = self.engine.dialect.name
+        self._statements = Statements(self.engine.dialect)
         # SQLite lets one write at a time; waiting here is fair and wakes at once, waiting there is polling.
         self._turn = threading.Lock() if self.kind == "sqlite" else nullcontext()
         self._upgrade()
@@ -47,30 +50,34 @@ class Database:
 
         Writes follow each other: each locks the ledger's head first.
         """
-        with self._turn, self.engine.connect() as connection:
-            start = connection.execute(select(tables.head).with_for_update()).one()
-            unit = _unit(connection, start, at, who)
+        with self._turn, self.engine.connect() as connection, connection.begin():
+            head = self._statements.get("lock", lambda: _head().with_for_update()).run(connection, {}).fetchone()
+            unit = SqlUnit(connection, self._statements, at, who, head)
             yield unit
-            if unit.seq != start.seq:
-                connection.execute(update(tables.head), {"seq": unit.seq, "hash": unit.hash})
-            connection.commit()
+            if unit.seq != head[0]:
+                moved = self._statements.get("move head", _move_head)
+                moved.run(connection, {"new_seq": unit.seq, "new_hash": unit.hash})
 
     @contextmanager
     def reading(self, at: datetime) -> Iterator[SqlUnit]:
         """A unit that sees one state of the database and can't change it."""
-        options = {READ_ONLY: True}
+        options: dict[str, Any] = {READ_ONLY: True}
         if self.kind == "postgresql":
             options |= {"isolation_level": "REPEATABLE READ", "postgresql_readonly": True}
-        with self.engine.connect().execution_options(**options) as connection:
-            yield _unit(connection, connection.execute(select(tables.head)).one(), at, "")
+        with self.engine.connect().execution_options(**options) as connection, connection.begin():
+            head = self._statements.get("head", _head).run(connection, {}).fetchone()
+            yield SqlUnit(connection, self._statements, at, "", head)
 
     def close(self) -> None:
         self.engine.dispose()
 
 
-def _unit(connection: Connection, head: object, at: datetime, who: str) -> SqlUnit:
-    settings = Settings(**json.loads(head.settings))  # type: ignore[attr-defined]
-    return SqlUnit(connection, at, who, head.seq, head.hash, settings)  # type: ignore[attr-defined]
+def _head() -> Select[Any]:
+    return select(tables.head.c.seq, tables.head.c.hash, tables.head.c.settings)
+
+
+def _move_head() -> Update:
+    return update(tables.head).values(seq=bindparam("new_seq"), hash=bindparam("new_hash"))
 
 
 def _revision(connection: Connection) -> str | None:

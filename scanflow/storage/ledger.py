@@ -7,16 +7,22 @@ import json
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-import rfc8785
-
 FIRST = ""
 """What stands for the hash before the first entry."""
+
+
+def canonical(value: Any) -> str:
+    """RFC 8785 JSON of what the ledger holds: text, whole numbers, true, false, null, lists, objects with ASCII names.
+
+    For these the standard library's sorted, compact JSON is the same byte for byte.
+    """
+    return json.dumps(value, ensure_ascii=False, sort_keys=True, separators=(",", ":"), allow_nan=False)
 
 
 def entry_hash(previous: str, entry: Mapping[str, Any]) -> str:
     """SHA-256 (hex) of the previous hash (hex) followed by the entry without its hash as RFC 8785 JSON."""
     body = {name: value for name, value in entry.items() if name != "hash"}
-    return hashlib.sha256(previous.encode() + rfc8785.dumps(body)).hexdigest()
+    return hashlib.sha256((previous + canonical(body)).encode()).hexdigest()
 
 
 def entry_of(row: Any) -> dict[str, Any]:

@@ -9,45 +9,50 @@ from dataclasses import asdict
 from datetime import datetime
 from typing import Any, TypeVar
 
-from sqlalchemy import Connection, and_, bindparam, case, exists, func, insert, literal_column, select, update
+from sqlalchemy import (
+    Connection,
+    Executable,
+    Select,
+    and_,
+    bindparam,
+    case,
+    exists,
+    func,
+    insert,
+    literal_column,
+    null,
+    or_,
+    select,
+    update,
+)
 
-from scanflow.domain.life import CardState, LineState, StayState
+from scanflow.domain.life import LIVE, CardState, LineState, StayState
 from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
 from scanflow.storage import tables
-from scanflow.storage.ledger import entry_hash
+from scanflow.storage.ledger import canonical, entry_hash
+from scanflow.storage.prepared import Statements, reader
 from scanflow.storage.rows import COLUMNS, FIELDS, KINDS, thing, values
 from scanflow.workflow.ports import Facts, Settings
 
 T = TypeVar("T")
-_LIVE = (LineState.WAITING, LineState.PICKED, LineState.PACKED, LineState.SHORT)
-
-_FACTS_KINDS = (Slot, Stay, Item, Line, Order)
-_FACTS = (
-    select(*(column.label(f"{kind.__name__}_{column.name}") for kind in _FACTS_KINDS for column in COLUMNS[kind]))
-    .select_from(tables.slots)
-    .outerjoin(
-        tables.stays, and_(tables.stays.c.code == tables.slots.c.code, tables.stays.c.turn == tables.slots.c.turns)
-    )
-    .outerjoin(tables.items, tables.items.c.id == tables.stays.c.item)
-    .outerjoin(tables.lines, tables.lines.c.stay == tables.stays.c.id)
-    .outerjoin(tables.orders, tables.orders.c.id == tables.lines.c.order)
-    .order_by(
-        case((tables.lines.c.state.in_(_LIVE), 0), (tables.lines.c.state == LineState.RELEASED, 1), else_=2),
-        tables.lines.c.n.desc(),
-    )
-    .limit(1)
-)
+_READERS = {kind: reader(columns) for kind, columns in COLUMNS.items()}
 
 
 class SqlUnit:
     """A `workflow.ports.Unit` on one connection. Things once read are kept: the ledger's head is locked meanwhile."""
 
     def __init__(
-        self, connection: Connection, at: datetime, who: str, seq: int, hash_: str, settings: Settings
+        self,
+        connection: Connection,
+        statements: Statements,
+        at: datetime,
+        who: str,
+        head: tuple[int, str, str],
     ) -> None:
-        self.connection = connection
-        self.at, self.who, self.settings = at, who, settings
-        self.seq, self.hash = seq, hash_
+        self.connection, self._statements = connection, statements
+        self.at, self.who = at, who
+        self.seq, self.hash = head[:2]
+        self.settings = Settings(**json.loads(head[2]))
         self._known: dict[tuple[type, str], Any] = {}
 
     def new_id(self) -> str:
@@ -56,27 +61,34 @@ class SqlUnit:
     def get(self, kind: type[T], name: str) -> T | None:
         known = self._known.get((kind, name))
         if known is None:
-            row = self.connection.execute(_by_name(kind), {"wanted": name}).one_or_none()
-            known = self._keep(kind, row) if row is not None else None
+            query = self._statements.get(("get", kind), lambda: _query(kind).where(_name(kind) == bindparam("wanted")))
+            row = query.run(self.connection, {"wanted": name}).fetchone()
+            known = self._keep(kind, row)
         return known
 
     def find(self, kind: type[T], **equal: Any) -> tuple[T, ...]:
-        table = KINDS[kind]
-        query = select(*COLUMNS[kind]).order_by(table.c.n)
-        for name, value in values(equal).items():
-            query = query.where(table.c[name] == value)
-        return tuple(self._keep(kind, row) for row in self.connection.execute(query))
+        wanted = values(equal)
+        empty = tuple(name for name, value in wanted.items() if value is None)
+        query = self._statements.get(
+            ("find", kind, tuple(wanted), empty), lambda: _find(kind, wanted).order_by(KINDS[kind].c.n)
+        )
+        rows = query.run(self.connection, {f"wanted_{name}": value for name, value in wanted.items()})
+        return tuple(self._keep(kind, row) for row in rows.fetchall())
 
-    def _keep(self, kind: type[T], row: Any) -> T:
-        found = thing(kind, row)
+    def _keep(self, kind: type, row: Any) -> Any:
+        """The thing of a row as the driver gave it, kept; None for no row."""
+        if row is None:
+            return None
+        found = thing(kind, _READERS[kind](row))
         self._known[kind, row[0]] = found
-        return found  # type: ignore[no-any-return]
+        return found
 
     def add(self, new: object) -> None:
         kind = type(new)
-        given = {name: getattr(new, name) for name in FIELDS[kind]}
-        self.connection.execute(insert(KINDS[kind]), values(given))
-        self._known[kind, given[FIELDS[kind][0]]] = new
+        given = values({name: getattr(new, name) for name in FIELDS[kind]})
+        names = list(given)
+        self._statements.get(("add", kind), lambda: insert(KINDS[kind]), names).run(self.connection, given)
+        self._known[kind, getattr(new, FIELDS[kind][0])] = new
 
     def put(self, new: object) -> None:
         kind = type(new)
@@ -84,8 +96,9 @@ class SqlUnit:
         old = self.get(kind, name)
         changed = {field: getattr(new, field) for field in FIELDS[kind] if getattr(new, field) != getattr(old, field)}
         if changed:
-            table = KINDS[kind]
-            self.connection.execute(update(table).where(_name_column(kind) == name).values(values(changed)))
+            row = values(changed)
+            statement = self._statements.get(("put", kind, tuple(row)), lambda: _update(kind, row))
+            statement.run(self.connection, {f"new_{column}": value for column, value in row.items()} | {"wanted": name})
             self._known[kind, name] = new
 
     def record(self, kind: str, data: Mapping[str, Any]) -> None:
@@ -95,31 +108,36 @@ class SqlUnit:
             "at": self.at.isoformat(timespec="microseconds"),
             "kind": kind,
             "actor": self.who,
-            "data": dict(data),
+            "data": data,
         }
         self.hash = entry_hash(self.hash, entry)
-        row = {**entry, "data": json.dumps(data, ensure_ascii=False), "hash": self.hash}
-        self.connection.execute(insert(tables.ledger), row)
+        row = {**entry, "data": canonical(data), "hash": self.hash}
+        self._statements.get("record", lambda: insert(tables.ledger), list(row)).run(self.connection, row)
 
     def set_settings(self, settings: Settings) -> None:
         self.settings = settings
         self.connection.execute(update(tables.head).values(settings=json.dumps(asdict(settings))))
 
     def facts(self, code: str) -> Facts | None:
-        row = self.connection.execute(_FACTS.where(tables.slots.c.code == code)).one_or_none()
+        row = self._statements.get("facts", _facts).run(self.connection, {"wanted": code}).fetchone()
         if row is None:
             return None
-        parts, start = [], 0
+        parts: list[Any] = []
+        start = 0
         for kind in _FACTS_KINDS:
             own = row[start : start + len(COLUMNS[kind])]
             start += len(own)
             parts.append(self._keep(kind, own) if own[0] is not None else None)
-        return Facts(*parts)  # type: ignore[arg-type]
+        return Facts(*parts)
 
     def lowest_free(self, section: str) -> Slot | None:
-        query = select(*COLUMNS[Slot]).where(_free(), tables.slots.c.section == section)
-        row = self.connection.execute(query.order_by(tables.slots.c.number).limit(1)).one_or_none()
-        return None if row is None else self._keep(Slot, row)
+        def build() -> Select[Any]:
+            query = _query(Slot).where(_free(), tables.slots.c.section == bindparam("wanted"))
+            return query.order_by(tables.slots.c.number).limit(1)
+
+        row = self._statements.get("lowest free", build).run(self.connection, {"wanted": section}).fetchone()
+        slot: Slot | None = self._keep(Slot, row)
+        return slot
 
     def free_slots(self, most_per_bin: int) -> dict[str, int]:
         slots, sections = tables.slots, tables.sections
@@ -133,30 +151,69 @@ class SqlUnit:
         return {row[0]: row[1] for row in self.connection.execute(query)}
 
     def last_scan(self, station: Station, spot: str) -> Scan | None:
-        scans = tables.scans
-        query = select(*COLUMNS[Scan]).where(scans.c.station == station, scans.c.spot == spot)
-        row = self.connection.execute(query.order_by(scans.c.n.desc()).limit(1)).one_or_none()
-        return None if row is None else self._keep(Scan, row)
+        def build() -> Select[Any]:
+            scans = tables.scans
+            at = (scans.c.station == bindparam("station"), scans.c.spot == bindparam("spot"))
+            return _query(Scan).where(*at).order_by(scans.c.n.desc()).limit(1)
+
+        given = {"station": station, "spot": spot}
+        scan: Scan | None = self._keep(
+            Scan, self._statements.get("last scan", build).run(self.connection, given).fetchone()
+        )
+        return scan
 
     def next_slip(self) -> int:
         return (self.connection.execute(select(func.max(tables.orders.c.slip))).scalar() or 0) + 1
 
 
-def _name_column(kind: type) -> Any:
+def _name(kind: type) -> Any:
     return COLUMNS[kind][0]
 
 
-_QUERIES: dict[type, Any] = {}
+def _query(kind: type) -> Select[Any]:
+    return select(*COLUMNS[kind])
 
 
-def _by_name(kind: type) -> Any:
-    if kind not in _QUERIES:
-        _QUERIES[kind] = select(*COLUMNS[kind]).where(_name_column(kind) == bindparam("wanted"))
-    return _QUERIES[kind]
+def _find(kind: type, wanted: Mapping[str, Any]) -> Select[Any]:
+    columns = KINDS[kind].c
+    return _query(kind).where(
+        *(
+            columns[name].is_(null()) if value is None else columns[name] == bindparam(f"wanted_{name}")
+            for name, value in wanted.items()
+        )
+    )
+
+
+def _update(kind: type, row: Mapping[str, Any]) -> Executable:
+    new = {column: bindparam(f"new_{column}") for column in row}
+    return update(KINDS[kind]).where(_name(kind) == bindparam("wanted")).values(new)
+
+
+_FACTS_KINDS = (Slot, Stay, Item, Line, Order)
+
+
+def _facts() -> Select[Any]:
+    """A slot with its latest stay, that stay's item, its live line or else its released or last one, and its order."""
+    slots, stays, items, lines, orders = (KINDS[kind] for kind in _FACTS_KINDS)
+    columns = (column.label(f"{kind.__name__}_{column.name}") for kind in _FACTS_KINDS for column in COLUMNS[kind])
+    first = case(
+        (or_(*(lines.c.state == state for state in LIVE)), 0), (lines.c.state == LineState.RELEASED, 1), else_=2
+    )
+    return (
+        select(*columns)
+        .select_from(slots)
+        .outerjoin(stays, and_(stays.c.code == slots.c.code, stays.c.turn == slots.c.turns))
+        .outerjoin(items, items.c.id == stays.c.item)
+        .outerjoin(lines, lines.c.stay == stays.c.id)
+        .outerjoin(orders, orders.c.id == lines.c.order)
+        .where(slots.c.code == bindparam("wanted"))
+        .order_by(first, lines.c.n.desc())
+        .limit(1)
+    )
 
 
 def _free() -> Any:
-    """The card is in the tray. Then no stay is open: putting away takes the card out of it."""
+    """The card is in the tray, and no stay is open."""
     open_stay = exists(literal_column("1")).where(
         tables.stays.c.code == tables.slots.c.code, tables.stays.c.state == StayState.STORED
     )
