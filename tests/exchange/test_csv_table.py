@@ -134,6 +134,7 @@ def test_broken_quotes_throughout():
         (b"a\n" + b"x" * MAX_BYTES, "larger than 10 MB"),
         (b"a\n" + b"x\n" * (MAX_ROWS + 1), "more than 50000 rows"),
         (b"a\n1\n" + b"\r\n" * 4_900_000, "more than 50000 rows"),
+        (b"a\n" + (b'"' + b"\n" * 1_001 + b'x"\n') * 1_000, "more than 50000 rows"),
     ],
 )
 def test_files_that_are_no_table(data, words):

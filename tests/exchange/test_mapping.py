@@ -50,7 +50,7 @@ def test_the_canonical_header():
             "Our order number (long);Item title in full;Stock code",
             {"number": "Our order number (long)", "title": "Item title in full", "reference": "Stock code"},
         ),
-        ("Name;Street;Quantity", {}),
+        ("Name;Street;Quantity;Buyer reference;Note on item", {}),
     ],
 )
 def test_columns_by_their_headers(header, expected):
@@ -61,7 +61,8 @@ def test_columns_by_their_headers(header, expected):
 def test_the_reference_by_its_cells():
     """A column full of references is the one, whatever its header and whatever another column is called."""
     text = "Order no,SKU,Remarks\n1,white-23,D014-07T\n2,black-24,d014 07t\n3,,\n4,red-1,see note\n"
-    assert {"number": "Order no", "reference": "Remarks"} == guessed(text).columns
+    expected = {"number": "Order no", "reference": "Remarks"}
+    assert expected == guessed(text).columns
 
 
 def test_the_named_reference_column_stays():
