@@ -1,0 +1,1 @@
+"""The example shop: reclaimed bicycle parts, one day of the whole main job."""
