@@ -140,7 +140,11 @@ class Order:
 
 @dataclass(frozen=True, slots=True)
 class Line:
-    """One thing of an order. `why` explains the hold; `scan` is the key of the scan that changed it last."""
+    """One thing of an order.
+
+    `why` explains the hold; `scan` is the key of the scan that changed it last; `in_file` is false once a later
+    version of the order came without it.
+    """
 
     id: str
     order: str
@@ -156,6 +160,7 @@ class Line:
     round: str | None = None
     basket: int | None = None
     scan: str | None = None
+    in_file: bool = True
 
     @property
     def live(self) -> bool:

@@ -200,6 +200,7 @@ lines = _table(
     _link("round", "rounds.id", null=True),
     Column("basket", Integer),
     Column("scan", String(64)),
+    Column("in_file", Boolean, nullable=False),
     Index("ix_lines_order", "order"),
     Index("ix_lines_stay", "stay"),
     Index("ix_lines_state", "state"),

@@ -103,12 +103,14 @@ def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[O
     for line in lines:
         left[_same(line.reference)].append(line)
     changes = []
+    position = max((line.position for line in lines), default=0)
     for wanted in incoming.lines:
         old = left[_same(wanted.reference)]
         if old:
             changes += _compare(unit, old.pop(0), wanted)
         else:
-            changes.append(_new_line(unit, newer, len(lines) + len(changes) + 1, wanted))
+            position += 1
+            changes.append(_new_line(unit, newer, position, wanted))
     changes += [line for gone in left.values() for line in _absent(unit, gone)]
     if newer == order and not changes:
         return order, Outcome.UNCHANGED
@@ -123,26 +125,32 @@ def _same(reference: str) -> str:
 
 def _compare(unit: Unit, line: Line, wanted: IncomingLine) -> list[Line]:
     """The line if the order now says something else of it; a live one is held for a person to look."""
-    if (wanted.title, wanted.listing) == (line.title, line.listing):
+    new = replace(line, title=wanted.title, listing=wanted.listing, in_file=True)
+    if new == line:
         return []
-    new = replace(line, title=wanted.title, listing=wanted.listing)
-    if line.live and line.hold is None:
+    if (new.title, new.listing) != (line.title, line.listing):
         touched = line.state in (LineState.PICKED, LineState.PACKED)
         hold = Hold.CHANGED_AFTER_PICK if touched else Hold.DOUBTFUL
-        new = new.held(hold, f"The order now says “{wanted.title}”, before it said “{line.title}”.")
+        new = _held(new, hold, f"The order now says “{wanted.title}”, before it said “{line.title}”.")
     unit.put(new)
     return [new]
 
 
 def _absent(unit: Unit, lines: Iterable[Line]) -> list[Line]:
-    held = [
-        line.held(Hold.NOT_IN_FILE, "The order came again without this line.")
+    """Hold the lines that the order lacks now and had before; once, so that a person's answer stands."""
+    gone = [
+        replace(_held(line, Hold.NOT_IN_FILE, "The order came again without this line."), in_file=False)
         for line in lines
-        if line.live and line.hold is None
+        if line.in_file and (line.live or line.state is LineState.UNBOUND)
     ]
-    for line in held:
+    for line in gone:
         unit.put(line)
-    return held
+    return gone
+
+
+def _held(line: Line, hold: Hold, why: str) -> Line:
+    """The line held, if it is live and not held already: the first reason is the one to settle."""
+    return line.held(hold, why) if line.live and line.hold is None else line
 
 
 def cancel(unit: Unit, order_id: str, line_id: str | None = None) -> Order:

@@ -166,6 +166,8 @@ def _repeated(unit: Unit, reading: Reading, look: Look) -> Answer | None:
     line = look.line if look.line is not None and look.line.id == last.line else None
     if last.line is not None and (line is None or line.state != answer["line_state"]):
         return None
+    if line is not None and line.hold is not None and not look.take_out:
+        return None
     if reading.station is Station.TABLE and not _same_parcel(unit, last, answer, look.parcel):
         return None
     if look.round is not None and look.round.state != "open":
@@ -299,7 +301,7 @@ def _keep(unit: Unit, reading: Reading, look: Look | None, answer: Answer, was: 
             "station": reading.station,
             "spot": reading.spot,
             "key": reading.key,
-            "text": list(reading.texts),
+            "text": [text for text in reading.texts if slot_code.is_card_like(text) or slot_code.is_slip_like(text)],
             "via": reading.via,
             "client_at": reading.at,
             "take_out": kept.take_out,

@@ -279,6 +279,7 @@ def _create_tables() -> None:
         sa.Column("round", sa.String(length=64), nullable=True),
         sa.Column("basket", sa.Integer(), nullable=True),
         sa.Column("scan", sa.String(length=64), nullable=True),
+        sa.Column("in_file", sa.Boolean(), nullable=False),
         sa.ForeignKeyConstraint(["order"], ["orders.id"], name="fk_lines_order"),
         sa.ForeignKeyConstraint(["parcel"], ["parcels.id"], name="fk_lines_parcel"),
         sa.ForeignKeyConstraint(["round"], ["rounds.id"], name="fk_lines_round"),
