@@ -119,19 +119,7 @@ slots = _table(
     Column("seen_place", String(64)),
     Column("seen_accepted", Boolean),
     Index("uq_slots_number", "section", "number", unique=True),
-    Index(
-        "ix_slots_in_tray",
-        "section",
-        "number",
-        sqlite_where=text("card = 'tray'"),
-        postgresql_where=text("card = 'tray'"),
-    ),
-    Index(
-        "ix_slots_due",
-        "card",
-        sqlite_where=text("card IN ('due', 'lost')"),
-        postgresql_where=text("card IN ('due', 'lost')"),
-    ),
+    Index("ix_slots_card", "card", "section", "number"),
 )
 items = _table("items", _name(), _text("title"), _text("listing"), _text("notes"))
 stays = _table(
@@ -205,6 +193,7 @@ lines = _table(
     Index("ix_lines_stay", "stay"),
     Index("ix_lines_state", "state"),
     Index("ix_lines_parcel", "parcel"),
+    Index("ix_lines_held", "order", sqlite_where=text("hold IS NOT NULL"), postgresql_where=text("hold IS NOT NULL")),
     Index(
         "uq_lines_live",
         "stay",

@@ -219,22 +219,7 @@ def _create_tables() -> None:
         sa.PrimaryKeyConstraint("n", name="pk_slots"),
         sa.UniqueConstraint("code", name="uq_slots_code"),
     )
-    op.create_index(
-        "ix_slots_due",
-        "slots",
-        ["card"],
-        unique=False,
-        sqlite_where=sa.text("card IN ('due', 'lost')"),
-        postgresql_where=sa.text("card IN ('due', 'lost')"),
-    )
-    op.create_index(
-        "ix_slots_in_tray",
-        "slots",
-        ["section", "number"],
-        unique=False,
-        sqlite_where=sa.text("card = 'tray'"),
-        postgresql_where=sa.text("card = 'tray'"),
-    )
+    op.create_index("ix_slots_card", "slots", ["card", "section", "number"], unique=False)
     op.create_index("uq_slots_number", "slots", ["section", "number"], unique=True)
     op.create_table(
         "stays",
@@ -286,6 +271,14 @@ def _create_tables() -> None:
         sa.ForeignKeyConstraint(["stay"], ["stays.id"], name="fk_lines_stay"),
         sa.PrimaryKeyConstraint("n", name="pk_lines"),
         sa.UniqueConstraint("id", name="uq_lines_id"),
+    )
+    op.create_index(
+        "ix_lines_held",
+        "lines",
+        ["order"],
+        unique=False,
+        sqlite_where=sa.text("hold IS NOT NULL"),
+        postgresql_where=sa.text("hold IS NOT NULL"),
     )
     op.create_index("ix_lines_order", "lines", ["order"], unique=False)
     op.create_index("ix_lines_parcel", "lines", ["parcel"], unique=False)
