@@ -16,6 +16,7 @@ from labels import card, draw, paper, sheet, slot_code
 
 if TYPE_CHECKING:
     from scanflow.shop import Shop
+    from scanflow.vision.workers import Readers
 
 
 class Numbers(click.ParamType):
@@ -150,3 +151,40 @@ def token(name: str, role: str, data: Path | None, database: str | None) -> None
         raise click.ClickException(f"There is a token called {name} already. Choose another name.") from error
     finally:
         shop.close()
+
+
+@main.command()
+@click.argument("images", nargs=-1, required=True, metavar="IMAGE...")
+@click.option("--json", "as_json", is_flag=True, help="One JSON document per image, one a line.")
+def read(images: tuple[str, ...], as_json: bool) -> None:
+    """Read the bar codes in photos. Status 1 if any image could not be opened."""
+    from concurrent.futures import ThreadPoolExecutor
+
+    from scanflow.vision.workers import Readers
+
+    failed = False
+    counted = len(images) > 1 and sys.stderr.isatty() and not sys.stdout.isatty()
+    with Readers() as readers, ThreadPoolExecutor(readers.count) as threads:
+        found = threads.map(lambda image: _read_one(readers, image), images)
+        for number, result in enumerate(found, start=1):
+            failed = failed or result["error"] is not None
+            click.echo(json.dumps(result) if as_json else _in_words(result))
+            if counted:
+                click.echo(f"\r{number} of {len(images)}", err=True, nl=number == len(images))
+    sys.exit(int(failed))
+
+
+def _read_one(readers: "Readers", image: str) -> dict[str, Any]:
+    from scanflow.vision import ImageError
+
+    try:
+        seen = readers.read(Path(image)).as_dict()
+    except ImageError as error:
+        return {"image": image, "width": 0, "height": 0, "ms": 0.0, "error": str(error), "reads": []}
+    reads = seen.pop("readings")
+    return {"image": image, **seen, "error": None, "reads": reads}
+
+
+def _in_words(result: dict[str, Any]) -> str:
+    texts = ", ".join(f"{read['text']} ({read['symbology']}, by {read['engine']})" for read in result["reads"])
+    return f"{result['image']}: {result['error'] or texts or 'no code read'}"

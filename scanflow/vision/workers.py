@@ -23,6 +23,7 @@ _COMMAND = (sys.executable, "-m", "scanflow.vision.worker")
 _PACKAGES = Path(__file__).parents[2]
 _ONE_THREAD = dict.fromkeys(("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"), "1")
 _START_SECONDS = 60.0
+_MOST_MEGABYTES = 200  # of a file; a photo of 100 megapixels has at most about half of it
 
 
 class ReadFailed(ImageError):
@@ -45,8 +46,8 @@ class Readers:
         command: Sequence[str] = _COMMAND,
     ) -> None:
         self._seconds = seconds
-        count = workers or min(2, os.cpu_count() or 1)
-        self._all = [_Worker([*command, str(megabytes), str(seconds)]) for _ in range(count)]
+        self.count = workers or min(2, os.cpu_count() or 1)
+        self._all = [_Worker([*command, str(megabytes), str(seconds)]) for _ in range(self.count)]
         self._idle: SimpleQueue[_Worker | None] = SimpleQueue()
         for worker in self._all:
             self._idle.put(worker)
@@ -167,6 +168,8 @@ def _close_quietly(stream: IO[bytes]) -> None:
 
 def _bytes(path: Path) -> bytes:
     try:
+        if path.stat().st_size > _MOST_MEGABYTES << 20:
+            raise ImageError(f"This file is larger than {_MOST_MEGABYTES} MB. Send the photo as JPEG, or smaller.")
         return path.read_bytes()
     except OSError as error:
         raise unopened(error) from None
