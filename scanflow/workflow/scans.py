@@ -10,8 +10,8 @@ from typing import Any
 from labels import slot_code
 from scanflow.domain import advice
 from scanflow.domain.derive import order_state
-from scanflow.domain.life import LineState, ParcelState
-from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Section, Sighting, Station, Stay
+from scanflow.domain.life import CardState, LineState, ParcelState, RoundState
+from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Section, Sighting, Slot, Station, Stay
 from scanflow.domain.verdict import Look, Reason, effects, judge
 from scanflow.workflow import parcels, slips
 from scanflow.workflow.ports import Facts, Invalid, Refused, Unit, must
@@ -157,7 +157,9 @@ def _look(unit: Unit, reading: Reading, facts: Facts | None, unread: Reason | No
 
 def _repeated(unit: Unit, reading: Reading, look: Look) -> Answer | None:
     """The answer of the scan just before, if this is the same card again and all stands as that scan left it."""
-    if look.slot is None:
+    if look.slot is None or look.slot.card is CardState.LOST:
+        return None
+    if look.slot.seen != Sighting(reading.station, _place(reading, look.slot), True):
         return None
     last = unit.last_scan(reading.station, reading.spot)
     if last is None or not last.accepted or last.code != look.slot.code or last.take_out != look.take_out:
@@ -170,7 +172,7 @@ def _repeated(unit: Unit, reading: Reading, look: Look) -> Answer | None:
         return None
     if reading.station is Station.TABLE and not _same_parcel(unit, last, answer, look.parcel):
         return None
-    if look.round is not None and look.round.state != "open":
+    if look.round is not None and look.round.state is not RoundState.OPEN and not look.late:
         return None
     if last.line is None and look.taken is (reading.station is Station.TRAY):
         return None
@@ -186,12 +188,14 @@ def _same_parcel(unit: Unit, last: Scan, answer: Answer, now: Parcel | None) -> 
 
 
 def _sight(unit: Unit, look: Look, reading: Reading, *, accepted: bool) -> None:
-    if look.slot is None:
-        return
-    place = reading.spot
-    if reading.station is Station.BIN:
-        place = reading.bin or look.slot.bin
-    unit.put(replace(look.slot, seen=Sighting(reading.station, place, accepted)))
+    if look.slot is not None:
+        place = _place(reading, look.slot)
+        unit.put(replace(look.slot, seen=Sighting(reading.station, place, accepted)))
+
+
+def _place(reading: Reading, slot: Slot) -> str:
+    """Where a card is sighted by this reading."""
+    return reading.bin or slot.bin if reading.station is Station.BIN else reading.spot
 
 
 def _accept(unit: Unit, reading: Reading, look: Look) -> Answer:
