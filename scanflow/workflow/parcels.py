@@ -52,6 +52,7 @@ def open_parcel(unit: Unit, order_ids: Iterable[str], table: str = "main") -> Pa
         if parcel.open or unit.find(Line, parcel=parcel.id, state=LineState.PACKED):
             raise Refused("parcel_open", "Another parcel of this order is not closed yet.", parcel=parcel.id)
         _drop(unit, parcel)
+    _refuse_ended(unit, orders)
     parcel = Parcel(unit.new_id(), table, names, unit.at)
     unit.add(parcel)
     _bind(unit, names, parcel.id)
@@ -65,10 +66,14 @@ def _orders(unit: Unit, order_ids: Iterable[str]) -> list[Order]:
         order = unit.get(Order, name)
         if order is None:
             raise Invalid(f"/orders/{place}", "unknown_order", "There is no such order.")
-        if order_state(unit.find(Line, order=name)) in ENDED:
-            raise Refused("nothing_to_pack", f"Nothing of order {order.number} is left to pack.")
         orders.append(order)
     return orders
+
+
+def _refuse_ended(unit: Unit, orders: Iterable[Order]) -> None:
+    for order in orders:
+        if order_state(unit.find(Line, order=order.id)) in ENDED:
+            raise Refused("nothing_to_pack", f"Nothing of order {order.number} is left to pack.")
 
 
 def _table_free(unit: Unit, table: str) -> None:
