@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import sys
 from pathlib import Path
 from typing import Any
@@ -9,6 +10,7 @@ from typing import Any
 from sqlalchemy import Connection, Engine, create_engine, event
 
 READ_ONLY = "scanflow_read_only"
+MOUNTS = Path("/proc/self/mounts")
 NETWORK_FILESYSTEMS = frozenset({"nfs", "nfs4", "cifs", "smb3", "smbfs", "afs", "ncpfs", "fuse.sshfs", "9p", "afpfs"})
 
 
@@ -30,12 +32,12 @@ def _on_network(folder: Path) -> bool:
 
         remote = 4  # DRIVE_REMOTE, fileapi.h
         return str(folder).startswith("\\\\") or ctypes.windll.kernel32.GetDriveTypeW(folder.anchor) == remote
-    mounts = Path("/proc/self/mounts")
-    if not mounts.exists():
+    if not MOUNTS.exists():
         return False
     best, kind = 0, ""
-    for line in mounts.read_text(errors="replace").splitlines():
+    for line in MOUNTS.read_text(errors="surrogateescape").splitlines():
         _, point, filesystem, *_ = line.split(" ")
+        point = re.sub(r"\\([0-7]{3})", lambda octal: chr(int(octal[1], 8)), point)  # spaces and such, fstab(5)
         if folder.is_relative_to(point) and len(point) >= best:
             best, kind = len(point), filesystem
     return kind in NETWORK_FILESYSTEMS
@@ -62,4 +64,5 @@ def _set_up_sqlite(connection: Any, _: Any) -> None:
 
 def _begin_sqlite(connection: Connection) -> None:
     read_only = connection.get_execution_options().get(READ_ONLY, False)
+    connection.connection.cursor().execute(f"PRAGMA query_only={read_only:d}")
     connection.exec_driver_sql("BEGIN" if read_only else "BEGIN IMMEDIATE")

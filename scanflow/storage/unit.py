@@ -94,6 +94,8 @@ class SqlUnit:
         kind = type(new)
         name = getattr(new, FIELDS[kind][0])
         old = self.get(kind, name)
+        if old is None:
+            raise KeyError(f"there is no {kind.__name__} {name}")
         changed = {field: getattr(new, field) for field in FIELDS[kind] if getattr(new, field) != getattr(old, field)}
         if changed:
             row = values(changed)

@@ -16,6 +16,11 @@ SQLITE_GUARDS = (
     "CREATE TRIGGER ledger_kept_{name} BEFORE {event} ON ledger "
     "BEGIN SELECT RAISE(ABORT, 'the ledger is append-only'); END"
 )
+SQLITE_REPLACE_GUARD = (  # INSERT OR REPLACE fires no trigger for the row it removes
+    "CREATE TRIGGER ledger_kept_insert BEFORE INSERT ON ledger "
+    "WHEN EXISTS (SELECT 1 FROM ledger WHERE seq = NEW.seq) "
+    "BEGIN SELECT RAISE(ABORT, 'the ledger is append-only'); END"
+)
 POSTGRESQL_GUARD = """
 CREATE FUNCTION ledger_kept() RETURNS trigger LANGUAGE plpgsql AS $$
 BEGIN RAISE EXCEPTION 'the ledger is append-only'; END $$;
@@ -29,6 +34,7 @@ def upgrade() -> None:
     if op.get_bind().dialect.name == "sqlite":
         for event in ("UPDATE", "DELETE"):
             op.execute(SQLITE_GUARDS.format(name=event.lower(), event=event))
+        op.execute(SQLITE_REPLACE_GUARD)
     else:
         op.execute(POSTGRESQL_GUARD)
 
