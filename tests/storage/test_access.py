@@ -1,0 +1,169 @@
+"""Who may come in: only hashes are kept, links work once, sessions end."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import timedelta
+
+import argon2
+import pytest
+from argon2.low_level import Type, core, ffi
+from memory import NOON
+from sqlalchemy import Connection, text
+
+from scanflow.storage import access
+from scanflow.storage.access import NameTaken, Role, Visitor
+from scanflow.storage.database import Database
+
+PASSWORD = "a long enough pass phrase"
+SECOND = timedelta(seconds=1)
+
+
+@pytest.fixture
+def connection(database: Database) -> Iterator[Connection]:
+    with database.writing(NOON, "tester") as unit:
+        yield unit.connection
+
+
+def kept(connection: Connection) -> str:
+    """All that the table of who may come in holds, as one text."""
+    return "\n".join(str(tuple(row)) for row in connection.execute(text("SELECT * FROM access")))
+
+
+@pytest.mark.parametrize("role", Role)
+def test_token(connection: Connection, role: Role) -> None:
+    """A token is known by its secret, for ever, with its name and role; it is no session."""
+    secret = access.make_token(connection, "printer", role, NOON)
+    later = NOON + timedelta(days=9999)
+    assert Visitor("printer", role) == access.visitor(connection, "token", secret, later)
+    assert [None, None] == [access.visitor(connection, kind, secret, NOON) for kind in ("session", "setup")]
+
+
+def test_wrong_token(connection: Connection) -> None:
+    """A secret that differs in one character, in case or is empty is unknown."""
+    secret = access.make_token(connection, "printer", Role.PROGRAM, NOON)
+    wrong = [secret[:-1], secret + "A", secret.swapcase(), "", "%"]
+    assert 5 * [None] == [access.visitor(connection, "token", each, NOON) for each in wrong]
+
+
+def test_names_of_tokens(connection: Connection) -> None:
+    """A second token of a name is refused, whatever its role."""
+    access.make_token(connection, "printer", Role.PROGRAM, NOON)
+    with pytest.raises(NameTaken):
+        access.make_token(connection, "printer", Role.OWNER, NOON)
+
+
+def test_secrets_are_long_and_differ(connection: Connection) -> None:
+    """A secret has 256 bits, and no two are alike."""
+    secrets = {access.make_token(connection, f"t{n}", Role.PROGRAM, NOON) for n in range(20)}
+    assert (20, {43}) == (len(secrets), {len(secret) for secret in secrets})
+
+
+def test_only_hashes_are_kept(connection: Connection) -> None:
+    """Neither secrets nor the password stand anywhere in the table."""
+    access.set_password(connection, PASSWORD, NOON)
+    owner = Visitor("owner", Role.OWNER)
+    secrets = [
+        access.make_token(connection, "printer", Role.PROGRAM, NOON),
+        access.make_session(connection, owner, NOON),
+        access.make_setup_link(connection, NOON),
+    ]
+    everything = kept(connection)
+    assert 4 == len(everything.splitlines())
+    assert 4 * [False] == [secret in everything for secret in (*secrets, PASSWORD)]
+
+
+def test_session_ends_by_time(connection: Connection) -> None:
+    """A session lasts 14 days and not a second longer."""
+    secret = access.make_session(connection, Visitor("owner", Role.OWNER), NOON)
+    last = NOON + timedelta(days=14)
+    wanted = Visitor("owner", Role.OWNER, access.csrf_of(secret))
+    assert wanted == access.visitor(connection, "session", secret, last)
+    assert None is access.visitor(connection, "session", secret, last + SECOND)
+
+
+def test_session_ends_by_leaving(connection: Connection) -> None:
+    """Signing out ends that session only."""
+    one, two = (access.make_session(connection, Visitor("owner", Role.OWNER), NOON) for _ in range(2))
+    access.end_session(connection, one)
+    told = [access.visitor(connection, "session", each, NOON) is None for each in (one, two)]
+    assert [True, False] == told
+
+
+def test_old_sessions_are_swept(connection: Connection) -> None:
+    """Sessions that ran out are removed when a new one begins."""
+    owner = Visitor("owner", Role.OWNER)
+    access.make_session(connection, owner, NOON)
+    access.make_session(connection, owner, NOON + timedelta(days=15))
+    assert 1 == len(kept(connection).splitlines())
+
+
+def test_csrf_belongs_to_one_session(connection: Connection) -> None:
+    """Each session has a CSRF token of its own that is neither its secret nor what is kept of it."""
+    one, two = (access.make_session(connection, Visitor("owner", Role.OWNER), NOON) for _ in range(2))
+    tokens = {access.csrf_of(one), access.csrf_of(two)}
+    assert (2, True) == (len(tokens), tokens.isdisjoint({one, two}))
+    assert [False, False] == [token in kept(connection) for token in tokens]
+
+
+def test_setup_link_works_once(connection: Connection) -> None:
+    """The link that sets the password is known until the password is set, for a day, and only the newest is."""
+    first = access.make_setup_link(connection, NOON)
+    secret = access.make_setup_link(connection, NOON)
+    last = NOON + timedelta(hours=24)
+    assert None is access.visitor(connection, "setup", first, NOON)
+    assert Visitor("owner", Role.OWNER) == access.visitor(connection, "setup", secret, last)
+    assert None is access.visitor(connection, "setup", secret, last + SECOND)
+    access.set_password(connection, PASSWORD, NOON)
+    assert None is access.visitor(connection, "setup", secret, NOON)
+
+
+def test_password(connection: Connection) -> None:
+    """Only the very password is right; before one is set none is."""
+    assert (False, False) == (access.has_password(connection), access.check_password(connection, ""))
+    access.set_password(connection, PASSWORD, NOON)
+    assert access.has_password(connection)
+    tries = (PASSWORD, PASSWORD.upper(), PASSWORD + " ", "", access.PASSWORDS.hash(PASSWORD))
+    assert [True, False, False, False, False] == [access.check_password(connection, each) for each in tries]
+
+
+def test_a_new_password_ends_sessions(connection: Connection) -> None:
+    """Setting the password again ends what the old one opened; tokens go on."""
+    access.set_password(connection, PASSWORD, NOON)
+    session = access.make_session(connection, Visitor("owner", Role.OWNER), NOON)
+    token = access.make_token(connection, "printer", Role.PROGRAM, NOON)
+    access.set_password(connection, "another pass phrase", NOON)
+    told = [access.visitor(connection, kind, each, NOON) for kind, each in (("session", session), ("token", token))]
+    assert [None, Visitor("printer", Role.PROGRAM)] == told
+    checked = [access.check_password(connection, each) for each in (PASSWORD, "another pass phrase")]
+    assert [False, True] == checked
+
+
+def test_password_hash_parameters(connection: Connection) -> None:
+    """Passwords are kept as Argon2id of at least m = 19456 KiB, t = 2, p = 1, salted anew each time."""
+    access.set_password(connection, PASSWORD, NOON)
+    one = connection.execute(text("SELECT name FROM access WHERE kind = 'password'")).scalar_one()
+    access.set_password(connection, PASSWORD, NOON)
+    two = connection.execute(text("SELECT name FROM access WHERE kind = 'password'")).scalar_one()
+    told = argon2.extract_parameters(one)
+    # OWASP Password Storage Cheat Sheet
+    assert Type.ID is told.type and told.memory_cost >= 19456 and told.time_cost >= 2 and told.parallelism >= 1
+    assert (19, True) == (told.version, one != two and told.salt_len >= 16)
+
+
+def test_argon2id_is_that_of_rfc_9106() -> None:
+    """The library computes the Argon2id vector of RFC 9106, section 5.3."""
+    out, password, salt = ffi.new("uint8_t[32]"), ffi.new("uint8_t[]", 32 * b"\x01"), ffi.new("uint8_t[]", 16 * b"\x02")
+    secret, data = ffi.new("uint8_t[]", 8 * b"\x03"), ffi.new("uint8_t[]", 12 * b"\x04")
+    context = ffi.new(
+        "argon2_context *",
+        {
+            **{"out": out, "outlen": 32, "pwd": password, "pwdlen": 32, "salt": salt, "saltlen": 16},
+            **{"secret": secret, "secretlen": 8, "ad": data, "adlen": 12, "version": 19, "flags": 0},
+            **{"t_cost": 3, "m_cost": 32, "lanes": 4, "threads": 4},
+            **{"allocate_cbk": ffi.NULL, "free_cbk": ffi.NULL},
+        },
+    )
+    assert 0 == core(context, Type.ID.value)
+    # RFC 9106 section 5.3, computed with argon2-cffi
+    assert "0d640df58d78766c08c037a34a8b53c9d01ef0452d75b65eb52520e96b01e659" == bytes(out).hex()

@@ -1,0 +1,114 @@
+"""Opening a database so that what is committed stays committed."""
+
+from __future__ import annotations
+
+import threading
+from contextlib import ExitStack
+from pathlib import Path
+
+import pytest
+from sqlalchemy import event, text
+
+from scanflow.storage import engine
+from scanflow.storage.engine import READ_ONLY, UnfitFolder, connect, sqlite_url
+
+MOUNTS = """\
+/dev/sda1 / ext4 rw,relatime 0 0
+proc /proc proc rw 0 0
+nas:/export /srv/nas nfs4 rw,vers=4.2 0 0
+//nas/share /srv/my\\040share cifs rw 0 0
+tmpfs /srv/nas/local tmpfs rw 0 0
+host /srv/wall 9p rw 0 0
+me@nas: /srv/tunnel fuse.sshfs rw 0 0
+/dev/sdb1 /srv/nasty ext4 rw 0 0
+"""
+
+
+@pytest.mark.parametrize(
+    ("folder", "refused"),
+    [
+        ("/home/shop", False),
+        ("/srv", False),
+        ("/srv/nas", True),
+        ("/srv/nas/shop/data", True),
+        ("/srv/nas/local/shop", False),
+        ("/srv/nasty/shop", False),
+        ("/srv/my share/shop", True),
+        ("/srv/wall", True),
+        ("/srv/tunnel/x", True),
+    ],
+)
+def test_network_share(folder: str, refused: bool, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """A folder is judged by the file system mounted deepest above it, blanks in its name included."""
+    mounts = tmp_path / "mounts"
+    mounts.write_text(MOUNTS)
+    monkeypatch.setattr(engine, "MOUNTS", mounts)
+    assert refused == engine._on_network(Path(folder))
+
+
+def test_data_folder_on_a_network_share(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """A data folder on a network share is refused in words that say what to do."""
+    mounts = tmp_path / "mounts"
+    mounts.write_text(f"/dev/sda1 / ext4 rw 0 0\nnas:/export {tmp_path} nfs rw 0 0\n")
+    monkeypatch.setattr(engine, "MOUNTS", mounts)
+    with pytest.raises(UnfitFolder, match="network share"):
+        sqlite_url(tmp_path / "shop")
+
+
+def test_data_folder(tmp_path: Path) -> None:
+    """A folder on this machine is made and holds the database."""
+    folder = tmp_path / "deep" / "my shop"
+    assert f"sqlite:///{folder.as_posix()}/scanflow.db" == sqlite_url(folder)
+    assert folder.is_dir()
+
+
+def test_pragmas_on_every_connection(tmp_path: Path) -> None:
+    """Each connection of the pool, not only the first, is durable, checks foreign keys and waits for others."""
+    opened = connect(f"sqlite:///{tmp_path / 'x.db'}")
+    names = ("journal_mode", "synchronous", "foreign_keys", "busy_timeout")
+    with ExitStack() as stack:
+        options = {READ_ONLY: True}
+        connections = [stack.enter_context(opened.connect().execution_options(**options)) for _ in range(20)]
+        told = [tuple(each.execute(text(f"PRAGMA {name}")).scalar() for name in names) for each in connections]
+    opened.dispose()
+    assert 20 * [("wal", 2, 1, 30_000)] == told  # synchronous 2 is FULL, SQLite's documentation of the pragma
+
+
+def test_writes_begin_immediate(tmp_path: Path) -> None:
+    """A write holds the lock from its first word on, so it never fails for having begun as a read."""
+    opened = connect(f"sqlite:///{tmp_path / 'x.db'}")
+    said: list[str] = []
+    event.listen(opened, "before_cursor_execute", lambda *given: said.append(given[2]))
+    with opened.begin() as connection:
+        connection.execute(text("CREATE TABLE t (a)"))
+        blocked = threading.Event()
+
+        def other() -> None:
+            with opened.begin() as second:
+                second.execute(text("INSERT INTO t VALUES (1)"))
+            blocked.set()
+
+        thread = threading.Thread(target=other)
+        thread.start()
+        waits = not blocked.wait(0.2)
+    thread.join()
+    opened.dispose()
+    assert (True, True, 2) == (waits, blocked.is_set(), said.count("BEGIN IMMEDIATE"))
+
+
+def test_foreign_keys_hold(tmp_path: Path) -> None:
+    """A row that points to nothing is refused."""
+    opened = connect(f"sqlite:///{tmp_path / 'x.db'}")
+    with opened.begin() as connection:
+        connection.execute(text("CREATE TABLE a (id INTEGER PRIMARY KEY)"))
+        connection.execute(text("CREATE TABLE b (a INTEGER REFERENCES a (id))"))
+    with pytest.raises(Exception, match="FOREIGN KEY"), opened.begin() as connection:
+        connection.execute(text("INSERT INTO b VALUES (1)"))
+    opened.dispose()
+
+
+@pytest.mark.parametrize("url", ["postgresql://u@h/d", "postgresql+psycopg://u@h/d"])
+def test_postgresql_goes_through_psycopg(url: str) -> None:
+    """Plain PostgreSQL URLs are taken by psycopg 3."""
+    opened = connect(url)
+    assert ("postgresql", "psycopg") == (opened.dialect.name, opened.dialect.driver)

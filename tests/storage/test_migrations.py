@@ -1,0 +1,125 @@
+"""Bringing a database up to date when it is opened."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from alembic.autogenerate import compare_metadata
+from alembic.migration import MigrationContext
+from alembic.script import ScriptDirectory
+from memory import NOON
+from sqlalchemy import Connection, inspect, text
+
+from scanflow.domain.things import Item
+from scanflow.storage import database as module
+from scanflow.storage import tables
+from scanflow.storage.database import REVISION, Database
+from scanflow.storage.engine import connect
+
+
+def dropped(url: str) -> str:
+    """The same database with nothing in it, as when it was just made."""
+    if url.startswith("sqlite"):
+        Path(url.removeprefix("sqlite:///")).unlink()
+        return url
+    engine = connect(url)
+    with engine.begin() as connection:
+        connection.execute(text("DROP SCHEMA public CASCADE"))
+        connection.execute(text("CREATE SCHEMA public"))
+    engine.dispose()
+    return url
+
+
+def test_migrations_make_the_tables_of_the_code(database: Database) -> None:
+    """After all migrations the database has the tables, columns and indexes that the code speaks of, and no other."""
+    with database.engine.connect() as connection:
+        context = MigrationContext.configure(connection, opts={"compare_type": True, "compare_server_default": True})
+        assert [] == compare_metadata(context, tables.metadata)
+
+
+def test_partial_indexes_have_their_conditions(database: Database) -> None:
+    """The conditions of partial indexes, which that comparison leaves out, are those of the code too."""
+    with database.engine.begin() as connection:
+        migrated = conditions(connection)
+        tables.metadata.drop_all(connection)
+        tables.metadata.create_all(connection)
+        assert conditions(connection) == migrated
+    assert {"uq_stays_open", "uq_lines_live", "uq_parcels_open", "uq_access_token"} <= migrated.keys()
+
+
+def conditions(connection: Connection) -> dict[str, str]:
+    """Name of a partial index → its condition, as the database tells it."""
+    kind = connection.dialect.name
+    found = {}
+    for table in inspect(connection).get_table_names():
+        for index in inspect(connection).get_indexes(table):
+            where = index.get("dialect_options", {}).get(f"{kind}_where")
+            if where is not None:
+                found[index["name"]] = str(where)
+    return found
+
+
+def test_the_code_knows_the_last_migration() -> None:
+    """The revision that the code asks for is the end of the one line of migrations."""
+    folder = Path(module.__file__).parent / "migrations"
+    assert [REVISION] == ScriptDirectory(str(folder)).get_heads()
+
+
+def test_opening_twice_changes_nothing(database: Database, database_url: str) -> None:
+    """A database that is up to date is left as it is, and running its migrations again does no harm."""
+    with database.writing(NOON, "tester") as unit:
+        unit.add(Item("i1", "Saddle"))
+        unit.record("added", {})
+    Database(database_url).close()
+    with database.engine.begin() as connection:
+        module._run_migrations(connection)
+    with database.reading(NOON) as view:
+        assert (1, (Item("i1", "Saddle"),)) == (view.seq, view.find(Item))
+
+
+def test_a_failed_migration_leaves_nothing(database_url: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    """When opening fails after the tables were made, none of them is there, and the next opening makes them."""
+    url = dropped(database_url)
+
+    def fail(*_: object) -> None:
+        raise OSError("no more room")
+
+    with monkeypatch.context() as patch:
+        patch.setattr(module, "asdict", fail)
+        with pytest.raises(OSError, match="no more room"):
+            Database(url)
+    engine = connect(url)
+    assert [] == inspect(engine).get_table_names()
+    engine.dispose()
+    Database(url).close()
+
+
+OPEN = """
+import sys
+from scanflow.storage.database import Database
+sys.stdin.readline()
+database = Database(sys.argv[1])
+with database.writing(__import__("datetime").datetime.now(__import__("datetime").UTC), "tester") as unit:
+    unit.record("opened", {})
+"""
+
+
+def test_several_processes_open_a_new_database_at_once(database_url: str) -> None:
+    """Four processes that open the same new database together all succeed, and it is made once."""
+    url = dropped(database_url)
+    running = [
+        subprocess.Popen([sys.executable, "-c", OPEN, url], stdin=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
+        for _ in range(4)
+    ]
+    for each in running:
+        each.stdin.write("go\n")
+        each.stdin.flush()
+    said = [(each.communicate(timeout=60)[1], each.returncode) for each in running]
+    database = Database(url)
+    with database.reading(NOON) as view:
+        seq = view.seq
+    database.close()
+    assert ([("", 0)] * 4, 4) == (said, seq)

@@ -1,0 +1,305 @@
+"""The unit of work: in memory, on SQLite and on PostgreSQL it behaves alike."""
+
+from __future__ import annotations
+
+import shutil
+import sqlite3
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import replace
+from datetime import timedelta
+from pathlib import Path
+from typing import Any
+
+import psycopg
+import pytest
+from memory import NOON, Memory
+
+from scanflow.domain.life import CardState, Hold, LineState, ParcelState, StayState
+from scanflow.domain.things import (
+    Bin,
+    Item,
+    Line,
+    Order,
+    Parcel,
+    Rack,
+    Round,
+    Scan,
+    Section,
+    Sighting,
+    Slot,
+    Station,
+    Stay,
+    Stop,
+)
+from scanflow.storage.database import Database
+from scanflow.workflow.ports import Facts, Settings, Unit
+
+DERAILLEURS = Section("D", "Derailleurs", 2, "yellow", 3, 3)
+LAMPS = Section("LP", "Lamps", 20, "blue", 2, 1)
+SLOTS = tuple(Slot(f"D00{number}", "D", number, "A-1-1") for number in (1, 2, 3))
+LAMP = Slot("LP01", "LP", 1, "A-1-2")
+ITEM = Item("i1", "Rear derailleur, long cage", "L-77", "scratched")
+STAY = Stay("s1", "i1", "D002", 1, NOON)
+ORDER = Order("o1", "A-100", "web", NOON, 1, NOON - timedelta(hours=3), None)
+LINE = Line("l1", "o1", 1, "D002-01X", "Rear derailleur", "L-77", "s1", LineState.WAITING)
+
+
+def scan(key: str, station: Station, spot: str, **other: Any) -> Scan:
+    return Scan(key, "b" * 64, station, spot, "D002", False, True, True, "l1", None, "{}", **other)
+
+
+def furnish(unit: Unit) -> None:
+    """Two sections with four slots in two bins."""
+    for thing in (DERAILLEURS, LAMPS, Rack("A", 0, 1.5)):
+        unit.add(thing)
+    for thing in (Bin("A-1-1", "A", 1, 1, "D"), Bin("A-1-2", "A", 1, 2, "LP"), *SLOTS, LAMP):
+        unit.add(thing)
+
+
+def store(unit: Unit) -> None:
+    """One thing in the second slot, wanted by an order."""
+    furnish(unit)
+    unit.put(replace(SLOTS[1], turns=1, card=CardState.ON_ITEM))
+    for thing in (ITEM, STAY, ORDER, LINE):
+        unit.add(thing)
+
+
+class Place:
+    """Where units of work come from: all that a test asks of memory and of a database."""
+
+    def __init__(self, database: Database | None) -> None:
+        self.database, self.memory = database, Memory()
+
+    @contextmanager
+    def unit(self) -> Iterator[Unit]:
+        if self.database is None:
+            yield self.memory
+        else:
+            with self.database.writing(NOON, "tester") as unit:
+                yield unit
+
+
+@pytest.fixture(params=["memory", "sqlite", "postgresql"])
+def place(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Place]:
+    if request.param == "memory":
+        yield Place(None)
+        return
+    if request.param == "sqlite":
+        shutil.copy(request.getfixturevalue("sqlite_template"), tmp_path / "shop.db")
+        database = Database(f"sqlite:///{tmp_path / 'shop.db'}")
+    else:
+        database = Database(request.getfixturevalue("new_postgresql")())
+    yield Place(database)
+    database.close()
+
+
+THINGS: tuple[object, ...] = (
+    DERAILLEURS,
+    Rack("B", 2, 3.25),
+    Bin("B-1-1", "B", 1, 1, "D"),
+    Slot("D009", "D", 9, "B-1-1", 4, CardState.LOST, Sighting(Station.SHELF, "B-1-1", False)),
+    ITEM,
+    Stay("s9", "i1", "D009", 4, NOON, StayState.WITHDRAWN, NOON + timedelta(microseconds=1), "worn out"),
+    Parcel("p9", "main", ("o9", "o8"), NOON, ParcelState.ASIDE),
+    Round("r9", NOON),
+    Order("o9", "", "", NOON, 7, None, NOON + timedelta(days=2), "p9"),
+    Line(
+        "l9", "o9", 1, "D009-04K", "ünïcode \u2028 “title”", "", "s9", LineState.PACKED, Hold.SUSPECT, "why", "p9", "r9"
+    ),
+    Stop("r9", 1, "l9", "B-1-1"),
+    scan("k9", Station.TABLE, "main", was="picked"),
+)
+
+
+def test_things_come_back_as_they_were_added(place: Place) -> None:
+    """Every kind of thing survives the way in and out unchanged, in the same unit and in the next one."""
+    with place.unit() as unit:
+        for thing in THINGS:
+            unit.add(thing)
+        first = [unit.find(type(thing)) for thing in THINGS]
+    with place.unit() as unit:
+        second = [unit.find(type(thing)) for thing in THINGS]
+        named = [unit.get(type(thing), thing.id) for thing in THINGS if hasattr(thing, "id")]
+    assert [(thing,) for thing in THINGS] == first == second
+    assert [thing for thing in THINGS if hasattr(thing, "id")] == named
+
+
+def test_get_of_the_unknown(place: Place) -> None:
+    """What was never added is None."""
+    with place.unit() as unit:
+        assert (None, None, ()) == (unit.get(Slot, "D001"), unit.facts("D001"), unit.find(Slot))
+
+
+def test_find_by_fields(place: Place) -> None:
+    """Things are found by any equal fields, None too, in the order they were added."""
+    with place.unit() as unit:
+        store(unit)
+        other = replace(LINE, id="l2", position=2, stay=None, state=LineState.UNBOUND)
+        unit.add(other)
+        taken = replace(SLOTS[1], turns=1, card=CardState.ON_ITEM)
+        assert (SLOTS[0], taken, SLOTS[2]) == unit.find(Slot, section="D")
+        assert (SLOTS[0], SLOTS[2]) == unit.find(Slot, section="D", card=CardState.TRAY)
+        assert (other,) == unit.find(Line, stay=None)
+        assert (LINE,) == unit.find(Line, order="o1", state=LineState.WAITING, hold=None)
+        assert () == unit.find(Line, order="o1", state=LineState.PACKED)
+
+
+def test_find_keeps_the_order_of_adding(place: Place) -> None:
+    """A thing that was changed keeps its place in the list."""
+    with place.unit() as unit:
+        furnish(unit)
+        changed = replace(SLOTS[0], turns=5)
+        unit.put(changed)
+    with place.unit() as unit:
+        assert (changed, *SLOTS[1:], LAMP) == unit.find(Slot)
+
+
+def test_put_replaces(place: Place) -> None:
+    """A put thing is there at once and in the next unit; None and composite fields are written too."""
+    seen = replace(SLOTS[0], seen=Sighting(Station.TABLE, "main", True), card=CardState.DUE)
+    with place.unit() as unit:
+        furnish(unit)
+        unit.put(seen)
+        assert seen == unit.get(Slot, "D001")
+    with place.unit() as unit:
+        assert (seen,) == unit.find(Slot, card=CardState.DUE)
+        unit.put(replace(seen, seen=None))
+    with place.unit() as unit:
+        assert replace(seen, seen=None) == unit.get(Slot, "D001")
+
+
+def test_parcel_fields(place: Place) -> None:
+    """A parcel's table and orders are found and replaced by their own names."""
+    parcel = Parcel("p1", "main", ("o1",), NOON)
+    with place.unit() as unit:
+        unit.add(parcel)
+        unit.put(replace(parcel, table="side", orders=("o1", "o2")))
+        assert () == unit.find(Parcel, table="main")
+        assert (replace(parcel, table="side", orders=("o1", "o2")),) == unit.find(Parcel, table="side")
+
+
+@pytest.mark.parametrize("act", ["add", "put"])
+def test_add_and_put_keep_names_apart(place: Place, act: str) -> None:
+    """Adding what is there and putting what is not raises."""
+    known, unknown = SLOTS[0], Slot("D099", "D", 99, "A-1-1")
+    refused = (ValueError, KeyError, sqlite3.IntegrityError, psycopg.IntegrityError)
+    with pytest.raises(refused), place.unit() as unit:
+        furnish(unit)
+        getattr(unit, act)(known if act == "add" else unknown)
+
+
+def test_facts_of_an_empty_slot(place: Place) -> None:
+    """A slot that never had anything is told alone."""
+    with place.unit() as unit:
+        furnish(unit)
+        assert Facts(SLOTS[0]) == unit.facts("D001")
+
+
+def test_facts_of_a_wanted_thing(place: Place) -> None:
+    """The latest stay is told with its item, its live line and that line's order."""
+    with place.unit() as unit:
+        store(unit)
+        slot = replace(SLOTS[1], turns=1, card=CardState.ON_ITEM)
+        assert Facts(slot, STAY, ITEM, LINE, ORDER) == unit.facts("D002")
+
+
+def test_facts_of_the_latest_turn(place: Place) -> None:
+    """Of a slot's stays only the last counts, even when an older one has lines."""
+    newer = Stay("s2", "i2", "D002", 2, NOON)
+    with place.unit() as unit:
+        store(unit)
+        unit.put(replace(LINE, state=LineState.RELEASED))
+        unit.put(STAY.after("release", NOON))
+        unit.add(Item("i2", "Crank"))
+        unit.put(replace(SLOTS[1], turns=2, card=CardState.ON_ITEM))
+        unit.add(newer)
+        slot = replace(SLOTS[1], turns=2, card=CardState.ON_ITEM)
+        assert Facts(slot, newer, Item("i2", "Crank")) == unit.facts("D002")
+
+
+@pytest.mark.parametrize(
+    ("states", "told"),
+    [
+        ((LineState.CANCELLED, LineState.WAITING), 2),
+        ((LineState.WAITING, LineState.CANCELLED), 1),
+        ((LineState.CANCELLED, LineState.CANCELLED), 2),
+        ((LineState.RELEASED, LineState.CANCELLED), 1),
+        ((LineState.CANCELLED, LineState.SHORT, LineState.RETURNED), 2),
+    ],
+)
+def test_facts_choose_one_line(place: Place, states: tuple[LineState, ...], told: int) -> None:
+    """The live line of a stay is told, else the released one, else the last."""
+    with place.unit() as unit:
+        store(unit)
+        unit.put(replace(LINE, stay=None))
+        for number, state in enumerate(states, 1):
+            unit.add(replace(LINE, id=f"m{number}", position=number + 1, state=state))
+        facts = unit.facts("D002")
+        assert facts is not None and facts.line is not None
+        assert (f"m{told}", "o1") == (facts.line.id, facts.order.id if facts.order else None)
+
+
+def test_lowest_free(place: Place) -> None:
+    """The lowest number counts whose card is in the tray and where nothing stands."""
+    with place.unit() as unit:
+        store(unit)
+        assert "D001" == unit.lowest_free("D").code
+        unit.put(replace(SLOTS[0], card=CardState.DUE))
+        assert "D003" == unit.lowest_free("D").code
+        unit.put(replace(SLOTS[2], card=CardState.LOST))
+        assert (None, None) == (unit.lowest_free("D"), unit.lowest_free("Z"))
+
+
+def test_a_card_in_the_tray_frees_nothing_taken(place: Place) -> None:
+    """A slot with an open stay is not free, wherever its card is."""
+    with place.unit() as unit:
+        store(unit)
+        unit.put(replace(SLOTS[1], turns=1, card=CardState.TRAY))
+        unit.put(replace(SLOTS[0], card=CardState.DUE))
+        assert ("D003", {"D": 1}) == (unit.lowest_free("D").code, unit.free_slots(2))
+
+
+def test_free_slots(place: Place) -> None:
+    """Free slots are counted for sections of at least that bulk, those without any left out."""
+    with place.unit() as unit:
+        store(unit)
+        assert [{}, {"D": 2}, {"D": 2, "LP": 1}] == [unit.free_slots(most) for most in (1, 2, 20)]
+        unit.put(replace(LAMP, card=CardState.HAND))
+        assert {"D": 2} == unit.free_slots(20)
+
+
+def test_last_scan(place: Place) -> None:
+    """The last scan of a station and spot is the one added last there."""
+    with place.unit() as unit:
+        one, two = scan("k2", Station.TABLE, "main"), scan("k1", Station.TABLE, "main")
+        for each in (one, two, scan("k3", Station.TABLE, "side"), scan("k4", Station.SHELF, "main")):
+            unit.add(each)
+        assert (two, None) == (unit.last_scan(Station.TABLE, "main"), unit.last_scan(Station.TRAY, "main"))
+
+
+def test_slips_count_on(place: Place) -> None:
+    """Each order gets the next slip number, from 1."""
+    numbers = []
+    for number in range(3):
+        with place.unit() as unit:
+            numbers.append(unit.next_slip())
+            unit.add(replace(ORDER, id=f"o{number}", number=str(number), slip=numbers[-1]))
+    assert [1, 2, 3] == numbers
+
+
+def test_new_ids_differ(place: Place) -> None:
+    """No id is given twice."""
+    with place.unit() as unit:
+        assert 100 == len({unit.new_id() for _ in range(100)})
+
+
+def test_settings_stay(place: Place) -> None:
+    """Settings hold in this unit and the next."""
+    new = Settings(auto_close=False, scan_at_bin=False, zone="Europe/Lisbon", name="Barn")
+    with place.unit() as unit:
+        assert Settings() == unit.settings
+        unit.set_settings(new)
+        assert new == unit.settings
+    with place.unit() as unit:
+        assert new == unit.settings
