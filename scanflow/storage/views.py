@@ -50,6 +50,7 @@ def slot_counts(connection: Connection, codes: Iterable[str]) -> dict[str, dict[
         counts[section][state_of[card]] += count
     lost_on_item = (
         select(slots.c.section, func.count())
+        .select_from(slots)
         .join(stays, _OPEN_STAY)
         .where(slots.c.section.in_(list(counts)), slots.c.card == CardState.LOST)
         .group_by(slots.c.section)
@@ -66,12 +67,14 @@ def slot_page(
     """Slots by section and number, which are the key; `stay` is the open stay, None without one."""
     query = (
         select(slots.c.code, slots.c.section, slots.c.number, slots.c.bin, slots.c.card, stays.c.id.label("stay"))
+        .select_from(slots)
         .outerjoin(stays, _OPEN_STAY)
-        .where(tuple_(slots.c.section, slots.c.number) > tuple_(*after))
         .order_by(slots.c.section, slots.c.number)
         .limit(limit + 1)
     )
-    if section is not None:
+    if section is None:
+        query = query.where(tuple_(slots.c.section, slots.c.number) > tuple_(*after))
+    else:
         query = query.where(slots.c.section == section, slots.c.number > (after[1] if after[0] == section else 0))
     if state is None:
         return connection.execute(query).all()
@@ -131,11 +134,8 @@ def _stands_at(state: OrderState) -> Iterable[Any]:
 
 
 _LINES = (
-    select(
-        lines,
-        stays.c.code,
-        items.c.title.label("item_title"),
-    )
+    select(lines, stays.c.code, items.c.title.label("item_title"))
+    .select_from(lines)
     .outerjoin(stays, stays.c.id == lines.c.stay)
     .outerjoin(items, items.c.id == stays.c.item)
 )

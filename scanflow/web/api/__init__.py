@@ -1,5 +1,19 @@
 """The JSON API, one blueprint per noun."""
 
-from flask import Blueprint
+from scanflow.web.api import (
+    health,
+    ledger,
+    lines,
+    openapi,
+    orders,
+    parcels,
+    rounds,
+    scans,
+    sections,
+    slots,
+    stays,
+)
 
-BLUEPRINTS: tuple[Blueprint, ...] = ()
+BLUEPRINTS = tuple(
+    noun.blueprint for noun in (health, openapi, sections, slots, stays, orders, lines, rounds, parcels, scans, ledger)
+)

@@ -1,0 +1,145 @@
+"""A call of the API as it is declared: from this it is routed, admitted, parsed, and described in OpenAPI."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+import re
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from functools import wraps
+from typing import Any
+
+from flask import Blueprint, Response, current_app, request
+
+from scanflow.shop import Once, Reply
+from scanflow.storage.access import Role
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.api import checking, schemas
+from scanflow.web.problem import Problem
+from scanflow.web.visitors import need, shop, visitor
+from scanflow.workflow.ports import Missing
+
+ANYONE: tuple[Role, ...] = ()
+STAFF = (Role.OWNER, Role.PROGRAM, Role.HELPER)
+"""Scan, put away, pack, look."""
+MANAGERS = (Role.OWNER, Role.PROGRAM)
+
+IDEMPOTENCY_KEY = r"^[!-~]{1,255}$"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Call:
+    """`path` is OpenAPI's; `body`, `form` and `query` name schemas; `answers` schemas by status, None for no body.
+
+    `conflicts` are the codes of its 409. `once`: it takes an Idempotency-Key.
+    """
+
+    name: str
+    tag: str
+    method: str
+    path: str
+    summary: str
+    roles: tuple[Role, ...]
+    answers: Mapping[int, str]
+    body: str | None = None
+    form: str | None = None
+    query: str = "NoQuery"
+    conflicts: tuple[str, ...] = ()
+    once: bool = False
+
+    @property
+    def ids(self) -> list[str]:
+        return re.findall("{([a-z]+)}", self.path)
+
+
+CALLS: list[Call] = []
+
+View = Callable[..., Response]
+
+
+def call(
+    blueprint: Blueprint, method: str, path: str, *, roles: tuple[Role, ...], answers: Mapping[int, str], **more: Any
+) -> Callable[[View], View]:
+    """Declares a call and routes it. The view is given the path's ids, and `body` and `query` as far as declared."""
+
+    def register(view: View) -> View:
+        declared = Call(
+            name=view.__name__,
+            tag=blueprint.name.removeprefix("api_"),
+            method=method,
+            path=path,
+            summary=(view.__doc__ or "").strip().splitlines()[0],
+            roles=roles,
+            answers=answers,
+            once=method == "POST" and more.pop("once", True),
+            **more,
+        )
+        CALLS.append(declared)
+        rule = re.sub("{([a-z]+)}", r"<\1>", path)
+        blueprint.add_url_rule(rule, view.__name__, _admitted(declared, view), methods=[method])
+        return view
+
+    return register
+
+
+def _admitted(declared: Call, view: View) -> View:
+    @wraps(view)
+    def admitted(**ids: str) -> Response:
+        if declared.roles:
+            need(*declared.roles)
+        for name, value in ids.items():
+            if not re.fullmatch(schemas.ID, value):
+                raise Missing(f"There is no {name} {value!r}.")
+        sent = checking.query(declared.query)
+        if declared.query != "NoQuery":
+            ids |= {"query": sent}
+        if declared.body is not None and declared.form is None:
+            ids |= {"body": checking.body(declared.body)}
+        return view(**ids)
+
+    return admitted
+
+
+def do(work: Callable[[SqlUnit], Reply], fingerprint: bytes | None = None) -> Response:
+    """Answer what one transaction did, once for an Idempotency-Key. `fingerprint` stands for the body where given."""
+    reply = shop().act_once(visitor().name, _once(fingerprint), work)
+    response = answer(reply.body, reply.status)
+    if reply.location:
+        response.headers["Location"] = reply.location
+    if reply.replayed:
+        response.headers["Idempotency-Replayed"] = "true"
+    return response
+
+
+def _once(fingerprint: bytes | None) -> Once | None:
+    key = request.headers.get("Idempotency-Key") if request.method == "POST" else None
+    if key is None:
+        return None
+    if not re.fullmatch(IDEMPOTENCY_KEY, key):
+        raise Problem(
+            422,
+            "pattern",
+            "An Idempotency-Key has 1 to 255 printable ASCII characters.",
+            (("/Idempotency-Key", "pattern"),),
+        )
+    sent = request.get_data() if fingerprint is None else fingerprint
+    return Once.of(key, visitor().name, request.method, request.path, sent)
+
+
+def look(work: Callable[[SqlUnit], Any]) -> Response:
+    """Answer what is seen in one view of the room."""
+    with shop().looking() as unit:
+        return answer(work(unit))
+
+
+def answer(body: Any, status: int = 200) -> Response:
+    response = current_app.json.response(body)
+    response.status_code = status
+    return response
+
+
+def digest(fields: Mapping[str, Any], content: bytes | None = None) -> str:
+    """SHA-256 (hex) of what a call says, whatever the order and spelling of its fields."""
+    told = {**fields, "content": hashlib.sha256(content).hexdigest()} if content is not None else fields
+    return hashlib.sha256(json.dumps(told, sort_keys=True, separators=(",", ":")).encode()).hexdigest()

@@ -1,0 +1,90 @@
+"""Lines of orders are settled, reported, held, revived."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from flask import Blueprint, Response
+
+from scanflow.domain.things import Line
+from scanflow.shop import Reply
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.api import render
+from scanflow.web.api.contract import MANAGERS, STAFF, call, do
+from scanflow.workflow import orders
+
+blueprint = Blueprint("api_lines", __name__)
+
+
+def _reply(unit: SqlUnit, line: Line) -> Reply:
+    return Reply(200, render.one_line(unit, line))
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/lines/{line}/settle",
+    roles=MANAGERS,
+    body="Settlement",
+    answers={200: "Line"},
+    conflicts=("still_in_box", "not_in_stock", "has_live_line", "not_allowed"),
+)
+def settle(line: str, body: dict[str, Any]) -> Response:
+    """A person decides which thing a line means; its hold goes."""
+    return do(lambda unit: _reply(unit, orders.settle(unit, line, body.get("stay"))))
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/lines/{line}/short",
+    roles=STAFF,
+    body="Note",
+    answers={200: "Line"},
+    conflicts=("not_allowed",),
+)
+def short(line: str, body: dict[str, Any]) -> Response:
+    """Its thing is not where it should be."""
+    return do(lambda unit: _reply(unit, orders.short(unit, line, body.get("note", ""))))
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/lines/{line}/found",
+    roles=STAFF,
+    body="Nothing",
+    answers={200: "Line"},
+    conflicts=("not_allowed",),
+)
+def found(line: str, body: dict[str, Any]) -> Response:
+    """Its thing turned up; the line waits again."""
+    return do(lambda unit: _reply(unit, orders.found(unit, line)))
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/lines/{line}/hold",
+    roles=STAFF,
+    body="Doubt",
+    answers={200: "Line"},
+    conflicts=("still_in_box", "not_allowed"),
+)
+def hold(line: str, body: dict[str, Any]) -> Response:
+    """Not this thing: the line stands still until a person settles it."""
+    return do(lambda unit: _reply(unit, orders.hold(unit, line, body["why"])))
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/lines/{line}/revive",
+    roles=MANAGERS,
+    body="Nothing",
+    answers={200: "Line"},
+    conflicts=("not_in_stock", "has_live_line", "not_allowed"),
+)
+def revive(line: str, body: dict[str, Any]) -> Response:
+    """A cancelled line is wanted after all."""
+    return do(lambda unit: _reply(unit, orders.revive(unit, line)))

@@ -1,0 +1,124 @@
+"""The OpenAPI 3.1 document, made of the calls as they are declared."""
+
+from __future__ import annotations
+
+from functools import cache
+from importlib.metadata import version
+from typing import Any
+
+from flask import Blueprint, Response
+
+from scanflow.web.api import checking, schemas
+from scanflow.web.api.contract import ANYONE, CALLS, IDEMPOTENCY_KEY, Call, answer, call
+
+blueprint = Blueprint("openapi", __name__)
+
+ABOUT = """Programs send `Authorization: Bearer TOKEN`. Ids are opaque. Times are RFC 3339 with offset; one without is
+in the shop's zone. A scan that can be judged is answered 200, accepted or refused; 4xx means that there is no verdict.
+Lists give `next`, the cursor of the following page, null at the end. `x-roles` names who may make a call."""
+
+PROBLEMS = {
+    400: "The body is not JSON.",
+    401: "No valid access token.",
+    403: "The token's role may not do this.",
+    404: "An id in the path is unknown.",
+    409: "It can't be done as the room stands: {codes}.",
+    413: "The body is too large.",
+    415: "The body has another content type.",
+    422: "A field or parameter is wrong; `errors` points at each.",
+}
+
+
+@call(blueprint, "GET", "/api/openapi.json", roles=ANYONE, answers={200: "Document"})
+def show() -> Response:
+    """Gives this document."""
+    return answer(document())
+
+
+@cache
+def document() -> dict[str, Any]:
+    paths: dict[str, dict[str, Any]] = {}
+    for each in CALLS:
+        paths.setdefault(each.path, {})[each.method.lower()] = _operation(each)
+    return {
+        "openapi": "3.1.0",
+        "jsonSchemaDialect": "https://json-schema.org/draft/2020-12/schema",
+        "info": {"title": "scanflow", "version": version("scanflow"), "description": ABOUT, "license": {"name": "MIT"}},
+        "servers": [{"url": "/"}],
+        "tags": [{"name": name} for name in dict.fromkeys(each.tag for each in CALLS)],
+        "paths": paths,
+        "components": {
+            **schemas.COMPONENTS,
+            "securitySchemes": {"bearer": {"type": "http", "scheme": "bearer"}},
+        },
+    }
+
+
+def _operation(each: Call) -> dict[str, Any]:
+    operation: dict[str, Any] = {
+        "operationId": f"{each.tag}.{each.name}",
+        "tags": [each.tag],
+        "summary": each.summary,
+        "parameters": list(_parameters(each)),
+        "responses": {str(status): response for status, response in sorted(_responses(each).items())},
+        "security": [{"bearer": []}] if each.roles else [],
+        "x-roles": [role.value for role in each.roles],
+    }
+    if each.body or each.form:
+        operation["requestBody"] = _request_body(each)
+    return operation
+
+
+def _parameters(each: Call) -> Any:
+    for name in each.ids:
+        yield {"name": name, "in": "path", "required": True, "schema": schemas.IDENTITY}
+    for name, schema in schemas.QUERIES[each.query]["properties"].items():
+        yield {"name": name, "in": "query", "schema": schema}
+    if each.once:
+        yield {
+            "name": "Idempotency-Key",
+            "in": "header",
+            "description": "A repeat with the same key and body gets the stored answer.",
+            "schema": {"type": "string", "pattern": IDEMPOTENCY_KEY},
+        }
+
+
+def _request_body(each: Call) -> dict[str, Any]:
+    content: dict[str, Any] = {}
+    required = True
+    if each.body:
+        content["application/json"] = {"schema": schemas.ref(each.body)}
+        required = not checking.fits(each.body, {})
+    if each.form:
+        content["multipart/form-data"] = {"schema": schemas.ref(each.form)}
+    return {"required": required, "content": content}
+
+
+def _responses(each: Call) -> dict[int, Any]:
+    answers = {status: _response(each, status, name) for status, name in each.answers.items()}
+    statuses = {422}
+    if each.roles:
+        statuses |= {401, 403}
+    if each.ids:
+        statuses.add(404)
+    if each.body or each.form:
+        statuses |= {400, 413, 415}
+    if each.conflicts:
+        statuses.add(409)
+    return answers | {status: _problem(status, each) for status in statuses}
+
+
+def _response(each: Call, status: int, name: str) -> dict[str, Any]:
+    headers: dict[str, Any] = {}
+    if status == 201:
+        headers["Location"] = {"schema": {"type": "string", "format": "uri-reference"}}
+    if each.once:
+        headers["Idempotency-Replayed"] = {"schema": {"const": "true"}, "description": "Of a stored answer."}
+    described = {201: "Made."}.get(status, "Done." if each.method != "GET" else "As asked.")
+    content = {"application/json": {"schema": schemas.ref(name)}}
+    return {"description": described, "content": content, **({"headers": headers} if headers else {})}
+
+
+def _problem(status: int, each: Call) -> dict[str, Any]:
+    described = PROBLEMS[status].format(codes=", ".join(f"`{code}`" for code in each.conflicts))
+    return {"description": described, "content": {"application/problem+json": {"schema": schemas.ref("Problem")}}}

@@ -1,0 +1,113 @@
+"""Orders come in, one by one or as a file; they are shown and cancelled."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from flask import Blueprint, Response
+
+from scanflow.domain.derive import OrderState
+from scanflow.domain.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.things import Order, Section
+from scanflow.exchange import csv_table, mapping, orders_csv
+from scanflow.shop import Reply
+from scanflow.storage import mappings, views
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.api import checking, paging, render
+from scanflow.web.api.contract import MANAGERS, STAFF, call, digest, do, look
+from scanflow.web.visitors import shop
+from scanflow.workflow import order_file, orders
+from scanflow.workflow.ports import Invalid, must
+
+blueprint = Blueprint("api_orders", __name__)
+
+
+@call(blueprint, "POST", "/api/orders", roles=MANAGERS, body="NewOrder", answers={200: "Order", 201: "Order"})
+def create(body: dict[str, Any]) -> Response:
+    """Takes an order in and binds its lines: 201 for a new one, 200 for one sent again."""
+    lines = tuple(IncomingLine(**line) for line in body["lines"])
+    incoming = IncomingOrder(**{**body, "lines": lines})
+
+    def work(unit: SqlUnit) -> Reply:
+        order, outcome = orders.receive(unit, incoming)
+        status = 201 if outcome is orders.Outcome.NEW else 200
+        return Reply(status, render.order(unit, order), f"/api/orders/{order.id}" if status == 201 else "")
+
+    return do(work)
+
+
+@call(blueprint, "POST", "/api/orders/import", roles=MANAGERS, form="OrderFile", answers={200: "Loaded"})
+def load() -> Response:
+    """Loads a file of orders, all of it or, where it can't be read, nothing."""
+    fields, content = checking.form("OrderFile", "file")
+    parsed = _parse(content, fields.get("mapping"))
+    unread = [order_file.RefusedRow(row.row, row.code, row.text) for row in parsed.refused]
+
+    def work(unit: SqlUnit) -> Reply:
+        done = order_file.load(unit, parsed.orders, parsed.rows)
+        refused = sorted([*unread, *done.refused], key=lambda row: row.row)
+        body = {
+            "loaded": done.loaded,
+            "changed": done.changed,
+            "unchanged": done.unchanged,
+            "held": list(done.held),
+            "refused": [render.refused_row(row) for row in refused],
+        }
+        return Reply(200, body)
+
+    return do(work, digest(fields, content).encode())
+
+
+def _parse(content: bytes, name: str | None) -> orders_csv.Parsed:
+    """By the mapping of that name; without one by the mapping remembered for these columns, or by a guess."""
+    try:
+        table = csv_table.read_table(content)
+    except csv_table.FileError as error:
+        raise Invalid("/file", "bad_file", str(error)) from error
+    with shop().looking() as unit:
+        if name is None:
+            stored = mappings.by_signature(unit.connection, mapping.signature(table.headers))
+        else:
+            stored = mappings.load(unit.connection, name)
+            if stored is None:
+                raise Invalid("/mapping", "unknown_mapping", f"There is no mapping {name}.")
+        digits = {section.code: section.digits for section in unit.find(Section)}
+    try:
+        chosen = mapping.ColumnMapping.from_json(stored) if stored else mapping.guess(table, digits)
+        return orders_csv.orders(table, chosen)
+    except mapping.MappingError as error:
+        raise Invalid("/file" if name is None else "/mapping", "bad_columns", str(error)) from error
+
+
+@call(blueprint, "GET", "/api/orders", roles=STAFF, query="OrderQuery", answers={200: "Orders"})
+def listing(query: dict[str, Any]) -> Response:
+    """Lists orders as they came in."""
+
+    def work(unit: SqlUnit) -> dict[str, Any]:
+        (start,) = paging.after(query.get("cursor"), (0,))
+        state = OrderState(query["state"]) if "state" in query else None
+        rows = views.order_page(unit.connection, state, start, query["limit"])
+        rows, following = paging.cut(rows, query["limit"], lambda row: (row.n,))
+        return {"orders": render.orders(unit, rows), "next": following}
+
+    return look(work)
+
+
+@call(blueprint, "GET", "/api/orders/{order}", roles=STAFF, answers={200: "Order"})
+def show(order: str) -> Response:
+    """Shows one order."""
+    return look(lambda unit: render.order(unit, must(unit, Order, order)))
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/orders/{order}/cancel",
+    roles=MANAGERS,
+    body="Cancellation",
+    answers={200: "Order"},
+    conflicts=("already_released",),
+)
+def cancel(order: str, body: dict[str, Any]) -> Response:
+    """Cancels a line or the whole order; what lies in a parcel must come out by a scan first."""
+    return do(lambda unit: Reply(200, render.order(unit, orders.cancel(unit, order, body.get("line")))))

@@ -1,0 +1,144 @@
+"""Things and rows as the API shows them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from datetime import datetime
+from typing import Any
+
+from labels import slot_code
+from scanflow.domain.derive import order_state
+from scanflow.domain.things import Item, Line, Order, Parcel, Round, Section, Slot, Stay
+from scanflow.storage import views
+from scanflow.storage.unit import SqlUnit
+from scanflow.workflow.order_file import RefusedRow
+from scanflow.workflow.ports import must
+from scanflow.workflow.rounds import LeftOut
+
+Json = dict[str, Any]
+
+
+def time(when: datetime | None) -> str | None:
+    return None if when is None else when.isoformat()
+
+
+def sections(unit: SqlUnit, shown: Sequence[Section | Any]) -> list[Json]:
+    """Sections, or rows of them, with their slots counted."""
+    counts = views.slot_counts(unit.connection, [each.code for each in shown])
+    return [
+        {
+            "code": each.code,
+            "name": each.name,
+            "slots_per_bin": each.slots_per_bin,
+            "colour": each.colour,
+            "digits": each.digits,
+            "slots": counts[each.code],
+        }
+        for each in shown
+    ]
+
+
+def slot(row: Any) -> Json:
+    return {
+        "code": row.code,
+        "section": row.section,
+        "state": views.slot_state(row),
+        "bin": row.bin,
+        "stay": row.stay,
+        "card": row.card,
+    }
+
+
+def stay(unit: SqlUnit, stay: Stay) -> Json:
+    item = must(unit, Item, stay.item)
+    return {
+        "id": stay.id,
+        "item": stay.item,
+        "code": stay.code,
+        "turn": stay.turn,
+        "reference": slot_code.reference(stay.code, stay.turn),
+        "bin": must(unit, Slot, stay.code).bin,
+        "state": stay.state,
+        "title": item.title,
+        "listing": item.listing,
+        "notes": item.notes,
+    }
+
+
+def line(row: Any) -> Json:
+    """Of a row of `views.order_lines`."""
+    return {
+        "id": row.id,
+        "reference": row.reference,
+        "code": row.code,
+        "stay": row.stay,
+        "title": row.title or row.item_title or "",
+        "state": row.state,
+        "hold": row.hold,
+        "why": row.why,
+    }
+
+
+def one_line(unit: SqlUnit, line_: Line) -> Json:
+    return line(views.line(unit.connection, line_.id))
+
+
+def orders(unit: SqlUnit, shown: Sequence[Order | Any]) -> list[Json]:
+    """Orders, or rows of them, with their lines."""
+    lines = views.order_lines(unit.connection, [each.id for each in shown])
+    return [
+        {
+            "id": each.id,
+            "number": each.number,
+            "channel": each.channel,
+            "state": order_state(lines[each.id]),
+            "ordered_at": time(each.ordered_at),
+            "ship_by": time(each.ship_by),
+            "slip": slot_code.slip_text(each.slip),
+            "lines": [line(row) for row in lines[each.id]],
+        }
+        for each in shown
+    ]
+
+
+def order(unit: SqlUnit, order_: Order) -> Json:
+    return orders(unit, [order_])[0]
+
+
+def round_(unit: SqlUnit, shown: Round, left_out: Iterable[LeftOut] | None = None) -> Json:
+    """`left_out` is known only when the round is opened."""
+    return {
+        "id": shown.id,
+        "state": shown.state,
+        "stops": [_stop(row) for row in views.round_stops(unit.connection, shown.id)],
+        "left_out": None if left_out is None else [{"order": each.order, "why": each.why} for each in left_out],
+    }
+
+
+def _stop(row: Any) -> Json:
+    return {
+        "bin": row.bin,
+        "code": row.code,
+        "title": row.item_title or row.title,
+        "photo": None,
+        "order": row.order,
+        "line": row.id,
+        "basket": row.basket,
+        "state": row.state,
+    }
+
+
+def parcel(unit: SqlUnit, shown: Parcel) -> Json:
+    lines = views.order_lines(unit.connection, shown.orders)
+    return {
+        "id": shown.id,
+        "state": shown.state,
+        "table": shown.table,
+        "slip": slot_code.slip_text(must(unit, Order, shown.orders[0]).slip),
+        "orders": list(shown.orders),
+        "lines": [line(row) for name in shown.orders for row in lines[name]],
+    }
+
+
+def refused_row(row: RefusedRow) -> Json:
+    return {"row": row.row, "code": row.code, "text": row.text}

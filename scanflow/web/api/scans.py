@@ -1,0 +1,81 @@
+"""A card is held before a station, as text or as a photograph; and what was wrong is undone."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from flask import Blueprint, Response, request
+
+from scanflow.domain.things import Station
+from scanflow.shop import Reply
+from scanflow.vision.readings import ImageError
+from scanflow.web.api import checking, render
+from scanflow.web.api.contract import STAFF, answer, call, digest, do
+from scanflow.web.visitors import shop, visitor
+from scanflow.workflow import scans
+from scanflow.workflow.ports import Invalid
+from scanflow.workflow.times import instant
+
+blueprint = Blueprint("api_scans", __name__)
+
+DEFAULTS = {"table": "main", "take_out": False}
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/scans",
+    roles=STAFF,
+    body="NewScan",
+    form="ScanImage",
+    answers={200: "Verdict"},
+    once=False,
+)
+def create() -> Response:
+    """Judges one reading and does what it entails; the same key gets the same answer, once."""
+    if request.mimetype == "multipart/form-data":
+        return answer(_of_image(*checking.form("ScanImage", "image")))
+    fields = checking.body("NewScan")
+    return answer(_scan(fields, digest(DEFAULTS | _unkeyed(fields)), (fields["text"],)))
+
+
+def _unkeyed(fields: dict[str, Any]) -> dict[str, Any]:
+    return {name: value for name, value in fields.items() if name != "key"}
+
+
+def _of_image(fields: dict[str, Any], image: bytes) -> scans.Answer:
+    """A repeat is answered without reading the picture again; it is read before the transaction, not in it."""
+    body = digest(DEFAULTS | _unkeyed(fields), image)
+    with shop().looking() as unit:
+        before = scans.earlier(unit, fields["key"], body)
+    if before is not None:
+        return before
+    try:
+        picture = shop().readers.read(image)
+    except ImageError as error:
+        raise Invalid("/image", "bad_image", str(error)) from error
+    return _scan({"via": "camera"} | fields, body, tuple(reading.text for reading in picture.readings), image=True)
+
+
+def _scan(fields: dict[str, Any], body: str, texts: tuple[str, ...], *, image: bool = False) -> scans.Answer:
+    known = {name: fields[name] for name in ("via", "round", "table", "bin", "take_out", "at") if name in fields}
+    reading = scans.Reading(Station(fields["station"]), fields["key"], texts, body, image=image, **known)
+    try:
+        instant(reading.at, "UTC")
+    except (ValueError, OverflowError):
+        raise Invalid("/at", "bad_time", "Write times like 2026-11-03T14:05:00+01:00.") from None
+    return shop().act(visitor().name, lambda unit: scans.scan(unit, reading))
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/scans/{key}/undo",
+    roles=STAFF,
+    body="Nothing",
+    answers={200: "Line"},
+    conflicts=("nothing_to_undo", "changed_since", "slot_reused", "parcel_open", "not_allowed"),
+)
+def undo(key: str, body: dict[str, Any]) -> Response:
+    """Takes back a scan, if nothing has changed its line since; a parcel that it closed is reopened."""
+    return do(lambda unit: Reply(200, render.one_line(unit, scans.undo(unit, key))))

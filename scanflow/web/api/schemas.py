@@ -1,0 +1,352 @@
+"""What the calls take and give, as JSON Schemas (2020-12): checked against, and shown in the OpenAPI document.
+
+Every object that is taken refuses unknown fields. Texts are Unicode without NUL, which no database keeps.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from enum import StrEnum
+from typing import Any
+
+from labels.paper import COLOURS
+from scanflow.domain.derive import OrderState, SlotState
+from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState, StayState
+from scanflow.domain.things import Station
+from scanflow.domain.verdict import Reason
+
+Schema = dict[str, Any]
+
+ID = r"^[A-Za-z0-9_-]{1,64}$"
+MOST_LINES = 500
+
+
+def text(most: int, least: int = 0) -> Schema:
+    """A text of at most `most` characters; with `least` 1 not of spaces alone."""
+    pattern = r"^[^\u0000]*[^\s\u0000][^\u0000]*$" if least else r"^[^\u0000]*$"
+    return {"type": "string", "minLength": least, "maxLength": most, "pattern": pattern}
+
+
+def ref(name: str) -> Schema:
+    return {"$ref": f"#/components/schemas/{name}"}
+
+
+def one_of(kind: type[StrEnum] | Iterable[str]) -> Schema:
+    return {"type": "string", "enum": [str(each) for each in kind]}
+
+
+def maybe(schema: Schema) -> Schema:
+    """The same, or null."""
+    if "enum" in schema:
+        return {**schema, "type": ["string", "null"], "enum": [*schema["enum"], None]}
+    return {**schema, "type": [schema["type"], "null"]} if "type" in schema else {"anyOf": [schema, {"type": "null"}]}
+
+
+def taken(properties: Mapping[str, Schema], required: Iterable[str] = (), **more: Any) -> Schema:
+    """An object of a call: unknown fields are refused."""
+    return {
+        "type": "object",
+        "properties": dict(properties),
+        "required": list(required),
+        "additionalProperties": False,
+        **more,
+    }
+
+
+def given(properties: Mapping[str, Schema], **more: Any) -> Schema:
+    """An object of an answer: all fields are always there."""
+    return taken(properties, properties, **more)
+
+
+def page(name: str, of: str, following: Schema | None = None) -> Schema:
+    """A page of a list. `next` asks for the following page, null at the end."""
+    return given({name: {"type": "array", "items": ref(of)}, "next": following or maybe({"type": "string"})})
+
+
+def many(schema: Schema, **more: Any) -> Schema:
+    return {"type": "array", "items": schema, **more}
+
+
+STRING: Schema = {"type": "string"}
+COUNT: Schema = {"type": "integer", "minimum": 0}
+IDENTITY: Schema = {"type": "string", "pattern": ID}
+SECTION: Schema = {"type": "string", "pattern": r"^[A-Z]{1,2}$"}
+CODE: Schema = {"type": "string", "pattern": r"^[A-Z]{1,2}[0-9]{2,6}$"}
+PLACE = text(64, least=1)
+_DAY = "[0-9]{4}-[0-9]{2}-[0-9]{2}"
+_HOUR = r"[0-9]{2}:[0-9]{2}(:[0-9]{2}(\.[0-9]{1,6})?)?"
+TIME: Schema = {
+    "type": "string",
+    "maxLength": 40,
+    "pattern": rf"^{_DAY}([T ]{_HOUR}(Z|[+-][0-9]{{2}}:[0-9]{{2}})?)?$",
+    "description": "RFC 3339; without offset in the shop's zone; a date alone is the end of that day.",
+    "examples": ["2026-11-03T14:05:00+01:00"],
+}
+INSTANT: Schema = {"type": "string", "format": "date-time"}
+
+_ITEM = {"title": text(500, least=1), "listing": text(200), "notes": text(4000)}
+_SCAN = {
+    "station": one_of(Station),
+    "key": {**IDENTITY, "description": "Made by the client, unique in the shop; a repeat gets the same answer."},
+    "via": {**one_of(("wedge", "camera", "typed")), "default": "wedge"},
+    "round": {**IDENTITY, "description": "Required at a bin."},
+    "table": {**PLACE, "default": "main"},
+    "bin": {**PLACE, "description": "Required at a shelf."},
+    "take_out": {"type": "boolean", "default": False},
+    "at": {**TIME, "description": "The client's clock, for a scan that waited for the network; only recorded."},
+}
+
+BODIES: dict[str, Schema] = {
+    "NewSection": taken(
+        {
+            "code": {**SECTION, "description": "One or two letters that no other section has."},
+            "name": text(100, least=1),
+            "slots_per_bin": {"type": "integer", "minimum": 1, "maximum": 999},
+            "colour": {**one_of(COLOURS), "description": "By default the one least used so far."},
+        },
+        ("code", "name", "slots_per_bin"),
+        examples=[{"code": "D", "name": "Derailleurs", "slots_per_bin": 18, "colour": "yellow"}],
+    ),
+    "NewSlots": taken(
+        {
+            "count": {"type": "integer", "minimum": 1, "maximum": 999},
+            "rack": {"type": "string", "pattern": r"^[A-Za-z0-9]{1,16}$", "description": "Where new bins stand."},
+        },
+        ("count",),
+        examples=[{"count": 18, "rack": "A"}],
+    ),
+    "NewStay": taken(
+        {
+            **_ITEM,
+            "text": {**text(200, least=1), "description": "The text of the card in hand."},
+            "code": {**CODE, "description": "A free slot."},
+            "section": {**SECTION, "description": "The lowest free slot of this section."},
+        },
+        ("title",),
+        oneOf=[{"required": [name]} for name in ("text", "code", "section")],
+        examples=[{"title": "Rear derailleur, long cage", "section": "D"}],
+    ),
+    "ItemChange": taken(_ITEM, minProperties=1, examples=[{"title": "Rear derailleur, short cage"}]),
+    "Withdrawal": taken({"reason": text(500, least=1)}, ("reason",), examples=[{"reason": "Cracked on inspection"}]),
+    "Move": taken({"to": CODE}, ("to",), examples=[{"to": "D015"}]),
+    "NewOrder": taken(
+        {
+            "number": text(100, least=1),
+            "channel": text(100),
+            "ordered_at": TIME,
+            "ship_by": TIME,
+            "lines": many(ref("NewLine"), minItems=1, maxItems=MOST_LINES),
+        },
+        ("number", "lines"),
+        examples=[{"number": "1001", "lines": [{"reference": "D014-01K", "title": "Rear derailleur, long cage"}]}],
+    ),
+    "NewLine": taken(
+        {"reference": text(200, least=1), "title": text(500), "listing": text(200)},
+        ("reference",),
+        examples=[{"reference": "D014-01K"}],
+    ),
+    "Cancellation": taken({"line": {**IDENTITY, "description": "Absent: all lines."}}, examples=[{}]),
+    "Settlement": taken({"stay": {**IDENTITY, "description": "Absent: the one it is bound to."}}, examples=[{}]),
+    "Note": taken({"note": text(500)}, examples=[{"note": "Not in its bin"}]),
+    "Doubt": taken({"why": text(500, least=1)}, ("why",), examples=[{"why": "The picture shows another saddle"}]),
+    "Nothing": taken({}, examples=[{}]),
+    "NewRound": taken(
+        {"orders": {**many(IDENTITY, maxItems=MOST_LINES), "description": "Absent: all that wait."}}, examples=[{}]
+    ),
+    "NewParcel": taken(
+        {"orders": many(IDENTITY, minItems=1, maxItems=100), "table": {**PLACE, "default": "main"}},
+        ("orders",),
+        examples=[{"orders": ["4f1c0a9be2d37788"]}],
+    ),
+    "Closing": taken({"partial": {"type": "boolean", "default": False}}, examples=[{"partial": True}]),
+    "NewScan": taken(
+        {**_SCAN, "text": {**text(4096), "description": "As the reader gave it; empty where it read nothing."}},
+        ("station", "key", "text"),
+        examples=[{"station": "table", "key": "phone-1-000017", "text": "D0145"}],
+    ),
+}
+
+FORMS: dict[str, Schema] = {
+    "ScanImage": taken(
+        {**_SCAN, "image": {"type": "string", "format": "binary", "description": "A photograph of the card."}},
+        ("station", "key", "image"),
+    ),
+    "OrderFile": taken(
+        {
+            "file": {"type": "string", "format": "binary", "description": "CSV (RFC 4180), with a header."},
+            "mapping": {**text(100, least=1), "description": "The name of a remembered mapping of columns."},
+        },
+        ("file",),
+    ),
+}
+
+_LIMIT = {"limit": {"type": "integer", "minimum": 1, "maximum": 500, "default": 100}}
+_PAGED = {**_LIMIT, "cursor": {"type": "string", "pattern": r"^[A-Za-z0-9_-]{1,200}$"}}
+QUERIES: dict[str, Schema] = {
+    "NoQuery": taken({}),
+    "Page": taken(_PAGED),
+    "SlotQuery": taken({"section": SECTION, "state": one_of(SlotState), **_PAGED}),
+    "OrderQuery": taken({"state": one_of(OrderState), **_PAGED}),
+    "LedgerQuery": taken({"after": {**COUNT, "maximum": 2**53 - 1, "default": 0}, **_LIMIT}),
+}
+
+_LINE = {
+    "id": IDENTITY,
+    "reference": STRING,
+    "code": maybe(CODE),
+    "stay": maybe(IDENTITY),
+    "title": STRING,
+    "state": one_of(LineState),
+    "hold": maybe(one_of(Hold)),
+    "why": STRING,
+}
+ANSWERS: dict[str, Schema] = {
+    "Health": given({"status": {"const": "ok"}, "database": one_of(("sqlite", "postgresql")), "ledger": COUNT}),
+    "Section": given(
+        {
+            "code": SECTION,
+            "name": STRING,
+            "slots_per_bin": COUNT,
+            "colour": one_of(COLOURS),
+            "digits": COUNT,
+            "slots": given({state.value: COUNT for state in SlotState}),
+        }
+    ),
+    "Sections": page("sections", "Section"),
+    "Codes": given({"codes": many(CODE)}),
+    "Slot": given(
+        {
+            "code": CODE,
+            "section": SECTION,
+            "state": one_of(SlotState),
+            "bin": STRING,
+            "stay": maybe(IDENTITY),
+            "card": one_of(CardState),
+        }
+    ),
+    "Slots": page("slots", "Slot"),
+    "Stay": given(
+        {
+            "id": IDENTITY,
+            "item": IDENTITY,
+            "code": CODE,
+            "turn": {"type": "integer", "minimum": 1},
+            "reference": STRING,
+            "bin": STRING,
+            "state": one_of(StayState),
+            "title": STRING,
+            "listing": STRING,
+            "notes": STRING,
+        }
+    ),
+    "Line": given(_LINE),
+    "Order": given(
+        {
+            "id": IDENTITY,
+            "number": STRING,
+            "channel": STRING,
+            "state": one_of(OrderState),
+            "ordered_at": maybe(INSTANT),
+            "ship_by": maybe(INSTANT),
+            "slip": {"type": "string", "description": "What the bars of its slip say."},
+            "lines": many(ref("Line")),
+        }
+    ),
+    "Orders": page("orders", "Order"),
+    "Loaded": given(
+        {
+            "loaded": COUNT,
+            "changed": COUNT,
+            "unchanged": COUNT,
+            "held": many(IDENTITY),
+            "refused": many(given({"row": COUNT, "code": STRING, "text": STRING})),
+        }
+    ),
+    "Round": given(
+        {
+            "id": IDENTITY,
+            "state": one_of(RoundState),
+            "stops": many(
+                given(
+                    {
+                        "bin": STRING,
+                        "code": maybe(CODE),
+                        "title": STRING,
+                        "photo": {"type": "null"},
+                        "order": IDENTITY,
+                        "line": IDENTITY,
+                        "basket": maybe(COUNT),
+                        "state": one_of(LineState),
+                    }
+                )
+            ),
+            "left_out": {
+                "type": ["array", "null"],
+                "items": given({"order": IDENTITY, "why": one_of(("held", "on_round", "not_waiting"))}),
+                "description": "Said when the round is opened; null afterwards.",
+            },
+        }
+    ),
+    "Parcel": given(
+        {
+            "id": IDENTITY,
+            "state": one_of(ParcelState),
+            "table": STRING,
+            "slip": STRING,
+            "orders": many(IDENTITY),
+            "lines": many(ref("Line")),
+        }
+    ),
+    "Verdict": given(
+        {
+            "verdict": one_of(("accepted", "refused")),
+            "reason": maybe(one_of(Reason)),
+            "advice": STRING,
+            "replayed": {"type": "boolean"},
+            "changed": {"type": "boolean"},
+            "code": maybe(CODE),
+            "title": maybe(STRING),
+            "photo": {"type": "null"},
+            "order": maybe(IDENTITY),
+            "order_number": maybe(STRING),
+            "line": maybe(IDENTITY),
+            "line_state": maybe(one_of(LineState)),
+            "order_state": maybe(one_of(OrderState)),
+            "parcel": maybe(IDENTITY),
+            "parcel_state": maybe(one_of(ParcelState)),
+            "released": {**many(CODE), "description": "The slots whose cards are due back."},
+        }
+    ),
+    "Entry": given(
+        {
+            "seq": {"type": "integer", "minimum": 1},
+            "at": INSTANT,
+            "kind": STRING,
+            "actor": STRING,
+            "data": {"type": "object"},
+            "hash": {"type": "string", "pattern": "^[0-9a-f]{64}$"},
+        },
+        description=(
+            "`hash` is SHA-256, as lower-case hex text, of the previous entry's `hash` (that hex text; empty before "
+            "the first entry) followed by this entry without `hash` as RFC 8785 JSON in UTF-8."
+        ),
+    ),
+    "Ledger": page("entries", "Entry", maybe({"type": "integer", "description": "The last `seq`; null at the end."})),
+    "Problem": {
+        "type": "object",
+        "description": "RFC 9457. `pointer` is a JSON pointer into the body, or `/name` of a parameter or form field.",
+        "properties": {
+            "type": {"type": "string", "format": "uri"},
+            "title": STRING,
+            "status": {"type": "integer"},
+            "detail": STRING,
+            "code": STRING,
+            "errors": many(given({"pointer": STRING, "code": STRING})),
+        },
+        "required": ["type", "title", "status", "detail", "code", "errors"],
+    },
+    "Document": {"type": "object", "description": "An OpenAPI 3.1 document: this one."},
+}
+
+COMPONENTS = {"schemas": {**BODIES, **FORMS, **ANSWERS}}
+"""Where references between schemas lead."""
