@@ -1,0 +1,182 @@
+"""Readers survive what decoders do to their processes: real workers, really killed."""
+
+import sys
+import time
+from collections.abc import Callable, Iterator
+from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
+
+import psutil
+import pytest
+from pictures import TEXT, as_file, card, png_header, texts
+
+from scanflow.vision import ImageError, decoders, read
+from scanflow.vision.workers import Readers, ReadFailed
+
+BROKEN = (sys.executable, str(Path(__file__).with_name("broken_worker.py")))
+GOOD = as_file(card())
+
+
+def children() -> set[int]:
+    return {child.pid for child in psutil.Process().children()}
+
+
+@pytest.fixture
+def started() -> Callable[[], set[int]]:
+    """Tells the processes started since the test began."""
+    before = children()
+    return lambda: children() - before
+
+
+@pytest.fixture
+def readers(started: Callable[[], set[int]]) -> Iterator[Readers]:
+    """One worker that aborts, hangs or eats memory when the image says so."""
+    with Readers(1, seconds=1.0, megabytes=1024, command=BROKEN) as readers:
+        yield readers
+
+
+def test_a_worker_reads_what_read_reads(tmp_path: Path) -> None:
+    """Bytes and paths give the same picture as in this process."""
+    path = tmp_path / "card.png"
+    path.write_bytes(GOOD)
+    with Readers(1) as readers:
+        seen = [readers.read(GOOD), readers.read(path)]
+
+    here = read(GOOD)
+    assert [(here.width, here.height, here.readings)] * 2 == [(one.width, one.height, one.readings) for one in seen]
+
+
+@pytest.mark.parametrize(
+    ("image", "words"),
+    [(b"ABORT", "crashed"), (b"EXIT", "crashed"), (b"CRASH", "crashed"), (b"HANG", "took more than 1 s")],
+)
+def test_a_broken_decoder_costs_one_image(readers: Readers, image: bytes, words: str) -> None:
+    """The image that breaks the worker is an error, and the next one is read by a new worker."""
+    before = readers.read(GOOD)
+    with pytest.raises(ReadFailed, match=words):
+        readers.read(image)
+
+    assert before.readings == readers.read(GOOD).readings
+
+
+def test_memory_is_limited(readers: Readers) -> None:
+    """An image that takes more memory than allowed is an error of that image."""
+    with pytest.raises(ImageError, match="more memory than allowed"):
+        readers.read(b"EAT")
+
+    assert [TEXT] == texts(readers.read(GOOD))
+
+
+def test_errors_of_images_leave_the_worker(readers: Readers, started: Callable[[], set[int]]) -> None:
+    """A file that is no picture doesn't cost the process."""
+    readers.warm()
+    process = started()
+    for image in (b"", b"no picture", png_header(60_000, 60_000)):
+        with pytest.raises(ImageError):
+            readers.read(image)
+
+    assert process == started()
+
+
+def test_a_worker_killed_while_idle_is_replaced(readers: Readers, started: Callable[[], set[int]]) -> None:
+    """Whoever ends an idle worker, the next image is read."""
+    readers.warm()
+    (pid,) = started()
+    victim = psutil.Process(pid)
+    victim.kill()
+    psutil.wait_procs([victim], timeout=10)
+
+    assert [TEXT] == texts(readers.read(GOOD))
+
+
+def test_many_callers_share_the_workers(started: Callable[[], set[int]]) -> None:
+    """Threads in any number are each answered with their own image's reading."""
+    images = {name: as_file(card().resize((480 + n, 300))) for n, name in enumerate("abcdefgh")}
+    with Readers(2) as readers, ThreadPoolExecutor(8) as threads:
+        widths = list(threads.map(lambda name: readers.read(images[name]).width, list(images) * 3))
+        workers = len(started())
+
+    assert [480 + n for n in range(8)] * 3 == widths
+    assert 2 == workers
+
+
+def test_a_hang_does_not_hold_up_the_other_worker() -> None:
+    """While one worker hangs, the other serves."""
+    with Readers(2, seconds=3.0, command=BROKEN) as readers, ThreadPoolExecutor(1) as threads:
+        readers.warm()
+        hanging = threads.submit(readers.read, b"HANG")
+        begun = time.monotonic()
+        seen = [texts(readers.read(GOOD)) for _ in range(3)]
+        took = time.monotonic() - begun
+        with pytest.raises(ReadFailed):
+            hanging.result()
+
+    assert [[TEXT]] * 3 == seen
+    assert took < 3.0
+
+
+def test_close_ends_the_workers_and_refuses(started: Callable[[], set[int]]) -> None:
+    """After close no process is left, and reading is refused at once, from every thread."""
+    readers = Readers(2)
+    readers.warm()
+    readers.close()
+    readers.close()
+
+    assert set() == started()
+    for _ in range(2):
+        with pytest.raises(RuntimeError, match="closed"):
+            readers.read(GOOD)
+
+
+def test_workers_start_when_needed(started: Callable[[], set[int]]) -> None:
+    """Making readers costs no process."""
+    with Readers(2):
+        assert set() == started()
+
+
+def test_a_worker_that_can_not_start_is_said() -> None:
+    """Where the worker ends at once, reading is an error in words."""
+    with Readers(1, command=(sys.executable, "-c", "raise SystemExit(3)")) as readers:
+        with pytest.raises(ReadFailed, match="does not start"):
+            readers.read(GOOD)
+        with pytest.raises(ReadFailed, match="does not start"):
+            readers.warm()
+
+
+def test_a_worker_outlives_its_parent_no_longer_than_its_image() -> None:
+    """When the parent is killed in the midst of a hang, the hanging worker ends by itself."""
+    code = (
+        "import sys, threading; from scanflow.vision.workers import Readers\n"
+        f"readers = Readers(1, seconds=1.0, command={BROKEN!r}); readers.warm()\n"
+        "print(readers._all[0]._process.pid, flush=True)\n"
+        "threading.Thread(target=readers.read, args=(b'HANG',)).start()\n"
+        "sys.stdin.read()\n"
+    )
+    parent = psutil.Popen([sys.executable, "-c", code], stdin=-1, stdout=-1, cwd=Path(__file__).parents[2])
+    worker = psutil.Process(int(parent.stdout.readline()))
+    parent.kill()
+    parent.communicate()
+    gone, _ = psutil.wait_procs([worker], timeout=15)
+
+    assert [worker] == gone
+
+
+def test_the_service_process_says_what_its_workers_lack(caplog: pytest.LogCaptureFixture) -> None:
+    """Workers tell which engines they have, and the missing one is said once, not once a worker."""
+    command = (*BROKEN, "--without-zbar")
+    decoders.say_if_alone.cache_clear()
+    with Readers(2, command=command) as readers:
+        readers.warm()
+        engines = [one.engine for one in readers.read(GOOD).readings]
+
+    assert ["zxing-cpp"] == engines
+    assert 1 == len([message for message in caplog.messages if "libzbar is missing" in message])
+
+
+def test_a_huge_file_is_said_before_it_is_loaded(tmp_path: Path) -> None:
+    """A file of more megabytes than any photo has is refused by its size."""
+    path = tmp_path / "film.mp4"
+    with path.open("wb") as file:
+        file.truncate((200 << 20) + 1)
+    with Readers(1) as readers, pytest.raises(ImageError, match="larger than 200 MB"):
+        readers.read(path)
