@@ -137,6 +137,35 @@ def serve(host: str, port: int, data: Path | None, database: str | None) -> None
 
 
 @main.command()
+@click.argument("file", type=click.Path(exists=True, dir_okay=False, path_type=Path))
+@click.option("--mapping", help="Name of the remembered mapping of columns; by default it is found or guessed.")
+@click.option("--json", "as_json", is_flag=True, help="Report as one JSON document.")
+@_in_shop
+def orders(file: Path, mapping: str | None, as_json: bool, data: Path | None, database: str | None) -> None:
+    """Load orders from a CSV file. Status 1 if a line is held or a row was refused."""
+    from scanflow.workflow import order_file
+    from scanflow.workflow.ports import Invalid
+
+    shop = _open_shop(data, database)
+    try:
+        parsed = shop.read_orders(file.read_bytes(), mapping)
+        done = shop.act("scanflow orders", lambda unit: order_file.load(unit, parsed.orders, parsed.rows))
+    except Invalid as error:
+        raise click.ClickException(error.detail) from error
+    finally:
+        shop.close()
+    refused = [{"row": row.row, "code": row.code, "text": row.text} for row in (*parsed.refused, *done.refused)]
+    counts = {"loaded": done.loaded, "changed": done.changed, "unchanged": done.unchanged}
+    if as_json:
+        click.echo(json.dumps({**counts, "held": list(done.held), "refused": refused}))
+    else:
+        click.echo(", ".join(f"{count} {what}" for what, count in counts.items()) + f", {len(done.held)} lines held.")
+        for row in refused:
+            click.echo(f"Row {row['row']} was refused: {row['text']}")
+    sys.exit(int(bool(done.held or refused)))
+
+
+@main.command()
 @click.argument("name")
 @click.option("--role", type=click.Choice(["owner", "helper", "program"]), default="program", show_default=True)
 @_in_shop

@@ -12,7 +12,10 @@ from typing import Any, TypeVar
 
 from sqlalchemy import insert, select
 
-from scanflow.storage import tables
+from scanflow.domain.things import Section
+from scanflow.exchange import csv_table, orders_csv
+from scanflow.exchange import mapping as columns
+from scanflow.storage import mappings, tables
 from scanflow.storage.access import Role, make_setup_link, make_token
 from scanflow.storage.database import Database
 from scanflow.storage.unit import SqlUnit
@@ -87,6 +90,28 @@ class Shop:
         """One unchanging view of the room, to read from."""
         with self.database.reading(self.clock()) as unit:
             yield unit
+
+    def read_orders(self, data: bytes, mapping: str | None = None) -> orders_csv.Parsed:
+        """The orders of a file, by the mapping of that name; without one by the one remembered for its columns, or
+        by a guess. `Invalid` at `/file` or `/mapping` where it can't be read.
+        """
+        try:
+            table = csv_table.read_table(data)
+        except csv_table.FileError as error:
+            raise Invalid("/file", "bad_file", str(error)) from error
+        with self.looking() as unit:
+            if mapping is None:
+                stored = mappings.by_signature(unit.connection, columns.signature(table.headers))
+            else:
+                stored = mappings.load(unit.connection, mapping)
+                if stored is None:
+                    raise Invalid("/mapping", "unknown_mapping", f"There is no mapping {mapping}.")
+            digits = {section.code: section.digits for section in unit.find(Section)}
+        try:
+            chosen = columns.ColumnMapping.from_json(stored) if stored else columns.guess(table, digits)
+            return orders_csv.orders(table, chosen)
+        except columns.MappingError as error:
+            raise Invalid("/file" if mapping is None else "/mapping", "bad_columns", str(error)) from error
 
     def token(self, name: str, role: Role) -> str:
         """A new access token; `NameTaken` if the name has one."""
