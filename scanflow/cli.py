@@ -159,7 +159,7 @@ def orders(file: Path, mapping: str | None, as_json: bool, data: Path | None, da
     if as_json:
         click.echo(json.dumps({**counts, "held": list(done.held), "refused": refused}))
     else:
-        click.echo(", ".join(f"{count} {what}" for what, count in counts.items()) + f", {len(done.held)} lines held.")
+        click.echo(", ".join(f"{count} {what}" for what, count in counts.items()) + f", lines held: {len(done.held)}.")
         for row in refused:
             click.echo(f"Row {row['row']} was refused: {row['text']}")
     sys.exit(int(bool(done.held or refused)))
