@@ -1,0 +1,149 @@
+"""Honest people who sell: orders of what is there arrive as files and calls, come again, grow, shrink and revive."""
+
+from __future__ import annotations
+
+import csv
+import io
+from dataclasses import dataclass, replace
+from datetime import datetime
+
+from scanflow.domain.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.life import Hold, LineState
+from scanflow.domain.things import Line, Order
+from scanflow.exchange import mapping, orders_csv
+from scanflow.exchange.csv_table import read_table
+from scanflow.workflow import order_file, orders
+from tests.bench.honest_stock import StockPeople, Thing
+
+HEADER = ("number", "channel", "ordered_at", "ship_by", "reference", "title", "listing")
+ENDED = (LineState.RELEASED, LineState.CANCELLED)
+
+
+@dataclass(slots=True, eq=False)
+class Sale:
+    """An order as its channel knows it: `things` in the order of its lines, `counted` of which are in the tally."""
+
+    incoming: IncomingOrder
+    things: list[Thing]
+    by_file: bool
+    id: str = ""
+    counted: int = 0
+
+
+class OrderPeople(StockPeople):
+    sales: list[Sale]
+    numbers = 0
+
+    def lines(self, sale: Sale) -> tuple[Line, ...]:
+        return self.look(lambda unit: unit.find(Line, order=sale.id))
+
+    def unsold(self) -> list[Thing]:
+        sold = {id(thing) for sale in self.sales for thing in sale.things}
+        return [thing for thing in self.stocked if id(thing) not in sold]
+
+    def orders_come(self) -> None:
+        """New ones; and old ones again, unchanged or with a line more."""
+        arriving = self.random.sample(self.sales, min(len(self.sales), self.random.randint(0, 3)))
+        for sale in arriving:
+            if self.chance(0.2):
+                self._add_line(sale)
+        for _ in range(self.random.randint(0, 3)):
+            things = self.unsold()
+            if things:
+                arriving.append(self._sell(things))
+        by_file = [sale for sale in arriving if sale.by_file]
+        if by_file:
+            self._load_file(by_file)
+        for sale in arriving:
+            if not sale.by_file:
+                self.call(orders.receive, sale.incoming)
+            self._received(sale)
+
+    def _sell(self, unsold: list[Thing]) -> Sale:
+        things = self.random.sample(unsold, min(len(unsold), self.random.choice((1, 1, 1, 2, 2, 3, 4))))
+        self.numbers += 1
+        channel = self.random.choice(("", "north", "south"))
+        when = self._bought(things)
+        lines = tuple(self._line(thing, when) for thing in things)
+        incoming = IncomingOrder(f"{1000 + self.numbers}", channel, self._written(when), None, lines)
+        self.sales.append(Sale(incoming, things, self.chance(0.5)))
+        return self.sales[-1]
+
+    def _bought(self, things: list[Thing]) -> datetime:
+        """After the last of the things was listed, often only minutes after."""
+        listed = max(thing.listed_at for thing in things)
+        return listed + (self.now - listed) * self.random.choice((self.random.random() * 0.05, self.random.random()))
+
+    def _written(self, when: datetime) -> str | None:
+        """As channels write it, or not at all."""
+        forms = (None, f"{when:%Y-%m-%d}", when.isoformat(), f"{when:%Y-%m-%dT%H:%M}", f"{when:%Y-%m-%dT%H:%M:%SZ}")
+        return self.random.choice(forms)
+
+    def _line(self, thing: Thing, when: datetime) -> IncomingLine:
+        """What the listing said when it was bought."""
+        reference = [each for since, each in thing.references if since <= when][-1]
+        title = thing.title if self.chance(0.85) else ""
+        return IncomingLine(reference, title, thing.listing if self.chance(0.8) else "")
+
+    def _add_line(self, sale: Sale) -> None:
+        things = self.unsold()
+        if things:
+            sale.things.append(self.random.choice(things))
+            lines = (*sale.incoming.lines, self._line(sale.things[-1], self.now))
+            sale.incoming = replace(sale.incoming, lines=lines)
+
+    def _load_file(self, sales: list[Sale]) -> None:
+        text = io.StringIO()
+        writer = csv.writer(text, delimiter=self.random.choice(",;\t"))
+        writer.writerow(HEADER)
+        for sale in sales:
+            order = sale.incoming
+            for line in order.lines:
+                head = (order.number, order.channel, order.ordered_at, order.ship_by)
+                writer.writerow((*head, line.reference, line.title, line.listing))
+        table = read_table(text.getvalue().encode(self.random.choice(("utf-8", "utf-8-sig"))))
+        parsed = orders_csv.orders(table, mapping.guess(table))
+        loaded = self.call(order_file.load, parsed.orders, parsed.rows)
+        for refused in (*parsed.refused, *(loaded.refused if loaded else ())):
+            self.tally.calls_refused[f"row: {refused.code}"] += 1
+
+    def _received(self, sale: Sale) -> None:
+        """Count new lines and false holds, then settle them as a person would."""
+        order = sale.incoming
+        sale.id = self.look(lambda unit: unit.find(Order, number=order.number, channel=order.channel))[0].id
+        lines = self.lines(sale)
+        self.tally.lines += len(lines) - sale.counted
+        sale.counted = len(lines)
+        for line, thing in zip(lines, sale.things, strict=True):
+            self.tally.answers.append((order.number, line.position, line.state, line.hold))
+            if line.live and line.stay != thing.stay:
+                self.tally.misbound += line.hold is None
+            if line.hold is not None and line.hold is not Hold.CANCELLED_IN_BOX:
+                self.tally.held[line.hold] += 1
+                said = f"{line.why} The line: {line.reference!r}, “{line.title}”, {line.listing!r}."
+                self.tally.examples.setdefault(line.hold, said)
+                self.call(orders.settle, line.id, thing.stay)
+
+    def minds_change(self, share: float) -> None:
+        """Buyers cancel, or want it after all; what was in hand for a cancelled line is put back."""
+        for sale in self.sales:
+            for line, thing in zip(self.lines(sale), sale.things, strict=True):
+                if line.live and self.chance(share):
+                    self._cancel(sale, line, thing)
+                elif line.state is LineState.CANCELLED and thing not in self.off_shelf and self.chance(10 * share):
+                    self.call(orders.revive, line.id)
+
+    def _cancel(self, sale: Sale, line: Line, thing: Thing) -> None:
+        self.call(orders.cancel, sale.id, line.id)
+        if line.state is LineState.PACKED:
+            self.at_shelf(thing)
+        elif line.state is LineState.PICKED:
+            self.off_shelf.append(thing)
+
+    def forget_sales(self) -> None:
+        """Channels send old orders again for a while, then no more."""
+        self.sales = [
+            sale
+            for sale in self.sales
+            if any(line.state not in ENDED for line in self.lines(sale)) or not self.chance(0.3)
+        ]
