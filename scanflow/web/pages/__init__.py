@@ -1,1 +1,37 @@
 """Pages for a person at a phone or a desktop, one blueprint per noun."""
+
+from scanflow.web.pages import (
+    edges,
+    ledger_page,
+    login,
+    order_file_page,
+    order_pages,
+    put_away,
+    round_pages,
+    search_page,
+    settings_page,
+    shown,
+    slot_pages,
+    stations,
+    table_page,
+    today,
+)
+
+today.blueprint.record_once(lambda state: shown.register(state.app))
+
+BLUEPRINTS = (
+    login.blueprint,
+    today.blueprint,
+    put_away.blueprint,
+    order_pages.blueprint,
+    order_file_page.blueprint,
+    round_pages.blueprint,
+    table_page.blueprint,
+    stations.tray,
+    stations.shelf,
+    slot_pages.blueprint,
+    search_page.blueprint,
+    ledger_page.blueprint,
+    settings_page.blueprint,
+    edges.blueprint,
+)

@@ -1,0 +1,37 @@
+"""What the last scan at a station said, and whether it can be taken back."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass
+
+from scanflow.domain.things import Line, Station
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.visitors import shop
+
+
+@dataclass(frozen=True, slots=True)
+class LastScan:
+    """`words` is a sentence; `undo` says that the scan's change still stands as the latest of its line."""
+
+    key: str
+    words: str
+    undo: bool
+
+
+def last_scan(station: Station, spot: str) -> LastScan | None:
+    """The last scan at this round, table or bin; None before the first."""
+    with shop().looking() as unit:
+        scan = unit.last_scan(station, spot)
+        if scan is None:
+            return None
+        answer = json.loads(scan.answer)
+        undo = scan.accepted and scan.changed and _latest(unit, scan.line, scan.key)
+    begin = f"{scan.code}: " if scan.code and scan.code not in answer["advice"] else ""
+    said = "Refused. " if not scan.accepted else ""
+    return LastScan(scan.key, f"{said}{begin}{answer['advice']}", undo)
+
+
+def _latest(unit: SqlUnit, line_id: str | None, key: str) -> bool:
+    line = unit.get(Line, line_id) if line_id else None
+    return line is not None and line.scan == key

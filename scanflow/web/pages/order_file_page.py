@@ -1,0 +1,154 @@
+"""A file of orders: how its columns are understood, what loading it would do, and loading it.
+
+The file travels between the two steps in the form itself; nothing is kept of it here.
+"""
+
+from __future__ import annotations
+
+import binascii
+import zlib
+from base64 import b64decode, b64encode
+from contextlib import suppress
+from dataclasses import dataclass
+
+from flask import Blueprint, request
+from flask.blueprints import BlueprintSetupState
+from flask.typing import ResponseReturnValue
+
+from scanflow.domain.things import Section
+from scanflow.exchange import csv_table, mapping, orders_csv
+from scanflow.exchange.csv_table import FileError, Table
+from scanflow.exchange.dates import DateOrder
+from scanflow.exchange.mapping import ColumnMapping, MappingError
+from scanflow.exchange.orders_csv import Parsed
+from scanflow.storage import mappings, page_views
+from scanflow.storage.page_views import Rows
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.pages.shown import page
+from scanflow.web.visitors import shop, visitor
+from scanflow.workflow import order_file
+from scanflow.workflow.order_file import Loaded, RefusedRow
+
+blueprint = Blueprint("order_file_page", __name__)
+SAMPLE = 4
+SHOWN = 100
+"""Held lines and refused rows that are listed before the rest is only counted."""
+
+
+@blueprint.record_once
+def _carry(state: BlueprintSetupState) -> None:
+    """A file in a form field may be as large as a file may be, and a third more in base64."""
+    state.app.config["MAX_FORM_MEMORY_SIZE"] = 2 * csv_table.MAX_BYTES
+
+
+@dataclass(frozen=True, slots=True)
+class Outcome:
+    """What loading did or would do: the counts, the lines that are held, and all rows that became no line."""
+
+    loaded: Loaded
+    held: Rows
+    refused: tuple[RefusedRow, ...]
+
+
+class _Trial(Exception):
+    """Ends a transaction that was only tried."""
+
+
+@blueprint.get("/orders/load")
+def show() -> ResponseReturnValue:
+    return _choose("", 200)
+
+
+def _choose(said: str, status: int) -> ResponseReturnValue:
+    return page("load_choose.html", said=said), status
+
+
+@blueprint.post("/orders/load")
+def load() -> ResponseReturnValue:
+    try:
+        data = _file()
+        table = csv_table.read_table(data)
+    except FileError as error:
+        return _choose(str(error), 422)
+    columns = _mapping(table)
+    name = request.form.get("name", "").strip()[:64]
+    said = ""
+    outcome = None
+    apply = request.form.get("step") == "apply"
+    try:
+        parsed = orders_csv.orders(table, columns)
+        outcome = _apply(parsed, columns, table, name) if apply else _try(parsed)
+    except MappingError as error:
+        said = str(error)
+    if apply and outcome is not None:
+        return page("load_done.html", outcome=outcome, shown=SHOWN)
+    shown = {"table": table, "columns": columns, "outcome": outcome, "name": name, "carried": _pack(data)}
+    status = 422 if said else 200
+    return page("load_check.html", **shown, fields=mapping.FIELDS, sample=SAMPLE, shown=SHOWN, said=said), status
+
+
+def _file() -> bytes:
+    upload = request.files.get("file")
+    if upload is not None and upload.filename:
+        return upload.read(csv_table.MAX_BYTES + 1)
+    return _unpack(request.form.get("carried", ""))
+
+
+def _pack(data: bytes) -> str:
+    return b64encode(zlib.compress(data, 9)).decode()
+
+
+def _unpack(text: str) -> bytes:
+    try:
+        data = zlib.decompressobj().decompress(b64decode(text), csv_table.MAX_BYTES + 1)
+    except (binascii.Error, zlib.error, ValueError):
+        data = b""
+    if not data:
+        raise FileError("Choose a file first.")
+    return data
+
+
+def _mapping(table: Table) -> ColumnMapping:
+    """What the person chose, else what was remembered for these headers, else a guess."""
+    if request.form.get("step"):
+        chosen = {name: request.form.get(f"column-{name}", "") for name in mapping.FIELDS}
+        columns = {name: header for name, header in chosen.items() if header in table.headers}
+        order = request.form.get("dates", "")
+        return ColumnMapping(columns, DateOrder(order) if order in list(DateOrder) else None)
+    with shop().looking() as unit:
+        remembered = mappings.by_signature(unit.connection, mapping.signature(table.headers))
+        digits = {section.code: section.digits for section in unit.find(Section)}
+    if remembered is not None:
+        return ColumnMapping.from_json(remembered)
+    return mapping.guess(table, digits)
+
+
+def _load(unit: SqlUnit, parsed: Parsed) -> Outcome:
+    loaded = order_file.load(unit, parsed.orders, parsed.rows)
+    early = tuple(RefusedRow(row.row, row.code, row.text) for row in parsed.refused)
+    held = page_views.lines_by_id(unit.connection, loaded.held[:SHOWN])
+    return Outcome(loaded, held, tuple(sorted((*early, *loaded.refused), key=lambda row: row.row)))
+
+
+def _try(parsed: Parsed) -> Outcome:
+    """What loading would do: done in a transaction that is taken back."""
+    found: list[Outcome] = []
+
+    def work(unit: SqlUnit) -> None:
+        found.append(_load(unit, parsed))
+        raise _Trial
+
+    with suppress(_Trial):
+        shop().act(visitor().name, work)
+    return found[0]
+
+
+def _apply(parsed: Parsed, columns: ColumnMapping, table: Table, name: str) -> Outcome:
+    """Load it, and remember its columns: under a name if one was given, and for files of the same headers."""
+    signature = mapping.signature(table.headers)
+
+    def work(unit: SqlUnit) -> Outcome:
+        mappings.save(unit.connection, name or signature, signature, columns.to_json())
+        return _load(unit, parsed)
+
+    return shop().act(visitor().name, work)

@@ -1,0 +1,130 @@
+"""Orders: which there are, one of them, and what a person settles of it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from flask import Blueprint, redirect, request, url_for
+from flask.typing import ResponseReturnValue
+from sqlalchemy import Connection, Row
+
+from labels import slot_code
+from scanflow.domain.derive import OrderState
+from scanflow.domain.things import Order
+from scanflow.storage import page_views
+from scanflow.storage.page_views import Rows
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.pages.shown import PAGE, act, look, offset, page
+from scanflow.web.problem import Problem
+from scanflow.web.visitors import shop
+from scanflow.workflow import orders, parcels
+
+blueprint = Blueprint("order_page", __name__)
+STATES = tuple(state.value for state in OrderState)
+
+
+@blueprint.get("/orders")
+def index() -> ResponseReturnValue:
+    state = request.args.get("state", "")
+    state = state if state in STATES else ""
+    rows = look(page_views.order_list, [state] if state else [], offset(), PAGE + 1)
+    counts = look(page_views.order_counts)
+    return page("orders.html", orders=rows, counts=counts, state=state, skip=offset(), size=PAGE, states=STATES)
+
+
+@blueprint.get("/orders/<id>")
+def show(id: str) -> ResponseReturnValue:
+    return _show(id, "", 200)
+
+
+def _show(id: str, said: str, status: int) -> ResponseReturnValue:
+    with shop().looking() as unit:
+        order = unit.get(Order, id)
+        rows = page_views.order_lines(unit.connection, id)
+        state = page_views.order_state(unit.connection, id)
+    if order is None:
+        raise Problem(404, "not_found", "There is no such order.")
+    slip = slot_code.slip_text(order.slip)
+    return page("order.html", order=order, lines=rows, state=state, slip=slip, said=said), status
+
+
+@blueprint.post("/orders/<id>/cancel")
+def cancel(id: str) -> ResponseReturnValue:
+    line = request.form.get("line") or None
+    return _done(id, lambda unit: orders.cancel(unit, id, line))
+
+
+def _done(order: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
+    said, status = act(work)
+    if said:
+        return _show(order, said, status)
+    return redirect(url_for("order_page.show", id=order), 303)
+
+
+@blueprint.post("/orders/<id>/pack")
+def pack(id: str) -> ResponseReturnValue:
+    """Choose this order at the table: its parcel is opened there."""
+    table = request.form.get("table") or "main"
+    said, status = act(lambda unit: parcels.open_parcel(unit, [id], table))
+    if said:
+        return _show(id, said, status)
+    return redirect(url_for("table_page.show", table=table), 303)
+
+
+def _line(id: str) -> Row[tuple[object, ...]]:
+    row = look(page_views.line, id)
+    if row is None:
+        raise Problem(404, "not_found", "There is no such line.")
+    return row
+
+
+@blueprint.get("/lines/<id>")
+def settle_page(id: str) -> ResponseReturnValue:
+    return _settle(id, "", 200)
+
+
+def _settle(id: str, said: str, status: int) -> ResponseReturnValue:
+    line = _line(id)
+    words = request.args.get("q", "").strip()
+    candidates = look(_candidates, line.reference, words or line.said)
+    return page("settle.html", line=line, candidates=candidates, words=words, said=said), status
+
+
+def _candidates(connection: Connection, reference: str, words: str) -> Rows:
+    """What the line may mean: the slot it names, however badly written, and things of a similar title."""
+    try:
+        code = slot_code.parse_reference(reference).code
+    except slot_code.CodeError:
+        code = slot_code.compact(reference)[:4]
+    return page_views.settle_candidates(connection, code, words)
+
+
+@blueprint.post("/lines/<id>/settle")
+def settle(id: str) -> ResponseReturnValue:
+    line = _line(id)
+    said, status = act(lambda unit: orders.settle(unit, id, request.form.get("stay") or None))
+    if said:
+        return _settle(id, said, status)
+    return redirect(url_for("order_page.show", id=line.order), 303)
+
+
+STEPS: dict[str, Callable[[SqlUnit, str, str], object]] = {
+    "short": lambda unit, id, words: orders.short(unit, id, words),
+    "found": lambda unit, id, words: orders.found(unit, id),
+    "hold": lambda unit, id, words: orders.hold(unit, id, words or "Not this thing."),
+    "revive": lambda unit, id, words: orders.revive(unit, id),
+}
+
+
+@blueprint.post("/lines/<id>/<any(short, found, hold, revive):step>")
+def change(id: str, step: str) -> ResponseReturnValue:
+    """One step of a line, back to the order or to the round that it was asked from."""
+    line = _line(id)
+    words = request.form.get("words", "").strip()
+    said, status = act(lambda unit: STEPS[step](unit, id, words))
+    if said:
+        return _show(str(line.order), said, status)
+    walk = request.form.get("round")
+    if walk:
+        return redirect(url_for("round_page.show", id=walk), 303)
+    return redirect(url_for("order_page.show", id=line.order), 303)

@@ -1,0 +1,71 @@
+"""A round: started from what waits, walked one stop at a time, finished."""
+
+from __future__ import annotations
+
+from flask import Blueprint, redirect, request, url_for
+from flask.typing import ResponseReturnValue
+
+from scanflow.domain.things import Round, Station
+from scanflow.storage import page_views
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.pages.last_scan import last_scan
+from scanflow.web.pages.shown import act, look, page
+from scanflow.web.problem import Problem
+from scanflow.workflow import rounds
+
+blueprint = Blueprint("round_page", __name__)
+
+
+@blueprint.get("/rounds")
+def index() -> ResponseReturnValue:
+    return _index("", 200)
+
+
+def _index(said: str, status: int) -> ResponseReturnValue:
+    counts = look(page_views.counts)
+    return page("rounds.html", rounds=look(page_views.open_rounds), counts=counts, said=said), status
+
+
+@blueprint.post("/rounds")
+def start() -> ResponseReturnValue:
+    """A round of all that waits, or of the orders that were ticked."""
+    chosen = request.form.getlist("order") or None
+    made: list[Round] = []
+
+    def work(unit: SqlUnit) -> None:
+        made.append(rounds.open_round(unit, chosen)[0])
+
+    said, status = act(work)
+    if said:
+        return _index(said, status)
+    return redirect(url_for("round_page.show", id=made[0].id), 303)
+
+
+@blueprint.get("/rounds/<id>")
+def show(id: str) -> ResponseReturnValue:
+    return _show(id, "", 200)
+
+
+def _show(id: str, said: str, status: int) -> ResponseReturnValue:
+    walk = look(page_views.round_, id)
+    if walk is None:
+        raise Problem(404, "not_found", "There is no such round.")
+    stops = look(page_views.round_stops, id)
+    waiting = [stop for stop in stops if _waits(stop, id)]
+    wanted = request.args.get("stop", 0, type=int)
+    stop = next((each for each in waiting if each.position >= wanted), waiting[0] if waiting else None)
+    shown = {"round": walk, "stops": stops, "stop": stop, "waiting": waiting, "done": len(stops) - len(waiting)}
+    return page("round.html", **shown, last=last_scan(Station.BIN, id), said=said), status
+
+
+def _waits(stop: object, round_id: str) -> bool:
+    """A stop that still wants walking to: its line waits, on this round, and nothing holds it."""
+    return stop.state == "waiting" and stop.round == round_id and stop.hold is None  # type: ignore[attr-defined]
+
+
+@blueprint.post("/rounds/<id>/close")
+def close(id: str) -> ResponseReturnValue:
+    said, status = act(lambda unit: rounds.close_round(unit, id))
+    if said:
+        return _show(id, said, status)
+    return redirect(url_for("table_page.show"), 303)

@@ -1,0 +1,53 @@
+"""One box for a code, a card, a slip, a reference, an order number or a title."""
+
+from __future__ import annotations
+
+from flask import Blueprint, redirect, request, url_for
+from flask.typing import ResponseReturnValue
+
+from labels import slot_code
+from scanflow.domain.things import Order, Section
+from scanflow.storage import page_views
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.pages.shown import PAGE, look, page
+from scanflow.web.visitors import shop
+
+blueprint = Blueprint("search_page", __name__)
+
+
+@blueprint.get("/search")
+def show() -> ResponseReturnValue:
+    words = request.args.get("q", "").strip()[:200]
+    if words:
+        with shop().looking() as unit:
+            exact = _exact(unit, words)
+        if exact is not None:
+            return redirect(exact, 303)
+    orders = look(page_views.search_orders, words, PAGE) if words else ()
+    things = look(page_views.search_items, words, PAGE) if words else ()
+    return page("search.html", words=words, orders=orders, things=things, size=PAGE)
+
+
+def _exact(unit: SqlUnit, words: str) -> str | None:
+    """The page of the one thing that these words name, if they name one."""
+    if slot_code.is_slip_like(words):
+        return _order_of_slip(unit, words)
+    numbered = unit.find(Order, number=words)
+    if len(numbered) == 1:
+        return url_for("order_page.show", id=numbered[0].id)
+    try:
+        named = slot_code.parse_reference(words, {each.code: each.digits for each in unit.find(Section)})
+    except slot_code.CodeError:
+        return None
+    stay = page_views.stay_of(unit.connection, named.code, named.turn) if named.turn is not None else None
+    if stay is not None:
+        return url_for("slot_page.story", id=stay)
+    return url_for("slot_page.show", code=named.code) if unit.facts(named.code) is not None else None
+
+
+def _order_of_slip(unit: SqlUnit, words: str) -> str | None:
+    try:
+        found = unit.find(Order, slip=slot_code.parse_slip(words))
+    except slot_code.CodeError:
+        return None
+    return url_for("order_page.show", id=found[0].id) if found else None

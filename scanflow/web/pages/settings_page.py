@@ -1,0 +1,98 @@
+"""How this shop works, its sections and slots, and where its racks stand."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import asdict
+from zoneinfo import available_timezones
+
+from flask import Blueprint, redirect, request, url_for
+from flask.typing import ResponseReturnValue
+
+from labels import slot_code
+from labels.paper import COLOURS
+from scanflow.storage import page_views
+from scanflow.storage.access import Role
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.pages.shown import act, look, page
+from scanflow.web.visitors import need
+from scanflow.workflow import stock
+from scanflow.workflow.ports import Invalid, Settings
+
+blueprint = Blueprint("settings_page", __name__)
+
+
+@blueprint.get("/settings")
+def show() -> ResponseReturnValue:
+    return _show("", 200)
+
+
+def _show(said: str, status: int) -> ResponseReturnValue:
+    sections = look(page_views.section_list)
+    racks = look(page_views.rack_list)
+    used = {section.colour for section in sections}
+    colours = sorted(COLOURS, key=lambda name: name in used)
+    zones = sorted(available_timezones())
+    shown = {"sections": sections, "racks": racks, "colours": colours, "zones": zones, "given": request.form}
+    return page("settings.html", **shown, said=said), status
+
+
+def _done(part: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
+    need(Role.OWNER)
+    said, status = act(work)
+    return _show(said, status) if said else redirect(url_for("settings_page.show", _anchor=part), 303)
+
+
+@blueprint.post("/settings")
+def save() -> ResponseReturnValue:
+    def work(unit: SqlUnit) -> None:
+        name, zone = request.form.get("name", "").strip(), request.form.get("zone", "").strip()
+        if not name or len(name) > 60:
+            raise Invalid("/name", "required", "The shop needs a name of at most 60 characters.")
+        if zone not in available_timezones():
+            raise Invalid("/zone", "unknown_zone", "Choose a time zone from the list.")
+        new = Settings(request.form.get("auto_close") == "yes", request.form.get("scan_at_bin") == "yes", zone, name)
+        unit.set_settings(new)
+        unit.record("settings changed", asdict(new))
+
+    return _done("shop", work)
+
+
+def _number(name: str, least: int, most: int) -> int:
+    value = request.form.get(name, type=int)
+    if value is None or not least <= value <= most:
+        raise Invalid(f"/{name}", "bad_number", f"Write a whole number from {least} to {most}.")
+    return value
+
+
+@blueprint.post("/settings/sections")
+def add_section() -> ResponseReturnValue:
+    def work(unit: SqlUnit) -> None:
+        code, name = request.form.get("code", "").strip().upper(), request.form.get("section", "").strip()
+        digits, colour = _number("digits", 2, 6), request.form.get("colour", "")
+        try:
+            slot_code.make(code, 1, digits)
+        except slot_code.BadFormat as error:
+            raise Invalid("/code", "bad_code", "A section has one or two letters from A to Z.") from error
+        if not name or len(name) > 60 or colour not in COLOURS:
+            raise Invalid("/section", "required", "A section needs a name of at most 60 characters and a paper.")
+        stock.add_section(unit, code, name, _number("slots_per_bin", 1, 1000), colour, digits)
+        stock.add_slots(unit, code, _number("count", 1, 5000))
+
+    return _done("sections", work)
+
+
+@blueprint.post("/settings/sections/<code>/slots")
+def add_slots(code: str) -> ResponseReturnValue:
+    return _done("sections", lambda unit: stock.add_slots(unit, code, _number("count", 1, 5000)))
+
+
+@blueprint.post("/settings/racks/<name>")
+def place_rack(name: str) -> ResponseReturnValue:
+    def work(unit: SqlUnit) -> None:
+        start = request.form.get("start", type=float)
+        if start is None or not 0 <= start <= 1000:
+            raise Invalid("/start", "bad_number", "Write metres from 0 to 1000.")
+        stock.place_rack(unit, name, _number("aisle", 0, 500), start)
+
+    return _done("racks", work)

@@ -1,0 +1,112 @@
+"""What every page needs: the shop's words for times and places, the papers of its sections, and doing one thing."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import datetime
+from typing import Any, TypeVar
+from zoneinfo import ZoneInfo
+
+from flask import Flask, g, render_template, request
+from flask.typing import ResponseReturnValue
+
+from labels import slot_code
+from labels.paper import COLOURS
+from scanflow.domain.life import NotAllowed
+from scanflow.storage import page_views
+from scanflow.storage.unit import SqlUnit
+from scanflow.web import problem
+from scanflow.web.visitors import shop, visitor
+from scanflow.workflow.ports import Invalid, Missing, Refused
+
+T = TypeVar("T")
+PAGE = 50
+"""Rows of a list on one page."""
+
+
+def page(template: str, **rows: Any) -> str:
+    """A template with the shop's settings and papers beside its own rows."""
+    with shop().looking() as unit:
+        papers = page_views.papers(unit.connection)
+        settings = unit.settings
+    zone = ZoneInfo(settings.zone)
+    frame = {"settings": settings, "papers": papers, "zone": zone, "now": shop().clock().astimezone(zone)}
+    return render_template(template, **frame, **rows)
+
+
+def look(query: Callable[..., T], *args: Any, **kwargs: Any) -> T:
+    """One query of `page_views`."""
+    with shop().looking() as unit:
+        return query(unit.connection, *args, **kwargs)
+
+
+def act(work: Callable[[SqlUnit], object]) -> tuple[str, int]:
+    """Do one thing; the sentence and the status of its refusal, or ("", 200) when it is done."""
+    try:
+        shop().act(visitor().name, work)
+    except (Refused, Invalid, NotAllowed, Missing) as error:
+        refusal = problem.of(error)
+        return refusal.detail, refusal.status
+    return "", 200
+
+
+def answer(body: str, status: int) -> ResponseReturnValue:
+    return body, status
+
+
+def offset() -> int:
+    """How many rows of a list come before this page."""
+    return max(0, request.args.get("from", 0, type=int))
+
+
+def split(code: str) -> tuple[str, str]:
+    """Letters and number of a slot code; a text that is none has no letters."""
+    try:
+        letters = slot_code.section_of(code)
+    except slot_code.BadFormat:
+        return "", code
+    return letters, code[len(letters) :]
+
+
+def when(at: datetime | None, zone: ZoneInfo, now: datetime) -> str:
+    """A time as people say it: the day, and the hour while it matters."""
+    if at is None:
+        return ""
+    local = at.astimezone(zone)
+    days = (local.date() - now.date()).days
+    near = {0: "today", 1: "tomorrow", -1: "yesterday"}
+    if days in near:
+        return f"{near[days]} {local:%H:%M}"
+    year = "" if local.year == now.year else f" {local.year}"
+    return f"{local.day} {local:%b}{year}" + (f" {local:%H:%M}" if abs(days) < 7 else "")
+
+
+def due(at: datetime | None, zone: ZoneInfo, now: datetime) -> str:
+    """By when an order must go, as a distance from today."""
+    if at is None:
+        return "no date"
+    days = (at.astimezone(zone).date() - now.date()).days
+    if days < 0:
+        return f"{-days} day{'s' if days < -1 else ''} late"
+    return {0: "due today", 1: "due tomorrow"}.get(days, f"due in {days} days")
+
+
+def count(number: int, one: str, many: str = "") -> str:
+    """A number with its unit."""
+    return f"{number:,} {one if number == 1 else many or one + 's'}"
+
+
+def among(names: list[str], found: dict[str, T]) -> list[T]:
+    """What was found under these names, in their order."""
+    return [found[name] for name in names if name in found]
+
+
+def register(app: Flask) -> None:
+    app.add_template_filter(split)
+    app.add_template_filter(when)
+    app.add_template_filter(due)
+    app.add_template_filter(among)
+    app.add_template_filter(count, "units")
+    app.add_template_global(lambda colour: colour if colour in COLOURS else "white", "paper_of")
+    app.add_template_global(lambda: (known.csrf or "") if (known := g.get("visitor")) else "", "csrf")
+    app.add_template_global(lambda: g.get("visitor"), "visitor")

@@ -1,0 +1,102 @@
+"""Slots, and an item's story through them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from flask import Blueprint, redirect, request, url_for
+from flask.typing import ResponseReturnValue
+
+from labels import slot_code
+from scanflow.domain.derive import SlotState
+from scanflow.storage import ledger_views, page_views
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.pages.shown import act, look, offset, page
+from scanflow.web.problem import Problem
+from scanflow.workflow import stock
+
+blueprint = Blueprint("slot_page", __name__)
+SIZE = 100
+STATES = (*(state.value for state in SlotState), "away")
+
+
+@blueprint.get("/slots")
+def index() -> ResponseReturnValue:
+    section, state = request.args.get("section", ""), request.args.get("state", "")
+    state = state if state in STATES else ""
+    rows = look(page_views.slot_list, section=section, state=state, skip=offset(), limit=SIZE + 1)
+    sections = look(page_views.section_list)
+    return page("slots.html", slots=rows, sections=sections, section=section, state=state, skip=offset(), size=SIZE)
+
+
+@blueprint.get("/slots/<code>")
+def show(code: str) -> ResponseReturnValue:
+    return _show(code, "", 200)
+
+
+def _show(code: str, said: str, status: int) -> ResponseReturnValue:
+    slot = look(page_views.slot, code)
+    if slot is None:
+        raise Problem(404, "not_found", f"There is no slot {code}.")
+    stays = look(page_views.stays_where, code=code)
+    entries = look(ledger_views.newest, about=[code], limit=20)
+    return page("slot.html", slot=slot, stays=stays, entries=entries, said=said), status
+
+
+@blueprint.post("/slots/<code>/lost")
+def lose_card(code: str) -> ResponseReturnValue:
+    said, status = act(lambda unit: stock.lose_card(unit, code))
+    return _show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
+
+
+@blueprint.get("/stays/<id>")
+def story(id: str) -> ResponseReturnValue:
+    return _story(id, "", 200)
+
+
+def _story(id: str, said: str, status: int) -> ResponseReturnValue:
+    stay = look(page_views.stay, id)
+    if stay is None:
+        raise Problem(404, "not_found", "There is no such stay.")
+    stays = look(page_views.stays_where, item=stay.item)
+    lines = look(page_views.lines_of_stays, [each.id for each in stays])
+    about = [each.id for each in (*stays, *lines)]
+    entries = look(ledger_views.newest, about=about, limit=60)
+    reference = slot_code.reference(stay.code, stay.turn)
+    shown = {"stay": stay, "stays": stays, "lines": lines, "entries": entries, "reference": reference, "said": said}
+    return page("stay.html", **shown, why=request.args.get("why", "")), status
+
+
+def _done(id: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
+    said, status = act(work)
+    return _story(id, said, status) if said else redirect(url_for("slot_page.story", id=id), 303)
+
+
+@blueprint.post("/stays/<id>/edit")
+def edit(id: str) -> ResponseReturnValue:
+    given = {name: request.form.get(name, "").strip() for name in ("title", "listing", "notes")}
+    if not given["title"]:
+        return _story(id, "Say what it is: a title is needed.", 422)
+    return _done(id, lambda unit: stock.change_item(unit, id, **given))
+
+
+@blueprint.post("/stays/<id>/withdraw")
+def withdraw(id: str) -> ResponseReturnValue:
+    reason = request.form.get("reason", "").strip()
+    if not reason:
+        return _story(id, "Say why it leaves the stock.", 422)
+    return _done(id, lambda unit: stock.withdraw(unit, id, reason))
+
+
+@blueprint.post("/stays/<id>/move")
+def move(id: str) -> ResponseReturnValue:
+    """Into the slot whose code or card text was given."""
+    moved: list[str] = []
+
+    def work(unit: SqlUnit) -> None:
+        to = slot_code.compact(request.form.get("to", ""))
+        facts = unit.facts(to) or stock.card_facts(unit, to, "/to")
+        moved.append(stock.move(unit, id, facts.slot.code).id)
+
+    said, status = act(work)
+    return _story(id, said, status) if said else redirect(url_for("slot_page.story", id=moved[0]), 303)

@@ -1,0 +1,84 @@
+"""The day at a glance: what waits and by when, what stands still and why, what must go back."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from flask import Blueprint, url_for
+from flask.typing import ResponseReturnValue
+from sqlalchemy import Connection
+
+from scanflow.storage import page_views
+from scanflow.storage.page_views import Rows
+from scanflow.web.pages.shown import count, look, page
+
+blueprint = Blueprint("today", __name__)
+SHOWN = 8
+"""Lines of each kind before the rest is folded into a link."""
+
+
+@dataclass(frozen=True, slots=True)
+class Day:
+    counts: dict[str, int]
+    orders: Rows
+    held: Rows
+    short: Rows
+    back: Rows
+    due: Rows
+    rounds: Rows
+    parcels: Rows
+    numbers: dict[str, str]
+
+
+@dataclass(frozen=True, slots=True)
+class Next:
+    """The one thing to do next: its words, where it leads, and whether going there changes something."""
+
+    words: str
+    to: str
+    post: bool = False
+
+
+def read(connection: Connection) -> Day:
+    parcels = page_views.open_parcels(connection)
+    names = [name for parcel in parcels for name in parcel.orders.split()]
+    return Day(
+        counts=page_views.counts(connection),
+        orders=page_views.order_list(connection, ["waiting", "picking", "packing"], 0, SHOWN + 1),
+        held=page_views.held_lines(connection, SHOWN + 1),
+        short=page_views.short_lines(connection, SHOWN + 1),
+        back=page_views.slot_list(connection, state="away", limit=SHOWN + 1),
+        due=page_views.slot_list(connection, state="due", limit=SHOWN + 1),
+        rounds=page_views.open_rounds(connection),
+        parcels=parcels,
+        numbers={row.id: row.number for row in page_views.numbers(connection, names)},
+    )
+
+
+def next_of(day: Day) -> Next:
+    """What is under way comes first, then what waits, then what stands still."""
+    counts = day.counts
+    for parcel in day.parcels:
+        if parcel.state == "open":
+            numbers = ", ".join(day.numbers.get(name, name) for name in parcel.orders.split())
+            return Next(f"Go on packing {numbers}", url_for("table_page.show", table=parcel.at_table))
+    for walk in day.rounds:
+        if walk.waiting:
+            return Next(f"Go on with the round, {count(walk.waiting, 'stop')}", url_for("round_page.show", id=walk.id))
+    if counts["picked"]:
+        return Next(f"Pack {count(counts['picked'], 'picked thing')}", url_for("table_page.show"))
+    if counts["waiting"]:
+        return Next(f"Start a round of {count(counts['waiting'], 'thing')}", url_for("round_page.start"), post=True)
+    if counts["held"]:
+        return Next(f"Settle {count(counts['held'], 'held line')}", url_for("order_page.index", state="held"))
+    if counts["due"]:
+        return Next(f"Scan {count(counts['due'], 'card')} into the tray", url_for("tray_page.show"))
+    if counts["slots"]:
+        return Next("Put something away", url_for("put_away.show"))
+    return Next("Make the first section", url_for("settings_page.show", _anchor="sections"))
+
+
+@blueprint.get("/")
+def show() -> ResponseReturnValue:
+    day = look(read)
+    return page("today.html", day=day, next=next_of(day), shown=SHOWN)

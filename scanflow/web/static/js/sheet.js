@@ -1,0 +1,114 @@
+// The verdict sheet: covers the page. Yes goes by itself, no stays until pressed.
+
+const YES_MS = 1000;
+
+const DONE = { bin: "Picked", table: "Packed", tray: "In the tray", shelf: "In its place" };
+const REASONS = {
+  unreadable: "Nothing was read",
+  many_codes: "More than one card",
+  bad_check: "Wrong check digit",
+  unknown_code: "No card of this room",
+  retired: "A lost card",
+  closed: "The round is over",
+  slot_free: "Nothing is stored there",
+  not_ordered: "Nobody ordered it",
+  cancelled: "Cancelled",
+  held: "Held",
+  not_on_round: "Not on this round",
+  already_picked: "Picked already",
+  already_packed: "Packed already",
+  no_parcel: "No parcel is open",
+  already_released: "It has left",
+  other_order: "Another order’s",
+  not_picked: "Not picked",
+  not_released: "Still in stock",
+  wrong_bin: "Wrong bin",
+};
+
+const papers = JSON.parse(document.body.dataset.sections ?? "{}");
+let open = null;
+let timer = 0;
+
+function make(tag, name = "", text = "") {
+  const element = document.createElement(tag);
+  if (name) element.className = name;
+  if (text) element.textContent = text;
+  return element;
+}
+
+/** The same plate as on the pages and cards. */
+export function plate(code) {
+  const letters = /^[A-Z]*/.exec(code)[0];
+  const box = make("span", "plate");
+  const number = make("span", "no");
+  if (letters) number.append(make("span", "letters", letters));
+  number.append(make("span", "figures", code.slice(letters.length)));
+  box.append(number);
+  if (papers[letters]) box.append(make("span", "under", papers[letters][1]));
+  return box;
+}
+
+function word(answer, station, takeOut) {
+  if (!answer.changed) return "Done before";
+  if (answer.released.length) return "Released";
+  if (!answer.code) return "Open";
+  return takeOut ? "Taken out" : DONE[station];
+}
+
+export function close() {
+  clearTimeout(timer);
+  open?.close();
+  open?.remove();
+  open = null;
+}
+
+/** Whether a no stands on the page and waits to be pressed. */
+export const stands = () => open !== null && open.classList.contains("no");
+
+/** Shows the answer of a scan at a station; `then()` is called when the sheet is gone. */
+export function show(answer, station, takeOut, then) {
+  close();
+  const accepted = answer.verdict === "accepted";
+  const sheet = make("dialog", accepted ? "sheet yes" : "sheet no");
+  sheet.setAttribute("role", "alertdialog");
+  const title = make("h2", accepted ? "word" : "why", accepted ? word(answer, station, takeOut) : REASONS[answer.reason]);
+  title.id = "verdict";
+  sheet.setAttribute("aria-labelledby", title.id);
+  const advice = make("p", "advice", answer.advice);
+  advice.id = "advice";
+  sheet.setAttribute("aria-describedby", advice.id);
+  const things = answer.code ? [plate(answer.code)] : [];
+  if (accepted) {
+    const ring = make("div", "ring");
+    ring.append(title, ...things);
+    sheet.append(ring);
+  } else {
+    const band = make("div", "band");
+    band.append(make("span", "word", "No"));
+    sheet.append(band, title, ...things);
+  }
+  if (answer.title) sheet.append(make("p", "thing", answer.title));
+  sheet.append(advice);
+  const gone = () => {
+    if (open === sheet) close();
+    then();
+  };
+  if (accepted) {
+    sheet.tabIndex = -1;
+    timer = setTimeout(gone, YES_MS);
+    sheet.addEventListener("click", gone);
+  } else {
+    const button = make("button", "next", "Go on");
+    button.type = "button";
+    button.addEventListener("click", gone);
+    sheet.append(button);
+  }
+  sheet.addEventListener("cancel", (event) => {
+    event.preventDefault();
+    gone();
+  });
+  document.body.append(sheet);
+  open = sheet;
+  sheet.showModal();
+  (sheet.querySelector("button") ?? sheet).focus();
+}
