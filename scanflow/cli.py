@@ -108,6 +108,32 @@ def _open_shop(data: Path | None, database: str | None) -> "Shop":
 
 
 @main.command()
+@click.option("--data", type=click.Path(file_okay=False, path_type=Path), help="An empty or new folder to make it in.")
+@click.option("--serve", "then_serve", is_flag=True, help="Open the shop afterwards, until Ctrl+C.")
+@click.option("--json", "as_json", is_flag=True, help="Report as one JSON document.")
+@click.pass_context
+def demo(context: click.Context, data: Path | None, then_serve: bool, as_json: bool) -> None:
+    """Make an example shop and run its day: real cards, photographs of them, a real service."""
+    from scanflow import demo as example
+
+    if as_json and then_serve:
+        raise click.UsageError("--json reports and ends; --serve stays. Choose one.")
+    say: Callable[[str], None] = (lambda line: None) if as_json else click.echo
+    signal.signal(signal.SIGTERM, lambda *_: sys.exit(1))
+    try:
+        folder = example.new_folder(data)
+        report = example.run(folder, say)
+    except (example.FolderInUse, example.NoService, example.Unexpected, OSError) as error:
+        raise click.ClickException(str(error)) from error
+    if as_json:
+        click.echo(json.dumps(report.as_dict()))
+    else:
+        example.tell(report, say)
+    if then_serve:
+        context.invoke(serve, host="127.0.0.1", port=8765, data=folder, database=None)
+
+
+@main.command()
 @click.option("--host", default="127.0.0.1", show_default=True, help="Address to listen at; 0.0.0.0 for the network.")
 @click.option("--port", default=8765, show_default=True, type=click.IntRange(0, 65535))
 @_in_shop

@@ -1,0 +1,50 @@
+"""The example shop before its day begins: sections, slots, and the stock of the five days before."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import UTC, datetime, time, timedelta
+from functools import partial
+from pathlib import Path
+
+from scanflow.demo import goods
+from scanflow.demo.goods import CARDS, KINDS, STORED
+from scanflow.shop import Shop
+from scanflow.storage.database import Database
+from scanflow.storage.engine import sqlite_url
+from scanflow.workflow import stock
+from scanflow.workflow.ports import Unit
+
+WHO = "workshop"
+
+
+def make(data: Path, now: datetime) -> int:
+    """Make the shop in a data folder, dated over the days before `now`; answers how many things are in stock."""
+    stored = list(_stored(now))
+    clock = [stored[0][0]]
+    shop = Shop(Database(sqlite_url(data)), clock=lambda: clock[0])
+    try:
+        shop.act(WHO, _add_sections)
+        for clock[0], code in stored:
+            shop.act(
+                WHO, partial(stock.put_away, title=goods.title_of(code), listing=goods.listing_of(code), code=code)
+            )
+    finally:
+        shop.close()
+    return len(stored)
+
+
+def _add_sections(unit: Unit) -> None:
+    for kind in KINDS:
+        stock.add_section(unit, kind.code, kind.name, kind.per_bin, kind.colour)
+        stock.add_slots(unit, kind.code, CARDS)
+
+
+def _stored(now: datetime) -> Iterator[tuple[datetime, str]]:
+    """When each thing was put away, and in which slot: three of each section a day, the last ones yesterday."""
+    today = datetime.combine(now.astimezone(UTC).date(), time(), UTC)
+    days = -(-STORED // 3)
+    for number in range(1, STORED + 1):
+        day, hours = divmod(number - 1, 3)
+        for place, kind in enumerate(KINDS):
+            yield today - timedelta(days - day) + timedelta(hours=8 + 3 * hours, minutes=10 * place), kind.slot(number)
