@@ -5,8 +5,9 @@ What is not in a table is refused. States of orders and slots are not here: they
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from enum import StrEnum
-from typing import TypeVar
+from typing import Any, TypeVar
 
 
 class LineState(StrEnum):
@@ -127,7 +128,7 @@ ROUND: Table[RoundState] = {
     (RoundState.OPEN, "close"): RoundState.CLOSED,
 }
 
-TABLES = {"line": LINE, "stay": STAY, "card": CARD, "parcel": PARCEL, "round": ROUND}
+TABLES: Mapping[str, Mapping[tuple[Any, str], StrEnum]] = {"line": LINE, "stay": STAY, "card": CARD, "parcel": PARCEL, "round": ROUND}
 
 LIVE = frozenset({LineState.WAITING, LineState.PICKED, LineState.PACKED, LineState.SHORT})
 
