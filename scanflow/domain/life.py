@@ -128,7 +128,13 @@ ROUND: Table[RoundState] = {
     (RoundState.OPEN, "close"): RoundState.CLOSED,
 }
 
-TABLES: Mapping[str, Mapping[tuple[Any, str], StrEnum]] = {"line": LINE, "stay": STAY, "card": CARD, "parcel": PARCEL, "round": ROUND}
+TABLES: Mapping[str, Mapping[tuple[Any, str], StrEnum]] = {
+    "line": LINE,
+    "stay": STAY,
+    "card": CARD,
+    "parcel": PARCEL,
+    "round": ROUND,
+}
 
 LIVE = frozenset({LineState.WAITING, LineState.PICKED, LineState.PACKED, LineState.SHORT})
 
