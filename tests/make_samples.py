@@ -1,4 +1,4 @@
-"""Makes sample_images/: ``python tests/make_samples.py [FOLDER]``. The same code gives the same files.
+"""Makes sample_images/: ``python -m tests.make_samples [FOLDER]``. The same code gives the same files.
 
 Cards are printed to PDF, rendered and photographed; beside each NAME.jpg stands NAME.txt with the texts in it, one a
 line. What lies in no_code/ must read as nothing: goods with retail codes, stripes, grids, type.

@@ -19,7 +19,7 @@ LENGTH = 79 * MODULE  # of TEXT, without quiet zones
 WIDE, HIGH = 480, 300
 
 # Where the bars lie on the card below, clockwise from where reading begins.
-TRUTH = [(LEFT, TOP), (LEFT + LENGTH, TOP), (LEFT + LENGTH, TOP + HEIGHT), (LEFT, TOP + HEIGHT)]
+TRUTH = ((LEFT, TOP), (LEFT + LENGTH, TOP), (LEFT + LENGTH, TOP + HEIGHT), (LEFT, TOP + HEIGHT))
 
 
 def card() -> Image.Image:

@@ -29,7 +29,8 @@ import zxingcpp
 from numpy.typing import NDArray
 
 from scanflow.vision.merge import Found
-from scanflow.vision.readings import Quad, Symbology
+from scanflow.vision.places import clockwise, extreme_corners, whole
+from scanflow.vision.readings import Symbology
 
 ZXING, ZBAR = "zxing-cpp", "zbar"
 
@@ -84,7 +85,7 @@ def _from_zxing(barcode: Any) -> Found | None:
     if symbology is Symbology.ITF and _is_stray(barcode.text, rows):
         return None
     sure = symbology is not Symbology.ITF or rows >= max(_ITF_SURE_ROWS, _ITF_SURE_SHARE * length)
-    return Found(barcode.text, symbology, ZXING, clockwise(corners), sure)
+    return Found(barcode.text, symbology, ZXING, whole(clockwise(corners)), sure)
 
 
 def zbar(grey: NDArray[np.uint8]) -> list[Found]:
@@ -103,32 +104,12 @@ def _from_zbar(symbol: Any) -> Found | None:
         return None
     corners = extreme_corners([(float(x), float(y)) for x, y in symbol.polygon])
     first = _ZBAR_FIRST_CORNER.get(symbol.orientation, 0)
-    quad = clockwise([*corners[first:], *corners[:first]])
+    quad = whole(clockwise([*corners[first:], *corners[:first]]))
     return Found(text, symbology, ZBAR, quad, sure=symbology is not Symbology.ITF)
 
 
 def _is_stray(digits: str, rows: float) -> bool:
     return len(digits) < _ITF_LEAST_DIGITS or rows < _ITF_LEAST_ROWS
-
-
-def extreme_corners(hull: list[tuple[float, float]]) -> list[tuple[float, float]]:
-    """Top left, top right, bottom right, bottom left of a hull's points, for a symbol less than 45° off a right angle.
-
-    zbar gives the hull of where its scan lines entered and left the symbol, as few as two points.
-    """
-    return [
-        min(hull, key=lambda p: p[0] + p[1]),
-        max(hull, key=lambda p: p[0] - p[1]),
-        max(hull, key=lambda p: p[0] + p[1]),
-        min(hull, key=lambda p: p[0] - p[1]),
-    ]
-
-
-def clockwise(corners: list[tuple[float, float]]) -> Quad:
-    """The same quadrilateral and the same first edge's direction of reading, corners clockwise (y points down)."""
-    a, b, c, d = corners
-    doubled_area = (c[0] - a[0]) * (d[1] - b[1]) - (c[1] - a[1]) * (d[0] - b[0])
-    return (a, b, c, d) if doubled_area >= 0 else (d, c, b, a)
 
 
 @functools.cache
