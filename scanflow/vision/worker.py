@@ -13,6 +13,9 @@ import struct
 import sys
 from typing import IO, Any
 
+from scanflow.vision import decode, decoders
+from scanflow.vision.readings import ImageError
+
 _HEADER = struct.Struct(">I")
 
 
@@ -38,8 +41,6 @@ def main(megabytes: int, seconds: float) -> None:
     os.dup2(2, 1)  # whatever a decoder prints must not mix with the answers
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # Ctrl-C is for the parent, which then closes our input
     _limit_memory(megabytes)
-    from scanflow.vision import decoders
-
     send(answers, json.dumps(decoders.engines()).encode())
     while (image := receive(sys.stdin.buffer)) is not None:
         _alarm(seconds)
@@ -48,11 +49,8 @@ def main(megabytes: int, seconds: float) -> None:
 
 
 def _answer(image: bytes) -> dict[str, Any]:
-    from scanflow.vision.decode import picture
-    from scanflow.vision.readings import ImageError
-
     try:
-        return {"picture": picture(image).as_dict()}
+        return {"picture": decode.picture(image).as_dict()}
     except ImageError as error:
         return {"error": str(error)}
     except MemoryError:

@@ -1,7 +1,6 @@
 """Readers survive what decoders do to their processes: real workers, really killed."""
 
 import sys
-import time
 from collections.abc import Callable, Iterator
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
@@ -31,7 +30,7 @@ def started() -> Callable[[], set[int]]:
 @pytest.fixture
 def readers(started: Callable[[], set[int]]) -> Iterator[Readers]:
     """One worker that aborts, hangs or eats memory when the image says so."""
-    with Readers(1, seconds=1.0, megabytes=1024, command=BROKEN) as readers:
+    with Readers(1, seconds=3.0, megabytes=1024, command=BROKEN) as readers:
         yield readers
 
 
@@ -48,7 +47,7 @@ def test_a_worker_reads_what_read_reads(tmp_path: Path) -> None:
 
 @pytest.mark.parametrize(
     ("image", "words"),
-    [(b"ABORT", "crashed"), (b"EXIT", "crashed"), (b"CRASH", "crashed"), (b"HANG", "took more than 1 s")],
+    [(b"ABORT", "crashed"), (b"EXIT", "crashed"), (b"CRASH", "crashed"), (b"HANG", "took more than 3 s")],
 )
 def test_a_broken_decoder_costs_one_image(readers: Readers, image: bytes, words: str) -> None:
     """The image that breaks the worker is an error, and the next one is read by a new worker."""
@@ -102,17 +101,16 @@ def test_many_callers_share_the_workers(started: Callable[[], set[int]]) -> None
 
 def test_a_hang_does_not_hold_up_the_other_worker() -> None:
     """While one worker hangs, the other serves."""
-    with Readers(2, seconds=3.0, command=BROKEN) as readers, ThreadPoolExecutor(1) as threads:
+    with Readers(2, seconds=5.0, command=BROKEN) as readers, ThreadPoolExecutor(1) as threads:
         readers.warm()
         hanging = threads.submit(readers.read, b"HANG")
-        begun = time.monotonic()
         seen = [texts(readers.read(GOOD)) for _ in range(3)]
-        took = time.monotonic() - begun
+        hangs_still = not hanging.done()
         with pytest.raises(ReadFailed):
             hanging.result()
 
     assert [[TEXT]] * 3 == seen
-    assert took < 3.0
+    assert hangs_still
 
 
 def test_close_ends_the_workers_and_refuses(started: Callable[[], set[int]]) -> None:
@@ -147,7 +145,7 @@ def test_a_worker_outlives_its_parent_no_longer_than_its_image() -> None:
     """When the parent is killed in the midst of a hang, the hanging worker ends by itself."""
     code = (
         "import sys, threading; from scanflow.vision.workers import Readers\n"
-        f"readers = Readers(1, seconds=1.0, command={BROKEN!r}); readers.warm()\n"
+        f"readers = Readers(1, seconds=1.5, command={BROKEN!r}); readers.warm()\n"
         "print(readers._all[0]._process.pid, flush=True)\n"
         "threading.Thread(target=readers.read, args=(b'HANG',)).start()\n"
         "sys.stdin.read()\n"
