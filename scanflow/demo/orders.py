@@ -16,12 +16,12 @@ HEADER = ("Order no", "Channel", "Ordered on", "Ship by", "Reference", "Title", 
 
 # number: days since it was ordered, days until it has to leave, the slots of what was bought
 SITE_ORDERS = {
-    "1041": (3, 0, ("S003", "D007", "L002")),
+    "1041": (2, 0, ("S003", "D007", "L002")),
     "1042": (3, 0, ("C005", "BL004")),
     "1043": (2, 0, ("H002",)),
     "1044": (2, 1, ("P006", "W003")),
     "1045": (2, 1, ("L009", "S008")),
-    "1046": (2, 1, ("D002", "H011")),
+    "1046": (1, 1, ("D002", "H011")),
     "1047": (1, 2, ("S001", "P010")),
     "1048": (1, 2, ("C011", "L005")),
     "1049": (1, 2, ("H009",)),
