@@ -2,15 +2,30 @@
 
 from __future__ import annotations
 
+import io
 import itertools
 from typing import Any
 
+import numpy as np
+import zxingcpp
 from flask.testing import FlaskClient
+from PIL import Image
 from werkzeug.test import TestResponse
 
 from labels.slot_code import card_text
 
 _keys = itertools.count(1)
+
+
+def photo(*codes: str) -> bytes:
+    """A PNG of the bars of these slots' cards, one above the other."""
+    page = Image.new("L", (600, 200 * max(1, len(codes))), 255)
+    for place, code in enumerate(codes):
+        bars = zxingcpp.create_barcode(card_text(code), zxingcpp.BarcodeFormat.Code128).to_image(scale=4)
+        page.paste(Image.fromarray(np.asarray(bars)), (60, 200 * place + 40))
+    out = io.BytesIO()
+    page.save(out, "PNG")
+    return out.getvalue()
 
 
 class Calls:
@@ -21,6 +36,13 @@ class Calls:
 
     def post(self, path: str, status: int = 200, **body: Any) -> Any:
         return _json(self.client.post(path, json=body), status)
+
+    def upload(self, path: str, status: int = 200, **fields: Any) -> Any:
+        """A multipart form; bytes are sent as a file."""
+        data = {
+            name: (io.BytesIO(value), name) if isinstance(value, bytes) else value for name, value in fields.items()
+        }
+        return _json(self.client.post(path, data=data, content_type="multipart/form-data"), status)
 
     def get(self, path: str, status: int = 200) -> Any:
         return _json(self.client.get(path), status)

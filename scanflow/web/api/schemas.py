@@ -73,12 +73,12 @@ IDENTITY: Schema = {"type": "string", "pattern": ID}
 SECTION: Schema = {"type": "string", "pattern": r"^[A-Z]{1,2}$"}
 CODE: Schema = {"type": "string", "pattern": r"^[A-Z]{1,2}[0-9]{2,6}$"}
 PLACE = text(64, least=1)
-_DAY = "[0-9]{4}-[0-9]{2}-[0-9]{2}"
-_HOUR = r"[0-9]{2}:[0-9]{2}(:[0-9]{2}(\.[0-9]{1,6})?)?"
+_DAY = "[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])"
+_HOUR = r"([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9](\.[0-9]{1,6})?)?"
 TIME: Schema = {
     "type": "string",
     "maxLength": 40,
-    "pattern": rf"^{_DAY}([T ]{_HOUR}(Z|[+-][0-9]{{2}}:[0-9]{{2}})?)?$",
+    "pattern": rf"^{_DAY}([T ]{_HOUR}(Z|[+-]([01][0-9]|2[0-3]):[0-5][0-9])?)?$",
     "description": "RFC 3339; without offset in the shop's zone; a date alone is the end of that day.",
     "examples": ["2026-11-03T14:05:00+01:00"],
 }
