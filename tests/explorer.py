@@ -1,0 +1,472 @@
+"""Every state that a small room can get into, breadth first over the real workflow functions.
+
+A room's states are told apart by what can still matter (`canonical`): ids, times, words and the ledger don't, nor do
+dropped parcels, nor scans that nobody can undo. What is asked of every step stands in `properties`.
+"""
+
+from __future__ import annotations
+
+from collections import Counter, deque
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from dataclasses import dataclass, field, replace
+from typing import Any
+
+from memory import Memory
+from properties import Change, boxed, broken_by
+
+from labels import slot_code
+from scanflow.domain.incoming import IncomingOrder
+from scanflow.domain.life import Hold, NotAllowed, ParcelState, RoundState
+from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Slot, Station, Stay, Stop
+from scanflow.workflow import orders, parcels, rounds, scans, stock
+from scanflow.workflow.ports import Invalid, Missing, Refused
+
+LATER = "2026-03-02T11:00:00Z"
+
+
+@dataclass(frozen=True)
+class Room:
+    """A start and what may happen from it.
+
+    `does` names the kinds of events, `items` bounds the things put away from the start on, `turns` the stays a slot
+    may ever have. `versions` are the orders that may arrive (again). `beeps` tells states apart by the last scan at
+    each spot; without it that scan is forgotten between two events, save that every accepted scan is repeated at once.
+    """
+
+    start: Callable[[], Memory]
+    does: frozenset[str]
+    items: int = 0
+    turns: int = 2
+    tables: tuple[str, ...] = ("main", "second")
+    versions: tuple[IncomingOrder, ...] = ()
+    unread: tuple[tuple[str, ...], ...] = ()
+    joined: bool = True
+    beeps: bool = False
+
+
+@dataclass(frozen=True)
+class Event:
+    """One call. `code` is the slot of a scanned card, `takes` the slot that a put-away or a move would hand out."""
+
+    kind: str
+    text: str
+    call: Callable[[Memory], Any]
+    station: Station | None = None
+    code: str | None = None
+    table: str = "main"
+    bin: str | None = None
+    take_out: bool = False
+
+
+@dataclass
+class Explored:
+    """What was found: successors by state, the answers counted, and the first break of a property."""
+
+    successors: list[set[int]] = field(default_factory=list)
+    rooms: list[Memory] = field(default_factory=list)
+    answers: Counter[tuple[str, str]] = field(default_factory=Counter)
+    broken: str | None = None
+    path: tuple[str, ...] = ()
+
+    @property
+    def states(self) -> int:
+        return len(self.rooms)
+
+    @property
+    def steps(self) -> int:
+        return sum(self.answers.values())
+
+    def stuck(self, goal: Callable[[Memory], bool]) -> int:
+        """The number of states from which no state of the goal can be reached."""
+        before: list[list[int]] = [[] for _ in self.rooms]
+        for index, nexts in enumerate(self.successors):
+            for other in nexts:
+                before[other].append(index)
+        reached = {index for index, room in enumerate(self.rooms) if goal(room)}
+        todo = list(reached)
+        while todo:
+            for index in before[todo.pop()]:
+                if index not in reached:
+                    reached.add(index)
+                    todo.append(index)
+        return self.states - len(reached)
+
+
+def explore(room: Room, most: int = 10**9) -> Explored:
+    """All states of a room and all answers, or as far as the first broken property, or `most` states."""
+    found = Explored()
+    start = prune(room, room.start())
+    numbers: dict[Any, int] = {canonical(room, start): 0}
+    found.rooms.append(start)
+    proved = [boxed(start)]
+    came: list[tuple[int, str]] = [(0, "")]
+    todo = deque([0])
+    while todo and found.states <= most:
+        here = todo.popleft()
+        nexts: set[int] = set()
+        found.successors.append(nexts)
+        before = found.rooms[here]
+        for event in events(room, before):
+            after, answer, said = attempt(before, event)
+            found.answers[event.kind, said] += 1
+            change = Change(before, after, event, answer, said, proved[here])
+            broken = broken_by(change)
+            if broken:
+                found.broken, found.path = broken, (*_path(came, here), event.text)
+                return found
+            if after is before or (answer and answer["verdict"] == "refused" and not room.beeps):
+                continue
+            key = canonical(room, after)
+            number = numbers.get(key)
+            if number is None:
+                number = numbers[key] = found.states
+                found.rooms.append(prune(room, after))
+                proved.append(change.proved_after)
+                came.append((here, event.text))
+                todo.append(number)
+            nexts.add(number)
+    found.successors += [set() for _ in range(found.states - len(found.successors))]
+    return found
+
+
+def _path(came: list[tuple[int, str]], here: int) -> tuple[str, ...]:
+    texts: list[str] = []
+    while here:
+        here, text = came[here]
+        texts.append(text)
+    return tuple(reversed(texts))
+
+
+def attempt(before: Memory, event: Event) -> tuple[Memory, dict[str, Any] | None, str]:
+    """The room after an event, its answer if it was a scan, and what was said; a call that raises is rolled back."""
+    after = before.fork()
+    try:
+        answer = event.call(after)
+    except (Refused, Invalid) as no:
+        return before, None, no.code
+    except NotAllowed:
+        return before, None, "not_allowed"
+    except Missing:
+        return before, None, "missing"
+    if event.station is None:
+        return after, None, "done"
+    return after, answer, answer["reason"] or ("changed" if answer["changed"] else "unchanged")
+
+
+def events(room: Room, unit: Memory) -> Iterator[Event]:
+    """All calls of the room's kinds that could be made in this state."""
+    for kind in EVENTS:
+        if kind in room.does:
+            yield from EVENTS[kind](room, unit)
+
+
+def scan_event(kind: str, station: Station, texts: tuple[str, ...], code: str | None = None, **more: Any) -> Event:
+    def call(unit: Memory) -> dict[str, Any]:
+        key = unit.new_id()
+        return scans.scan(unit, scans.Reading(station, key, texts, key, **more))
+
+    text = " ".join([kind, *texts, *(f"{name}={value}" for name, value in more.items())])
+    known = {name: more[name] for name in ("table", "bin", "take_out") if name in more}
+    return Event(kind, text, call, station, code, **known)
+
+
+def _cards(unit: Memory) -> Iterator[tuple[str, tuple[str]]]:
+    for code in unit.all(Slot):
+        yield code, (slot_code.card_text(code),)
+
+
+def _put_away(room: Room, unit: Memory) -> Iterator[Event]:
+    if len({stay.item for stay in unit.all(Stay).values()}) >= room.items:
+        return
+    yield Event("put away", "put away by section", lambda u: stock.put_away(u, "thing", section="D"))
+    for code, (text,) in _cards(unit):
+        if unit.all(Slot)[code].turns < room.turns:
+            yield Event("put away", f"put away by card {text}", lambda u, t=text: stock.put_away(u, "thing", text=t))
+            yield Event("put away", f"put away in {code}", lambda u, c=code: stock.put_away(u, "thing", code=c))
+
+
+def _lines_of(unit: Memory) -> Iterable[Line]:
+    return unit.all(Line).values()
+
+
+def _open_stays(unit: Memory) -> list[Stay]:
+    return [stay for stay in unit.all(Stay).values() if stay.open]
+
+
+def _for_lines(kind: str, act: Callable[[Memory, str], Any]) -> Callable[[Room, Memory], Iterator[Event]]:
+    def make(room: Room, unit: Memory) -> Iterator[Event]:
+        for line in _lines_of(unit):
+            yield Event(kind, f"{kind} {line.reference}", lambda u, name=line.id: act(u, name))
+
+    return make
+
+
+def _receive(room: Room, unit: Memory) -> Iterator[Event]:
+    for version in room.versions:
+        text = f"receive {version.number}: {', '.join(f'{x.reference} {x.title}' for x in version.lines)}"
+        yield Event("receive", text, lambda u, v=version: orders.receive(u, v))
+
+
+def _cancel_order(room: Room, unit: Memory) -> Iterator[Event]:
+    for order in unit.all(Order).values():
+        yield Event("cancel order", f"cancel order {order.number}", lambda u, name=order.id: orders.cancel(u, name))
+
+
+def _cancel_line(room: Room, unit: Memory) -> Iterator[Event]:
+    for line in _lines_of(unit):
+        text = f"cancel {line.reference}"
+        yield Event("cancel line", text, lambda u, x=line: orders.cancel(u, x.order, x.id))
+
+
+def _settle(room: Room, unit: Memory) -> Iterator[Event]:
+    for line in _lines_of(unit):
+        if line.hold is not None:
+            yield Event("settle", f"settle {line.reference}", lambda u, x=line: orders.settle(u, x.id))
+
+
+def _settle_on(room: Room, unit: Memory) -> Iterator[Event]:
+    for line in _lines_of(unit):
+        for stay in _open_stays(unit):
+            text = f"settle {line.reference} on {stay.code}"
+            yield Event("settle on", text, lambda u, x=line, s=stay: orders.settle(u, x.id, s.id))
+
+
+def _open_round(room: Room, unit: Memory) -> Iterator[Event]:
+    if not unit.find(Round, state=RoundState.OPEN):
+        yield Event("open round", "open round", rounds.open_round)
+        for order in unit.all(Order):
+            yield Event("open round", f"open round {order}", lambda u, name=order: rounds.open_round(u, [name]))
+
+
+def _close_round(room: Room, unit: Memory) -> Iterator[Event]:
+    for name in unit.all(Round):
+        yield Event("close round", f"close round {name}", lambda u, r=name: rounds.close_round(u, r))
+
+
+def _bin(room: Room, unit: Memory) -> Iterator[Event]:
+    for name in unit.all(Round):
+        for code, texts in _cards(unit):
+            yield scan_event("bin", Station.BIN, texts, code, round=name)
+
+
+def _late(room: Room, unit: Memory) -> Iterator[Event]:
+    for name in unit.all(Round):
+        for code, texts in _cards(unit):
+            yield scan_event("late", Station.BIN, texts, code, round=name, at=LATER)
+
+
+def _table(kind: str, take_out: bool) -> Callable[[Room, Memory], Iterator[Event]]:
+    def make(room: Room, unit: Memory) -> Iterator[Event]:
+        for table in room.tables:
+            for code, texts in _cards(unit):
+                yield scan_event(kind, Station.TABLE, texts, code, table=table, take_out=take_out)
+
+    return make
+
+
+def _slip(room: Room, unit: Memory) -> Iterator[Event]:
+    for table in room.tables:
+        for order in unit.all(Order).values():
+            yield scan_event("slip", Station.TABLE, (slot_code.slip_text(order.slip),), table=table)
+
+
+def _tray(room: Room, unit: Memory) -> Iterator[Event]:
+    for code, texts in _cards(unit):
+        yield scan_event("tray", Station.TRAY, texts, code)
+
+
+def _shelf(room: Room, unit: Memory) -> Iterator[Event]:
+    for name in unit.all(Bin):
+        for code, texts in _cards(unit):
+            yield scan_event("shelf", Station.SHELF, texts, code, bin=name)
+
+
+def _unread(room: Room, unit: Memory) -> Iterator[Event]:
+    """Texts that are no card, at every station."""
+    name = next(iter(unit.all(Round)), None)
+    spots: list[tuple[Station, dict[str, str]]] = [
+        (Station.TABLE, {}),
+        (Station.TRAY, {}),
+        (Station.SHELF, {"bin": next(iter(unit.all(Bin)))}),
+        *([(Station.BIN, {"round": name})] if name else []),
+    ]
+    for station, spot in spots:
+        for texts in room.unread:
+            yield scan_event(f"unread {station}", station, texts, **spot)
+
+
+def _open_parcel(room: Room, unit: Memory) -> Iterator[Event]:
+    names = tuple(unit.all(Order))
+    for table in room.tables:
+        for chosen in (*((name,) for name in names), *([names] if room.joined else [])):
+            text = f"open parcel of {'+'.join(chosen)} at {table}"
+            yield Event("open parcel", text, lambda u, c=chosen, t=table: parcels.open_parcel(u, c, t))
+
+
+def _for_parcels(kind: str, act: Callable[[Memory, str], Any]) -> Callable[[Room, Memory], Iterator[Event]]:
+    def make(room: Room, unit: Memory) -> Iterator[Event]:
+        for name in unit.all(Parcel):
+            yield Event(kind, f"{kind} {name}", lambda u, n=name: act(u, n))
+
+    return make
+
+
+def _undo(room: Room, unit: Memory) -> Iterator[Event]:
+    for line in _lines_of(unit):
+        if line.scan is not None:
+            yield Event("undo", f"undo at {line.reference}", lambda u, key=line.scan: scans.undo(u, key))
+
+
+def _move(room: Room, unit: Memory) -> Iterator[Event]:
+    for stay in _open_stays(unit):
+        for slot in unit.all(Slot).values():
+            if slot.turns < room.turns:
+                text = f"move {stay.code} to {slot.code}"
+                yield Event("move", text, lambda u, s=stay.id, to=slot.code: stock.move(u, s, to))
+
+
+def _withdraw(room: Room, unit: Memory) -> Iterator[Event]:
+    for stay in _open_stays(unit):
+        yield Event("withdraw", f"withdraw {stay.code}", lambda u, s=stay.id: stock.withdraw(u, s, "broken"))
+
+
+def _lose(room: Room, unit: Memory) -> Iterator[Event]:
+    for code in unit.all(Slot):
+        yield Event("lose card", f"lose card {code}", lambda u, c=code: stock.lose_card(u, c))
+
+
+def _settings(room: Room, unit: Memory) -> Iterator[Event]:
+    other = replace(unit.settings, scan_at_bin=not unit.settings.scan_at_bin)
+    yield Event("settings", "switch scanning at the bin", lambda u, s=other: u.set_settings(s))
+
+
+EVENTS: Mapping[str, Callable[[Room, Memory], Iterator[Event]]] = {
+    "put away": _put_away,
+    "receive": _receive,
+    "cancel order": _cancel_order,
+    "cancel line": _cancel_line,
+    "settle": _settle,
+    "settle on": _settle_on,
+    "short": _for_lines("short", orders.short),
+    "found": _for_lines("found", orders.found),
+    "hold": _for_lines("hold", lambda unit, line: orders.hold(unit, line, "not this")),
+    "revive": _for_lines("revive", orders.revive),
+    "open round": _open_round,
+    "close round": _close_round,
+    "bin": _bin,
+    "late": _late,
+    "table": _table("table", False),
+    "take out": _table("take out", True),
+    "slip": _slip,
+    "tray": _tray,
+    "shelf": _shelf,
+    "unread": _unread,
+    "open parcel": _open_parcel,
+    "close parcel": _for_parcels("close parcel", parcels.close_parcel),
+    "close part": _for_parcels("close part", lambda unit, name: parcels.close_parcel(unit, name, partial=True)),
+    "set aside": _for_parcels("set aside", parcels.set_aside),
+    "reopen": _for_parcels("reopen", parcels.reopen),
+    "undo": _undo,
+    "move": _move,
+    "withdraw": _withdraw,
+    "lose card": _lose,
+    "settings": _settings,
+}
+"""Kind of event → all events of that kind in a state."""
+
+
+def canonical(room: Room, unit: Memory) -> tuple[Any, ...]:
+    """What can still matter of a state, the same for states that differ in ids and history alone."""
+    lines = tuple(_lines_of(unit))
+    stays = {stay.id: (stay.code, stay.turn) for stay in unit.all(Stay).values()}
+    first: dict[str, tuple[str, int]] = {}
+    for stay in unit.all(Stay).values():
+        first.setdefault(stay.item, stays[stay.id])
+    boxes = _parcels(room, unit, lines)
+    open_rounds = {each.id for each in unit.all(Round).values() if each.state is RoundState.OPEN}
+    return (
+        tuple((slot.turns, slot.card) for slot in unit.all(Slot).values()),
+        frozenset((stays[stay.id], stay.state, first[stay.item]) for stay in unit.all(Stay).values()),
+        tuple(boxes.get(order.parcel) for order in unit.all(Order).values()),
+        tuple(
+            (
+                line.state,
+                line.hold and (line.hold is Hold.CANCELLED_IN_BOX),
+                stays.get(line.stay),
+                boxes.get(line.parcel),
+                _round(room, line, open_rounds),
+                (line.title, line.in_file) if room.versions else "",
+                _undoable(unit, line) if "undo" in room.does else None,
+            )
+            for line in lines
+        ),
+        frozenset(boxes.values()),
+        len(open_rounds),
+        unit.settings,
+        _beeps(unit, boxes, open_rounds) if room.beeps else None,
+    )
+
+
+def _parcels(room: Room, unit: Memory, lines: tuple[Line, ...]) -> dict[str, tuple[Any, ...]]:
+    """Parcels by what they are for and what lies in them; where an aside one stood does not matter."""
+    kept = {ParcelState.OPEN, ParcelState.ASIDE} | ({ParcelState.CLOSED} if _reopens(room) else set())
+    return {
+        each.id: (
+            each.state,
+            "" if each.state is ParcelState.ASIDE else each.table,
+            each.orders,
+            tuple(place for place, line in enumerate(lines) if line.parcel == each.id),
+        )
+        for each in unit.all(Parcel).values()
+        if each.state in kept
+    }
+
+
+def _reopens(room: Room) -> bool:
+    return bool(room.does & {"reopen", "undo"})
+
+
+def _round(room: Room, line: Line, open_rounds: set[str]) -> str:
+    if line.round is None:
+        return ""
+    if line.round in open_rounds:
+        return "open"
+    return "over" if "late" in room.does else ""
+
+
+def _undoable(unit: Memory, line: Line) -> tuple[str, bool] | None:
+    scan = unit.get(Scan, line.scan) if line.scan else None
+    return (scan.was, '"parcel_state": "closed"' in scan.answer) if scan else None
+
+
+def _beeps(unit: Memory, boxes: dict[str, tuple[Any, ...]], open_rounds: set[str]) -> frozenset[Any]:
+    """The accepted last scan of each spot, as far as it can still answer for a second beep."""
+    beeps = set()
+    for (station, spot), scan in unit._last_scans.items():
+        seen = unit.all(Slot)[scan.code].seen if scan.code else None
+        if scan.accepted and seen is not None and seen.accepted and seen.station is station:
+            states = tuple(part for part in scan.answer.split(", ") if "_state" in part)
+            where = ("open" if spot in open_rounds else "over") if station is Station.BIN else spot
+            beeps.add((station, where, scan.code, scan.take_out, scan.line, boxes.get(scan.parcel), states, seen))
+    return frozenset(beeps)
+
+
+def prune(room: Room, unit: Memory) -> Memory:
+    """The same state without the history that `canonical` does not see."""
+    unit.ledger.clear()
+    lines = tuple(_lines_of(unit))
+    wanted = {line.scan for line in lines} if "undo" in room.does else set()
+    if not room.beeps:
+        unit._last_scans.clear()
+    wanted |= {scan.key for scan in unit._last_scans.values()}
+    kept = {line.round for line in lines}
+    _forget(unit, Scan, lambda scan: scan.key not in wanted)
+    _forget(unit, Stop, lambda stop: True)
+    _forget(unit, Parcel, lambda each: each.state is ParcelState.DROPPED)
+    _forget(unit, Round, lambda each: each.state is RoundState.CLOSED and each.id not in kept)
+    return unit
+
+
+def _forget(unit: Memory, kind: type, useless: Callable[[Any], bool]) -> None:
+    for name in [name for name, thing in unit.all(kind).items() if useless(thing)]:
+        unit.forget(kind, name)

@@ -1,0 +1,298 @@
+"""Faults to put into the rules, one at a time, and what exploring a small room makes of each.
+
+`python tests/mutants.py` tries every fault in every room and prints how it was caught.
+"""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from functools import cache, partial
+from typing import Any
+
+import pytest
+from explorer import Explored, explore
+from memory import Memory
+from small_rooms import ROOMS
+
+from scanflow.domain import life, things, verdict
+from scanflow.domain.derive import order_state
+from scanflow.domain.life import CardState, LineState, ParcelState, RoundState, StayState
+from scanflow.domain.things import Line, Order, Station
+from scanflow.domain.verdict import Guard, Look, Reason
+from scanflow.workflow import parcels, scans
+
+Patch = Callable[[pytest.MonkeyPatch], None]
+
+ADDED_ROWS: dict[str, dict[tuple[Any, str], Any]] = {
+    "line": {
+        (LineState.UNBOUND, "pick"): LineState.PICKED,
+        (LineState.WAITING, "pack"): LineState.PACKED,
+        (LineState.WAITING, "close"): LineState.RELEASED,
+        (LineState.PICKED, "close"): LineState.RELEASED,
+        (LineState.PICKED, "pick"): LineState.PICKED,
+        (LineState.PACKED, "pack"): LineState.PACKED,
+        (LineState.PACKED, "cancel"): LineState.CANCELLED,
+        (LineState.PACKED, "miss"): LineState.SHORT,
+        (LineState.PACKED, "put back"): LineState.WAITING,
+        (LineState.SHORT, "pick"): LineState.PICKED,
+        (LineState.RELEASED, "cancel"): LineState.CANCELLED,
+        (LineState.RELEASED, "revive"): LineState.WAITING,
+        (LineState.CANCELLED, "pick"): LineState.PICKED,
+        (LineState.CANCELLED, "unbind"): LineState.UNBOUND,
+    },
+    "stay": {
+        (StayState.SHIPPED, "withdraw"): StayState.WITHDRAWN,
+        (StayState.SHIPPED, "move"): StayState.MOVED,
+        (StayState.WITHDRAWN, "reopen"): StayState.STORED,
+        (StayState.MOVED, "withdraw"): StayState.WITHDRAWN,
+    },
+    "card": {
+        (CardState.ON_ITEM, "take"): CardState.HAND,
+        (CardState.ON_ITEM, "see in tray"): CardState.TRAY,
+        (CardState.DUE, "see on item"): CardState.ON_ITEM,
+        (CardState.DUE, "release"): CardState.DUE,
+        (CardState.TRAY, "see on item"): CardState.ON_ITEM,
+        (CardState.LOST, "lose"): CardState.LOST,
+    },
+    "parcel": {
+        (ParcelState.ASIDE, "close"): ParcelState.CLOSED,
+        (ParcelState.CLOSED, "drop"): ParcelState.DROPPED,
+        (ParcelState.CLOSED, "close"): ParcelState.CLOSED,
+        (ParcelState.DROPPED, "reopen"): ParcelState.OPEN,
+    },
+    "round": {(RoundState.CLOSED, "close"): RoundState.CLOSED},
+}
+"""Rows that skip a step or take one too many."""
+
+
+def _either(look: Look, *states: LineState) -> bool:
+    return look.line_state in states
+
+
+LOOSENED: dict[str, tuple[Station | None, Reason, Callable[[Look], bool]]] = {
+    "retired at the tray too": (
+        None,
+        Reason.RETIRED,
+        lambda look: look.slot is not None and not look.taken and look.slot.card is CardState.LOST,
+    ),
+    "retired though its thing is there": (
+        None,
+        Reason.RETIRED,
+        lambda look: look.slot is not None and look.station is not Station.TRAY and look.slot.card is CardState.LOST,
+    ),
+    "closed also when late": (
+        Station.BIN,
+        Reason.CLOSED,
+        lambda look: look.round is not None and look.round.state is RoundState.CLOSED,
+    ),
+    "never closed when late": (
+        Station.BIN,
+        Reason.CLOSED,
+        lambda look: look.round is not None and look.round.state is RoundState.CLOSED and not look.late,
+    ),
+    "late from another round": (
+        Station.BIN,
+        Reason.CLOSED,
+        lambda look: (
+            look.round is not None
+            and look.round.state is RoundState.CLOSED
+            and not (look.late and look.line_state is LineState.WAITING)
+        ),
+    ),
+    "late though not waiting": (
+        Station.BIN,
+        Reason.CLOSED,
+        lambda look: (
+            look.round is not None and look.round.state is RoundState.CLOSED and not (look.late and look.on_this_round)
+        ),
+    ),
+    "any round will do": (
+        Station.BIN,
+        Reason.NOT_ON_ROUND,
+        lambda look: look.live and look.line is not None and look.line.round is None,
+    ),
+    "released though its slot is taken again": (
+        Station.TABLE,
+        Reason.ALREADY_RELEASED,
+        lambda look: look.line is not None and look.line.state is LineState.RELEASED,
+    ),
+    "released though its card is back": (
+        Station.TABLE,
+        Reason.ALREADY_RELEASED,
+        lambda look: not look.taken and look.line is not None and look.line.state is LineState.RELEASED,
+    ),
+    "not ordered when cancelled": (Station.TABLE, Reason.NOT_ORDERED, lambda look: not look.live),
+    "cancelled though gone": (
+        Station.TABLE,
+        Reason.CANCELLED,
+        lambda look: look.line is not None and look.line.state is LineState.CANCELLED,
+    ),
+    "another order's only when picked": (
+        Station.TABLE,
+        Reason.OTHER_ORDER,
+        lambda look: verdict._other_order(look) and _either(look, LineState.PICKED),
+    ),
+    "another order's may be taken out": (
+        Station.TABLE,
+        Reason.OTHER_ORDER,
+        lambda look: verdict._other_order(look) and not look.take_out,
+    ),
+    "held only when cancelled in the box": (
+        Station.TABLE,
+        Reason.HELD,
+        lambda look: verdict._held(look) and look.line is not None and look.line.hold == "cancelled_in_box",
+    ),
+    "held also when taken out": (
+        Station.TABLE,
+        Reason.HELD,
+        lambda look: look.live and look.line is not None and look.line.hold is not None,
+    ),
+    "packed also when taken out": (
+        Station.TABLE,
+        Reason.ALREADY_PACKED,
+        lambda look: look.line_state is LineState.PACKED,
+    ),
+    "straight from waiting": (
+        Station.TABLE,
+        Reason.NOT_PICKED,
+        lambda look: look.take_out and look.line_state is not LineState.PACKED,
+    ),
+    "straight from short": (
+        Station.TABLE,
+        Reason.NOT_PICKED,
+        lambda look: verdict._not_packable(look) and look.line_state is not LineState.SHORT,
+    ),
+    "picked may be taken out": (
+        Station.TABLE,
+        Reason.NOT_PICKED,
+        lambda look: verdict._not_packable(look) and not (look.take_out and look.line_state is LineState.PICKED),
+    ),
+    "never straight from waiting": (
+        Station.TABLE,
+        Reason.NOT_PICKED,
+        lambda look: look.line_state is not (LineState.PACKED if look.take_out else LineState.PICKED),
+    ),
+    "in the tray though in stock": (Station.TRAY, Reason.NOT_RELEASED, lambda look: look.live),
+    "right bin for live lines only": (
+        Station.SHELF,
+        Reason.WRONG_BIN,
+        lambda look: look.slot is not None and look.live and look.bin != look.slot.bin,
+    ),
+}
+"""Guards that say less, or more, than they should: station (None: those before all), reason, the wrong question."""
+
+
+def mutants() -> dict[str, Patch]:
+    """Name → what puts the fault in."""
+    return dict((*_rows(), *_guards(), *_sets()))
+
+
+def _rows() -> Iterator[tuple[str, Patch]]:
+    for name, table in life.TABLES.items():
+        for (state, event), after in table.items():
+            yield f"{name}: no row {state}, {event}", lambda m, t=table, k=(state, event): m.delitem(t, k)
+            if after != state:
+                stays: Patch = lambda m, t=table, k=(state, event): m.setitem(t, k, k[0])  # noqa: E731
+                yield f"{name}: {state}, {event} stays {state}", stays
+        for (state, event), after in ADDED_ROWS[name].items():
+            put: Patch = lambda m, t=table, k=(state, event), to=after: m.setitem(t, k, to)  # noqa: E731
+            yield f"{name}: row {state}, {event} to {after}", put
+
+
+def _guards() -> Iterator[tuple[str, Patch]]:
+    lists = {"every station": verdict.ALL, **{str(station): verdict.GUARDS[station] for station in Station}}
+    for where, guards in lists.items():
+        for place, (reason, _) in enumerate(guards):
+            yield f"{where}: no {reason}", partial(_put_guards, where, (*guards[:place], *guards[place + 1 :]))
+        for place in range(len(guards) - 1):
+            one, other = guards[place], guards[place + 1]
+            swapped = (*guards[:place], other, one, *guards[place + 2 :])
+            yield f"{where}: {other[0]} before {one[0]}", partial(_put_guards, where, swapped)
+    for name, (station, reason, fits) in LOOSENED.items():
+        where = str(station) if station else "every station"
+        new = tuple((each, fits if each is reason else old) for each, old in lists[where])
+        yield f"{where}: {name}", partial(_put_guards, where, new)
+
+
+def _put_guards(where: str, guards: tuple[Guard, ...], patch: pytest.MonkeyPatch) -> None:
+    if where == "every station":
+        patch.setattr(verdict, "ALL", guards)
+    else:
+        patch.setitem(verdict.GUARDS, Station(where), guards)
+
+
+def _sets() -> Iterator[tuple[str, Patch]]:
+    for name, module in (("CLOSING", parcels), ("REOPENING", parcels), ("FORWARD", things)):
+        for each in sorted(getattr(module, name)):
+            kept = type(getattr(module, name))(other for other in getattr(module, name) if other != each)
+            told = each if isinstance(each, str) else " ".join(each)
+            yield f"{name} without {told}", lambda m, o=module, n=name, k=kept: m.setattr(o, n, k)
+    for was, now in scans.BACK:
+        yield f"BACK without {was} from {now}", lambda m, k=(was, now): m.delitem(scans.BACK, k)
+
+
+@dataclass(frozen=True)
+class Base:
+    """What a room gives without a fault. `stuck` counts the states from which its orders can't all end."""
+
+    found: Explored
+    stuck: int
+
+
+def ended(unit: Memory) -> bool:
+    """Every order is released, cancelled or returned."""
+    lines = unit.all(Line).values()
+    return all(order_state(line for line in lines if line.order == order) in parcels.ENDED for order in unit.all(Order))
+
+
+@cache
+def base(room: str) -> Base:
+    found = explore(ROOMS[room])
+    return Base(found, found.stuck(ended))
+
+
+def caught(mutant: str, room: str) -> str | None:
+    """How exploring the room catches the fault: a property, `no end`, `states`, `answers`; None if it does not."""
+    sound = base(room)
+    with pytest.MonkeyPatch.context() as patch:
+        ALL_MUTANTS[mutant](patch)
+        try:
+            found = explore(ROOMS[room], sound.found.states + 20)
+        except life.NotAllowed:
+            return "no start"
+    if found.broken:
+        return found.broken
+    if found.states > sound.found.states + 20:
+        return "states"
+    if found.stuck(ended) > sound.stuck:
+        return "no end"
+    if found.states != sound.found.states:
+        return "states"
+    return "answers" if found.answers != sound.found.answers else None
+
+
+ALL_MUTANTS = mutants()
+ENOUGH = 4
+WEAK = ("answers", "states", "no start", "no end")
+
+
+def how(mutant: str) -> tuple[str, str] | None:
+    """The room and the way that tell most of the fault among the first that catch it: a broken property at best."""
+    ways: list[tuple[int, str, str]] = []
+    for room in sorted(ROOMS, key=lambda name: base(name).found.steps):
+        way = caught(mutant, room)
+        if way is not None and way not in WEAK:
+            return room, way
+        if way is not None:
+            ways.append((WEAK.index(way), room, way))
+        if len(ways) == ENOUGH:
+            break
+    return max(ways, key=lambda way: way[0])[1:] if ways else None
+
+
+if __name__ == "__main__":
+    part, parts = (int(word) for word in sys.argv[1:3]) if len(sys.argv) > 2 else (0, 1)
+    for name in list(ALL_MUTANTS)[part::parts]:
+        print(f"    {name!r}: {how(name)!r},", flush=True)

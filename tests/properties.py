@@ -1,0 +1,380 @@
+"""What must hold of every step of every room, told independently of how the workflow comes to it."""
+
+from __future__ import annotations
+
+import json
+from collections import Counter
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from functools import cached_property
+from typing import Any
+
+from memory import KINDS, Memory
+
+from labels import slot_code
+from scanflow.domain.derive import must_go_back
+from scanflow.domain.life import CardState, LineState, ParcelState
+from scanflow.domain.things import Line, Order, Parcel, Scan, Sighting, Slot, Station, Stay
+from scanflow.workflow import scans
+
+LIVE = {LineState.WAITING, LineState.PICKED, LineState.PACKED, LineState.SHORT}
+BOXED = {LineState.PACKED, LineState.RELEASED}
+RANK = {LineState.PICKED: 1, LineState.PACKED: 2, LineState.RELEASED: 3}
+UNDER_WAY = {ParcelState.OPEN, ParcelState.ASIDE}
+
+
+@dataclass(frozen=True)
+class Change:
+    """One step: the room before and after an event, the answer if it was a scan, and what was said.
+
+    `proved` holds (line, stay) for each thing in a box whose card was scanned there and accepted: noted by the
+    explorer from what it did itself, cleared when the thing leaves the box.
+    """
+
+    before: Memory
+    after: Memory
+    event: Any
+    answer: dict[str, Any] | None
+    said: str
+    proved: frozenset[tuple[str, str]]
+
+    @property
+    def accepted(self) -> bool:
+        return self.answer is not None and self.answer["verdict"] == "accepted"
+
+    @property
+    def refused(self) -> bool:
+        return self.answer is not None and self.answer["verdict"] == "refused"
+
+    @cached_property
+    def stay(self) -> Stay | None:
+        """The stay of the card that was scanned: the open one of its slot, before the scan."""
+        stays = self.before.all(Stay).values()
+        return next((stay for stay in stays if stay.code == self.event.code and stay.open), None)
+
+    @cached_property
+    def line(self) -> Line | None:
+        """The live line that wanted the scanned thing before the scan."""
+        lines = self.before.all(Line).values()
+        return next((line for line in lines if self.stay and line.stay == self.stay.id and line.state in LIVE), None)
+
+    @cached_property
+    def own_parcel(self) -> bool:
+        """Whether a parcel of the order of the scanned thing was open at that table."""
+        parcel = open_at(self.before, self.event.table)
+        return self.line is not None and parcel is not None and self.line.order in parcel.orders
+
+    @cached_property
+    def moved(self) -> list[tuple[Line, Line]]:
+        """The lines whose state changed, before and after."""
+        if self.before.all(Line) is self.after.all(Line):
+            return []
+        old = self.before.all(Line)
+        return [(old[x.id], x) for x in self.after.all(Line).values() if x.id in old and old[x.id].state != x.state]
+
+    @cached_property
+    def proved_after(self) -> frozenset[tuple[str, str]]:
+        proved = set(self.proved)
+        at_table = self.event.station is Station.TABLE and not self.event.take_out
+        if at_table and self.accepted and self.own_parcel and self.line and self.stay:
+            proved.add((self.line.id, self.stay.id))
+        return boxed(self.after) & proved
+
+
+def boxed(unit: Memory) -> frozenset[tuple[str, str]]:
+    """(line, stay) of everything in a box, on its way or gone."""
+    return frozenset((line.id, line.stay or "") for line in unit.all(Line).values() if line.state in BOXED)
+
+
+def open_at(unit: Memory, table: str) -> Parcel | None:
+    parcels = unit.all(Parcel).values()
+    return next((each for each in parcels if each.table == table and each.state is ParcelState.OPEN), None)
+
+
+def _same(one: Memory, other: Memory, but: tuple[type, ...] = ()) -> bool:
+    """Whether two rooms hold the same, some kinds aside."""
+    kinds = (kind for kind in KINDS if kind not in but)
+    return all(one.all(kind) is other.all(kind) or one.all(kind) == other.all(kind) for kind in kinds)
+
+
+def one_open_stay_in_a_slot(change: Change) -> bool:
+    """Never two open stays in a slot, and the open one is its slot's latest."""
+    stays = [stay for stay in change.after.all(Stay).values() if stay.open]
+    return len({stay.code for stay in stays}) == len(stays) and all(
+        stay.turn == change.after.all(Slot)[stay.code].turns for stay in stays
+    )
+
+
+def one_live_line_for_a_stay(change: Change) -> bool:
+    """Never a stay live on two lines, and never a live line whose stay has ended."""
+    wanted = Counter(line.stay for line in change.after.all(Line).values() if line.state in LIVE)
+    stays = change.after.all(Stay)
+    return all(count == 1 and stay in stays and stays[stay].open for stay, count in wanted.items())
+
+
+def boxed_only_by_its_own_card(change: Change) -> bool:
+    """Nothing is in a box or gone with it whose very card was not accepted at the table, its order's parcel open."""
+    shipped = {stay.id for stay in change.after.all(Stay).values() if stay.state == "shipped"}
+    gone = {line.stay for line in change.after.all(Line).values() if line.state is LineState.RELEASED}
+    return boxed(change.after) == change.proved_after and shipped == gone
+
+
+def released_only_from_a_closing_parcel(change: Change) -> bool:
+    """A line is released when its parcel closes and only then, and neither cancelled nor held things go along."""
+    for before, after in change.moved:
+        if after.state is LineState.RELEASED:
+            parcel = change.after.all(Parcel).get(after.parcel or "")
+            own = parcel is not None and after.order in parcel.orders and parcel.state is ParcelState.CLOSED
+            packed_now = before.state is LineState.PACKED or change.event.code is not None
+            if not own or before.hold is not None or not packed_now:
+                return False
+    return True
+
+
+def no_parcel_closes_over_what_must_come_out(change: Change) -> bool:
+    """A parcel that closes holds no packed line any more: all of its things went, or it would not have closed."""
+    if change.before.all(Parcel) is change.after.all(Parcel):
+        return True
+    closed = [
+        each
+        for each in change.after.all(Parcel).values()
+        if each.state is ParcelState.CLOSED and change.before.all(Parcel)[each.id].state is not ParcelState.CLOSED
+    ]
+    inside = {line.parcel: line for line in change.after.all(Line).values() if line.state is LineState.PACKED}
+    gone = {line.parcel for line in change.after.all(Line).values() if line.state is LineState.RELEASED}
+    return all(each.id not in inside and each.id in gone for each in closed)
+
+
+def packed_things_lie_in_their_orders_parcel(change: Change) -> bool:
+    """A packed line names its order's one parcel, open or aside; each table has one open parcel at most."""
+    parcels, orders = change.after.all(Parcel), change.after.all(Order)
+    for line in change.after.all(Line).values():
+        if line.state is LineState.PACKED:
+            parcel = parcels.get(line.parcel or "")
+            if parcel is None or parcel.state not in UNDER_WAY or orders[line.order].parcel != parcel.id:
+                return False
+    under_way = [each for each in parcels.values() if each.state in UNDER_WAY]
+    tables = [each.table for each in under_way if each.state is ParcelState.OPEN]
+    named = {(name, each.id) for each in under_way for name in each.orders}
+    bound = {(order.id, order.parcel) for order in orders.values() if order.parcel is not None}
+    return len(set(tables)) == len(tables) and named == bound
+
+
+def no_number_is_handed_out_whose_card_is_away(change: Change) -> bool:
+    """What the tool hands out, by section, by code or for a move, has its card in the tray; a card in hand may go."""
+    if change.event.kind not in ("put away", "move") or change.after is change.before:
+        return True
+    new = list(change.after.all(Stay).values())[-1]
+    return "by card" in change.event.text or change.before.all(Slot)[new.code].card is CardState.TRAY
+
+
+def free_cards_are_told_true(change: Change) -> bool:
+    """A card in the tray has no open stay, and a card due neither; a free slot's card is never on an item."""
+    opened = {stay.code for stay in change.after.all(Stay).values() if stay.open}
+    for slot in change.after.all(Slot).values():
+        allowed = {CardState.ON_ITEM, CardState.LOST} if slot.code in opened else set(CardState) - {CardState.ON_ITEM}
+        if slot.card not in allowed:
+            return False
+    return True
+
+
+def a_refusal_changes_only_sightings(change: Change) -> bool:
+    """A refused scan leaves everything but scan records, the ledger and sightings as it was."""
+    if not change.refused:
+        return True
+    same = _same(change.before, change.after, but=(Scan, Slot))
+    old, new = change.before.all(Slot), change.after.all(Slot)
+    return same and all(old[x] is new[x] or replace(old[x], seen=None) == replace(new[x], seen=None) for x in new)
+
+
+def every_card_gets_a_verdict(change: Change) -> bool:
+    """A scan that can be judged is answered, never thrown out; an accepted one names its card or its order."""
+    if change.event.station is None:
+        return True
+    answer = change.answer
+    return answer is not None and (change.refused or bool(answer["code"] or answer["order"]))
+
+
+def no_mismatch_moves_a_line(change: Change) -> bool:
+    """At the table only a card of the open parcel's orders moves a line; no line moves without a parcel."""
+    return change.event.station is not Station.TABLE or change.own_parcel or not change.moved
+
+
+def a_scan_moves_only_its_own_line(change: Change) -> bool:
+    """A scan moves the line of that very stay, and by closing the parcel those packed with it."""
+    if change.event.station is None:
+        return True
+    others = [pair for pair in change.moved if change.line is None or pair[0].id != change.line.id]
+    box = open_at(change.before, change.event.table)
+    return all(
+        (before.state, after.state) == (LineState.PACKED, LineState.RELEASED) and box and after.parcel == box.id
+        for before, after in others
+    )
+
+
+def only_the_right_station_moves_on(change: Change) -> bool:
+    """Picked at the bin on the line's own round; packed and released at the table; back to the bin at the shelf."""
+    event = change.event
+    for before, after in change.moved:
+        up = RANK.get(after.state, 0) - RANK.get(before.state, 0)
+        if event.station is Station.TRAY or (event.station is Station.SHELF and up > 0):
+            return False
+        if event.station is Station.BIN and (after.state is not LineState.PICKED or not _on_round(change, before)):
+            return False
+        if event.station is None and up > 0 and (before.state, after.state) not in FORWARD_BY_HAND:
+            return False
+        skips = event.station is Station.TABLE and after.state in BOXED and before.state is not LineState.PICKED
+        if skips and before.state is not LineState.PACKED and change.before.settings.scan_at_bin:
+            return False
+    return True
+
+
+FORWARD_BY_HAND = {(LineState.PACKED, LineState.RELEASED)}
+"""Closing a parcel; all else that goes forward needs a scan. (Waiting and short are of one rank.)"""
+
+
+def _on_round(change: Change, line: Line) -> bool:
+    return line.round is not None and f"round={line.round}" in change.event.text
+
+
+def a_held_line_moves_only_backwards(change: Change) -> bool:
+    """What a person must settle first goes no step nearer to the buyer."""
+    return all(
+        before.hold is None or RANK.get(after.state, 0) <= RANK.get(before.state, 0) for before, after in change.moved
+    )
+
+
+def out_of_the_box_only_by_its_card(change: Change) -> bool:
+    """What was packed leaves the box by a scan of its own card, by undoing that scan, or with the closed parcel."""
+    for before, after in change.moved:
+        if before.state is LineState.PACKED and after.state is not LineState.RELEASED and change.event.kind != "undo":
+            by_card = change.line is not None and change.line.id == before.id
+            if not by_card or change.event.station not in (Station.TABLE, Station.SHELF):
+                return False
+    return True
+
+
+def what_was_cancelled_in_the_box_ends_cancelled(change: Change) -> bool:
+    """A line cancelled in the box is cancelled by the scan that takes it out, and stays held until then."""
+    for before, after in change.moved:
+        if before.hold == "cancelled_in_box" and (after.state, after.hold) != (LineState.CANCELLED, None):
+            return False
+    return True
+
+
+def a_taken_back_closing_gives_everything_back(change: Change) -> bool:
+    """A line that was released is in its box again together with its stay and its card, or nothing is."""
+    for before, after in change.moved:
+        if before.state is LineState.RELEASED:
+            stay = change.after.all(Stay)[after.stay or ""]
+            card = change.after.all(Slot)[stay.code].card
+            if not stay.open or card not in (CardState.ON_ITEM, CardState.LOST):
+                return False
+            if after.state is not LineState.PACKED and change.event.kind != "undo":
+                return False
+    return True
+
+
+def undo_goes_back_to_before_the_scan(change: Change) -> bool:
+    """Undo leaves the line of the scan in the state it had before it."""
+    if change.event.kind != "undo" or change.after is change.before:
+        return True
+    line = next(line for line in change.before.all(Line).values() if change.event.text.endswith(line.reference))
+    scan = change.before.all(Scan)[line.scan or ""]
+    now = change.after.all(Line)[line.id]
+    return now.state == scan.was and (now.parcel is None) is (now.state is not LineState.PACKED)
+
+
+def an_accepted_card_is_seen_there(change: Change) -> bool:
+    """After a yes the card was last seen at that station, and counts as what the station says of it."""
+    event = change.event
+    if not change.accepted or event.code is None:
+        return True
+    slot = change.after.all(Slot)[event.code]
+    seen = slot.seen
+    if seen is None or (seen.station, seen.accepted) != (event.station, True):
+        return False
+    gone = slot.code not in {stay.code for stay in change.after.all(Stay).values() if stay.open}
+    if event.station is Station.TRAY:
+        return gone and slot.card is CardState.TRAY
+    if event.station is Station.SHELF:
+        place = Sighting(Station.SHELF, slot.bin, True)
+        return seen == place and not must_go_back(slot, change.stay, None) and slot.card is CardState.ON_ITEM
+    return slot.card is (CardState.DUE if gone else CardState.ON_ITEM) or (gone and slot.card is CardState.LOST)
+
+
+def a_second_beep_changes_nothing(change: Change) -> bool:
+    """The same card again right after its own acceptance is accepted, says `changed: false` and changes nothing."""
+    if not change.accepted or not change.answer or not change.answer["changed"] or change.event.code is None:
+        return True
+    after = change.after.fork()
+    answer = change.event.call(after)
+    return _same(change.after, after, but=(Scan,)) and answer == {**change.answer, "changed": False}
+
+
+def a_replay_gets_the_same_answer(change: Change) -> bool:
+    """The same key and body again is answered alike, marked as replayed, and changes nothing at all."""
+    if not change.accepted or not change.answer or not change.answer["changed"]:
+        return True
+    after = change.after.fork()
+    key, kept = list(after.all(Scan).items())[-1]
+    reading = scans.Reading(kept.station, key, ("",), kept.body)
+    same_answer = scans.scan(after, reading) == {**json.loads(kept.answer), "replayed": True}
+    return same_answer and _same(change.after, after)
+
+
+def the_answer_tells_the_truth(change: Change) -> bool:
+    """The states in the answer are those the room has now."""
+    answer = change.answer
+    if answer is None:
+        return True
+    line, parcel = change.after.all(Line).get(answer["line"]), change.after.all(Parcel).get(answer["parcel"])
+    slots = {stay.code for stay in change.before.all(Stay).values() if stay.open}
+    freed = slots - {stay.code for stay in change.after.all(Stay).values() if stay.open}
+    return (
+        answer["line_state"] == (line.state if line else None)
+        and answer["parcel_state"] == (parcel.state if parcel else None)
+        and (not answer["changed"] or set(answer["released"]) == freed)
+        and (change.event.code is None or answer["code"] == change.event.code)
+        and all(slot_code.section_of(code) for code in answer["released"])
+    )
+
+
+OF_A_REFUSAL: tuple[Callable[[Change], bool], ...] = (
+    a_refusal_changes_only_sightings,
+    every_card_gets_a_verdict,
+    the_answer_tells_the_truth,
+)
+"""What to ask of a refused scan; when the first holds, the rest can't have been broken by it."""
+
+OF_A_STEP: tuple[Callable[[Change], bool], ...] = (
+    one_open_stay_in_a_slot,
+    one_live_line_for_a_stay,
+    boxed_only_by_its_own_card,
+    released_only_from_a_closing_parcel,
+    no_parcel_closes_over_what_must_come_out,
+    packed_things_lie_in_their_orders_parcel,
+    no_number_is_handed_out_whose_card_is_away,
+    free_cards_are_told_true,
+    every_card_gets_a_verdict,
+    no_mismatch_moves_a_line,
+    a_scan_moves_only_its_own_line,
+    only_the_right_station_moves_on,
+    a_held_line_moves_only_backwards,
+    out_of_the_box_only_by_its_card,
+    what_was_cancelled_in_the_box_ends_cancelled,
+    a_taken_back_closing_gives_everything_back,
+    undo_goes_back_to_before_the_scan,
+    an_accepted_card_is_seen_there,
+    a_second_beep_changes_nothing,
+    a_replay_gets_the_same_answer,
+    the_answer_tells_the_truth,
+)
+
+
+def broken_by(change: Change) -> str | None:
+    """The name of the first property that a step breaks."""
+    if change.answer is None and change.after is change.before:
+        return None if every_card_gets_a_verdict(change) else "every_card_gets_a_verdict"
+    properties = OF_A_REFUSAL if change.refused else OF_A_STEP
+    return next((each.__name__ for each in properties if not each(change)), None)

@@ -1,0 +1,175 @@
+"""The rooms that are explored, and what may happen in each.
+
+All have at least three slots, three things, two orders with three lines in all (1: D001 and D002, 2: D003), and
+parcels for either order or for both. `DAY` is the whole main job at two tables. Everything at once has too many
+states to walk, so each of the others takes one part of the work in full depth, beside a slot that nobody ordered
+(D004), one that is free (D005) and one whose card is lost (D006).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from explorer import Room
+from memory import Memory
+
+from labels import slot_code
+from scanflow.domain.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.things import Order, Station
+from scanflow.workflow import orders, parcels, rounds, scans, stock
+from scanflow.workflow.ports import Settings
+
+AT_BIN = Settings()
+STRAIGHT = Settings(scan_at_bin=False)
+
+
+def lines(*references: str, title: str = "") -> tuple[IncomingLine, ...]:
+    return tuple(IncomingLine(reference, title) for reference in references)
+
+
+def ref(code: str) -> str:
+    return slot_code.reference(code, 1)
+
+
+FIRST = IncomingOrder("1", lines=lines(ref("D001"), ref("D002")))
+SECOND = IncomingOrder("2", lines=lines(ref("D003")))
+FIRST_CHANGED = IncomingOrder("1", lines=(*lines(ref("D001"), title="other"), *lines("D004")))
+SECOND_TWICE = IncomingOrder("2", lines=lines(ref("D003"), ref("D001")))
+NO_CARDS = ((" ",), ("D0015",), ("Q123",), (slot_code.card_text("D001"), slot_code.card_text("D003")))
+"""Nothing readable, a wrong check, no text of the room, two cards in view."""
+
+
+def scan(unit: Memory, station: Station, code: str, **more: str) -> None:
+    key = unit.new_id()
+    scans.scan(unit, scans.Reading(station, key, (slot_code.card_text(code),), key, **more))
+
+
+def kinds(names: str) -> frozenset[str]:
+    return frozenset(names.split(","))
+
+
+def room(
+    settings: Settings = AT_BIN,
+    ordered: bool = True,
+    picked: tuple[str, ...] = (),
+    packed: tuple[str, ...] = (),
+    spare: bool = True,
+) -> Callable[[], Memory]:
+    """A start: `picked` on a round that is over; `packed` of them in order 1's open parcel at the main table."""
+
+    def start() -> Memory:
+        unit = Memory(settings)
+        stock.add_section(unit, "D", "Derailleurs", 2, "blue")
+        stock.add_slots(unit, "D", 6 if spare else 3)
+        for code in ("D001", "D002", "D003", *(("D004",) if spare else ())):
+            stock.put_away(unit, "thing", code=code)
+        if spare:
+            stock.lose_card(unit, "D006")
+        if ordered:
+            orders.receive(unit, FIRST)
+            orders.receive(unit, SECOND)
+        if picked:
+            walk, _ = rounds.open_round(unit)
+            for code in picked:
+                scan(unit, Station.BIN, code, round=walk.id)
+            rounds.close_round(unit, walk.id)
+        if packed:
+            parcels.open_parcel(unit, [next(iter(unit.all(Order)))])
+            for code in packed:
+                scan(unit, Station.TABLE, code)
+        return unit
+
+    return start
+
+
+ALL = ("D001", "D002", "D003")
+
+DAY = Room(
+    room(spare=False),
+    kinds("put away,open round,close round,bin,table,take out,tray,open parcel,close parcel,cancel order"),
+    items=4,
+)
+
+ROOMS: dict[str, Room] = {
+    "walk": Room(
+        room(picked=("D001",), packed=("D001",)),
+        kinds("open round,close round,bin,late,short,found"),
+    ),
+    "table": Room(
+        room(picked=ALL),
+        kinds("table,take out,open parcel,close parcel,cancel order,tray"),
+        tables=("main",),
+    ),
+    "straight": Room(
+        room(STRAIGHT),
+        kinds("table,short,found,undo,settings,open parcel,close parcel"),
+        tables=("main",),
+        joined=False,
+    ),
+    "parcels": Room(
+        room(picked=ALL, packed=("D001",), spare=False),
+        kinds("table,slip,close part,set aside,reopen,cancel order"),
+        tables=("main",),
+    ),
+    "stock": Room(
+        room(spare=False),
+        kinds("put away,withdraw,tray,cancel order"),
+        items=4,
+        tables=("main",),
+    ),
+    "lost": Room(
+        room(picked=ALL, packed=("D001",), spare=False),
+        kinds("lose card,tray,table,shelf,close part,reopen"),
+        tables=("main",),
+    ),
+    "unread": Room(
+        room(picked=ALL),
+        kinds("unread,open parcel"),
+        tables=("main",),
+        unread=NO_CARDS,
+    ),
+    "move": Room(
+        room(picked=ALL),
+        kinds("move,table,shelf,open parcel"),
+        turns=1,
+        tables=("main",),
+        joined=False,
+    ),
+    "reuse": Room(
+        room(picked=ALL, packed=("D001",), spare=False),
+        kinds("put away,table,tray,close part,lose card,reopen,withdraw"),
+        items=4,
+        tables=("main",),
+    ),
+    "holds": Room(
+        room(picked=ALL, packed=("D001",), spare=False),
+        kinds("hold,settle,cancel line,revive,table,take out,shelf"),
+        tables=("main",),
+    ),
+    "settle": Room(
+        room(picked=("D001", "D002"), packed=("D001",)),
+        kinds("settle on,short,cancel line,close part"),
+        tables=("main",),
+        joined=False,
+    ),
+    "undo": Room(
+        room(picked=("D003",)),
+        kinds("open round,bin,table,undo,open parcel"),
+        tables=("main",),
+        joined=False,
+    ),
+    "file": Room(
+        room(picked=("D001", "D002"), packed=("D001",)),
+        kinds("receive,table,settle"),
+        tables=("main",),
+        versions=(FIRST, FIRST_CHANGED, SECOND_TWICE),
+        joined=False,
+    ),
+    "beeps": Room(
+        room(picked=ALL, packed=("D001",), spare=False),
+        kinds("table,take out,shelf,tray,bin"),
+        tables=("main",),
+        joined=False,
+        beeps=True,
+    ),
+}
