@@ -1,0 +1,58 @@
+"""A running service over a shop of its own, and a browser before it."""
+
+from __future__ import annotations
+
+import shutil
+import threading
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+import waitress
+from live_shop import Live
+from playwright.sync_api import Browser, Page, sync_playwright
+
+from scanflow.shop import Shop
+from scanflow.storage.database import Database
+from scanflow.vision.workers import Readers
+from scanflow.web import create_app
+
+ARGUMENTS = ("--no-sandbox", "--disable-background-networking", "--disable-gpu")
+NAMES = ("chromium", "chromium-browser", "google-chrome")
+
+
+@pytest.fixture
+def live(sqlite_template: Path, tmp_path: Path, readers: Readers) -> Iterator[Live]:
+    path = tmp_path / "shop.db"
+    shutil.copy(sqlite_template, path)
+    shop = Shop(Database(f"sqlite:///{path}"), readers)
+    server = waitress.create_server(create_app(shop), host="127.0.0.1", port=0, threads=4)
+    thread = threading.Thread(target=server.run, daemon=True)
+    thread.start()
+    yield Live(shop, f"http://127.0.0.1:{server.effective_port}")
+    server.close()
+    thread.join(timeout=5)
+    shop.database.close()
+
+
+@pytest.fixture(scope="session")
+def browser() -> Iterator[Browser]:
+    """Debian's Chromium; the tests fail where there is none."""
+    program = next((found for name in NAMES if (found := shutil.which(name))), None)
+    with sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=program, args=list(ARGUMENTS))
+        yield browser
+        browser.close()
+
+
+@pytest.fixture
+def page(browser: Browser, live: Live) -> Iterator[Page]:
+    """A phone's page that fails the test for any error in a script and any request to another host."""
+    context = browser.new_context(viewport={"width": 390, "height": 780}, base_url=live.address)
+    page = context.new_page()
+    errors: list[str] = []
+    page.on("pageerror", lambda error: errors.append(str(error)))
+    page.on("request", lambda call: None if call.url.startswith((live.address, "data:")) else errors.append(call.url))
+    yield page
+    context.close()
+    assert [] == errors

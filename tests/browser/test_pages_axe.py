@@ -1,0 +1,102 @@
+"""No page breaks a rule of WCAG 2.2 AA that axe can check, in either theme, on a phone or a desktop."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+from furnished import Furnished, furnish, scan
+from live_shop import Live, sign_in
+from playwright.sync_api import Page
+
+from scanflow.domain.life import Hold
+from scanflow.domain.things import Line, Station
+
+RULES = {"runOnly": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]}
+SIZES = {"phone": (360, 740), "desktop": (1440, 900)}
+
+
+def addresses(live: Live, room: Furnished) -> Iterator[str]:
+    """Every page, with something on it and, where that is another page, with nothing."""
+    stay, order = room.stays[0].id, room.orders[0].id
+    with live.shop.looking() as unit:
+        held = unit.find(Line, hold=Hold.DOUBTFUL)[0]
+        unbound = unit.find(Line, hold=Hold.UNKNOWN_CODE)[0]
+    yield from ("/", "/put-away", "/put-away?code=D009", f"/put-away/{stay}", "/orders", "/orders?state=returned")
+    yield from (f"/orders/{order}", f"/orders/{unbound.order}", f"/lines/{held.id}", f"/lines/{unbound.id}")
+    yield from (
+        "/orders/load",
+        "/rounds",
+        f"/rounds/{room.round.id if room.round else ''}",
+        "/table",
+        "/table?table=two",
+    )
+    yield from ("/tray", "/shelf", "/shelf?bin=A-1-1", "/shelf?bin=Z-9-9", "/slots", "/slots?section=D&state=taken")
+    yield from ("/slots/D001", f"/stays/{stay}", f"/stays/{stay}?why=By+mistake", "/search", "/search?q=saddle")
+    yield from ("/search?q=nothing+at+all", "/ledger", "/ledger?about=D001", "/settings", "/no-such-page")
+
+
+def violations(page: Page, where: str) -> list[str]:
+    results = Axe().run(page, options=RULES)
+    return [f"{where}: {each['id']}: {each['nodes'][0]['html'][:200]}" for each in results.response["violations"]]
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+@pytest.mark.parametrize("size", SIZES)
+def test_pages(live: Live, page: Page, scheme: str, size: str) -> None:
+    """Axe finds nothing on any page, everything that is folded away unfolded."""
+    room = furnish(live.shop, 25)
+    width, height = SIZES[size]
+    page.set_viewport_size({"width": width, "height": height})
+    page.emulate_media(color_scheme=scheme)  # type: ignore[arg-type]
+    sign_in(page, live)
+    found = []
+    for address in addresses(live, room):
+        page.goto(address)
+        page.evaluate("document.querySelectorAll('main details').forEach((each) => { each.open = true })")
+        found += violations(page, address)
+        wide = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth")
+        found += [f"{address} is {wide} px too wide"] if wide > 0 else []
+    assert [] == found
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+def test_empty_room_and_front_door(live: Live, page: Page, scheme: str) -> None:
+    """Nor on the pages before the sign-in and in a room with nothing in it."""
+    page.emulate_media(color_scheme=scheme)  # type: ignore[arg-type]
+    found = []
+    for address in ("/login", f"/set-up/{live.shop.setup_link()}", "/set-up/used"):
+        page.goto(address)
+        found += violations(page, address)
+    sign_in(page, live)
+    for address in (
+        "/",
+        "/put-away",
+        "/orders",
+        "/rounds",
+        "/table",
+        "/tray",
+        "/shelf",
+        "/slots",
+        "/ledger",
+        "/settings",
+    ):
+        page.goto(address)
+        found += violations(page, f"empty {address}")
+    assert [] == found
+
+
+def test_sheets(live: Live, page: Page) -> None:
+    """Nor on the sheets of a yes and of a no."""
+    furnish(live.shop, 25)
+    sign_in(page, live)
+    page.goto("/table")
+    page.keyboard.type("D0016")
+    page.keyboard.press("Enter")
+    page.wait_for_selector("dialog.no")
+    found = violations(page, "no")
+    page.keyboard.press("Enter")
+    page.wait_for_selector("dialog", state="detached")
+    scan(live.shop, Station.TRAY, "D001")
+    assert [] == found

@@ -1,0 +1,90 @@
+"""A room with a day's work in it, made by the same functions as everywhere: for tests of pages and browsers."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from datetime import timedelta
+
+from labels import slot_code
+from scanflow.domain.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.things import Line, Order, Round, Station, Stay, Stop
+from scanflow.shop import Shop
+from scanflow.storage.unit import SqlUnit
+from scanflow.workflow import orders, parcels, rounds, scans, stock
+
+PAPERS = ("yellow", "pink", "green", "blue")
+GOODS = (
+    ("D", "Derailleurs", "Rear derailleur"),
+    ("S", "Saddles", "Leather saddle"),
+    ("L", "Lamps", "Dynamo lamp"),
+    ("W", "Wheels", "Front wheel"),
+)
+
+
+@dataclass(slots=True)
+class Furnished:
+    """What stands in the room, by name; `round` is None in a room without orders."""
+
+    stays: list[Stay] = field(default_factory=list)
+    orders: list[Order] = field(default_factory=list)
+    round: Round | None = None
+
+
+def reference(stay: Stay) -> str:
+    return slot_code.reference(stay.code, stay.turn)
+
+
+def furnish(shop: Shop, things: int, title: str = "") -> Furnished:
+    """`things` in stock over four sections; an order for every second one, with each kind of trouble in turn."""
+    room = Furnished()
+
+    def stock_it(unit: SqlUnit) -> None:
+        for (code, name, _), paper in zip(GOODS, PAPERS, strict=True):
+            stock.add_section(unit, code, name, 10, paper)
+            stock.add_slots(unit, code, things + 5)
+        for number in range(things):
+            code, _, what = GOODS[number % len(GOODS)]
+            words = title or f"{what} {number + 1}"
+            room.stays.append(stock.put_away(unit, words, f"L{number + 1}", "Scratched", section=code))
+
+    def order_it(unit: SqlUnit) -> None:
+        for number, stay in enumerate(room.stays[::2]):
+            said = "Bell with a crown" if number % 5 == 4 else title
+            lines = [IncomingLine(reference(stay), said)]
+            if number % 5 == 3:
+                lines.append(IncomingLine("Z999", title or "Nothing we have"))
+            ship_by = (unit.at + timedelta(days=number - 1)).isoformat()
+            order = orders.receive(unit, IncomingOrder(f"B-{number + 1}", "fair", None, ship_by, tuple(lines)))[0]
+            room.orders.append(order)
+
+    shop.act("owner", stock_it)
+    shop.act("owner", order_it)
+    if room.orders:
+        room.round = _walk(shop, room)
+    return room
+
+
+def _walk(shop: Shop, room: Furnished) -> Round:
+    """A round half walked, a parcel closed and one open, a picked thing cancelled, another missing."""
+    walk, _ = shop.act("owner", rounds.open_round)
+    with shop.looking() as unit:
+        stops = [(stop.line, unit.get(Line, stop.line)) for stop in unit.find(Stop, round=walk.id)]
+        codes = [unit.get(Stay, line.stay or "").code for _, line in stops if line]  # type: ignore[union-attr]
+    picked = max(1, len(stops) // 2)
+    for code in codes[:picked]:
+        scan(shop, Station.BIN, code, round=walk.id)
+    walked = [line for _, line in stops if line]
+    if picked > 3:
+        shop.act("owner", lambda unit: parcels.open_parcel(unit, [walked[0].order]))
+        scan(shop, Station.TABLE, codes[0])
+        shop.act("owner", lambda unit: orders.cancel(unit, walked[1].order))
+        shop.act("owner", lambda unit: orders.short(unit, walked[2].id, "Not in its bin"))
+        shop.act("owner", lambda unit: parcels.open_parcel(unit, [walked[3].order]))
+    return walk
+
+
+def scan(shop: Shop, station: Station, code: str, **spot: str) -> scans.Answer:
+    """Hold the card of a slot before a station, and get the answer."""
+    key = f"{station}-{code}"
+    reading = scans.Reading(station, key, (slot_code.card_text(code),), key, **spot)  # type: ignore[arg-type]
+    return shop.act("owner", lambda unit: scans.scan(unit, reading))
