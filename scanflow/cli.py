@@ -146,7 +146,11 @@ def serve(host: str, port: int, data: Path | None, database: str | None) -> None
 
     shop = _open_shop(data, database)
     logging.basicConfig(level=logging.WARNING, format="%(levelname)s %(name)s: %(message)s")
-    server = waitress.create_server(create_app(shop), host=host, port=port, threads=8, ident=None)
+    try:
+        server = waitress.create_server(create_app(shop), host=host, port=port, threads=8, ident=None)
+    except OSError as error:
+        shop.close()
+        raise click.ClickException(f"Can't listen at {host}:{port}: {error.strerror}. Try another --port.") from error
     address = f"http://{host}:{server.effective_port}"
     click.echo(f"Serving at {address}, stop with Ctrl+C.")
     with shop.looking() as unit:

@@ -1,6 +1,7 @@
 """The commands, run as a person runs them."""
 
 import json
+import socket
 
 import numpy as np
 import pypdfium2
@@ -82,3 +83,12 @@ def test_cards_refused(tmp_path, changes, status):
 def test_malformed_section_is_refused(tmp_path):
     """A section is one or two letters."""
     assert run("cards", "ABC", "--numbers", "1", "--out", tmp_path / "cards.pdf").exit_code == 1
+
+
+def test_a_port_in_use_is_told(tmp_path):
+    """The service says in one line where it can't listen, and ends."""
+    with socket.create_server(("127.0.0.1", 0)) as taken:
+        port = taken.getsockname()[1]
+        result = run("serve", "--port", port, "--data", tmp_path)
+    told = f"Error: Can't listen at 127.0.0.1:{port}: Address already in use. Try another --port.\n"
+    assert (1, told) == (result.exit_code, result.output)
