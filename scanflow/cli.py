@@ -2,6 +2,7 @@
 
 import json
 import logging
+import os
 import re
 import signal
 import sys
@@ -91,20 +92,29 @@ def cards(
 def _in_shop(command: Callable[..., Any]) -> Callable[..., Any]:
     """The options that say which shop a command works in."""
     folder = click.option("--data", type=click.Path(file_okay=False, path_type=Path), help="Folder of the shop's data.")
-    database = click.option("--database", envvar="SCANFLOW_DATABASE_URL", help="Database URL, instead of a folder.")
+    database = click.option("--database", help="Database URL; SCANFLOW_DATABASE_URL where neither is given.")
     return folder(database(command))
 
 
 def _open_shop(data: Path | None, database: str | None) -> "Shop":
+    from sqlalchemy.exc import SQLAlchemyError
+
     from scanflow.shop import Shop
     from scanflow.storage.database import Database
     from scanflow.storage.engine import UnfitFolder, sqlite_url
 
+    if data is not None and database is not None:
+        raise click.UsageError("Give a folder or a database, not both.")
+    if data is None and database is None:
+        database = os.environ.get("SCANFLOW_DATABASE_URL")
     try:
         url = database or sqlite_url(data or platformdirs.user_data_path("scanflow", appauthor=False))
+        return Shop(Database(url))
     except (UnfitFolder, OSError) as error:
         raise click.ClickException(str(error)) from error
-    return Shop(Database(url))
+    except SQLAlchemyError as error:
+        cause = getattr(error, "orig", None) or error
+        raise click.ClickException(f"The database can't be opened: {cause}") from error
 
 
 @main.command()
