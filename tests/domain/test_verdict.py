@@ -1,0 +1,353 @@
+"""Every reason, at every station where it is given, reached by real scans; and which of two reasons is told."""
+
+from dataclasses import replace
+from datetime import UTC, datetime
+from itertools import product
+
+import pytest
+from floor import LATER, Floor
+
+from labels import slot_code
+from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState, StayState
+from scanflow.domain.things import Line, Order, Parcel, Round, Slot, Station, Stay
+from scanflow.domain.verdict import ALL, GUARDS, Look, Reason, effects, judge
+from scanflow.workflow import orders, parcels, rounds, stock
+
+SPOTS = {"table": {}, "tray": {}, "shelf": {"bin": "A-1-1"}}
+
+ORDER = {
+    "all": "unreadable many_codes bad_check unknown_code retired",
+    "bin": "closed slot_free not_ordered cancelled held not_on_round already_picked already_packed",
+    "table": "no_parcel already_released slot_free not_ordered cancelled other_order held already_packed not_picked",
+    "tray": "not_released",
+    "shelf": "slot_free wrong_bin",
+}
+"""The guards of each station in the order they ask."""
+
+
+def spot(floor, station):
+    """Where to scan at a station; a round is opened for the bin."""
+    return {"round": floor.round().id} if station == "bin" else SPOTS[station]
+
+
+@pytest.mark.parametrize("station", Station)
+@pytest.mark.parametrize(
+    ("texts", "reason"),
+    [
+        ((), "unreadable"),
+        ((" ",), "unreadable"),
+        ((slot_code.card_text("D001"), slot_code.card_text("D002")), "many_codes"),
+        (("D0015",), "bad_check"),
+        (("D002",), "bad_check"),
+        ((slot_code.card_text("D999"),), "unknown_code"),
+        (("rubber duck",), "unknown_code"),
+    ],
+)
+def test_what_is_no_card_is_refused_everywhere(station, texts, reason):
+    """Nothing, too much, a wrong or missing check, and what is no card of the room have a reason at each station."""
+    floor = Floor("D001", "D002")
+    floor.order("1", "D001")
+    answer = floor.read(station, *texts, **spot(floor, station))
+    assert ("refused", reason, None) == (answer["verdict"], answer["reason"], answer["code"])
+
+
+@pytest.mark.parametrize("station", ["bin", "table", "shelf"])
+def test_a_lost_card_is_retired_except_at_the_tray(station):
+    """The number of a lost card is refused where things are handled, and taken back at the tray."""
+    floor = Floor("D001")
+    floor.order("1", "D001")
+    stock.lose_card(floor.unit, "D003")
+    assert "retired" == floor.scan(station, "D003", **spot(floor, station))["reason"]
+    assert ("accepted", CardState.TRAY) == (floor.scan("tray", "D003")["verdict"], floor.slot("D003").card)
+
+
+def bin_closed(floor):
+    floor.order("1", "D001")
+    walk = floor.round()
+    rounds.close_round(floor.unit, walk.id)
+    return floor.scan("bin", "D001", round=walk.id)
+
+
+def bin_slot_free(floor):
+    floor.order("1", "D001")
+    return floor.scan("bin", "D003", round=floor.round().id)
+
+
+def bin_not_ordered(floor):
+    floor.order("1", "D001")
+    return floor.scan("bin", "D002", round=floor.round().id)
+
+
+def bin_cancelled(floor):
+    order = floor.order("1", "D001", "D002")
+    walk = floor.round()
+    orders.cancel(floor.unit, order.id, floor.line("D002").id)
+    return floor.scan("bin", "D002", round=walk.id)
+
+
+def bin_held(floor):
+    floor.order("1", "D001")
+    walk = floor.round()
+    orders.hold(floor.unit, floor.line("D001").id, "not this")
+    return floor.scan("bin", "D001", round=walk.id)
+
+
+def bin_not_on_round(floor):
+    first, _ = floor.order("1", "D001"), floor.order("2", "D002")
+    return floor.scan("bin", "D002", round=floor.round(first).id)
+
+
+def bin_already_picked(floor):
+    floor.order("1", "D001", "D002")
+    walk = floor.round()
+    floor.scan("bin", "D001", round=walk.id)
+    floor.scan("bin", "D002", round=walk.id)
+    return floor.scan("bin", "D001", round=walk.id)
+
+
+def bin_already_packed(floor):
+    order = floor.order("1", "D001", "D002")
+    walk = floor.round()
+    floor.scan("bin", "D001", round=walk.id)
+    floor.parcel(order)
+    floor.pack("D001")
+    return floor.scan("bin", "D001", round=walk.id)
+
+
+def table_no_parcel(floor):
+    floor.order("1", "D001")
+    floor.pick("D001")
+    return floor.scan("table", "D001")
+
+
+def table_already_released(floor):
+    floor.release("1", "D001")
+    floor.parcel(floor.order("2", "D002"))
+    return floor.scan("table", "D001")
+
+
+def table_slot_free(floor):
+    floor.parcel(floor.order("1", "D001"))
+    return floor.scan("table", "D003")
+
+
+def table_not_ordered(floor):
+    floor.parcel(floor.order("1", "D001"))
+    return floor.scan("table", "D002")
+
+
+def table_cancelled(floor):
+    order = floor.order("1", "D001", "D002")
+    floor.parcel(order)
+    orders.cancel(floor.unit, order.id, floor.line("D002").id)
+    return floor.scan("table", "D002")
+
+
+def table_other_order(floor):
+    first, _ = floor.order("1", "D001"), floor.order("2", "D002")
+    floor.pick("D001", "D002")
+    floor.parcel(first)
+    return floor.scan("table", "D002")
+
+
+def table_held(floor):
+    floor.parcel(floor.order("1", "D001"))
+    orders.hold(floor.unit, floor.line("D001").id, "not this")
+    return floor.scan("table", "D001")
+
+
+def table_already_packed(floor):
+    order = floor.order("1", "D001", "D002", "D004")
+    floor.pick("D001", "D002")
+    floor.parcel(order)
+    floor.pack("D001", "D002")
+    return floor.scan("table", "D001")
+
+
+def table_not_picked(floor):
+    floor.parcel(floor.order("1", "D001"))
+    return floor.scan("table", "D001")
+
+
+def tray_not_released(floor):
+    return floor.scan("tray", "D001")
+
+
+def shelf_slot_free(floor):
+    return floor.scan("shelf", "D003", bin="A-1-2")
+
+
+def shelf_wrong_bin(floor):
+    return floor.scan("shelf", "D001", bin="A-1-2")
+
+
+SCENES = (
+    *(bin_closed, bin_slot_free, bin_not_ordered, bin_cancelled, bin_held, bin_not_on_round),
+    *(bin_already_picked, bin_already_packed, table_no_parcel, table_already_released, table_slot_free),
+    *(table_not_ordered, table_cancelled, table_other_order, table_held, table_already_packed, table_not_picked),
+    *(tray_not_released, shelf_slot_free, shelf_wrong_bin),
+)
+
+
+@pytest.mark.parametrize("scene", SCENES, ids=lambda scene: scene.__name__)
+def test_every_reason_of_a_station_is_reached(scene):
+    """A scan in the scene named by station and reason is refused for that reason, with words and no change."""
+    answer = scene(Floor("D001", "D002", "D004"))
+    reason = scene.__name__.split("_", 1)[1]
+    assert ("refused", reason, False) == (answer["verdict"], answer["reason"], answer["changed"])
+    assert answer["advice"].endswith(".")
+
+
+def test_there_is_a_scene_for_every_guard():
+    """No guard of a station is without its scene."""
+    guards = {f"{station}_{reason}" for station in Station for reason, _ in GUARDS[station]}
+    assert guards == {scene.__name__ for scene in SCENES}
+
+
+@pytest.mark.parametrize("station", ["all", *Station])
+def test_guards_ask_in_the_order_that_is_meant(station):
+    """The list of a station is its order of precedence."""
+    guards = ALL if station == "all" else GUARDS[Station(station)]
+    assert ORDER[station] == " ".join(reason for reason, _ in guards)
+
+
+NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
+SLOT = Slot("D001", "D", 1, "A-1-1", turns=1)
+STAY = Stay("s", "i", "D001", 1, NOON)
+LINE = Line("l", "o", 1, "D001", stay="s", state=LineState.WAITING)
+
+
+def looks(station):
+    """Looks of every make: card, stay, line, hold, round, parcel, bin, taking out."""
+    makes = product(
+        [None, Reason.UNREADABLE, Reason.MANY_CODES, Reason.BAD_CHECK, Reason.UNKNOWN_CODE],
+        [CardState.ON_ITEM, CardState.LOST, CardState.DUE],
+        [StayState.STORED, StayState.SHIPPED],
+        [None, *LineState],
+        [None, Hold.SUSPECT],
+        [None, "r"],
+        [(None, False), (("o",), False), (("p",), False), (("o",), True), (("p",), True)],
+    )
+    for unread, card, stay, line, hold, on, (boxes, take_out) in makes:
+        wanted = replace(LINE, state=line, hold=hold, round=on) if line else None
+        for over, where in ((RoundState.OPEN, "A-1-1"), (RoundState.CLOSED, "A-1-2")):
+            yield Look(
+                station,
+                unread,
+                None if unread else replace(SLOT, card=card),
+                None if unread else replace(STAY, state=stay),
+                None,
+                None if unread else wanted,
+                Order("o", "1", "", NOON, 1) if wanted and not unread else None,
+                Round("r", NOON, over) if station is Station.BIN else None,
+                Parcel("b", "main", boxes, NOON, ParcelState.OPEN) if boxes and station is Station.TABLE else None,
+                where,
+                take_out,
+            )
+
+
+MADE = {station: tuple(looks(station)) for station in Station}
+
+MEETING = {
+    Station.BIN: """
+        bad_check>closed bad_check>not_on_round bad_check>not_ordered bad_check>slot_free cancelled>not_on_round
+        closed>already_packed closed>already_picked closed>cancelled closed>held closed>not_on_round
+        closed>not_ordered closed>slot_free held>already_packed held>already_picked held>not_on_round
+        many_codes>closed many_codes>not_on_round many_codes>not_ordered many_codes>slot_free
+        not_on_round>already_packed not_on_round>already_picked not_ordered>not_on_round retired>closed
+        retired>not_on_round retired>not_ordered retired>slot_free slot_free>not_on_round slot_free>not_ordered
+        unknown_code>closed unknown_code>not_on_round unknown_code>not_ordered unknown_code>slot_free
+        unreadable>closed unreadable>not_on_round unreadable>not_ordered unreadable>slot_free
+    """,
+    Station.TABLE: """
+        already_packed>not_picked already_released>not_ordered already_released>not_picked
+        already_released>slot_free bad_check>no_parcel bad_check>not_ordered bad_check>not_picked
+        bad_check>slot_free cancelled>not_picked held>already_packed held>not_picked many_codes>no_parcel
+        many_codes>not_ordered many_codes>not_picked many_codes>slot_free no_parcel>already_packed
+        no_parcel>already_released no_parcel>cancelled no_parcel>held no_parcel>not_ordered no_parcel>not_picked
+        no_parcel>slot_free not_ordered>not_picked other_order>already_packed other_order>held
+        other_order>not_picked retired>no_parcel retired>not_ordered retired>not_picked retired>slot_free
+        slot_free>not_ordered slot_free>not_picked unknown_code>no_parcel unknown_code>not_ordered
+        unknown_code>not_picked unknown_code>slot_free unreadable>no_parcel unreadable>not_ordered
+        unreadable>not_picked unreadable>slot_free
+    """,
+    Station.TRAY: """
+
+    """,
+    Station.SHELF: """
+        bad_check>slot_free many_codes>slot_free retired>slot_free retired>wrong_bin slot_free>wrong_bin
+        unknown_code>slot_free unreadable>slot_free
+    """,
+}
+"""Pairs of reasons that one look can have with none before them; all others exclude each other."""
+
+
+@pytest.mark.parametrize("station", Station)
+def test_of_two_reasons_the_first_is_told(station):
+    """Wherever two guards both fit and none before them, the earlier one gives the reason; which pairs can is known."""
+    met = set()
+    for look in MADE[station]:
+        fitting = [reason for reason, fits in (*ALL, *GUARDS[station]) if fits(look)]
+        assert (fitting[0] if fitting else None) is judge(look)
+        met |= {f"{fitting[0]}>{other}" for other in fitting[1:]}
+    assert MEETING[station].split() == sorted(met)
+
+
+@pytest.mark.parametrize("late", [False, True])
+@pytest.mark.parametrize("state", list(LineState))
+def test_only_a_late_pick_that_still_waits_counts_on_a_closed_round(late, state):
+    """A round that is over refuses all but what was scanned in time, waits still and stands on no other round."""
+    line = replace(LINE, state=state, round="r")
+    look = Look(Station.BIN, slot=SLOT, stay=STAY, line=line, round=Round("r", NOON, RoundState.CLOSED), late=late)
+    assert (None if late and state is LineState.WAITING else Reason.CLOSED) == judge(look)
+    assert Reason.CLOSED == judge(replace(look, line=replace(line, round="other")))
+
+
+def test_late_scans_count_in_the_shop_too():
+    """A pick that waited for the network is accepted after its round was closed."""
+    floor = Floor("D001")
+    floor.order("1", "D001")
+    walk = floor.round()
+    rounds.close_round(floor.unit, walk.id)
+    assert "picked" == floor.scan("bin", "D001", round=walk.id, at=LATER)["line_state"]
+
+
+@pytest.mark.parametrize(
+    ("station", "state", "hold", "events"),
+    [
+        ("bin", "waiting", None, "pick"),
+        ("bin", "short", None, "find, pick"),
+        ("table", "waiting", None, "pick, pack"),
+        ("table", "short", None, "find, pick, pack"),
+        ("table", "picked", None, "pack"),
+        ("table", "packed", None, "take out"),
+        ("table", "packed", Hold.CANCELLED_IN_BOX, "take out, cancel"),
+        ("shelf", "waiting", None, ""),
+        ("shelf", "short", None, ""),
+        ("shelf", "picked", None, "put back"),
+        ("shelf", "packed", None, "take out, put back"),
+        ("shelf", "packed", Hold.CANCELLED_IN_BOX, "take out, put back, cancel"),
+    ],
+)
+def test_what_an_accepted_scan_does_to_the_line(station, state, hold, events):
+    """Each station steps the line as its work goes, and sees the card on its item."""
+    line = replace(LINE, state=LineState(state), hold=hold)
+    steps = list(effects(Look(Station(station), slot=SLOT, stay=STAY, line=line)))
+    assert ("card", "see on item") == steps[0]
+    assert events == ", ".join(event for _, event in steps[1:])
+
+
+def test_a_scan_at_the_tray_only_sees_the_card():
+    """The tray moves no line."""
+    assert [("card", "see in tray")] == list(effects(Look(Station.TRAY, slot=SLOT)))
+
+
+def test_closing_by_hand_is_told_from_a_scan():
+    """A line of a parcel that was closed by hand can't be undone by its packing scan."""
+    floor = Floor("D001", "D002")
+    order = floor.order("1", "D001", "D002")
+    floor.pick("D001")
+    parcel = floor.parcel(order)
+    floor.pack("D001")
+    parcels.close_parcel(floor.unit, parcel.id, partial=True)
+    assert None is floor.line("D001").scan
