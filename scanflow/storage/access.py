@@ -41,19 +41,20 @@ class NameTaken(Exception):
     """There is a token of that name already."""
 
 
-def _hash(secret: str) -> str:
+def hash_of(secret: str) -> str:
+    """What is kept of a secret: SHA-256 in hex."""
     return hashlib.sha256(secret.encode()).hexdigest()
 
 
 def csrf_of(secret: str) -> str:
     """The token that a session's pages send with every change; it can't be turned back into the session."""
-    return _hash("csrf " + secret)
+    return hash_of("csrf " + secret)
 
 
 def _add(connection: Connection, kind: str, name: str, role: Role, at: datetime, lasts: timedelta | None) -> str:
     secret = secrets.token_urlsafe(32)
     expires = at + lasts if lasts else None
-    row = {"hash": _hash(secret), "name": name, "role": role.value, "kind": kind, "made": at, "expires": expires}
+    row = {"hash": hash_of(secret), "name": name, "role": role.value, "kind": kind, "made": at, "expires": expires}
     connection.execute(insert(access), row)
     return secret
 
@@ -72,7 +73,7 @@ def make_session(connection: Connection, visitor: Visitor, at: datetime) -> str:
 
 
 def end_session(connection: Connection, secret: str) -> None:
-    connection.execute(delete(access).where(access.c.hash == _hash(secret), access.c.kind == "session"))
+    connection.execute(delete(access).where(access.c.hash == hash_of(secret), access.c.kind == "session"))
 
 
 def make_setup_link(connection: Connection, at: datetime) -> str:
@@ -83,7 +84,7 @@ def make_setup_link(connection: Connection, at: datetime) -> str:
 
 def visitor(connection: Connection, kind: str, secret: str, at: datetime) -> Visitor | None:
     """Who a token or session (`kind`) belongs to, if it is known and has not run out."""
-    row = connection.execute(select(access).where(access.c.hash == _hash(secret), access.c.kind == kind)).first()
+    row = connection.execute(select(access).where(access.c.hash == hash_of(secret), access.c.kind == kind)).first()
     if row is None or (row.expires is not None and row.expires < at):
         return None
     return Visitor(row.name, Role(row.role), csrf_of(secret) if kind == "session" else None)
@@ -96,7 +97,7 @@ def has_password(connection: Connection) -> bool:
 def set_password(connection: Connection, password: str, at: datetime) -> None:
     """Set the owner's password; sessions and links of before end."""
     connection.execute(delete(access).where(access.c.kind.in_(("password", "session", "setup"))))
-    row = {"hash": _hash("password"), "name": PASSWORDS.hash(password), "role": Role.OWNER.value, "kind": "password"}
+    row = {"hash": hash_of("password"), "name": PASSWORDS.hash(password), "role": Role.OWNER.value, "kind": "password"}
     connection.execute(insert(access), row | {"made": at, "expires": None})
 
 

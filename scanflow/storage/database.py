@@ -13,7 +13,7 @@ from typing import Any
 from sqlalchemy import Connection, Engine, Select, Update, bindparam, inspect, select, text, update
 
 from scanflow.storage import tables
-from scanflow.storage.engine import READ_ONLY, connect
+from scanflow.storage.engine import connect
 from scanflow.storage.ledger import FIRST
 from scanflow.storage.prepared import Statements
 from scanflow.storage.unit import SqlUnit
@@ -28,6 +28,7 @@ class Database:
 
     def __init__(self, url: str) -> None:
         self.engine: Engine = connect(url)
+        self._reader: Engine = connect(url, read_only=True)
         self.kind = self.engine.dialect.name
         self._statements = Statements(self.engine.dialect)
         # SQLite lets one write at a time; waiting here is fair and wakes at once, waiting there is polling.
@@ -61,15 +62,13 @@ class Database:
     @contextmanager
     def reading(self, at: datetime) -> Iterator[SqlUnit]:
         """A unit that sees one state of the database and can't change it."""
-        options: dict[str, Any] = {READ_ONLY: True}
-        if self.kind == "postgresql":
-            options |= {"isolation_level": "REPEATABLE READ", "postgresql_readonly": True}
-        with self.engine.connect().execution_options(**options) as connection, connection.begin():
+        with self._reader.connect() as connection, connection.begin():
             head = self._statements.get("head", _head).run(connection, {}).fetchone()
             yield SqlUnit(connection, self._statements, at, "", head)
 
     def close(self) -> None:
         self.engine.dispose()
+        self._reader.dispose()
 
 
 def _head() -> Select[Any]:

@@ -7,9 +7,11 @@ import sys
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import Connection, Engine, create_engine, event
+from sqlalchemy import Engine, create_engine, event
 
-READ_ONLY = "scanflow_read_only"
+CACHE = "cache_size=-16384"
+"""KiB of pages that a connection keeps; SQLite's own 2 MiB are few."""
+
 MOUNTS = Path("/proc/self/mounts")
 NETWORK_FILESYSTEMS = frozenset({"nfs", "nfs4", "cifs", "smb3", "smbfs", "afs", "ncpfs", "fuse.sshfs", "9p", "afpfs"})
 
@@ -43,26 +45,34 @@ def _on_network(folder: Path) -> bool:
     return kind in NETWORK_FILESYSTEMS
 
 
-def connect(url: str) -> Engine:
-    """An engine whose transactions are durable: SQLite in WAL with synchronous=FULL, writes begun as IMMEDIATE."""
+def connect(url: str, *, read_only: bool = False) -> Engine:
+    """An engine whose transactions are durable: SQLite in WAL with synchronous=FULL, writes begun as IMMEDIATE.
+
+    With `read_only` each transaction sees one state and can't change it.
+    """
     if url.startswith("postgresql:"):
         url = url.replace("postgresql:", "postgresql+psycopg:", 1)
+    # The connection given back last is taken first: what it has cached and prepared is still good.
+    pool: dict[str, Any] = {"pool_size": 16, "max_overflow": 16, "pool_use_lifo": True}
     if not url.startswith("sqlite"):
-        return create_engine(url, pool_size=16, max_overflow=16, pool_pre_ping=True)
-    engine = create_engine(url, pool_size=16, max_overflow=16, connect_args={"isolation_level": None, "timeout": 30.0})
-    event.listen(engine, "connect", _set_up_sqlite)
-    event.listen(engine, "begin", _begin_sqlite)
+        engine = create_engine(url, pool_pre_ping=True, **pool)
+        options: dict[str, Any] = {"isolation_level": "REPEATABLE READ", "postgresql_readonly": True}
+        return engine.execution_options(**options) if read_only else engine
+    engine = create_engine(url, connect_args={"isolation_level": None, "timeout": 30.0}, **pool)
+    event.listen(engine, "connect", _reading_sqlite if read_only else _set_up_sqlite)
+    begin = "BEGIN" if read_only else "BEGIN IMMEDIATE"
+    event.listen(engine, "begin", lambda connection: connection.exec_driver_sql(begin))
     return engine
 
 
 def _set_up_sqlite(connection: Any, _: Any) -> None:
+    """Once for each connection: SQLite prepares all statements anew after most of these."""
     cursor = connection.cursor()
-    for pragma in ("journal_mode=WAL", "synchronous=FULL", "foreign_keys=ON", "busy_timeout=30000"):
+    for pragma in ("journal_mode=WAL", "synchronous=FULL", "foreign_keys=ON", "busy_timeout=30000", CACHE):
         cursor.execute(f"PRAGMA {pragma}")
     cursor.close()
 
 
-def _begin_sqlite(connection: Connection) -> None:
-    read_only = connection.get_execution_options().get(READ_ONLY, False)
-    connection.connection.cursor().execute(f"PRAGMA query_only={read_only:d}")
-    connection.exec_driver_sql("BEGIN" if read_only else "BEGIN IMMEDIATE")
+def _reading_sqlite(connection: Any, _: Any) -> None:
+    _set_up_sqlite(connection, _)
+    connection.execute("PRAGMA query_only=ON")

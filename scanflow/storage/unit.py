@@ -7,6 +7,7 @@ import secrets
 from collections.abc import Mapping
 from dataclasses import asdict
 from datetime import datetime
+from enum import StrEnum
 from typing import Any, TypeVar
 
 from sqlalchemy import (
@@ -39,7 +40,7 @@ _READERS = {kind: reader(columns) for kind, columns in COLUMNS.items()}
 
 
 class SqlUnit:
-    """A `workflow.ports.Unit` on one connection. Things once read are kept: the ledger's head is locked meanwhile."""
+    """A `workflow.ports.Unit` on one connection. What was read is kept: the ledger's head is locked meanwhile."""
 
     def __init__(
         self,
@@ -54,6 +55,7 @@ class SqlUnit:
         self.seq, self.hash = head[:2]
         self.settings = Settings(**json.loads(head[2]))
         self._known: dict[tuple[type, str], Any] = {}
+        self._found: dict[type, dict[Any, tuple[Any, ...]]] = {kind: {} for kind in KINDS}
 
     def new_id(self) -> str:
         return secrets.token_hex(8)
@@ -67,12 +69,20 @@ class SqlUnit:
         return known
 
     def find(self, kind: type[T], **equal: Any) -> tuple[T, ...]:
+        asked = tuple(equal.items())
+        found = self._found[kind].get(asked)
+        if found is None:
+            found = self._found[kind][asked] = self._find(kind, equal)
+        return found
+
+    def _find(self, kind: type, equal: Mapping[str, Any]) -> tuple[Any, ...]:
         wanted = values(equal)
-        empty = tuple(name for name, value in wanted.items() if value is None)
+        fixed = {name: value for name, value in wanted.items() if value is None or isinstance(value, StrEnum)}
         query = self._statements.get(
-            ("find", kind, tuple(wanted), empty), lambda: _find(kind, wanted).order_by(KINDS[kind].c.n)
+            ("find", kind, tuple(wanted), tuple(fixed.values())), lambda: _find(kind, wanted, fixed)
         )
-        rows = query.run(self.connection, {f"wanted_{name}": value for name, value in wanted.items()})
+        given = {f"wanted_{name}": value for name, value in wanted.items() if name not in fixed}
+        rows = query.run(self.connection, given)
         return tuple(self._keep(kind, row) for row in rows.fetchall())
 
     def _keep(self, kind: type, row: Any) -> Any:
@@ -89,6 +99,7 @@ class SqlUnit:
         names = list(given)
         self._statements.get(("add", kind), lambda: insert(KINDS[kind]), names).run(self.connection, given)
         self._known[kind, getattr(new, FIELDS[kind][0])] = new
+        self._found[kind].clear()
 
     def put(self, new: object) -> None:
         kind = type(new)
@@ -102,6 +113,7 @@ class SqlUnit:
             statement = self._statements.get(("put", kind, tuple(row)), lambda: _update(kind, row))
             statement.run(self.connection, {f"new_{column}": value for column, value in row.items()} | {"wanted": name})
             self._known[kind, name] = new
+            self._found[kind].clear()
 
     def record(self, kind: str, data: Mapping[str, Any]) -> None:
         self.seq += 1
@@ -176,14 +188,17 @@ def _query(kind: type) -> Select[Any]:
     return select(*COLUMNS[kind])
 
 
-def _find(kind: type, wanted: Mapping[str, Any]) -> Select[Any]:
+def _find(kind: type, wanted: Mapping[str, Any], fixed: Mapping[str, StrEnum | None]) -> Select[Any]:
+    """States stand in the statement itself: only so can SQLite choose a partial index once, and not at every run."""
     columns = KINDS[kind].c
-    return _query(kind).where(
-        *(
-            columns[name].is_(null()) if value is None else columns[name] == bindparam(f"wanted_{name}")
-            for name, value in wanted.items()
-        )
-    )
+
+    def equal(name: str) -> Any:
+        if name not in fixed:
+            return columns[name] == bindparam(f"wanted_{name}")
+        value = fixed[name]
+        return columns[name].is_(null()) if value is None else columns[name] == literal_column(f"'{value}'")
+
+    return _query(kind).where(*(equal(name) for name in wanted)).order_by(KINDS[kind].c.n)
 
 
 def _update(kind: type, row: Mapping[str, Any]) -> Executable:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import secrets
 import time
 from collections import deque
+from datetime import datetime, timedelta
 from typing import cast
 from urllib.parse import urlsplit
 
@@ -63,6 +64,37 @@ class Attempts:
         self._failed.append(time.monotonic())
 
 
+class Recent:
+    """Who called within the last second, so that a station's scans need no look-up each.
+
+    What another process takes back counts a second later; what this one does, at once.
+    """
+
+    LASTS = timedelta(seconds=1)
+    MOST = 1000
+
+    def __init__(self, shop: Shop) -> None:
+        self._shop = shop
+        self._seen: dict[tuple[str, str], tuple[datetime, Visitor]] = {}
+
+    def known(self, kind: str, secret: str) -> Visitor | None:
+        """Who a token or session belongs to, if it is good."""
+        now, key = self._shop.clock(), (kind, access.hash_of(secret))
+        since, known = self._seen.get(key, (None, None))
+        if since is not None and timedelta() <= now - since < self.LASTS:
+            return known
+        with self._shop.looking() as unit:
+            known = access.visitor(unit.connection, kind, secret, unit.at)
+        if known is not None:
+            if len(self._seen) >= self.MOST:
+                self.forget()
+            self._seen[key] = (now, known)
+        return known
+
+    def forget(self) -> None:
+        self._seen.clear()
+
+
 def _identify() -> Visitor | None:
     header = request.headers.get("Authorization", "")
     kind, secret = "token", ""
@@ -74,8 +106,8 @@ def _identify() -> Visitor | None:
         kind, secret = "session", request.cookies[COOKIE]
     if not secret.strip():
         return None
-    with shop().looking() as unit:
-        return access.visitor(unit.connection, kind, secret.strip(), unit.at)
+    recent: Recent = current_app.extensions["recent"]
+    return recent.known(kind, secret.strip())
 
 
 def _check_csrf(known: Visitor) -> None:
@@ -106,6 +138,8 @@ def _enter() -> ResponseReturnValue | None:
 
 
 def _protect(response: Response) -> Response:
+    if request.blueprint == "login":
+        current_app.extensions["recent"].forget()
     headers = response.headers
     headers.setdefault("Content-Security-Policy", POLICY)
     headers.setdefault("X-Content-Type-Options", "nosniff")
@@ -118,5 +152,6 @@ def _protect(response: Response) -> Response:
 
 def register(app: Flask) -> None:
     app.extensions["attempts"] = Attempts()
+    app.extensions["recent"] = Recent(app.extensions["scanflow"])
     app.before_request(_enter)
     app.after_request(_protect)

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import threading
-from contextlib import ExitStack
+from contextlib import ExitStack, closing
 from pathlib import Path
 
 import pytest
 from sqlalchemy import event, text
 
 from scanflow.storage import engine
-from scanflow.storage.engine import READ_ONLY, UnfitFolder, connect, sqlite_url
+from scanflow.storage.engine import UnfitFolder, connect, sqlite_url
 
 MOUNTS = """\
 /dev/sda1 / ext4 rw,relatime 0 0
@@ -62,14 +62,14 @@ def test_data_folder(tmp_path: Path) -> None:
     assert folder.is_dir()
 
 
-def test_pragmas_on_every_connection(tmp_path: Path) -> None:
+@pytest.mark.parametrize("read_only", [False, True])
+def test_pragmas_on_every_connection(tmp_path: Path, read_only: bool) -> None:
     """Each connection of the pool, not only the first, is durable, checks foreign keys and waits for others."""
-    opened = connect(f"sqlite:///{tmp_path / 'x.db'}")
+    opened = connect(f"sqlite:///{tmp_path / 'x.db'}", read_only=read_only)
     names = ("journal_mode", "synchronous", "foreign_keys", "busy_timeout")
     with ExitStack() as stack:
-        options = {READ_ONLY: True}
-        connections = [stack.enter_context(opened.connect().execution_options(**options)) for _ in range(20)]
-        told = [tuple(each.execute(text(f"PRAGMA {name}")).scalar() for name in names) for each in connections]
+        driven = [stack.enter_context(closing(opened.raw_connection())) for _ in range(20)]
+        told = [tuple(each.cursor().execute(f"PRAGMA {name}").fetchone()[0] for name in names) for each in driven]
     opened.dispose()
     assert 20 * [("wal", 2, 1, 30_000)] == told  # synchronous 2 is FULL, SQLite's documentation of the pragma
 
