@@ -189,7 +189,7 @@ lines = _table(
     Column("basket", Integer),
     Column("scan", String(64)),
     Column("in_file", Boolean, nullable=False),
-    Index("ix_lines_order", "order"),
+    Index("ix_lines_order", "order", "state"),
     Index("ix_lines_stay", "stay"),
     Index("ix_lines_state", "state"),
     Index("ix_lines_parcel", "parcel"),

@@ -286,7 +286,7 @@ def _create_tables() -> None:
         sqlite_where=sa.text("hold IS NOT NULL"),
         postgresql_where=sa.text("hold IS NOT NULL"),
     )
-    op.create_index("ix_lines_order", "lines", ["order"], unique=False)
+    op.create_index("ix_lines_order", "lines", ["order", "state"], unique=False)
     op.create_index("ix_lines_parcel", "lines", ["parcel"], unique=False)
     op.create_index("ix_lines_state", "lines", ["state"], unique=False)
     op.create_index("ix_lines_stay", "lines", ["stay"], unique=False)
