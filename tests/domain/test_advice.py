@@ -1,0 +1,114 @@
+"""What is said beside a verdict: a sentence that tells what to do, with the names that help."""
+
+from dataclasses import replace
+from datetime import UTC, datetime
+from itertools import product
+
+import pytest
+
+from scanflow.domain.advice import REFUSALS, acceptance, refusal
+from scanflow.domain.life import Hold, LineState
+from scanflow.domain.things import Line, Order, Parcel, Slot, Station, Stay
+from scanflow.domain.verdict import Look, Reason
+
+NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
+STAY = Stay("s", "i", "D001", 1, NOON)
+LINE = Line("l", "o", 1, "D001", stay="s", state=LineState.PICKED, basket=3)
+FULL = Look(
+    Station.TABLE,
+    slot=Slot("D001", "D", 1, "A-1-1", turns=1),
+    stay=STAY,
+    line=LINE,
+    order=Order("o", "B-77", "", NOON, 1),
+    parcel=Parcel("p", "main", ("o",), NOON),
+)
+BARE = Look(Station.TABLE)
+
+NAMED = {
+    "D001": "retired slot_free not_ordered cancelled not_on_round already_picked already_packed already_released "
+    "other_order not_picked not_released wrong_bin",
+    "B-77": "cancelled held already_packed already_released other_order",
+    "A-1-1": "not_ordered cancelled not_on_round not_released wrong_bin",
+    "basket 3": "already_picked other_order",
+}
+"""Slot, order, bin, basket → the reasons whose sentence names it."""
+
+
+def test_every_reason_has_words():
+    """No reason is without its sentence."""
+    assert set(Reason) == set(REFUSALS)
+
+
+@pytest.mark.parametrize("reason", Reason)
+def test_sentences_are_whole_and_calm(reason):
+    """Full sentences at every station, nothing left to fill in, no shouting."""
+    for station, take_out, state in product(Station, (False, True), LineState):
+        look = replace(FULL, station=station, take_out=take_out, line=replace(LINE, state=state, why="Why."))
+        words = refusal(reason, look)
+        flaws = [flaw for flaw in ("{", "}", "!", "  ", "None") if flaw in words]
+        assert ([], ".", True) == (flaws, words[-1], words[0].isupper())
+
+
+@pytest.mark.parametrize("reason", Reason)
+def test_sentences_need_nothing_to_be_known(reason):
+    """Even where nothing is known of a card there are words without gaps in braces."""
+    words = refusal(reason, BARE)
+    assert [] == [flaw for flaw in ("{", "}", "!", "None") if flaw in words]
+
+
+@pytest.mark.parametrize("name", NAMED)
+def test_sentences_name_what_helps(name):
+    """The slot, the order, the bin and the basket are named where they tell what to do."""
+    naming = {str(reason) for reason in Reason if name in refusal(reason, FULL)}
+    assert set(NAMED[name].split()) == naming
+
+
+def test_a_thing_stays_at_the_bin_and_goes_back_from_the_table():
+    """What nobody wants is left in its bin, or put back into it."""
+    assert "Leave it in A-1-1." in refusal(Reason.NOT_ORDERED, replace(FULL, station=Station.BIN))
+    assert "Put it back in A-1-1." in refusal(Reason.NOT_ORDERED, FULL)
+
+
+@pytest.mark.parametrize(
+    ("look", "words"),
+    [
+        (replace(FULL, take_out=True), "D001 is not in the parcel."),
+        (replace(FULL, line=replace(LINE, state=LineState.SHORT)), "D001 was reported missing."),
+        (replace(FULL, line=replace(LINE, state=LineState.WAITING)), "D001 was not picked on a round."),
+    ],
+)
+def test_not_picked_says_why(look, words):
+    """Not in the box, missing, and not picked yet are told apart."""
+    assert refusal(Reason.NOT_PICKED, look).startswith(words)
+
+
+def test_a_hold_says_its_reason_or_how_the_thing_comes_out():
+    """A hold is told in its own words; what was cancelled in the box is to be taken out."""
+    suspect = replace(FULL, line=LINE.held(Hold.SUSPECT, "Another colour."))
+    boxed = replace(FULL, line=LINE.held(Hold.CANCELLED_IN_BOX, "Cancelled."))
+    assert "Order B-77 is held: Another colour. Settle it on the orders page." == refusal(Reason.HELD, suspect)
+    assert "must come out of the parcel" in refusal(Reason.HELD, boxed)
+
+
+def test_another_orders_thing_without_a_basket_is_laid_aside():
+    """Where no basket waits for it, it is laid aside."""
+    look = replace(FULL, line=replace(LINE, basket=None))
+    assert refusal(Reason.OTHER_ORDER, look).endswith("Lay it aside for that order.")
+
+
+@pytest.mark.parametrize(
+    ("changes", "missing", "released", "words"),
+    [
+        ({"station": Station.BIN}, (), (), "Put it in basket 3."),
+        ({"station": Station.BIN, "line": replace(LINE, basket=None)}, (), (), "Take it to the table."),
+        ({"station": Station.TRAY}, (), (), "Card D001 is back in the tray. Its slot can be used again."),
+        ({"station": Station.SHELF}, (), (), "D001 stands where it belongs."),
+        ({"take_out": True}, (), (), "D001 is out of the parcel. Put it back in A-1-1 if it is not wanted."),
+        ({}, (), ("D001", "D002"), "Parcel closed. Put back in the tray: D001, D002."),
+        ({}, ("D002",), (), "Packed. Still missing: D002."),
+        ({}, (), (), "Packed. Close the parcel when it is ready."),
+    ],
+)
+def test_a_yes_says_what_comes_next(changes, missing, released, words):
+    """Each station's yes tells the next step."""
+    assert words == acceptance(replace(FULL, **changes), missing, released)

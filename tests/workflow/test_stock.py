@@ -1,0 +1,216 @@
+"""Sections and slots; a thing is put away, moved, withdrawn; a card is lost."""
+
+from dataclasses import replace
+
+import pytest
+from floor import Floor
+from memory import Memory
+
+from labels import slot_code
+from scanflow.domain.derive import SlotState, slot_state
+from scanflow.domain.life import CardState, NotAllowed, StayState
+from scanflow.domain.things import Bin, Rack, Slot
+from scanflow.workflow import stock
+from scanflow.workflow.ports import Invalid, Missing, Refused
+
+
+def refused(call, *args, **more):
+    """The code of the refusal that the call meets."""
+    with pytest.raises((Refused, Invalid)) as refusal:
+        call(*args, **more)
+    return refusal.value.code
+
+
+def test_a_section_is_made_once():
+    """Letters in use are refused."""
+    assert "section_exists" == refused(stock.add_section, Floor().unit, "D", "Other", 3, "red")
+
+
+def test_slots_fill_bins_in_order_and_number_on():
+    """More slots go on with the next numbers, first into the room left in the section's last bin."""
+    unit = Memory()
+    stock.add_section(unit, "L", "Lamps", 2, "red")
+    stock.add_slots(unit, "L", 3)
+    stock.add_slots(unit, "L", 2)
+    assert [("L001", "A-1-1"), ("L002", "A-1-1"), ("L003", "A-1-2"), ("L004", "A-1-2"), ("L005", "A-1-3")] == [
+        (slot.code, slot.bin) for slot in unit.find(Slot)
+    ]
+
+
+def test_sections_share_no_bin_and_get_racks_of_their_own():
+    """A second section starts on an empty rack; a named rack is used, and made when it is new."""
+    unit = Floor().unit
+    stock.add_section(unit, "L", "Lamps", 2, "red")
+    stock.add_slots(unit, "L", 1)
+    stock.add_slots(unit, "L", 2, rack="Q")
+    assert ["B-1-1", "B-1-1", "Q-1-1"] == [slot.bin for slot in unit.find(Slot, section="L")]
+    assert ["A", "B", "Q"] == [rack.name for rack in unit.find(Rack)]
+
+
+def test_a_full_rack_goes_on_on_the_next():
+    """Six tiers of five bins, then another rack."""
+    unit = Memory()
+    stock.add_section(unit, "L", "Lamps", 1, "red")
+    stock.add_slots(unit, "L", 31)
+    assert ["A-6-5", "B-1-1"] == [each.name for each in unit.find(Bin)][29:]
+
+
+def test_numbers_end_where_their_width_ends():
+    """A section has no numbers beyond its digits."""
+    assert "too_many" == refused(stock.add_slots, Floor().unit, "D", 994)
+
+
+def test_a_rack_is_placed():
+    """Where a rack stands is said once it is known; an unknown rack is missing."""
+    unit = Floor().unit
+    assert Rack("A", 2, 1.5) == stock.place_rack(unit, "A", 2, 1.5) == unit.get(Rack, "A")
+    with pytest.raises(Missing):
+        stock.place_rack(unit, "Z", 0, 0.0)
+
+
+def test_put_away_by_section_takes_the_lowest_free_number():
+    """The tool picks the lowest slot whose card is in the tray."""
+    floor = Floor("D001", "D003")
+    assert "D002" == stock.put_away(floor.unit, "crank", section="D").code
+
+
+def test_put_away_takes_the_card_onto_the_item():
+    """The stay is the slot's next turn, its card is on the item, and where it was seen before is forgotten."""
+    floor = Floor()
+    floor.scan("tray", "D002")
+    stay = stock.put_away(floor.unit, "crank", "L-1", "left side", code="D002")
+    assert (1, True, CardState.ON_ITEM, None) == (
+        stay.turn,
+        stay.open,
+        floor.slot("D002").card,
+        floor.slot("D002").seen,
+    )
+    assert ("crank", "L-1", "left side") == (
+        floor.item("D002").title,
+        floor.item("D002").listing,
+        floor.item("D002").notes,
+    )
+
+
+@pytest.mark.parametrize("by", ["text", "code"])
+def test_a_taken_slot_is_refused(by):
+    """Neither the card nor the code of a taken slot stores a second thing, and the refusal names the first."""
+    floor = Floor("D001")
+    name = slot_code.card_text("D001") if by == "text" else "D001"
+    with pytest.raises(Refused, match="thing of D001") as refusal:
+        stock.put_away(floor.unit, "crank", **{by: name})
+    assert "taken" == refusal.value.code
+
+
+def test_only_the_card_in_hand_hands_out_a_number_whose_card_is_due():
+    """A due card's number is refused by code and passed over by section, and accepted by its card."""
+    floor = Floor("D001")
+    stock.withdraw(floor.unit, floor.stay("D001").id, "bent")
+    assert "card_due" == refused(stock.put_away, floor.unit, "crank", code="D001")
+    assert "D002" == stock.put_away(floor.unit, "crank", section="D").code
+    assert 2 == stock.put_away(floor.unit, "crank", text="D0016").turn
+
+
+def test_a_lost_cards_number_is_retired_until_it_is_seen():
+    """A lost card's number is refused until the card was scanned at the tray."""
+    floor = Floor()
+    stock.lose_card(floor.unit, "D001")
+    assert "retired" == refused(stock.put_away, floor.unit, "crank", code="D001")
+    floor.scan("tray", "D001")
+    assert "D001" == stock.put_away(floor.unit, "crank", code="D001").code
+
+
+def test_a_full_section_names_the_free_slots_of_its_bulk_or_more():
+    """When no card is free, those of sections with as few or fewer slots a bin are told."""
+    floor = Floor("D001", "D002", "D003", "D004", "D005", "D006")
+    for code, per_bin in (("W", 1), ("L", 2), ("S", 9)):
+        stock.add_section(floor.unit, code, code, per_bin, "red")
+        stock.add_slots(floor.unit, code, per_bin)
+    with pytest.raises(Refused, match="1 in W, 2 in L") as refusal:
+        stock.put_away(floor.unit, "crank", section="D")
+    assert ("section_full", {"free": {"W": 1, "L": 2}}) == (refusal.value.code, refusal.value.extra)
+
+
+@pytest.mark.parametrize(
+    ("given", "code"),
+    [
+        ({"text": "D0015"}, "bad_check"),
+        ({"text": "duck"}, "unknown_code"),
+        ({"text": slot_code.card_text("D999")}, "unknown_code"),
+        ({"code": "D999"}, "unknown_code"),
+        ({"section": "Q"}, "unknown_section"),
+    ],
+)
+def test_what_is_no_place_is_refused(given, code):
+    """Wrong checks, unknown codes and unknown sections are told apart."""
+    assert code == refused(stock.put_away, Floor().unit, "crank", **given)
+
+
+def test_words_of_an_item_change_one_by_one():
+    """Only what is given is changed."""
+    floor = Floor("D001")
+    stock.change_item(floor.unit, floor.stay("D001").id, None, "L-2", None)
+    assert replace(floor.item("D001"), title="thing of D001", listing="L-2") == floor.item("D001")
+
+
+def test_withdrawing_frees_the_slot_and_leaves_the_card_due():
+    """The stay ends with its reason; the number waits for its card."""
+    floor = Floor("D001")
+    stay = stock.withdraw(floor.unit, floor.stay("D001").id, "bent")
+    assert (StayState.WITHDRAWN, "bent", floor.unit.at) == (stay.state, stay.reason, stay.ended)
+    assert SlotState.DUE == slot_state(floor.slot("D001"), stay)
+
+
+def test_what_an_order_wants_is_not_withdrawn():
+    """While a live line wants it a thing stays in stock."""
+    floor = Floor("D001")
+    floor.order("1", "D001")
+    assert "has_live_line" == refused(stock.withdraw, floor.unit, floor.stay("D001").id, "bent")
+
+
+def test_a_thing_is_withdrawn_once():
+    """What has left its slot can't leave it again."""
+    floor = Floor("D001")
+    stay = floor.stay("D001").id
+    stock.withdraw(floor.unit, stay, "bent")
+    with pytest.raises(NotAllowed):
+        stock.withdraw(floor.unit, stay, "bent")
+
+
+def test_a_moved_thing_takes_its_line_along():
+    """A move ends one stay and begins the next of the same item; the line asks for the new one."""
+    floor = Floor("D001")
+    order = floor.order("1", "D001")
+    new = stock.move(floor.unit, floor.stay("D001").id, "D004")
+    assert (StayState.MOVED, floor.stay("D001").item) == (floor.stay("D001").state, new.item)
+    assert (new.id, CardState.DUE) == (floor.lines(order)[0].stay, floor.slot("D001").card)
+
+
+@pytest.mark.parametrize(
+    ("to", "code"),
+    [("D001", "taken"), ("D002", "taken"), ("D003", "card_due"), ("D004", "retired"), ("X", "unknown_code")],
+)
+def test_a_move_goes_only_to_a_free_slot(to, code):
+    """Taken, due, retired and unknown slots are refused."""
+    floor = Floor("D001", "D002", "D003")
+    stock.withdraw(floor.unit, floor.stay("D003").id, "bent")
+    stock.lose_card(floor.unit, "D004")
+    assert code == refused(stock.move, floor.unit, floor.stay("D001").id, to)
+
+
+def test_what_lies_in_a_parcel_does_not_move():
+    """A packed thing must come out by a scan first."""
+    floor = Floor("D001", "D002", scan_at_bin=False)
+    floor.parcel(floor.order("1", "D001", "D002"))
+    floor.pack("D001")
+    assert "still_in_box" == refused(stock.move, floor.unit, floor.stay("D001").id, "D004")
+
+
+def test_losing_a_card_needs_a_card_that_was_not_lost():
+    """An unknown slot is missing; a lost card can't be lost again."""
+    floor = Floor()
+    stock.lose_card(floor.unit, "D001")
+    with pytest.raises(NotAllowed):
+        stock.lose_card(floor.unit, "D001")
+    with pytest.raises(Missing):
+        stock.lose_card(floor.unit, "D999")
