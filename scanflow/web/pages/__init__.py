@@ -35,3 +35,7 @@ BLUEPRINTS = (
     settings_page.blueprint,
     edges.blueprint,
 )
+
+for _blueprint in BLUEPRINTS:
+    if _blueprint is not login.blueprint:
+        _blueprint.before_request(shown.staff_only)

@@ -74,7 +74,7 @@ def load() -> ResponseReturnValue:
     name = request.form.get("name", "").strip()[:64]
     said = ""
     outcome = None
-    apply = request.form.get("step") == "apply"
+    apply = request.form.get("step") == "apply" and request.form.get("shown") == columns.to_json()
     try:
         parsed = orders_csv.orders(table, columns)
         outcome = _apply(parsed, columns, table, name) if apply else _try(parsed)

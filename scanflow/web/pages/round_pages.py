@@ -55,7 +55,8 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     wanted = request.args.get("stop", 0, type=int)
     stop = next((each for each in waiting if each.position >= wanted), waiting[0] if waiting else None)
     shown = {"round": walk, "stops": stops, "stop": stop, "waiting": waiting, "done": len(stops) - len(waiting)}
-    return page("round.html", **shown, last=last_scan(Station.BIN, id), said=said), status
+    here = url_for("round_page.show", id=id, stop=wanted or None)
+    return page("round.html", **shown, here=here, last=last_scan(Station.BIN, id), said=said), status
 
 
 def _waits(stop: object, round_id: str) -> bool:

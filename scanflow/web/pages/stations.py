@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from flask import Blueprint, request
+from flask import Blueprint, request, url_for
 from flask.typing import ResponseReturnValue
 
 from scanflow.domain.things import Station
@@ -19,15 +19,23 @@ SHOWN = 60
 def show() -> ResponseReturnValue:
     counts = look(page_views.counts)
     due = look(page_views.slot_list, state="due", limit=SHOWN + 1)
-    return page("tray.html", counts=counts, due=due, shown=SHOWN, last=last_scan(Station.TRAY, ""))
+    return page(
+        "tray.html",
+        counts=counts,
+        due=due,
+        shown=SHOWN,
+        last=last_scan(Station.TRAY, ""),
+        here=url_for("tray_page.show"),
+    )
 
 
 @shelf.get("/shelf", endpoint="show")
 def show_shelf() -> ResponseReturnValue:
     names = look(page_views.bin_names)
     wanted = request.args.get("bin", "").strip().upper()
-    here = wanted if wanted in names else ""
-    slots = look(page_views.slot_list, bin_=here) if here else ()
+    bin_ = wanted if wanted in names else ""
+    slots = look(page_views.slot_list, bin_=bin_) if bin_ else ()
     back = look(page_views.slot_list, state="away", limit=SHOWN)
-    last = last_scan(Station.SHELF, here) if here else None
-    return page("shelf.html", bins=names, here=here, wanted=wanted, slots=slots, back=back, last=last)
+    last = last_scan(Station.SHELF, bin_) if bin_ else None
+    shown = {"bins": names, "bin": bin_, "wanted": wanted, "slots": slots, "back": back}
+    return page("shelf.html", **shown, last=last, here=url_for("shelf_page.show", bin=bin_ or None))

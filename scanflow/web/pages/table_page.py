@@ -75,7 +75,8 @@ def _show(said: str, status: int) -> ResponseReturnValue:
     name = _name()
     with shop().looking() as unit:
         table = read(unit.connection, name, scan_at_bin=unit.settings.scan_at_bin)
-    return page("table.html", table=table, name=name, last=last_scan(Station.TABLE, name), said=said), status
+    here = url_for("table_page.show", table=name)
+    return page("table.html", table=table, name=name, last=last_scan(Station.TABLE, name), said=said, here=here), status
 
 
 def _done(work: Callable[[SqlUnit], object]) -> ResponseReturnValue:

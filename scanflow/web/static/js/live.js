@@ -1,8 +1,8 @@
 // Brings what the server shows now into the page, without leaving it: the scan box keeps its focus and its sounds.
 
-/** Replaces each part marked `data-live`, the edge and the scan box's label by what the page's address gives now. */
+/** Replaces each part marked `data-live`, the edge and the scan box's label by what the station's address gives now. */
 export async function refresh() {
-  const response = await fetch(location.href, { credentials: "same-origin" }).catch(() => null);
+  const response = await fetch(document.body.dataset.here, { credentials: "same-origin" }).catch(() => null);
   if (!response?.ok) return;
   if (response.redirected) return location.reload();
   const fresh = new DOMParser().parseFromString(await response.text(), "text/html");
@@ -10,7 +10,6 @@ export async function refresh() {
   const [old, now] = [parts(document), parts(fresh)];
   if (old.length !== now.length || !document.querySelector(".scan") !== !fresh.querySelector(".scan")) {
     document.querySelector("main").replaceWith(fresh.querySelector("main"));
-    document.querySelector(".scan, [data-next], main .next")?.dispatchEvent(new Event("arrived", { bubbles: true }));
   } else {
     const opened = parts(document).flatMap((part) => [...part.querySelectorAll("details")].map((each) => each.open));
     old.forEach((part, i) => part.replaceWith(now[i]));

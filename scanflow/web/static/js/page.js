@@ -3,7 +3,7 @@
 import { listen } from "./wedge.js";
 
 const find = document.querySelector(".find input[name='q']");
-if (find) listen(find, () => find.value.trim() && find.form.requestSubmit());
+if (find) listen(() => find, () => find.value.trim() && find.form.requestSubmit());
 
 async function copy(text) {
   try {

@@ -4,4 +4,4 @@ import { listen } from "./wedge.js";
 
 const card = document.querySelector("#text");
 const title = document.querySelector("#title");
-if (card) listen(card, () => (title.value.trim() ? card.form.requestSubmit() : title.focus()));
+if (card) listen(() => card, () => (title.value.trim() ? card.form.requestSubmit() : title.focus()));

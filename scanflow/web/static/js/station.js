@@ -49,7 +49,7 @@ function failed(scan, status, problem) {
   wait("");
   if (status === 401) {
     tell("You are signed out. Sign in again; the scan is kept and sent then.");
-    location.assign(`/login?next=${encodeURIComponent(location.pathname + location.search)}`);
+    location.assign(`/login?next=${encodeURIComponent(document.body.dataset.here)}`);
     return;
   }
   tell(`Not recorded. ${problem?.detail ?? "The scan could not be judged."}`);
@@ -102,8 +102,6 @@ document.addEventListener("click", async (event) => {
   focus();
 });
 
-document.addEventListener("arrived", focus);
-
-const queue = form() ? new Queue(JSON.stringify(spot()), { answered, failed, waiting }) : null;
-const wedge = box() ? listen(box(), done, { shut: sheet.stands, refused: sound.no }) : null;
+const queue = new Queue(document.body.dataset.here, { answered, failed, waiting });
+const wedge = listen(box, done, { shut: sheet.stands, refused: sound.no });
 focus();

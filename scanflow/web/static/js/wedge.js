@@ -9,15 +9,15 @@ const TYPING = 'input:not([type="checkbox"]):not([type="radio"]):not([type="file
 /** Whether keys belong to the element that has the focus. */
 function typesElsewhere(box) {
   const active = document.activeElement;
-  return active !== box && active?.matches(TYPING);
+  return !box || (active !== box && active?.matches(TYPING));
 }
 
 /**
- * Sends keys to `box`, and calls `done()` when a text is complete by Enter, Tab or a scanner's silence.
+ * Sends keys to the element that `find()` gives, if any, and calls `done()` when a text is complete by Enter, Tab or a scanner's silence.
  * `shut()` says that nothing may be taken now; it is asked at each key and told of a whole burst by `refused()`.
  * Returns `{burst()}`: whether the text in the box came from a scanner.
  */
-export function listen(box, done, { shut = () => false, refused = () => {} } = {}) {
+export function listen(find, done, { shut = () => false, refused = () => {} } = {}) {
   let times = [];
   let idle = 0;
 
@@ -34,6 +34,7 @@ export function listen(box, done, { shut = () => false, refused = () => {} } = {
   document.addEventListener(
     "keydown",
     (event) => {
+      const box = find();
       if (event.ctrlKey || event.altKey || event.metaKey || event.isComposing || typesElsewhere(box)) return;
       clearTimeout(idle);
       const now = event.timeStamp;

@@ -1,0 +1,112 @@
+"""Coming in and going out."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from clients import SQLITE_ONLY
+from flask import Flask
+from flask.testing import FlaskClient
+
+from scanflow.shop import Shop
+from scanflow.web.visitors import COOKIE
+
+PASSWORD = "saddle-brown-7"
+pytestmark = SQLITE_ONLY
+
+
+def set_up(client: FlaskClient, shop: Shop) -> FlaskClient:
+    """A browser that set the owner's password and has a session."""
+    client.post(f"/set-up/{shop.setup_link()}", data={"password": PASSWORD, "again": PASSWORD})
+    return client
+
+
+def csrf(client: FlaskClient) -> str:
+    found = re.search(r'name="csrf" content="([0-9a-f]+)"', client.get("/settings").text)
+    assert found is not None
+    return found[1]
+
+
+def test_set_up_once(anonymous: FlaskClient, shop: Shop) -> None:
+    """The link of the first start sets the password and opens a session; it works once."""
+    link = f"/set-up/{shop.setup_link()}"
+    assert 200 == anonymous.get(link).status_code
+    response = anonymous.post(link, data={"password": PASSWORD, "again": PASSWORD})
+    assert (303, "/") == (response.status_code, response.headers["Location"])
+    assert 200 == anonymous.get("/").status_code
+    assert 410 == anonymous.get(link).status_code
+    assert 410 == anonymous.post(link, data={"password": "another-one", "again": "another-one"}).status_code
+
+
+@pytest.mark.parametrize(("password", "again"), [("short-7", "short-7"), (PASSWORD, PASSWORD + "x")])
+def test_set_up_refused(anonymous: FlaskClient, shop: Shop, password: str, again: str) -> None:
+    """A short password or two different ones are refused, and the link still works."""
+    link = f"/set-up/{shop.setup_link()}"
+    assert 422 == anonymous.post(link, data={"password": password, "again": again}).status_code
+    assert 200 == anonymous.get(link).status_code
+
+
+def test_cookie(anonymous: FlaskClient, shop: Shop) -> None:
+    """The session's cookie can't be read by scripts nor sent by other sites' forms."""
+    response = anonymous.post(f"/set-up/{shop.setup_link()}", data={"password": PASSWORD, "again": PASSWORD})
+    cookie = response.headers["Set-Cookie"]
+    assert (True, True, True) == (cookie.startswith(COOKIE), "HttpOnly" in cookie, "SameSite=Lax" in cookie)
+    https = anonymous.post("/login", data={"password": PASSWORD}, base_url="https://localhost")
+    assert "Secure" in https.headers["Set-Cookie"]
+
+
+def test_sign_in_and_out(app: Flask, shop: Shop) -> None:
+    """The password opens a new session and leads on to the page that was asked for; going out ends it for good."""
+    set_up(app.test_client(), shop)
+    client = app.test_client()
+    assert 401 == client.post("/login", data={"password": "wrong-password"}).status_code
+    response = client.post("/login", data={"password": PASSWORD, "next": "/orders?state=held"})
+    assert (303, "/orders?state=held") == (response.status_code, response.headers["Location"])
+    secret = client.get_cookie(COOKIE)
+    assert 303 == client.post("/logout", data={"csrf": csrf(client)}).status_code
+    assert secret is not None
+    client.set_cookie(COOKIE, secret.value)
+    assert 302 == client.get("/").status_code
+
+
+@pytest.mark.parametrize(
+    "target", ["https://evil.example/", "//evil.example", "/\\evil.example", "javascript:alert(1)"]
+)
+def test_sign_in_leads_nowhere_else(anonymous: FlaskClient, shop: Shop, target: str) -> None:
+    """An address of another site is not followed."""
+    set_up(anonymous, shop)
+    response = anonymous.post("/login", data={"password": PASSWORD, "next": target})
+    assert "/" == response.headers["Location"]
+
+
+def test_too_many_attempts(app: Flask, shop: Shop) -> None:
+    """After ten wrong passwords the right one has to wait, too."""
+    set_up(app.test_client(), shop)
+    client = app.test_client()
+    for _ in range(10):
+        assert 401 == client.post("/login", data={"password": "guess"}).status_code
+    assert 429 == client.post("/login", data={"password": PASSWORD}).status_code
+
+
+def test_changes_need_the_token_of_the_session(anonymous: FlaskClient, shop: Shop) -> None:
+    """A form without the session's CSRF token, with a wrong one, or from another site changes nothing."""
+    client = set_up(anonymous, shop)
+    fields = {"name": "Other name", "zone": "UTC"}
+    assert 403 == client.post("/settings", data=fields).status_code
+    assert 403 == client.post("/settings", data=fields | {"csrf": "0" * 64}).status_code
+    token = {"csrf": csrf(client)}
+    foreign = client.post("/settings", data=fields | token, headers={"Origin": "https://evil.example"})
+    assert 403 == foreign.status_code
+    with shop.looking() as unit:
+        assert "The stock room" == unit.settings.name
+    assert 303 == client.post("/settings", data=fields | token).status_code
+    with shop.looking() as unit:
+        assert "Other name" == unit.settings.name
+
+
+def test_sign_in_from_another_site(anonymous: FlaskClient, shop: Shop) -> None:
+    """Another site's form can't sign a browser in."""
+    set_up(anonymous, shop)
+    headers = {"Origin": "https://evil.example"}
+    assert 403 == anonymous.post("/login", data={"password": PASSWORD}, headers=headers).status_code

@@ -1,0 +1,185 @@
+"""Orders on pages: loaded from a file, settled, cancelled, packed."""
+
+from __future__ import annotations
+
+import html
+import io
+import re
+
+from clients import SQLITE_ONLY
+from flask.testing import FlaskClient
+from furnished import furnish, reference
+from werkzeug.test import TestResponse
+
+from scanflow.domain.life import Hold, LineState, ParcelState
+from scanflow.domain.things import Line, Order, Parcel
+from scanflow.shop import Shop
+from scanflow.storage import page_views
+
+pytestmark = SQLITE_ONLY
+
+
+def look_at(client: FlaskClient, text: str) -> TestResponse:
+    """The page that shows how a file is understood."""
+    file = {"file": (io.BytesIO(text.encode()), "orders.csv")}
+    return client.post("/orders/load", data=file, content_type="multipart/form-data")
+
+
+def fields_of(page: str) -> dict[str, str]:
+    """What the form of that page would send, apart from its button."""
+    hidden = dict(re.findall(r'<input type="hidden" name="([a-z]+)" value="([^"]*)">', page))
+    selects = re.findall(r'<select id="[^"]*" name="([^"]*)">(.*?)</select>', page)
+    for name, options in selects:
+        chosen = re.search(r'<option(?: value="([^"]*)")? selected>([^<]*)', options)
+        hidden[name] = (chosen[1] or chosen[2]) if chosen else ""
+    return {name: html.unescape(value) for name, value in hidden.items()}
+
+
+def orders(shop: Shop) -> list[str]:
+    with shop.looking() as unit:
+        return [order.number for order in unit.find(Order)]
+
+
+def test_file_is_shown_before_it_is_loaded(shop: Shop, client: FlaskClient) -> None:
+    """The first page changes nothing: it shows columns, samples, what would be held and what is refused."""
+    stay = furnish(shop, 2).stays[1]
+    file = f"Order no;Item ref;Title\nC-1;{reference(stay)};Leather saddle\nC-1;Q9;Bell\n;{reference(stay)};Lost\n"
+    page = look_at(client, file)
+    assert (200, ["B-1"]) == (page.status_code, orders(shop))
+    for words in ("1 line held", "1 row refused", "Row 4", "No slot of this room has this code."):
+        assert words in page.text
+    done = client.post("/orders/load", data=fields_of(page.text) | {"step": "apply"})
+    assert (200, ["B-1", "C-1"]) == (done.status_code, orders(shop))
+    assert ("The file is loaded" in done.text, "Row 4" in done.text) == (True, True)
+
+
+def test_file_again(shop: Shop, client: FlaskClient) -> None:
+    """The same file again would change nothing; a later one without a line says what is gone."""
+    stays = furnish(shop, 4).stays
+    rows = [f"C-1,{reference(stays[1])},Saddle", f"C-1,{reference(stays[3])},Wheel"]
+    first = look_at(client, "\n".join(["number,reference,title", *rows]))
+    client.post("/orders/load", data=fields_of(first.text) | {"step": "apply"})
+    again = look_at(client, "\n".join(["number,reference,title", *rows]))
+    assert ("1 unchanged" in again.text, "Load 0 orders" in again.text) == (True, True)
+    later = look_at(client, "\n".join(["number,reference,title", rows[0]]))
+    assert ("1 changed" in later.text, "The order came again without this line." in later.text) == (True, True)
+
+
+def test_mapping_is_corrected_and_remembered(shop: Shop, client: FlaskClient) -> None:
+    """A person says which column is which; the next file of these headers is understood without asking."""
+    stay = furnish(shop, 2).stays[1]
+    file = f"Alpha,Beta,Gamma\nC-7,{reference(stay)},Leather saddle\n"
+    page = look_at(client, file)
+    assert (422, True) == (page.status_code, "No column holds the number; choose one." in page.text)
+    fields = fields_of(page.text) | {"column-number": "Alpha", "column-title": "Gamma", "step": "apply"}
+    seen = client.post("/orders/load", data=fields)
+    assert ["B-1"] == orders(shop)  # what is loaded is what was looked at: corrected columns are shown first
+    client.post("/orders/load", data=fields_of(seen.text) | {"step": "apply"})
+    assert ["B-1", "C-7"] == orders(shop)
+    again = fields_of(look_at(client, file.replace("C-7", "C-8")).text)
+    assert ("Alpha", "Beta", "Gamma") == (again["column-number"], again["column-reference"], again["column-title"])
+
+
+def test_files_that_can_not_be_read(client: FlaskClient) -> None:
+    """Something else than a file of rows is refused with a sentence."""
+    for text in ("", "number,reference\n", "PK\x03\x04zip"):
+        page = look_at(client, text)
+        assert (422, True) == (page.status_code, 'class="said"' in page.text), text
+    assert 422 == client.post("/orders/load", data={"carried": "not base 64", "step": "apply"}).status_code
+
+
+def test_settle(shop: Shop, client: FlaskClient) -> None:
+    """A held line is settled as bound; an unbound one by choosing a thing; a thing that is wanted is refused."""
+    room = furnish(shop, 12)
+    with shop.looking() as unit:
+        doubtful, unbound = unit.find(Line, hold=Hold.DOUBTFUL)[0], unit.find(Line, hold=Hold.UNKNOWN_CODE)[0]
+        wanted = unit.find(Line, stay=room.stays[4].id)[0]
+    assert "The title differs" in client.get(f"/lines/{doubtful.id}").text
+    assert 303 == client.post(f"/lines/{doubtful.id}/settle").status_code
+    assert 409 == client.post(f"/lines/{unbound.id}/settle", data={"stay": wanted.stay}).status_code
+    assert 422 == client.post(f"/lines/{unbound.id}/settle").status_code
+    assert 303 == client.post(f"/lines/{unbound.id}/settle", data={"stay": room.stays[1].id}).status_code
+    with shop.looking() as unit:
+        after = [unit.get(Line, line.id) for line in (doubtful, unbound)]
+    assert [None, None] == [line.hold for line in after if line]
+    assert room.stays[1].id == after[1].stay  # type: ignore[union-attr]
+
+
+def test_steps_of_a_line(shop: Shop, client: FlaskClient) -> None:
+    """Missing, found, not this thing, cancelled and wanted after all, each from the order's page."""
+    order = furnish(shop, 2).orders[0]
+    with shop.looking() as unit:
+        line = unit.find(Line, order=order.id)[0].id
+
+    def state() -> tuple[LineState, Hold | None]:
+        with shop.looking() as unit:
+            now = unit.get(Line, line)
+        assert now is not None
+        return now.state, now.hold
+
+    seen = [state()]
+    for step in ("short", "found", "hold", "settle"):
+        assert 303 == client.post(f"/lines/{line}/{step}").status_code
+        seen.append(state())
+    assert 303 == client.post(f"/orders/{order.id}/cancel", data={"line": line}).status_code
+    seen.append(state())
+    assert 303 == client.post(f"/lines/{line}/revive").status_code
+    seen.append(state())
+    waiting, short, cancelled = LineState.WAITING, LineState.SHORT, LineState.CANCELLED
+    assert LineState.PICKED is seen[0][0]
+    expected = [(short, None), (waiting, None), (waiting, Hold.SUSPECT), (waiting, None), (cancelled, None)]
+    assert [*expected, (waiting, None)] == seen[1:]
+    assert 409 == client.post(f"/lines/{line}/revive").status_code
+
+
+def test_parcels_on_the_table(shop: Shop, client: FlaskClient) -> None:
+    """An order is chosen, its parcel closed only with something in it, set aside and dropped while empty."""
+    order = furnish(shop, 2).orders[0]
+    assert 303 == client.post("/table/open", data={"order": order.id, "table": "two"}).status_code
+    with shop.looking() as unit:
+        parcel = unit.find(Parcel, state=ParcelState.OPEN)[0]
+    assert "two" == parcel.table
+    refused = client.post(f"/table/{parcel.id}/close", data={"table": "two"})
+    assert (409, True) == (refused.status_code, "Nothing is packed yet." in refused.text)
+    assert 409 == client.post("/table/open", data={"order": order.id, "table": "two"}).status_code
+    assert 303 == client.post(f"/table/{parcel.id}/set-aside", data={"table": "two"}).status_code
+    assert "Which order is packed?" in client.get("/table?table=two").text
+
+
+def test_rounds(shop: Shop, client: FlaskClient) -> None:
+    """A round shows one stop, leads through the rest, and ends; what was not picked waits for another one."""
+    room = furnish(shop, 9)
+    assert room.round is not None
+    page = client.get(f"/rounds/{room.round.id}").text
+    stops = re.search(r"<h1>(\d+) of (\d+) done</h1>", page)
+    assert stops is not None
+    assert int(stops[1]) < int(stops[2])
+    assert 1 == page.count('class="plate "') + page.count('class="plate words')
+    assert 303 == client.post(f"/rounds/{room.round.id}/close").status_code
+    assert 409 == client.post(f"/rounds/{room.round.id}/close").status_code
+    again = client.post("/rounds")
+    assert (303, True) == (again.status_code, again.headers["Location"] != f"/rounds/{room.round.id}")
+
+
+def test_states_are_those_of_the_domain(shop: Shop) -> None:
+    """What pages count and list by SQL is what the rules derive from the things themselves."""
+    from scanflow.domain.derive import must_go_back, order_state, slot_state
+    from scanflow.domain.things import Slot
+
+    room = furnish(shop, 40)
+    with shop.looking() as unit:
+        states = {order.id: order_state(unit.find(Line, order=order.id)).value for order in room.orders}
+        listed = {row.id: row.state for row in page_views.order_list(unit.connection, [], 0, 1000)}
+        facts = [unit.facts(slot.code) for slot in unit.find(Slot)]
+        derived = {
+            each.slot.code: (slot_state(each.slot, each.stay), must_go_back(each.slot, each.stay, each.live_line))
+            for each in facts
+            if each
+        }
+        shown = {row.code: (row.state, bool(row.away)) for row in page_views.slot_list(unit.connection, limit=1000)}
+        counts = page_views.order_counts(unit.connection)
+    assert states == listed
+    assert derived == shown
+    assert {state: list(states.values()).count(state) for state in set(states.values())} == counts
+    assert {"held", "waiting", "picking", "released", "cancelled"} <= set(counts)
+    assert any(away for _, away in derived.values())

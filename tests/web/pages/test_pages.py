@@ -1,0 +1,141 @@
+"""Every page with nothing, one thing and many: it renders, stays light, asks nobody else, and shows text as text."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from clients import SQLITE_ONLY
+from flask import Flask
+from flask.testing import FlaskClient
+from furnished import Furnished, furnish
+
+import scanflow.web
+from scanflow.domain.life import LineState
+from scanflow.domain.things import Line
+from scanflow.shop import Shop
+
+HEAVIEST = 150_000
+"""Bytes of a page with its styles and all scripts, uncompressed."""
+
+ALWAYS = (
+    "/",
+    "/put-away",
+    "/orders",
+    "/orders?state=held",
+    "/orders/load",
+    "/rounds",
+    "/table",
+    "/table?table=two",
+    "/tray",
+    "/shelf",
+    "/slots",
+    "/slots?state=away",
+    "/search",
+    "/search?q=saddle",
+    "/ledger",
+    "/ledger?about=D001",
+    "/settings",
+)
+STATIC = Path(scanflow.web.__file__).parent / "static"
+HOSTILE = "</script><script>alert(1)</script>\"'><img src=x onerror=alert(1)> ünïcode 引き出し"
+
+
+def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
+    yield from ALWAYS
+    for stay in room.stays[:2]:
+        yield from (f"/put-away/{stay.id}", f"/stays/{stay.id}", f"/slots/{stay.code}", f"/search?q={stay.code}")
+    yield from (f"/orders/{order.id}" for order in room.orders)
+    if room.round is not None:
+        yield f"/rounds/{room.round.id}"
+    if room.stays:
+        yield "/shelf?bin=A-1-1"
+    with shop.looking() as unit:
+        lines = unit.find(Line)
+    yield from (f"/lines/{line.id}" for line in lines if line.hold or line.state is LineState.UNBOUND)
+
+
+def bodies(client: FlaskClient, shop: Shop, room: Furnished) -> Iterator[tuple[str, str]]:
+    """The HTML of each page by its address."""
+    for address in addresses(shop, room):
+        response = client.get(address, follow_redirects=True)
+        assert (200, "text/html") == (response.status_code, response.mimetype), address
+        yield address, response.text
+
+
+@pytest.mark.parametrize("things", [0, 1, 25])
+def test_pages_render(shop: Shop, client: FlaskClient, things: int) -> None:
+    """Each page answers 200 with one heading and one main part."""
+    for address, html in bodies(client, shop, furnish(shop, things)):
+        assert (1, 1) == (html.count("<h1"), html.count("<main")), address
+
+
+@SQLITE_ONLY
+def test_pages_are_light(shop: Shop, client: FlaskClient) -> None:
+    """A page weighs less than 150 kB with everything it loads."""
+    loaded = sum(path.stat().st_size for path in STATIC.rglob("*") if path.is_file())
+    loaded += len(client.get("/edges.css").data)
+    for address, html in bodies(client, shop, furnish(shop, 130)):
+        assert len(html.encode()) + loaded < HEAVIEST, address
+
+
+@SQLITE_ONLY
+def test_pages_ask_nobody_else(shop: Shop, client: FlaskClient) -> None:
+    """Nothing is loaded from another host, and nothing runs or styles that stands in the page itself."""
+    for address, html in bodies(client, shop, furnish(shop, 25)):
+        assert [] == re.findall(r"(?:https?:)?//[a-z0-9.]+", html.replace("http://www.w3.org/2000/svg", "")), address
+        assert [] == re.findall(r"<script(?![^>]*\bsrc=)|<style|\sstyle=|\son[a-z]+=", html), address
+
+
+def test_static_files_ask_nobody_else() -> None:
+    """Nor do the styles and scripts."""
+    for path in STATIC.rglob("*.*"):
+        text = path.read_text(encoding="utf-8").replace("http://www.w3.org/2000/svg", "")
+        assert [] == re.findall(r"https?://[^\s\"'`]*|@import|url\((?!\"data:)", text), path.name
+
+
+@SQLITE_ONLY
+def test_titles_are_text(shop: Shop, client: FlaskClient) -> None:
+    """A title, a name or a search that looks like markup is shown as it was written."""
+    room = furnish(shop, 12, title=HOSTILE)
+    for address, html in bodies(client, shop, room):
+        assert "<img" not in html, address
+        assert 0 == html.count("<script>"), address
+    html = client.get("/search", query_string={"q": HOSTILE}).text
+    assert ("<img" in html, "<script>" in html) == (False, False)
+
+
+@SQLITE_ONLY
+def test_unknown_things(client: FlaskClient, shop: Shop) -> None:
+    """What does not exist is answered 404, by a page."""
+    furnish(shop, 1)
+    for address in ("/orders/x", "/lines/x", "/rounds/x", "/slots/Q999", "/stays/x", "/put-away/x", "/nothing"):
+        response = client.get(address)
+        assert (404, True) == (response.status_code, "<h1>" in response.text), address
+
+
+@SQLITE_ONLY
+def test_strangers_are_led_to_sign_in(anonymous: FlaskClient, app: Flask) -> None:
+    """Without a session a page leads to the sign-in and back; a change is refused."""
+    for address in ALWAYS:
+        response = anonymous.get(address)
+        assert (302, True) == (response.status_code, response.headers["Location"].startswith("/login?next=")), address
+    for rule in app.url_map.iter_rules():
+        if "POST" in (rule.methods or ()) and not rule.rule.startswith("/api/") and rule.endpoint[:6] != "login.":
+            path = re.sub(r"<[^>]*step>", "short", rule.rule)
+            assert 401 == anonymous.post(re.sub(r"<[^>]+>", "x", path)).status_code, rule.rule
+
+
+@SQLITE_ONLY
+def test_many_rows(shop: Shop, client: FlaskClient) -> None:
+    """A long list is cut into pages that lead on and back, and no row is left out."""
+    furnish(shop, 120)
+    first = client.get("/slots").text
+    second = client.get("/slots?from=100").text
+    codes = re.compile(r'href="/slots/([A-Z]\d+)"')
+    seen = {code for skip in range(0, 600, 100) for code in codes.findall(client.get(f"/slots?from={skip}").text)}
+    assert 500 == len(seen)
+    assert ("More rows" in first, "Earlier rows" in first) == (True, False)
+    assert ("More rows" in second, "Earlier rows" in second) == (True, True)

@@ -1,0 +1,74 @@
+"""The owner says how the shop works; others look."""
+
+from __future__ import annotations
+
+import pytest
+from clients import SQLITE_ONLY, client_of
+from flask import Flask
+from flask.testing import FlaskClient
+from furnished import furnish
+
+from scanflow.domain.things import Rack, Section, Slot
+from scanflow.shop import Shop
+from scanflow.storage.access import Role
+from scanflow.workflow.ports import Settings
+
+pytestmark = SQLITE_ONLY
+SECTION = {"code": "lp", "section": "Levers", "slots_per_bin": "4", "count": "9", "digits": "2", "colour": "violet"}
+
+
+def test_shop(shop: Shop, client: FlaskClient) -> None:
+    """Name, zone and the two ways of working are kept together, and written into the ledger."""
+    fields = {"name": "Reclaimed parts", "zone": "Europe/Berlin", "scan_at_bin": "yes"}
+    assert 303 == client.post("/settings", data=fields).status_code
+    with shop.looking() as unit:
+        assert Settings(False, True, "Europe/Berlin", "Reclaimed parts") == unit.settings
+    assert "settings changed" in client.get("/ledger").text
+
+
+@pytest.mark.parametrize("wrong", [{"zone": "Mars/Olympus"}, {"name": ""}, {"name": "x" * 61}])
+def test_shop_refused(shop: Shop, client: FlaskClient, wrong: dict[str, str]) -> None:
+    """An unknown zone or a missing name is refused, and nothing changes."""
+    fields = {"name": "Reclaimed parts", "zone": "UTC"} | wrong
+    assert 422 == client.post("/settings", data=fields).status_code
+    with shop.looking() as unit:
+        assert Settings() == unit.settings
+
+
+def test_new_section(shop: Shop, client: FlaskClient) -> None:
+    """A section is made with its first slots; more slots go on with the next numbers."""
+    assert 303 == client.post("/settings/sections", data=SECTION).status_code
+    assert 303 == client.post("/settings/sections/LP/slots", data={"count": "2"}).status_code
+    with shop.looking() as unit:
+        assert Section("LP", "Levers", 4, "violet", 2, 11) == unit.get(Section, "LP")
+        assert ["LP10", "LP11"] == [slot.code for slot in unit.find(Slot)][-2:]
+    assert 409 == client.post("/settings/sections", data=SECTION).status_code
+
+
+@pytest.mark.parametrize(
+    "wrong", [{"code": "D1"}, {"code": "ABC"}, {"count": "0"}, {"digits": "x"}, {"colour": "plaid"}, {"section": ""}]
+)
+def test_new_section_refused(shop: Shop, client: FlaskClient, wrong: dict[str, str]) -> None:
+    """What can't be a section is refused whole: no section without its slots."""
+    assert 422 == client.post("/settings/sections", data=SECTION | wrong).status_code
+    with shop.looking() as unit:
+        assert ((), ()) == (unit.find(Section), unit.find(Slot))
+
+
+def test_rack(shop: Shop, client: FlaskClient) -> None:
+    """A rack is put where it stands."""
+    furnish(shop, 1)
+    assert 303 == client.post("/settings/racks/A", data={"aisle": "2", "start": "3.5"}).status_code
+    with shop.looking() as unit:
+        assert Rack("A", 2, 3.5) == unit.get(Rack, "A")
+    assert 422 == client.post("/settings/racks/A", data={"aisle": "2", "start": "nan"}).status_code
+    assert 404 == client.post("/settings/racks/Q", data={"aisle": "2", "start": "1"}).status_code
+
+
+def test_only_the_owner_changes_settings(app: Flask, shop: Shop) -> None:
+    """A helper sees the settings and changes none; a program has no pages."""
+    helper, program = client_of(app, shop, Role.HELPER), client_of(app, shop, Role.PROGRAM)
+    fields = {"name": "Other", "zone": "UTC"}
+    assert (200, 403) == (helper.get("/settings").status_code, helper.post("/settings", data=fields).status_code)
+    assert 403 == helper.post("/settings/sections", data=SECTION).status_code
+    assert 403 == program.get("/").status_code
