@@ -117,7 +117,7 @@ def _check_csrf(known: Visitor) -> None:
     sent = request.headers.get("X-CSRF-Token") or request.form.get("csrf", "")
     origin = request.headers.get("Origin")
     foreign = origin is not None and urlsplit(origin).netloc != request.host
-    if foreign or not secrets.compare_digest(sent, known.csrf):
+    if foreign or not secrets.compare_digest(sent.encode(), known.csrf.encode()):
         raise Problem(403, "csrf", "This page is too old or foreign. Load it again and repeat what you did.")
 
 
