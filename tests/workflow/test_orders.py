@@ -1,0 +1,356 @@
+"""Orders come in once, and again; lines are cancelled, settled, short, found, held and revived."""
+
+from dataclasses import replace
+from datetime import UTC, datetime
+
+import pytest
+from floor import Floor
+
+from labels import slot_code
+from scanflow.domain.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.life import Hold, LineState, NotAllowed
+from scanflow.domain.things import Line, Order
+from scanflow.workflow import orders, stock
+from scanflow.workflow.orders import Outcome
+from scanflow.workflow.ports import Invalid, Missing, Refused
+
+
+def refused(call, *args, **more):
+    """The code of the refusal that the call meets."""
+    with pytest.raises((Refused, Invalid)) as refusal:
+        call(*args, **more)
+    return refusal.value.code
+
+
+def told(floor, order):
+    """(state, hold) of each of an order's lines."""
+    return [(str(line.state), line.hold and str(line.hold)) for line in floor.lines(order)]
+
+
+def test_an_order_is_bound_when_it_arrives():
+    """Each line waits for the stay it names; the order gets the next slip."""
+    floor = Floor("D001", "D002")
+    order = floor.order("1", "D001", "D002")
+    assert [floor.stay("D001").id, floor.stay("D002").id] == [line.stay for line in floor.lines(order)]
+    assert ([("waiting", None)] * 2, 1) == (told(floor, order), order.slip)
+
+
+HELD = {
+    "not a code": "unknown_code",
+    "D999": "unknown_code",
+    "D001-09": "unknown_code",
+    "D003": "slot_free",
+}
+
+
+@pytest.mark.parametrize("reference", HELD)
+def test_what_names_no_thing_is_held_and_not_lost(reference):
+    """A line that can't be bound stays in its order, unbound, with the reason."""
+    floor = Floor("D001")
+    assert [("unbound", HELD[reference])] == told(floor, floor.order("1", IncomingLine(reference)))
+
+
+def test_a_bad_row_is_held_whatever_it_names():
+    """A row that could not be read keeps its words for a person."""
+    floor = Floor("D001")
+    order = floor.order("1", IncomingLine("D001", bad="No title."), IncomingLine("?", bad="No code."))
+    assert [("unbound", "bad_row")] * 2 == told(floor, order)
+
+
+def test_a_turn_that_the_slot_never_had_is_unknown():
+    """A reference of a turn to come binds nothing."""
+    floor = Floor("D001")
+    line = floor.lines(floor.order("1", IncomingLine(slot_code.reference("D001", 2))))[0]
+    assert None is line.stay
+
+
+def test_a_bare_code_from_before_the_thing_was_put_away_is_stale():
+    """Dates tell that a bare code means an earlier thing of its slot."""
+    floor = Floor("D001")
+    order = floor.order("1", IncomingLine("D001"), ordered_at="2026-03-01")
+    assert [("unbound", "stale_code")] == told(floor, order)
+
+
+def test_one_thing_is_sold_once():
+    """The second order of a thing is told which order has it, and so it is after the thing has left."""
+    floor = Floor("D001")
+    floor.order("A", "D001")
+    line = floor.lines(floor.order("B", "D001"))[0]
+    assert (Hold.ALREADY_SOLD, "Order A has it.") == (line.hold, line.why)
+    floor.pick("D001")
+    floor.parcel(floor.unit.find(Order, number="A")[0])
+    floor.pack("D001")
+    line = floor.lines(floor.order("C", IncomingLine(slot_code.reference("D001", 1))))[0]
+    assert (Hold.ALREADY_SOLD, "It has left with order A.") == (line.hold, line.why)
+
+
+def test_a_withdrawn_thing_is_held():
+    """A reference to what was taken out of stock says so."""
+    floor = Floor("D001")
+    stock.withdraw(floor.unit, floor.stay("D001").id, "bent")
+    assert [("unbound", "withdrawn")] == told(floor, floor.order("1", "D001"))
+
+
+def test_an_old_reference_finds_a_moved_thing():
+    """The reference names the item: after a move it is bound to the item's present stay."""
+    floor = Floor("D001")
+    new = stock.move(floor.unit, floor.stay("D001").id, "D004")
+    assert new.id == floor.lines(floor.order("1", "D001"))[0].stay
+
+
+@pytest.mark.parametrize("field", ["ordered_at", "ship_by"])
+@pytest.mark.parametrize("text", ["soon", "2026-13-01", "0001-01-01T00:00:00+23:59"])
+def test_a_time_that_is_none_is_refused(field, text):
+    """A wrong time is a wrong field."""
+    with pytest.raises(Invalid) as refusal:
+        Floor("D001").order("1", "D001", **{field: text})
+    assert (f"/{field}", "bad_time") == (refusal.value.pointer, refusal.value.code)
+
+
+def test_times_are_in_the_shops_zone_where_they_bring_none():
+    """A date means the end of that day in the shop; an offset is kept to."""
+    floor = Floor("D001")
+    floor.unit.set_settings(replace(floor.unit.settings, zone="Europe/Berlin"))
+    order = floor.order("1", "D001", ordered_at="2026-03-02T12:00:00-05:00", ship_by="2026-03-05")
+    assert datetime(2026, 3, 2, 17, tzinfo=UTC) == order.ordered_at
+    assert datetime(2026, 3, 5, 22, 59, 59, tzinfo=UTC) == order.ship_by
+
+
+A1 = IncomingLine(slot_code.reference("D001", 1), "thing of D001")
+A2 = IncomingLine("D002", "thing of D002")
+
+
+def received(*lines, floor=None, **more):
+    """The floor and the order after it arrived as A1 and A2, and then again with these lines."""
+    floor = floor or Floor("D001", "D002", "D003")
+    order, _ = orders.receive(floor.unit, IncomingOrder("1", lines=(A1, A2)))
+    again, outcome = orders.receive(floor.unit, IncomingOrder("1", lines=lines, **more))
+    assert order.id == again.id
+    return floor, order, outcome
+
+
+def test_the_same_again_changes_nothing():
+    """An order sent twice is one order; its lines may come in another order."""
+    floor, order, outcome = received(A2, A1)
+    assert (Outcome.UNCHANGED, [("waiting", None)] * 2) == (outcome, told(floor, order))
+    assert ["order received"] == [kind for kind, _ in floor.unit.ledger if kind.startswith("order")]
+
+
+def test_numbers_are_unique_within_their_channel_only():
+    """The same number of another channel is another order."""
+    floor = Floor("D001", "D002")
+    assert floor.order("1", "D001").id != floor.order("1", "D002", channel="fair").id
+
+
+def test_a_new_line_is_bound():
+    """What a later version adds is bound as if it had come at once, after the others."""
+    floor, order, outcome = received(A1, A2, IncomingLine("D003"))
+    assert (Outcome.CHANGED, [1, 2, 3]) == (outcome, [line.position for line in floor.lines(order)])
+    assert floor.stay("D003").id == floor.lines(order)[2].stay
+
+
+def test_an_absent_line_is_held_once():
+    """What a later version lacks is held; when a person has settled it, the same version holds it no more."""
+    floor, order, outcome = received(A1)
+    assert (Outcome.CHANGED, [("waiting", None), ("waiting", "not_in_file")]) == (outcome, told(floor, order))
+    orders.settle(floor.unit, floor.line("D002").id)
+    assert Outcome.UNCHANGED is orders.receive(floor.unit, IncomingOrder("1", lines=(A1,)))[1]
+
+
+def test_an_absent_line_that_comes_back_and_goes_again_is_held_again():
+    """Each time a line falls out of the order a person is asked."""
+    floor, order, _ = received(A1)
+    orders.settle(floor.unit, floor.line("D002").id)
+    orders.receive(floor.unit, IncomingOrder("1", lines=(A1, A2)))
+    orders.receive(floor.unit, IncomingOrder("1", lines=(A1,)))
+    assert ("waiting", "not_in_file") == told(floor, order)[1]
+
+
+@pytest.mark.parametrize(("picked", "hold"), [(False, "doubtful"), (True, "changed_after_pick")])
+def test_a_changed_line_is_held(picked, hold):
+    """Other words for a line hold it, with another name once its thing was picked."""
+    floor = Floor("D001")
+    order = floor.order("1", A1)
+    if picked:
+        floor.pick("D001")
+    orders.receive(floor.unit, IncomingOrder("1", lines=(replace(A1, title="brass bell"),)))
+    line = floor.lines(order)[0]
+    assert (hold, "brass bell") == (line.hold, line.title)
+
+
+def test_a_cancelled_line_is_not_held_by_a_later_version():
+    """What is over stays over, though its new words are kept."""
+    floor = Floor("D001")
+    order = floor.order("1", A1)
+    orders.cancel(floor.unit, order.id)
+    orders.receive(floor.unit, IncomingOrder("1", lines=(replace(A1, title="brass bell"),)))
+    assert [("cancelled", None)] == told(floor, order)
+
+
+def test_new_times_are_taken_over_and_missing_ones_kept():
+    """A later version may bring times; it takes none away."""
+    floor, order, outcome = received(A1, A2, ship_by="2026-03-05")
+    assert Outcome.CHANGED is outcome
+    assert Outcome.UNCHANGED is orders.receive(floor.unit, IncomingOrder("1", lines=(A1, A2)))[1]
+    assert datetime(2026, 3, 5, 23, 59, 59, tzinfo=UTC) == floor.unit.get(Order, order.id).ship_by
+
+
+def test_cancelling_ends_what_waits_and_holds_what_is_packed():
+    """A packed thing must come out by a scan before its line is cancelled."""
+    floor = Floor("D001", "D002", scan_at_bin=False)
+    order = floor.order("1", "D001", "D002")
+    floor.parcel(order)
+    floor.pack("D001")
+    orders.cancel(floor.unit, order.id)
+    assert [("packed", "cancelled_in_box"), ("cancelled", None)] == told(floor, order)
+    floor.scan("table", "D001", take_out=True)
+    assert [("cancelled", None)] * 2 == told(floor, order)
+
+
+def test_one_line_is_cancelled_alone():
+    """With a line named, the others go on."""
+    floor = Floor("D001", "D002")
+    order = floor.order("1", "D001", "D002")
+    orders.cancel(floor.unit, order.id, floor.line("D002").id)
+    assert [("waiting", None), ("cancelled", None)] == told(floor, order)
+
+
+def test_an_unbound_line_is_cancelled_with_its_hold():
+    """Cancelling settles what was held."""
+    floor = Floor()
+    order = floor.order("1", IncomingLine("D001"))
+    orders.cancel(floor.unit, order.id)
+    assert [("cancelled", None)] == told(floor, order)
+
+
+def test_what_has_left_is_not_cancelled():
+    """A released order can't be cancelled, nor can a line that it does not have."""
+    floor = Floor("D001")
+    order = floor.release("1", "D001")
+    assert "already_released" == refused(orders.cancel, floor.unit, order.id)
+    assert "unknown_line" == refused(orders.cancel, floor.unit, order.id, "none")
+
+
+def test_cancelling_twice_changes_nothing():
+    """A cancelled order is answered as it stands."""
+    floor = Floor("D001")
+    order = floor.order("1", "D001")
+    orders.cancel(floor.unit, order.id)
+    entries = len(floor.unit.ledger)
+    orders.cancel(floor.unit, order.id)
+    assert entries == len(floor.unit.ledger)
+
+
+def test_settling_takes_the_hold_away():
+    """A person decides that it is this thing."""
+    floor = Floor("D001")
+    order = floor.order("1", IncomingLine("D001", "brass bell"))
+    orders.settle(floor.unit, floor.lines(order)[0].id)
+    assert [("waiting", None)] == told(floor, order)
+
+
+@pytest.mark.parametrize("state", ["unbound", "waiting", "picked", "short"])
+def test_settling_on_another_thing_binds_the_line_to_it(state):
+    """From wherever the line stands it waits for the other thing, on no round."""
+    floor = Floor("D001", "D002")
+    order = floor.order("1", IncomingLine("?") if state == "unbound" else "D001")
+    line = floor.lines(order)[0]
+    if state == "picked":
+        floor.pick("D001")
+    if state == "short":
+        orders.short(floor.unit, line.id)
+    line = orders.settle(floor.unit, line.id, floor.stay("D002").id)
+    assert ("waiting", floor.stay("D002").id, None, None) == (str(line.state), line.stay, line.round, line.hold)
+
+
+def test_settling_needs_a_thing_that_is_there_and_free():
+    """Nothing named, an unknown stay, one that left, and one that another order wants are refused."""
+    floor = Floor("D001", "D002")
+    line = floor.lines(floor.order("1", IncomingLine("?")))[0].id
+    floor.order("2", "D002")
+    stock.withdraw(floor.unit, floor.stay("D001").id, "bent")
+    assert "required" == refused(orders.settle, floor.unit, line)
+    assert "unknown_stay" == refused(orders.settle, floor.unit, line, "none")
+    assert "not_in_stock" == refused(orders.settle, floor.unit, line, floor.stay("D001").id)
+    assert "has_live_line" == refused(orders.settle, floor.unit, line, floor.stay("D002").id)
+
+
+def test_what_is_in_the_box_is_not_settled_away():
+    """A packed thing comes out by a scan before its line means another; a cancelled one before all else."""
+    floor = Floor("D001", "D002", "D003", scan_at_bin=False)
+    order = floor.order("1", "D001", "D002")
+    floor.parcel(order)
+    floor.pack("D001")
+    line = floor.line("D001").id
+    assert "still_in_box" == refused(orders.settle, floor.unit, line, floor.stay("D003").id)
+    orders.cancel(floor.unit, order.id, line)
+    assert "still_in_box" == refused(orders.settle, floor.unit, line)
+    assert "still_in_box" == refused(orders.hold, floor.unit, line, "not this")
+
+
+def test_short_and_found():
+    """A missing thing waits again once it turns up; what is not missing can't turn up."""
+    floor = Floor("D001")
+    floor.order("1", "D001")
+    line = floor.line("D001").id
+    assert LineState.SHORT is orders.short(floor.unit, line, "not there").state
+    assert LineState.WAITING is orders.found(floor.unit, line).state
+    with pytest.raises(NotAllowed):
+        orders.found(floor.unit, line)
+
+
+def test_not_this_thing_holds_the_line():
+    """A doubt at the bin holds the line with its words; what is over can't be held."""
+    floor = Floor("D001")
+    order = floor.order("1", "D001")
+    line = orders.hold(floor.unit, floor.line("D001").id, "Other colour.")
+    assert (Hold.SUSPECT, "Other colour.") == (line.hold, line.why)
+    orders.cancel(floor.unit, order.id)
+    assert "not_allowed" == refused(orders.hold, floor.unit, line.id, "again")
+
+
+def test_a_cancelled_line_is_revived_where_its_thing_is_now():
+    """The line waits again for its item, which may have moved meanwhile."""
+    floor = Floor("D001")
+    order = floor.order("1", "D001")
+    orders.cancel(floor.unit, order.id)
+    new = stock.move(floor.unit, floor.stay("D001").id, "D004")
+    line = orders.revive(floor.unit, floor.lines(order)[0].id)
+    assert (LineState.WAITING, new.id) == (line.state, line.stay)
+
+
+def test_reviving_needs_the_thing():
+    """What another order took, what left and what was never bound stays cancelled; a live line is revived already."""
+    floor = Floor("D001", "D002")
+    order = floor.order("1", "D001", "D002", IncomingLine("?"))
+    orders.cancel(floor.unit, order.id)
+    floor.order("2", "D001")
+    stock.withdraw(floor.unit, floor.stay("D002").id, "bent")
+    one, two, unbound = floor.lines(order)
+    assert "has_live_line" == refused(orders.revive, floor.unit, one.id)
+    assert "not_in_stock" == refused(orders.revive, floor.unit, two.id)
+    assert "not_allowed" == refused(orders.revive, floor.unit, unbound.id)
+    with pytest.raises(NotAllowed):
+        orders.revive(floor.unit, floor.line("D001").id)
+
+
+@pytest.mark.parametrize("call", [orders.short, orders.found, orders.revive, orders.settle, orders.cancel])
+def test_what_does_not_exist_is_missing(call):
+    """A call about an unknown line or order says that there is none."""
+    with pytest.raises(Missing):
+        call(Floor().unit, "none")
+
+
+def test_every_change_is_in_the_ledger():
+    """What a person decides is recorded with the line it is about."""
+    floor = Floor("D001")
+    order = floor.order("1", "D001")
+    line = floor.line("D001").id
+    orders.short(floor.unit, line, "gone")
+    orders.found(floor.unit, line)
+    orders.hold(floor.unit, line, "hm")
+    orders.settle(floor.unit, line)
+    orders.cancel(floor.unit, order.id)
+    orders.revive(floor.unit, line)
+    assert ["short", "found", "held", "settled", "cancelled", "revived"] == [k for k, _ in floor.unit.ledger[-6:]]
+    assert line == floor.unit.get(Line, line).id

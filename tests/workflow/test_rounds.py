@@ -1,0 +1,84 @@
+"""One walk through the room for the orders that wait."""
+
+import pytest
+from floor import Floor
+
+from scanflow.domain.life import NotAllowed, RoundState
+from scanflow.domain.things import Line, Stop
+from scanflow.workflow import orders, rounds
+from scanflow.workflow.ports import Invalid, Missing
+from scanflow.workflow.rounds import LeftOut
+
+
+def test_a_round_takes_all_that_wait_each_order_in_its_basket():
+    """Without orders named, all waiting lines get a stop, and each order a basket, the most urgent first."""
+    floor = Floor("D001", "D003", "D005")
+    floor.order("1", "D001", "D005", ship_by="2026-03-09")
+    floor.order("2", "D003", ship_by="2026-03-03")
+    walk = floor.round()
+    stops = floor.unit.find(Stop, round=walk.id)
+    assert ["A-1-1", "A-1-2", "A-1-3"] == sorted(stop.bin for stop in stops)
+    assert [2, 1, 2] == [floor.line(code).basket for code in ("D001", "D003", "D005")]
+
+
+def test_stops_stand_in_the_order_to_walk():
+    """Along the rack the bins come one after the other, there or back."""
+    floor = Floor("D001", "D003", "D005")
+    floor.order("1", "D003", "D005", "D001")
+    bins = [stop.bin for stop in floor.unit.find(Stop, round=floor.round().id)]
+    assert sorted(bins) in (bins, bins[::-1])
+
+
+def test_a_thing_seen_in_another_bin_is_walked_to_there():
+    """The stop is at the bin where the card was seen last."""
+    floor = Floor("D001")
+    floor.order("1", "D001")
+    floor.scan("shelf", "D001", bin="A-1-3")
+    assert ["A-1-3"] == [stop.bin for stop in floor.unit.find(Stop, round=floor.round().id)]
+
+
+def test_who_is_left_out_and_why():
+    """Held orders, orders on an open round and those with nothing waiting stay behind, and a round for them is over."""
+    floor = Floor("D001", "D002", "D003")
+    held, walking, done = (floor.order(str(n), f"D00{n}") for n in (1, 2, 3))
+    floor.pick("D003")
+    orders.hold(floor.unit, floor.line("D001").id, "hm")
+    floor.round(walking)
+    walk, left_out = rounds.open_round(floor.unit, [held.id, walking.id, done.id])
+    assert (LeftOut(held.id, "held"), LeftOut(walking.id, "on_round"), LeftOut(done.id, "not_waiting")) == left_out
+    assert RoundState.CLOSED is walk.state
+
+
+def test_what_was_not_picked_waits_for_another_round():
+    """After a round is closed its lines may go on the next."""
+    floor = Floor("D001")
+    floor.order("1", "D001")
+    first = floor.round()
+    rounds.close_round(floor.unit, first.id)
+    second = floor.round()
+    assert (RoundState.OPEN, second.id) == (second.state, floor.line("D001").round)
+
+
+def test_a_round_is_closed_once():
+    """A closed round can't be closed, an unknown one is missing, and a round needs orders that exist."""
+    floor = Floor("D001")
+    floor.order("1", "D001")
+    walk = floor.round()
+    rounds.close_round(floor.unit, walk.id)
+    with pytest.raises(NotAllowed):
+        rounds.close_round(floor.unit, walk.id)
+    with pytest.raises(Missing):
+        rounds.close_round(floor.unit, "none")
+    with pytest.raises(Invalid) as refusal:
+        rounds.open_round(floor.unit, ["none"])
+    assert ("/orders/0", "unknown_order") == (refusal.value.pointer, refusal.value.code)
+
+
+def test_only_waiting_lines_of_an_order_get_a_stop():
+    """What is picked already keeps its basket and gets no second stop."""
+    floor = Floor("D001", "D002")
+    order = floor.order("1", "D001", "D002")
+    floor.pick("D001")
+    walk = floor.round(order)
+    assert [floor.line("D002").id] == [stop.line for stop in floor.unit.find(Stop, round=walk.id)]
+    assert 2 == len(floor.unit.find(Line, order=order.id))
