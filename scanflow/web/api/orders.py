@@ -8,16 +8,15 @@ from flask import Blueprint, Response
 
 from scanflow.domain.derive import OrderState
 from scanflow.domain.incoming import IncomingLine, IncomingOrder
-from scanflow.domain.things import Order, Section
-from scanflow.exchange import csv_table, mapping, orders_csv
+from scanflow.domain.things import Order
 from scanflow.shop import Reply
-from scanflow.storage import mappings, views
+from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.api import checking, paging, render
 from scanflow.web.api.contract import MANAGERS, STAFF, call, digest, do, look
 from scanflow.web.visitors import shop
 from scanflow.workflow import order_file, orders
-from scanflow.workflow.ports import Invalid, must
+from scanflow.workflow.ports import must
 
 blueprint = Blueprint("api_orders", __name__)
 
@@ -40,7 +39,7 @@ def create(body: dict[str, Any]) -> Response:
 def load() -> Response:
     """Loads a file of orders, all of it or, where it can't be read, nothing."""
     fields, content = checking.form("OrderFile", "file")
-    parsed = _parse(content, fields.get("mapping"))
+    parsed = shop().read_orders(content, fields.get("mapping"))
     unread = [order_file.RefusedRow(row.row, row.code, row.text) for row in parsed.refused]
 
     def work(unit: SqlUnit) -> Reply:
@@ -56,27 +55,6 @@ def load() -> Response:
         return Reply(200, body)
 
     return do(work, digest(fields, content).encode())
-
-
-def _parse(content: bytes, name: str | None) -> orders_csv.Parsed:
-    """By the mapping of that name; without one by the mapping remembered for these columns, or by a guess."""
-    try:
-        table = csv_table.read_table(content)
-    except csv_table.FileError as error:
-        raise Invalid("/file", "bad_file", str(error)) from error
-    with shop().looking() as unit:
-        if name is None:
-            stored = mappings.by_signature(unit.connection, mapping.signature(table.headers))
-        else:
-            stored = mappings.load(unit.connection, name)
-            if stored is None:
-                raise Invalid("/mapping", "unknown_mapping", f"There is no mapping {name}.")
-        digits = {section.code: section.digits for section in unit.find(Section)}
-    try:
-        chosen = mapping.ColumnMapping.from_json(stored) if stored else mapping.guess(table, digits)
-        return orders_csv.orders(table, chosen)
-    except mapping.MappingError as error:
-        raise Invalid("/file" if name is None else "/mapping", "bad_columns", str(error)) from error
 
 
 @call(blueprint, "GET", "/api/orders", roles=STAFF, query="OrderQuery", answers={200: "Orders"})
