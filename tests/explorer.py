@@ -6,7 +6,8 @@ dropped parcels, nor scans that nobody can undo. What is asked of every step sta
 
 from __future__ import annotations
 
-from collections import Counter, deque
+import zlib
+from collections import deque
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from typing import Any
@@ -21,6 +22,7 @@ from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Slot, 
 from scanflow.workflow import orders, parcels, rounds, scans, stock
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
+A_WHILE = 200
 LATER = "2026-03-02T11:00:00Z"
 
 
@@ -60,11 +62,11 @@ class Event:
 
 @dataclass
 class Explored:
-    """What was found: successors by state, the answers counted, and the first break of a property."""
+    """What was found: successors by state, what each call said in turn, and the first break of a property."""
 
     successors: list[set[int]] = field(default_factory=list)
     rooms: list[Memory] = field(default_factory=list)
-    answers: Counter[tuple[str, str]] = field(default_factory=Counter)
+    said: list[tuple[str, str]] = field(default_factory=list)
     broken: str | None = None
     path: tuple[str, ...] = ()
 
@@ -74,7 +76,13 @@ class Explored:
 
     @property
     def steps(self) -> int:
-        return sum(self.answers.values())
+        return len(self.said)
+
+    @property
+    def print(self) -> str:
+        """Eight digits that change with any state, step or answer."""
+        told = repr((self.said, [sorted(nexts) for nexts in self.successors]))
+        return f"{zlib.crc32(told.encode()):08x}"
 
     def stuck(self, goal: Callable[[Memory], bool]) -> int:
         """The number of states from which no state of the goal can be reached."""
@@ -92,8 +100,11 @@ class Explored:
         return self.states - len(reached)
 
 
-def explore(room: Room, most: int = 10**9) -> Explored:
-    """All states of a room and all answers, or as far as the first broken property, or `most` states."""
+def explore(room: Room, sound: Explored | None = None) -> Explored:
+    """All states of a room, or as far as the first broken property.
+
+    Beside a `sound` exploration of the same room it ends a while after the first call that says something else.
+    """
     found = Explored()
     start = prune(room, room.start())
     numbers: dict[Any, int] = {canonical(room, start): 0}
@@ -101,14 +112,17 @@ def explore(room: Room, most: int = 10**9) -> Explored:
     proved = [boxed(start)]
     came: list[tuple[int, str]] = [(0, "")]
     todo = deque([0])
-    while todo and found.states <= most:
+    last: int | None = None
+    while todo and (last is None or found.steps < last):
         here = todo.popleft()
         nexts: set[int] = set()
         found.successors.append(nexts)
         before = found.rooms[here]
         for event in events(room, before):
             after, answer, said = attempt(before, event)
-            found.answers[event.kind, said] += 1
+            found.said.append((event.kind, str(said)))
+            if last is None and sound and found.said[-1:] != sound.said[found.steps - 1 : found.steps]:
+                last = found.steps + A_WHILE
             change = Change(before, after, event, answer, said, proved[here])
             broken = broken_by(change)
             if broken:

@@ -86,30 +86,20 @@ ALL = ("D001", "D002", "D003")
 
 DAY = Room(
     room(spare=False),
-    kinds("put away,open round,close round,bin,table,take out,tray,open parcel,close parcel,cancel order"),
+    kinds("put away,open round,close round,bin,table,take out,tray,open parcel,set aside,close parcel,cancel order"),
     items=4,
 )
 
 ROOMS: dict[str, Room] = {
+    "unread": Room(
+        room(picked=ALL),
+        kinds("unread,open parcel"),
+        tables=("main",),
+        unread=NO_CARDS,
+    ),
     "walk": Room(
         room(picked=("D001",), packed=("D001",)),
         kinds("open round,close round,bin,late,short,found"),
-    ),
-    "table": Room(
-        room(picked=ALL),
-        kinds("table,take out,open parcel,close parcel,cancel order,tray"),
-        tables=("main",),
-    ),
-    "straight": Room(
-        room(STRAIGHT),
-        kinds("table,short,found,undo,settings,open parcel,close parcel"),
-        tables=("main",),
-        joined=False,
-    ),
-    "parcels": Room(
-        room(picked=ALL, packed=("D001",), spare=False),
-        kinds("table,slip,close part,set aside,reopen,cancel order"),
-        tables=("main",),
     ),
     "stock": Room(
         room(spare=False),
@@ -117,22 +107,18 @@ ROOMS: dict[str, Room] = {
         items=4,
         tables=("main",),
     ),
-    "lost": Room(
-        room(picked=ALL, packed=("D001",), spare=False),
-        kinds("lose card,tray,table,shelf,close part,reopen"),
+    "versions": Room(
+        room(ordered=False),
+        kinds("receive,settle"),
         tables=("main",),
+        versions=(FIRST, FIRST_CHANGED, SECOND_TWICE),
+        joined=False,
     ),
-    "unread": Room(
-        room(picked=ALL),
-        kinds("unread,open parcel"),
+    "file": Room(
+        room(ordered=False),
+        kinds("receive,settle,cancel line,revive"),
         tables=("main",),
-        unread=NO_CARDS,
-    ),
-    "move": Room(
-        room(picked=ALL),
-        kinds("move,table,shelf,open parcel"),
-        turns=1,
-        tables=("main",),
+        versions=(FIRST, SECOND_TWICE),
         joined=False,
     ),
     "reuse": Room(
@@ -141,29 +127,10 @@ ROOMS: dict[str, Room] = {
         items=4,
         tables=("main",),
     ),
-    "holds": Room(
+    "parcels": Room(
         room(picked=ALL, packed=("D001",), spare=False),
-        kinds("hold,settle,cancel line,revive,table,take out,shelf"),
+        kinds("table,slip,close part,set aside,reopen,cancel order"),
         tables=("main",),
-    ),
-    "settle": Room(
-        room(picked=("D001", "D002"), packed=("D001",)),
-        kinds("settle on,short,cancel line,close part"),
-        tables=("main",),
-        joined=False,
-    ),
-    "undo": Room(
-        room(picked=("D003",)),
-        kinds("open round,bin,table,undo,open parcel"),
-        tables=("main",),
-        joined=False,
-    ),
-    "file": Room(
-        room(picked=("D001", "D002"), packed=("D001",)),
-        kinds("receive,table,settle"),
-        tables=("main",),
-        versions=(FIRST, FIRST_CHANGED, SECOND_TWICE),
-        joined=False,
     ),
     "beeps": Room(
         room(picked=ALL, packed=("D001",), spare=False),
@@ -171,5 +138,45 @@ ROOMS: dict[str, Room] = {
         tables=("main",),
         joined=False,
         beeps=True,
+    ),
+    "lost": Room(
+        room(picked=ALL, packed=("D001",), spare=False),
+        kinds("lose card,tray,table,shelf,close part,reopen"),
+        tables=("main",),
+    ),
+    "undo": Room(
+        room(picked=("D003",)),
+        kinds("open round,bin,table,undo,open parcel"),
+        tables=("main",),
+        joined=False,
+    ),
+    "straight": Room(
+        room(STRAIGHT),
+        kinds("table,short,found,undo,settings,open parcel,close parcel"),
+        tables=("main",),
+        joined=False,
+    ),
+    "settle": Room(
+        room(picked=("D001", "D002"), packed=("D001",)),
+        kinds("settle on,short,cancel line,close part"),
+        tables=("main",),
+        joined=False,
+    ),
+    "table": Room(
+        room(picked=ALL),
+        kinds("table,take out,open parcel,close parcel,cancel order,tray"),
+        tables=("main",),
+    ),
+    "holds": Room(
+        room(picked=ALL, packed=("D001",), spare=False),
+        kinds("hold,settle,cancel line,revive,table,take out,shelf"),
+        tables=("main",),
+    ),
+    "move": Room(
+        room(picked=ALL),
+        kinds("move,table,shelf,open parcel"),
+        turns=1,
+        tables=("main",),
+        joined=False,
     ),
 }

@@ -27,5 +27,5 @@ def test_instants(text, zone, wanted):
 @pytest.mark.parametrize("text", ["soon", "2026-02-30", "12:00", "2026-03-02T25:00:00Z"])
 def test_what_is_no_time_is_an_error(text):
     """Words and impossible dates are not guessed at."""
-    with pytest.raises(ValueError, match="."):
+    with pytest.raises(ValueError):
         instant(text, "UTC")
