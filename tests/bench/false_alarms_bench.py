@@ -1,4 +1,4 @@
-"""Prints how often honest days are answered with a refusal or a hold: `python -m tests.bench false_alarms`.
+"""Prints how often honest days are answered with a refusal or a hold: `python tests/bench false_alarms`.
 
 Goals: right cards refused at most 0.1 % of scans, honest lines held at most 1 % of lines; no line bound to another
 thing. Some days are lived over SQLite too, answer by answer the same.
@@ -12,10 +12,11 @@ from math import exp, lgamma, log, log1p
 from tempfile import TemporaryDirectory
 from time import perf_counter
 
+from honest_days import Shop, settings_of
+from honest_stock import OPENING, Habits, Tally
+from rooms import DatabaseRoom, MemoryRoom
+
 from scanflow.storage.database import Database
-from tests.bench.honest_days import Shop, settings_of
-from tests.bench.honest_stock import OPENING, Habits, Tally
-from tests.bench.rooms import DatabaseRoom, MemoryRoom
 
 SHOPS, DAYS = 400, 25
 DATABASE_SHOPS = 12

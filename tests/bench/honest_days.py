@@ -5,14 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import timedelta
 
+from honest_orders import OrderPeople, Sale
+from honest_stock import Habits, Thing
+from rooms import Room
+
 from labels import slot_code
 from scanflow.domain.life import LineState, ParcelState
 from scanflow.domain.things import Line, Order, Parcel, Round, Station, Stop
 from scanflow.workflow import orders, parcels, rounds
 from scanflow.workflow.ports import Settings
-from tests.bench.honest_orders import OrderPeople, Sale
-from tests.bench.honest_stock import Habits, Thing
-from tests.bench.rooms import Room
 
 
 def settings_of(seed: int) -> Settings:

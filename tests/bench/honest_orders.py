@@ -7,13 +7,14 @@ import io
 from dataclasses import dataclass, replace
 from datetime import datetime
 
+from honest_stock import StockPeople, Thing
+
 from scanflow.domain.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.life import Hold, LineState
 from scanflow.domain.things import Line, Order
 from scanflow.exchange import mapping, orders_csv
 from scanflow.exchange.csv_table import read_table
 from scanflow.workflow import order_file, orders
-from tests.bench.honest_stock import StockPeople, Thing
 
 HEADER = ("number", "channel", "ordered_at", "ship_by", "reference", "title", "listing")
 ENDED = (LineState.RELEASED, LineState.CANCELLED)

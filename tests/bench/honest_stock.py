@@ -9,13 +9,14 @@ from datetime import datetime, timedelta
 from random import Random
 from typing import Any, TypeVar
 
+import titles
+from rooms import Room
+
 from labels import slot_code
 from scanflow.domain.life import LineState, NotAllowed
 from scanflow.domain.things import Line, Slot, Station, Stay
 from scanflow.workflow import scans, stock
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit
-from tests.bench import titles
-from tests.bench.rooms import Room
 
 T = TypeVar("T")
 OPENING = datetime.fromisoformat("2026-03-02T08:00:00+00:00")

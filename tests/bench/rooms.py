@@ -6,9 +6,10 @@ from collections.abc import Callable
 from datetime import datetime
 from typing import Protocol, TypeVar
 
+from memory import Memory
+
 from scanflow.storage.database import Database
 from scanflow.workflow.ports import Settings, Unit
-from tests.memory import Memory
 
 T = TypeVar("T")
 

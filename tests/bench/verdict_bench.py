@@ -1,8 +1,8 @@
-"""Prints the time of a verdict over HTTP as a ratio to a bare durable insert: `python -m tests.bench verdict`.
+"""Prints the time of a verdict over HTTP as a ratio to a bare durable insert: `python tests/bench verdict`.
 
 Both stand behind the same server in its own process and are asked in turns, block by block, over kept connections.
 Goals: ratio of medians at most 1.5, of 99th percentiles at most 2; medians at 10^5 slots at most 1.2 of those at 10^3.
-`python -m tests.bench.verdict_bench FILE` writes a profile of the server's side instead.
+`python tests/bench/verdict_bench.py FILE` writes a profile of the server's side instead.
 """
 
 from __future__ import annotations
@@ -22,11 +22,14 @@ from statistics import median, quantiles
 from tempfile import TemporaryDirectory
 from time import perf_counter
 
+from filled_shop import fill
+
+from labels.slot_code import slip_text
 from scanflow.shop import Shop
 from scanflow.storage.access import Role
 from scanflow.storage.database import Database
-from tests.bench.filled_shop import fill
 
+SERVER = Path(__file__).with_name("verdict_server.py")
 SIZES = (1_000, 100_000)
 ROUNDS = 4
 ORDERS = {1: 100, 4: 25}
@@ -109,8 +112,6 @@ class Packer:
 
 def prepare(folder: Path, slots: int, orders: int) -> tuple[str, list[tuple[str, list[str]]]]:
     """A filled database in the folder; a token, and the slip and cards of each waiting order."""
-    from labels.slot_code import slip_text
-
     shop = Shop(Database(f"sqlite:///{folder}/shop.db"))
     cards = fill(shop.database, slots, orders)
     token = shop.token("bench", Role.PROGRAM)
@@ -120,7 +121,7 @@ def prepare(folder: Path, slots: int, orders: int) -> tuple[str, list[tuple[str,
 
 @contextmanager
 def serving(folder: Path, *more: str) -> Iterator[int]:
-    command = [sys.executable, "-m", "tests.bench.verdict_server", str(folder), *more]
+    command = [sys.executable, str(SERVER), str(folder), *more]
     process = subprocess.Popen(command, stdout=subprocess.PIPE, text=True)
     try:
         assert process.stdout is not None

@@ -1,4 +1,4 @@
-"""The service and a bare durable insert behind one server: `python -m tests.bench.verdict_server FOLDER [PROFILE]`.
+"""The service and a bare durable insert behind one server: `python tests/bench/verdict_server.py FOLDER [PROFILE]`.
 
 The folder holds `shop.db`; `bare.db` is made. Prints the port. With PROFILE, a file, the worker threads are profiled.
 """

@@ -1,0 +1,234 @@
+"""Prints how many actions a day of ten orders takes at the pages: `python tests/bench actions`.
+
+An action is a scan, a key press (a chord counts once) or a tap. Letters of titles are counted apart: they are typed in
+any case. A wrong card at the table and its correction are part of the day. Beside it stands the least that would do.
+"""
+
+from __future__ import annotations
+
+import shutil
+from collections import Counter
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+from live_shop import type_fast
+from playwright.sync_api import Locator, Page, sync_playwright
+from verdict_bench import serving
+
+from labels import slot_code
+from scanflow.domain.life import LineState
+from scanflow.domain.things import Line, Order, Stay, Stop
+from scanflow.shop import Shop
+from scanflow.storage import access
+from scanflow.storage.access import Role, Visitor
+from scanflow.storage.database import Database
+from scanflow.web.visitors import COOKIE
+from scanflow.workflow import stock
+from scanflow.workflow.ports import Unit
+
+OWNER = Visitor("owner", Role.OWNER)
+ORDERS = (1, 1, 1, 1, 1, 2, 2, 2, 2, 3)
+"""Things of each order."""
+TITLES = ("Rear derailleur", "Leather saddle", "Dynamo lamp", "Crank set", "Front wheel", "Quill stem", "Bell")
+ARGUMENTS = ["--no-sandbox", "--disable-background-networking", "--disable-gpu"]
+
+
+class Person:
+    """Works at a page by scanner, keyboard and finger; every action is counted under the step of the day."""
+
+    def __init__(self, page: Page) -> None:
+        self.page = page
+        self._keyboard = page.context.new_cdp_session(page)
+        self.step = ""
+        self.counts: dict[str, Counter[str]] = {}
+
+    def begin(self, step: str) -> None:
+        self.step = step
+        self.counts[step] = Counter()
+
+    def _count(self, kind: str, times: int = 1) -> None:
+        self.counts[self.step][kind] += times
+
+    def press(self, keys: str) -> None:
+        self._count("presses")
+        self.page.keyboard.press(keys)
+
+    def access_key(self, letter: str) -> None:
+        """Alt with the letter. Chromium acts on the character, which Playwright's own chords leave out."""
+        self._count("presses")
+        key = {
+            "modifiers": 1,
+            "key": letter,
+            "code": f"Key{letter.upper()}",
+            "windowsVirtualKeyCode": ord(letter.upper()),
+        }
+        for kind, more in (("rawKeyDown", {}), ("char", {"text": letter, "unmodifiedText": letter}), ("keyUp", {})):
+            self._keyboard.send("Input.dispatchKeyEvent", {"type": kind, **key, **more})
+
+    def tap(self, what: Locator) -> None:
+        self._count("taps")
+        what.click()
+
+    def type(self, words: str) -> None:
+        self._count("letters", len(words))
+        self.page.keyboard.type(words)
+
+    def scan_into_page(self, text: str) -> None:
+        self._count("scans")
+        type_fast(self.page, text)
+
+    def scan(self, text: str, wanted: str = "accepted") -> None:
+        """At a station: until the verdict is on the screen."""
+        with self.page.expect_response("**/api/scans") as answered:
+            self.scan_into_page(text)
+        verdict = answered.value.json()
+        if verdict["verdict"] != wanted:
+            raise RuntimeError(f"{text} was {verdict['verdict']}: {verdict['advice']}")
+        self.page.wait_for_selector("dialog.yes" if wanted == "accepted" else "dialog.no")
+
+
+@contextmanager
+def at_a_page() -> Iterator[tuple[Person, Shop, Path]]:
+    """A person before a browser, signed in, the shop, and a folder."""
+    program = shutil.which("chromium") or shutil.which("chromium-browser") or shutil.which("google-chrome")
+    with TemporaryDirectory() as folder, sync_playwright() as playwright:
+        shop = Shop(Database(f"sqlite:///{folder}/shop.db"))
+        shop.act("owner", _build)
+        with serving(Path(folder)) as port:
+            browser = playwright.chromium.launch(executable_path=program, args=ARGUMENTS)
+            page = browser.new_page(base_url=f"http://127.0.0.1:{port}", viewport={"width": 1100, "height": 900})
+            secret = shop.act("owner", lambda unit: access.make_session(unit.connection, OWNER, unit.at))
+            page.context.add_cookies([{"name": COOKIE, "value": secret, "url": f"http://127.0.0.1:{port}"}])
+            page.goto("/")
+            yield Person(page), shop, Path(folder)
+            browser.close()
+        shop.close()
+
+
+def _build(unit: Unit) -> None:
+    stock.add_section(unit, "D", "Parts", 5, "yellow")
+    stock.add_slots(unit, "D", 40)
+
+
+def put_away(person: Person, count: int) -> list[str]:
+    """With each card in hand; the references copied into the listings."""
+    references = []
+    for number in range(1, count + 1):
+        person.access_key("p")
+        person.page.wait_for_selector("#title")
+        person.scan_into_page(slot_code.card_text(slot_code.make("D", number)))
+        person.type(TITLES[number % len(TITLES)])
+        person.press("Enter")
+        person.page.wait_for_url("**/put-away/*")
+        person.access_key("c")
+        references.append(person.page.locator("#reference").inner_text())
+    return references
+
+
+def load_orders(person: Person, folder: Path, references: list[str]) -> None:
+    path = folder / "orders.csv"
+    left = iter(references)
+    rows = [f"B-{n},{next(left)}" for n, things in enumerate(ORDERS, 1) for _ in range(things)]
+    path.write_text("\n".join(["Order number,Reference", *rows]))
+    person.access_key("o")
+    person.page.wait_for_url("**/orders")
+    person.tap(person.page.locator("main a[href='/orders/load']").first)
+    with person.page.expect_file_chooser() as chooser:
+        person.tap(person.page.locator("#file"))
+    person.press("Enter")  # in the system's dialog, on the newest file
+    chooser.value.set_files(path)
+    person.tap(person.page.locator("button.next"))
+    person.page.wait_for_selector("text=Check the file")
+    person.press("Enter")
+    person.page.wait_for_selector("text=The file is loaded")
+
+
+def walk(person: Person, shop: Shop) -> None:
+    person.press("Enter")  # go to today
+    person.page.wait_for_selector("h1:text('Today')")
+    person.tap(person.page.locator("main .next"))
+    person.page.wait_for_url("**/rounds/*")
+    with shop.looking() as unit:
+        lines = [unit.get(Line, stop.line) for stop in unit.find(Stop)]
+        codes = [stay.code for line in lines if line and (stay := unit.get(Stay, line.stay or ""))]
+    for code in codes:
+        person.scan(slot_code.card_text(code))
+    person.page.wait_for_selector("h1:text('All stops are done')")
+    person.page.wait_for_selector("dialog.yes", state="detached")
+    person.press("Enter")
+    person.page.wait_for_url("**/table")
+
+
+def pack(person: Person, shop: Shop) -> list[str]:
+    """Each order's cards; at the second order one of another comes first. The codes whose cards are free now."""
+    codes = _codes(shop)
+    for place, (number, mine) in enumerate(codes.items()):
+        person.tap(person.page.get_by_role("button", name=f"Pack {number}", exact=True))
+        person.page.wait_for_selector("text=order being packed")
+        if place == 1:
+            person.scan(slot_code.card_text(list(codes.values())[2][0]), "refused")
+            person.press("Enter")
+            person.page.wait_for_selector("dialog.no", state="detached")
+        for code in mine:
+            person.scan(slot_code.card_text(code))
+        person.page.wait_for_selector("h1:text('Which order is packed?')")
+    return [code for mine in codes.values() for code in mine]
+
+
+def _codes(shop: Shop) -> dict[str, list[str]]:
+    with shop.looking() as unit:
+        return {
+            order.number: [
+                stay.code for line in unit.find(Line, order=order.id) if (stay := unit.get(Stay, line.stay or ""))
+            ]
+            for order in unit.find(Order)
+        }
+
+
+def bring_back(person: Person, codes: list[str]) -> None:
+    person.access_key("y")
+    person.page.wait_for_url("**/tray")
+    for code in codes:
+        person.scan(slot_code.card_text(code))
+
+
+def main() -> None:
+    things = sum(ORDERS)
+    least = {
+        "put away": (3 * things, "card, Enter, copy for each thing"),
+        "load orders": (2, "the file, and yes"),
+        "round": (things + 2, "begin, each card, end"),
+        "table": (things + len(ORDERS), "each order, each card"),
+        "tray": (things, "each card"),
+    }
+    with at_a_page() as (person, shop, folder):
+        person.begin("put away")
+        references = put_away(person, things)
+        person.begin("load orders")
+        load_orders(person, folder, references)
+        person.begin("round")
+        walk(person, shop)
+        person.begin("table")
+        released = pack(person, shop)
+        person.begin("tray")
+        bring_back(person, released)
+        with shop.looking() as unit:
+            assert things == len(unit.find(Line, state=LineState.RELEASED))
+    print(f"{len(ORDERS)} orders of {things} things   scans  presses  taps  actions  least   (letters typed)")
+    total = Counter[str]()
+    for step, counts in person.counts.items():
+        _print(step, counts, *least[step])
+        total += counts
+    _print("the day", total, sum(count for count, _ in least.values()), "")
+
+
+def _print(step: str, counts: Counter[str], least: int, why: str) -> None:
+    actions = counts["scans"] + counts["presses"] + counts["taps"]
+    row = f"{step:25} {counts['scans']:7} {counts['presses']:8} {counts['taps']:5} {actions:8} {least:6}"
+    print(f"{row}   ({counts['letters']}) {why}")
+
+
+if __name__ == "__main__":
+    main()
