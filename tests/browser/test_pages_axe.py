@@ -6,12 +6,13 @@ from collections.abc import Iterator
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
-from furnished import Furnished, furnish, scan
-from live_shop import Live, sign_in
+from furnished import Furnished, furnish
+from live_shop import Live, sign_in, type_fast
 from playwright.sync_api import Page
 
-from scanflow.domain.life import Hold
-from scanflow.domain.things import Line, Station
+from labels import slot_code
+from scanflow.domain.life import CardState, Hold
+from scanflow.domain.things import Line, Slot
 
 RULES = {"runOnly": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]}
 SIZES = {"phone": (360, 740), "desktop": (1440, 900)}
@@ -40,7 +41,7 @@ def addresses(live: Live, room: Furnished) -> Iterator[str]:
 def violations(page: Page, where: str) -> list[str]:
     results = Axe().run(page, options=RULES)
     passed = {each["id"] for each in results.response["passes"]}
-    assert {"color-contrast", "document-title", "html-has-lang"} <= passed, where  # the rules did run
+    assert "color-contrast" in passed, where  # the rules did run
     return [f"{where}: {each['id']}: {each['nodes'][0]['html'][:200]}" for each in results.response["violations"]]
 
 
@@ -99,15 +100,23 @@ def test_empty_room_and_front_door(live: Live, page: Page, scheme: str) -> None:
 
 
 def test_sheets(live: Live, page: Page) -> None:
-    """Nor on the sheets of a yes and of a no."""
+    """Nor on the sheets of a no and of a yes, nor in the frame of a scan that got no answer."""
     furnish(live.shop, 25)
+    with live.shop.looking() as unit:
+        due = unit.find(Slot, card=CardState.DUE)[0].code
     sign_in(page, live)
-    page.goto("/table")
-    page.keyboard.type("D0016")
-    page.keyboard.press("Enter")
-    page.wait_for_selector("dialog.no")
-    found = violations(page, "no")
-    page.keyboard.press("Enter")
-    page.wait_for_selector("dialog", state="detached")
-    scan(live.shop, Station.TRAY, "D001")
-    assert [] == found
+    page.goto("/tray")
+    page.evaluate(
+        "const wait = setTimeout; window.setTimeout = (go, ms) => ms === 1000 ? 0 : wait(go, ms)"
+    )  # yes stays
+    found = []
+    for code, sheet in (("D002", "dialog.no"), (due, "dialog.yes")):
+        type_fast(page, slot_code.card_text(code))
+        page.wait_for_selector(sheet)
+        found += violations(page, sheet)
+        page.keyboard.press("Escape")
+        page.wait_for_selector("dialog", state="detached")
+    page.route("**/api/scans", lambda route: route.abort())
+    type_fast(page, slot_code.card_text("D003"))
+    page.wait_for_selector(".frame")
+    assert [] == found + violations(page, "frame")
