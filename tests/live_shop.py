@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from playwright.sync_api import Page
+from playwright.sync_api import Page, expect
 
 from scanflow.shop import Shop
 from scanflow.storage import access
@@ -24,6 +24,7 @@ def sign_in(page: Page, live: Live) -> None:
     """Set the owner's password and come in with it, by the keyboard."""
     live.shop.act("owner", lambda unit: access.set_password(unit.connection, PASSWORD, unit.at))
     page.goto("/login")
+    expect(page.locator("input[name=password]")).to_be_focused()
     page.keyboard.type(PASSWORD)
     page.keyboard.press("Enter")
     page.wait_for_url(f"{live.address}/")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import shlex
+import sys
 import tempfile
 import time
 from collections import Counter
@@ -81,8 +82,14 @@ def run(data: Path, say: Callable[[str], None]) -> Report:
         cards=[str(path) for path in sorted(cards.iterdir())],
         orders=dict(orders),
         ledger=entries,
-        command=f"scanflow serve --data {shlex.quote(str(data))}",
+        command=f"{_program()} serve --data {shlex.quote(str(data))}",
     )
+
+
+def _program() -> str:
+    """How this very program was called."""
+    called = Path(sys.argv[0])
+    return shlex.quote(sys.argv[0]) if called.stem == "scanflow" else f"{shlex.quote(sys.executable)} -m scanflow"
 
 
 def tell(report: Report, say: Callable[[str], None]) -> None:

@@ -138,7 +138,10 @@ def test_the_day_in_plain_words(tmp_path: Path) -> None:
     assert (0, False) == (process.returncode, running(process.pid))
     [folder] = tmp_path.glob("scanflow-demo-*")
     lines = told.splitlines()
-    assert (f"The example shop, in {folder}", f"    scanflow serve --data {folder}") == (lines[0], lines[-1])
+    assert (f"The example shop, in {folder}", f"    {sys.executable} -m scanflow serve --data {folder}") == (
+        lines[0],
+        lines[-1],
+    )
     assert "    table  C005: NO. Another order's. This is C005, wanted by 1042. Put it in basket 2." in lines
     assert {"photos", "cards", "orders"} < {path.name for path in folder.iterdir()}
     assert "Traceback" not in (folder / "service.log").read_text()
