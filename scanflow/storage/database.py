@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 import threading
 from collections.abc import Iterator
-from contextlib import contextmanager, nullcontext
+from contextlib import contextmanager
 from dataclasses import asdict
 from datetime import datetime
 from typing import Any
@@ -31,9 +31,10 @@ class Database:
         self._reader: Engine = connect(url, read_only=True)
         self.kind = self.engine.dialect.name
         self._statements = Statements(self.engine.dialect)
-        # SQLite lets one write at a time; waiting here is fair and wakes at once, waiting there is polling.
-        self._turn = threading.Lock() if self.kind == "sqlite" else nullcontext()
         self._upgrade()
+        # SQLite lets one write at a time; waiting here is fair and wakes at once, waiting there is polling.
+        self._turn = threading.Lock()
+        self._writer = self.engine.connect() if self.kind == "sqlite" else None
 
     def _upgrade(self) -> None:
         with self.engine.begin() as connection:
@@ -51,13 +52,22 @@ class Database:
 
         Writes follow each other: each locks the ledger's head first.
         """
-        with self._turn, self.engine.connect() as connection, connection.begin():
+        with self._writing() as connection, connection.begin():
             head = self._statements.get("lock", lambda: _head().with_for_update()).run(connection, {}).fetchone()
             unit = SqlUnit(connection, self._statements, at, who, head)
             yield unit
             if unit.seq != head[0]:
                 moved = self._statements.get("move head", _move_head)
                 moved.run(connection, {"new_seq": unit.seq, "new_hash": unit.hash})
+
+    @contextmanager
+    def _writing(self) -> Iterator[Connection]:
+        if self._writer is None:
+            with self.engine.connect() as connection:
+                yield connection
+        else:
+            with self._turn:
+                yield self._writer
 
     @contextmanager
     def reading(self, at: datetime) -> Iterator[SqlUnit]:
@@ -67,6 +77,8 @@ class Database:
             yield SqlUnit(connection, self._statements, at, "", head)
 
     def close(self) -> None:
+        if self._writer is not None:
+            self._writer.close()
         self.engine.dispose()
         self._reader.dispose()
 

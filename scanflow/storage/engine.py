@@ -61,7 +61,7 @@ def connect(url: str, *, read_only: bool = False) -> Engine:
     engine = create_engine(url, connect_args={"isolation_level": None, "timeout": 30.0}, **pool)
     event.listen(engine, "connect", _reading_sqlite if read_only else _set_up_sqlite)
     begin = "BEGIN" if read_only else "BEGIN IMMEDIATE"
-    event.listen(engine, "begin", lambda connection: connection.exec_driver_sql(begin))
+    event.listen(engine, "begin", lambda connection: connection.connection.driver_connection.execute(begin))
     return engine
 
 

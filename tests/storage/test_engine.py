@@ -78,7 +78,7 @@ def test_writes_begin_immediate(tmp_path: Path) -> None:
     """A write holds the lock from its first word on, so it never fails for having begun as a read."""
     opened = connect(f"sqlite:///{tmp_path / 'x.db'}")
     said: list[str] = []
-    event.listen(opened, "before_cursor_execute", lambda *given: said.append(given[2]))
+    event.listen(opened, "connect", lambda driven, _: driven.set_trace_callback(said.append))
     with opened.begin() as connection:
         connection.execute(text("CREATE TABLE t (a)"))
         blocked = threading.Event()
