@@ -1,0 +1,88 @@
+"""What a scan does on the other pages, by photo, and backwards."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from furnished import furnish
+from live_shop import Live, sign_in, type_fast
+from pictures import TEXT, as_file, card
+from playwright.sync_api import Page, expect
+
+from labels import slot_code
+from scanflow.domain.life import LineState
+from scanflow.domain.things import Line, Scan, Station
+from scanflow.storage import ledger_views
+from scanflow.storage.unit import SqlUnit
+from scanflow.workflow import parcels
+
+
+def test_photo(live: Live, page: Page) -> None:
+    """A photograph of a card is a scan."""
+    furnish(live.shop, 60)
+    code = slot_code.parse_card(TEXT)
+    sign_in(page, live)
+    page.goto("/tray")
+    page.set_input_files(
+        ".photo input", files=[{"name": "card.png", "mimeType": "image/png", "buffer": as_file(card())}]
+    )
+    sheet = page.locator("dialog.no")
+    expect(sheet).to_contain_text("Still in stock", timeout=60_000)
+    assert code == sheet.locator(".plate .no").inner_text().replace("\n", "")
+
+
+def test_scan_on_any_page_finds_the_thing(live: Live, page: Page) -> None:
+    """Where no station is, a scan leads to what was scanned, and a half typed text stays in the search box."""
+    furnish(live.shop, 4)
+    sign_in(page, live)
+    type_fast(page, slot_code.card_text("S001"))
+    page.wait_for_url("**/slots/S001")
+    page.locator("h1").click()
+    page.keyboard.type("S0", delay=250)
+    expect(page.locator(".find input")).to_have_value("S0")
+
+
+def test_take_out(live: Live, page: Page) -> None:
+    """What is packed leaves the parcel by a scan after “Take out”, once; then scans pack again."""
+    room = furnish(live.shop, 3)
+    with live.shop.looking() as unit:
+        line = unit.find(Line, state=LineState.PICKED)[0]
+        stay = next(each for each in room.stays if each.id == line.stay)
+    live.shop.act("owner", _by_hand)
+    live.shop.act("owner", lambda unit: parcels.open_parcel(unit, [line.order], "two"))
+    sign_in(page, live)
+    page.goto("/table?table=two")
+    for word, take_out in (("Packed", False), ("Taken out", True), ("Packed", False)):
+        if take_out:
+            page.get_by_label("Take out").check()
+        page.locator("h1").click()
+        type_fast(page, slot_code.card_text(stay.code))
+        expect(page.locator("dialog.yes .word")).to_have_text(word)
+        expect(page.locator("dialog")).to_have_count(0, timeout=3000)
+    expect(page.get_by_label("Take out")).not_to_be_checked()
+    page.keyboard.press("Enter")  # nothing is missing: an empty Enter closes the parcel
+    expect(page.locator("h1")).to_have_text("Which order is packed?")
+    with live.shop.looking() as unit:
+        after = unit.get(Line, line.id)
+    assert after is not None
+    assert LineState.RELEASED is after.state
+
+
+def _by_hand(unit: SqlUnit) -> None:
+    unit.set_settings(replace(unit.settings, auto_close=False))
+
+
+def test_empty_enter_and_typing(live: Live, page: Page) -> None:
+    """An Enter without a text is no scan; a text typed by hand is one, and the box is empty after it."""
+    furnish(live.shop, 4)
+    sign_in(page, live)
+    page.goto("/tray")
+    page.keyboard.press("Enter")
+    page.keyboard.type("d0016", delay=120)
+    page.keyboard.press("Enter")
+    expect(page.locator("dialog.no")).to_contain_text("Still in stock")
+    assert "" == page.locator("#scan-text").input_value()
+    with live.shop.looking() as unit:
+        tray = unit.find(Scan, station=Station.TRAY)
+        entries = ledger_views.newest(unit.connection, about=["D001"], limit=1)
+    assert (1, "typed") == (len(tray), entries[0].data["via"])
