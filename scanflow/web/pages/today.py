@@ -10,7 +10,8 @@ from sqlalchemy import Connection
 
 from scanflow.storage import page_views
 from scanflow.storage.page_views import Rows
-from scanflow.web.pages.shown import count, look, page
+from scanflow.web.pages.shown import count, page
+from scanflow.web.visitors import shop
 
 blueprint = Blueprint("today", __name__)
 SHOWN = 8
@@ -55,8 +56,10 @@ def read(connection: Connection) -> Day:
     )
 
 
-def next_of(day: Day) -> Next:
-    """What is under way comes first, then what waits, then what stands still."""
+def next_of(day: Day, *, scan_at_bin: bool = True) -> Next:
+    """What is under way comes first, then what waits, then what stands still. Without scans at the bin the table
+    packs what waits.
+    """
     counts = day.counts
     for parcel in day.parcels:
         if parcel.state == "open":
@@ -65,8 +68,9 @@ def next_of(day: Day) -> Next:
     for walk in day.rounds:
         if walk.waiting:
             return Next(f"Go on with the round, {count(walk.waiting, 'stop')}", url_for("round_page.show", id=walk.id))
-    if counts["picked"]:
-        return Next(f"Pack {count(counts['picked'], 'picked thing')}", url_for("table_page.show"))
+    if counts["picked"] or (counts["waiting"] and not scan_at_bin):
+        things = counts["picked"] + (0 if scan_at_bin else counts["waiting"])
+        return Next(f"Pack {count(things, 'thing')}", url_for("table_page.show"))
     if counts["waiting"]:
         return Next(f"Start a round of {count(counts['waiting'], 'thing')}", url_for("round_page.start"), post=True)
     if counts["held"]:
@@ -80,5 +84,6 @@ def next_of(day: Day) -> Next:
 
 @blueprint.get("/")
 def show() -> ResponseReturnValue:
-    day = look(read)
-    return page("today.html", day=day, next=next_of(day), shown=SHOWN)
+    with shop().looking() as unit:
+        day, settings = read(unit.connection), unit.settings
+    return page("today.html", day=day, next=next_of(day, scan_at_bin=settings.scan_at_bin), shown=SHOWN)
