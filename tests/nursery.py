@@ -69,7 +69,7 @@ def main() -> None:
             if wanted["die"]:
                 arm(wanted["die"])
             cli.main(["serve", "--port", "0", "--database", wanted["database"]])
-        print(json.dumps({"pid": child}), flush=True)
+        os.write(sys.stdout.fileno(), (json.dumps({"pid": child}) + "\n").encode())  # whole, beside the children's
 
 
 if __name__ == "__main__":

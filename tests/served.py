@@ -76,13 +76,16 @@ class Nursery:
 def nursery() -> Iterator[Nursery]:
     """Starts services on demand, and ends those that still run."""
     command = [sys.executable, str(HERE / "nursery.py")]
-    process = subprocess.Popen(command, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True)
+    process = subprocess.Popen(
+        command, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True, start_new_session=True
+    )
     nursery = Nursery(process)
     try:
         yield nursery
     finally:
         for server in nursery.started:
             server.stop()
+        os.killpg(process.pid, signal.SIGKILL)
         process.communicate(timeout=30)
 
 

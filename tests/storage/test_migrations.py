@@ -33,16 +33,16 @@ def dropped(url: str) -> str:
     return url
 
 
-def test_migrations_make_the_tables_of_the_code(database: Database) -> None:
+def test_migrations_make_the_tables_of_the_code(own_database: Database) -> None:
     """After all migrations the database has the tables, columns and indexes that the code speaks of, and no other."""
-    with database.engine.connect() as connection:
+    with own_database.engine.connect() as connection:
         context = MigrationContext.configure(connection, opts={"compare_type": True, "compare_server_default": True})
         assert [] == compare_metadata(context, tables.metadata)
 
 
-def test_partial_indexes_have_their_conditions(database: Database) -> None:
+def test_partial_indexes_have_their_conditions(own_database: Database) -> None:
     """The conditions of partial indexes, which that comparison leaves out, are those of the code too."""
-    with database.engine.begin() as connection:
+    with own_database.engine.begin() as connection:
         migrated = conditions(connection)
         tables.metadata.drop_all(connection)
         tables.metadata.create_all(connection)
@@ -68,21 +68,21 @@ def test_the_code_knows_the_last_migration() -> None:
     assert [REVISION] == ScriptDirectory(str(folder)).get_heads()
 
 
-def test_opening_twice_changes_nothing(database: Database, database_url: str) -> None:
+def test_opening_twice_changes_nothing(own_database: Database, own_url: str) -> None:
     """A database that is up to date is left as it is, and running its migrations again does no harm."""
-    with database.writing(NOON, "tester") as unit:
+    with own_database.writing(NOON, "tester") as unit:
         unit.add(Item("i1", "Saddle"))
         unit.record("added", {})
-    Database(database_url).close()
-    with database.engine.begin() as connection:
+    Database(own_url).close()
+    with own_database.engine.begin() as connection:
         module._run_migrations(connection)
-    with database.reading(NOON) as view:
+    with own_database.reading(NOON) as view:
         assert (1, (Item("i1", "Saddle"),)) == (view.seq, view.find(Item))
 
 
-def test_a_failed_migration_leaves_nothing(database_url: str, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_failed_migration_leaves_nothing(own_url: str, monkeypatch: pytest.MonkeyPatch) -> None:
     """When opening fails after the tables were made, none of them is there, and the next opening makes them."""
-    url = dropped(database_url)
+    url = dropped(own_url)
 
     def fail(*_: object) -> None:
         raise OSError("no more room")
@@ -107,9 +107,9 @@ with database.writing(__import__("datetime").datetime.now(__import__("datetime")
 """
 
 
-def test_several_processes_open_a_new_database_at_once(database_url: str) -> None:
+def test_several_processes_open_a_new_database_at_once(own_url: str) -> None:
     """Four processes that open the same new database together all succeed, and it is made once."""
-    url = dropped(database_url)
+    url = dropped(own_url)
     running = [
         subprocess.Popen([sys.executable, "-c", OPEN, url], stdin=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
         for _ in range(4)
@@ -123,3 +123,23 @@ def test_several_processes_open_a_new_database_at_once(database_url: str) -> Non
         seq = view.seq
     database.close()
     assert ([("", 0)] * 4, 4) == (said, seq)
+
+
+KILL = """
+import os, signal, sys
+from sqlalchemy import Engine, event
+from scanflow.storage.database import Database
+event.listen(Engine, "commit", lambda connection: os.kill(os.getpid(), signal.SIGKILL))
+Database(sys.argv[1])
+"""
+
+
+def test_killed_while_it_is_made(own_url: str) -> None:
+    """A database whose first opening was killed before its commit is made by the next one."""
+    url = dropped(own_url)
+    assert -9 == subprocess.run([sys.executable, "-c", KILL, url], timeout=60).returncode
+    database = Database(url)
+    with database.writing(NOON, "tester") as unit:
+        unit.record("opened", {})
+        assert 1 == unit.seq
+    database.close()
