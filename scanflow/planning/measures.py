@@ -1,0 +1,62 @@
+"""Sizes in millimetres, also typed in centimetres or inches."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from math import isfinite
+
+MM_OF = {"mm": 1.0, "cm": 10.0, "in": 25.4, '"': 25.4}
+_NUMBER = r"\d+(?:[.,]\d+)?(?: \d+/\d+)?|\d+/\d+"
+_LENGTH = re.compile(rf'\s*({_NUMBER})\s*(mm|cm|in|")?\s*', re.IGNORECASE)
+
+
+@dataclass(frozen=True, slots=True)
+class Size:
+    """Depth (front to back), width (side to side) and height of a thing, in mm."""
+
+    depth: float
+    width: float
+    height: float
+
+    def __post_init__(self) -> None:
+        if not all(isfinite(side) and side > 0 for side in (self.depth, self.width, self.height)):
+            raise ValueError("every side of a size must be above zero")
+
+
+def length(text: str) -> float:
+    """A length in mm: `584`, `58.4cm`, `23in`, `8 1/2 in`; without a unit in mm. ValueError for anything else."""
+    return _lengths(text, 1)[0]
+
+
+def size(text: str) -> Size:
+    """Depth x width x height like `23x8x6in` or `584 x 203 x 152`; one unit at the end, or each its own."""
+    return Size(*_lengths(text, 3))
+
+
+def _lengths(text: str, count: int) -> list[float]:
+    parts = re.split(r"[x×*]", text.lower())
+    found = [_LENGTH.fullmatch(part) for part in parts]
+    if len(parts) != count or not all(found):
+        example = "23x8x6in" if count == 3 else "23in"
+        raise ValueError(f"{text!r} is no {'size' if count == 3 else 'length'} like {example}, in mm, cm or in")
+    matches = [match for match in found if match]
+    last = matches[-1][2] or "mm"
+    units = [match[2] or last for match in matches]
+    if any(match[2] for match in matches[:-1]) and not all(match[2] for match in matches):
+        raise ValueError(f"{text!r} names a unit for some sides only")
+    lengths = [_number(match[1]) * MM_OF[unit] for match, unit in zip(matches, units, strict=True)]
+    if min(lengths) <= 0:
+        raise ValueError(f"{text!r} has a side of zero")
+    return lengths
+
+
+def _number(text: str) -> float:
+    whole, _, fraction = text.rpartition(" ") if "/" in text else (text, "", "")
+    value = float(whole.replace(",", ".")) if whole else 0.0
+    if fraction:
+        over, under = fraction.split("/")
+        if int(under) == 0:
+            raise ValueError("a fraction has a number below its bar")
+        value += int(over) / int(under)
+    return value
