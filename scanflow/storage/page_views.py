@@ -328,10 +328,6 @@ def open_parcels(connection: Connection) -> Rows:
     return connection.execute(query.order_by(parcels.c.n)).all()
 
 
-def parcel(connection: Connection, parcel_id: str) -> Row[Any] | None:
-    return connection.execute(select(parcels).where(parcels.c.id == parcel_id)).one_or_none()
-
-
 def orders_to_pack(connection: Connection, states: Sequence[LineState], limit: int) -> Rows:
     """Orders without a parcel that have a line in one of these states, the most urgent first."""
     ready = func.count(lines.c.id)

@@ -8,7 +8,6 @@ from typing import Any, TypeVar
 from zoneinfo import ZoneInfo
 
 from flask import Flask, g, render_template, request
-from flask.typing import ResponseReturnValue
 
 from labels import slot_code
 from labels.paper import COLOURS
@@ -49,10 +48,6 @@ def act(work: Callable[[SqlUnit], object]) -> tuple[str, int]:
         refusal = problem.of(error)
         return refusal.detail, refusal.status
     return "", 200
-
-
-def answer(body: str, status: int) -> ResponseReturnValue:
-    return body, status
 
 
 def offset() -> int:
