@@ -213,6 +213,14 @@ class Twin:
         act = getattr(orders, what)
         self.call(f"/api/lines/{name}/{what}", words, lambda unit: model.line(unit, act(unit, name, *words.values())))
 
+    def doubt(self, n: int) -> None:
+        """“Not this thing”, said of a line on a round; its card is scanned all the same."""
+        lines = [line for line in self.room.all(Line).values() if line.state is LineState.WAITING and line.round]
+        if lines:
+            line = lines[n % len(lines)]
+            self.say(line.id, "hold")
+            self.read({"station": "bin", "round": line.round, "text": self.text_of(line)})
+
     # Rounds and parcels
 
     def open_round(self, which: list[int] | None) -> None:

@@ -100,6 +100,7 @@ ACTS: dict[Callable[[Twin, Draw], None], int] = {
     lambda twin, draw: twin.close_parcel(draw(NEW), draw(YES)): 1,
     lambda twin, draw: twin.set_aside(draw(NEW)): 1,
     lambda twin, draw: twin.reopen(draw(NEW)): 1,
+    lambda twin, draw: twin.doubt(draw(N)): 2,
     lambda twin, draw: twin.show_at_shelf(draw(N), draw(YES)): 2,
     lambda twin, draw: twin.scan_a_slip(draw(NEW), draw(TABLES), draw(STATIONS)): 2,
     lambda twin, draw: twin.repeat_a_call(draw(NEW), draw(YES)): 1,
