@@ -1,0 +1,126 @@
+"""How many bins really fit on a rack, and what to mind before it is loaded."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from scanflow.planning.measures import Size
+from scanflow.planning.room import Shape
+
+REACH = 1500.0  # mm from the floor: nobody sees into a bin above it without a step (common practice, no source)
+LOW = 1000.0  # mm: heavy bins stand on shelves below it (common practice, no source)
+SLENDER = 4.0  # times as high as deep: from there on a rack tips easily (common practice, no source)
+WALKWAY = 0.8  # m between the racks of an aisle
+
+
+class DoesNotFit(ValueError):
+    """Not one bin goes onto the rack."""
+
+
+@dataclass(frozen=True, slots=True)
+class BinShape:
+    """A bin measured outside, in mm: `rim` at its top; `base_width` at its floor where its walls slope."""
+
+    rim: Size
+    base_width: float | None = None
+
+    @property
+    def widest(self) -> float:
+        """What it takes side by side with others, rim to rim."""
+        return max(self.rim.width, self.base_width or 0.0)
+
+
+@dataclass(frozen=True, slots=True)
+class RackShape:
+    """A rack measured outside, in mm: posts of width `post` at both ends, shelves of thickness `shelf`.
+
+    `hand` is left free above every bin to reach in. (All three: common practice, no source.)
+    """
+
+    size: Size
+    post: float = 25.0
+    shelf: float = 40.0
+    hand: float = 100.0
+
+    def __post_init__(self) -> None:
+        if min(self.post, self.shelf, self.hand) < 0:
+            raise ValueError("posts, shelves and the room for a hand can't be below zero")
+
+
+@dataclass(frozen=True, slots=True)
+class Racking:
+    """So many bins of a kind on a rack. `pitch`: mm from shelf to shelf; `spare`: mm left free across."""
+
+    bin: BinShape
+    rack: RackShape
+    tiers: int
+    positions: int
+    pitch: float
+    spare: float
+
+    def top(self, tier: int) -> float:
+        """Height of the rims of a tier's bins above the floor, in mm; tiers count from 1 at the floor."""
+        return (tier - 1) * self.pitch + self.rack.shelf + self.bin.rim.height
+
+    @property
+    def low_tiers(self) -> int:
+        """How many tiers have their shelf low enough for heavy bins; the lowest always."""
+        return max(1, sum((tier - 1) * self.pitch + self.rack.shelf <= LOW for tier in range(1, self.tiers + 1)))
+
+    def shape(self, racks_per_side: int = 2) -> Shape:
+        """A room of such racks, in metres, with a walkway of `WALKWAY` between them."""
+        width, depth = self.rack.size.width / 1000, max(self.rack.size.depth, self.bin.rim.depth) / 1000
+        return Shape(
+            self.tiers,
+            self.positions,
+            self.bin.widest / 1000,
+            width,
+            depth,
+            self.pitch / 1000,
+            racks_per_side,
+            2 * depth + WALKWAY,
+        )
+
+    def cautions(self, bin_kg: float | None = None, rated_kg: float | None = None) -> tuple[str, ...]:
+        """What to mind, as sentences; `bin_kg` is a full bin's weight, `rated_kg` the maker's rating of a shelf."""
+        said = []
+        high = [tier for tier in range(1, self.tiers + 1) if self.top(tier) > REACH]
+        if high:
+            tiers = f"Tier {high[0]} is" if len(high) == 1 else f"Tiers {high[0]} to {high[-1]} are"
+            said.append(
+                f"{tiers} above easy reach ({REACH / 1000:.1f} m): use a step or ladder made for it, and keep light "
+                "things there."
+            )
+        over = self.bin.rim.depth - self.rack.size.depth
+        if over > 0:
+            said.append(f"The bins stand out {over:.0f} mm in front of the rack. Take a deeper rack or shorter bins.")
+        said.append(self._weight(bin_kg, rated_kg))
+        ratio = self.rack.size.height / self.rack.size.depth
+        how = "It tips easily" if ratio >= SLENDER else "It can tip"
+        said.append(
+            f"The rack is {ratio:.1f} times as high as deep. {how}: fix it to the wall or to its neighbour as its "
+            "maker says, and load it from the floor up. Where local rules ask for more, they come first."
+        )
+        return tuple(said)
+
+    def _weight(self, bin_kg: float | None, rated_kg: float | None) -> str:
+        if bin_kg is None:
+            return "Weigh a full bin, and hold a shelf of them against the maker's rating for an evenly loaded shelf."
+        load = self.positions * bin_kg
+        carried = f"A shelf of {self.positions} full bins carries {load:g} kg"
+        if rated_kg is None:
+            return f"{carried}. Hold it against the maker's rating for an evenly loaded shelf."
+        if load > rated_kg:
+            return f"{carried}, more than its maker's rating of {rated_kg:g} kg. Put fewer or lighter bins on it."
+        return f"{carried}, within its maker's rating of {rated_kg:g} kg when it is evenly loaded."
+
+
+def racking(bin_: BinShape, rack: RackShape) -> Racking:
+    """Bins across, rim to rim between the posts, and tiers up, each with room for a hand. `DoesNotFit` if none."""
+    clear = rack.size.width - 2 * rack.post
+    positions = int((clear + 1e-6) // bin_.widest)
+    pitch = rack.shelf + bin_.rim.height + rack.hand
+    tiers = int((rack.size.height + 1e-6) // pitch)
+    if positions < 1 or tiers < 1:
+        raise DoesNotFit("Not one such bin goes onto such a rack.")
+    return Racking(bin_, rack, tiers, positions, pitch, clear - positions * bin_.widest)
