@@ -19,6 +19,7 @@ def card(code: str) -> str:
 
 def first_sign_in(page: Page, live: Live) -> None:
     page.goto(f"/set-up/{live.shop.setup_link()}")
+    expect(page.locator("#password")).to_be_focused()
     page.keyboard.type(PASSWORD)
     page.keyboard.press("Tab")
     page.keyboard.type(PASSWORD)
