@@ -107,7 +107,7 @@ def _text(x: float, y: float, size: float, text: str) -> str:
 
 
 def _scale(x: float, y: float) -> str:
-    return f'<g class="scale"><path d="M{x:g} {y - 50:g}v50h1000v-50"/>{_text(x + 500, y - 60, LETTER, "1 m")}</g>'
+    return f'<g class="scale"><path d="M{x:g} {y - 50:g}v50h1000v-50"/>{_text(x + 500, y - 110, LETTER, "1 m")}</g>'
 
 
 def _svg(title: str, x: float, y: float, width: float, height: float, body: Iterable[str]) -> str:
