@@ -2,7 +2,6 @@
 
 import json
 import logging
-import os
 import re
 import signal
 import sys
@@ -11,12 +10,11 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import click
-import platformdirs
 
 from labels import card, draw, paper, sheet, slot_code
+from scanflow.cli.opening import in_shop, open_shop
 
 if TYPE_CHECKING:
-    from scanflow.shop import Shop
     from scanflow.vision.workers import Readers
 
 
@@ -89,34 +87,6 @@ def cards(
         click.echo(f"{len(codes)} cards on {len(pages)} pages in {out}. Print at 100 %, not fitted to the page.")
 
 
-def _in_shop(command: Callable[..., Any]) -> Callable[..., Any]:
-    """The options that say which shop a command works in."""
-    folder = click.option("--data", type=click.Path(file_okay=False, path_type=Path), help="Folder of the shop's data.")
-    database = click.option("--database", help="Database URL; SCANFLOW_DATABASE_URL where neither is given.")
-    return folder(database(command))
-
-
-def _open_shop(data: Path | None, database: str | None) -> "Shop":
-    from sqlalchemy.exc import SQLAlchemyError
-
-    from scanflow.shop import Shop
-    from scanflow.storage.database import Database
-    from scanflow.storage.engine import UnfitFolder, sqlite_url
-
-    if data is not None and database is not None:
-        raise click.UsageError("Give a folder or a database, not both.")
-    if data is None and database is None:
-        database = os.environ.get("SCANFLOW_DATABASE_URL")
-    try:
-        url = database or sqlite_url(data or platformdirs.user_data_path("scanflow", appauthor=False))
-        return Shop(Database(url))
-    except (UnfitFolder, OSError) as error:
-        raise click.ClickException(str(error)) from error
-    except SQLAlchemyError as error:
-        cause = getattr(error, "orig", None) or error
-        raise click.ClickException(f"The database can't be opened: {cause}") from error
-
-
 @main.command()
 @click.option("--data", type=click.Path(file_okay=False, path_type=Path), help="An empty or new folder to make it in.")
 @click.option("--serve", "then_serve", is_flag=True, help="Open the shop afterwards, until Ctrl+C.")
@@ -146,7 +116,7 @@ def demo(context: click.Context, data: Path | None, then_serve: bool, as_json: b
 @main.command()
 @click.option("--host", default="127.0.0.1", show_default=True, help="Address to listen at; 0.0.0.0 for the network.")
 @click.option("--port", default=8765, show_default=True, type=click.IntRange(0, 65535))
-@_in_shop
+@in_shop
 def serve(host: str, port: int, data: Path | None, database: str | None) -> None:
     """Run the service. The first start prints a one-time link that sets the owner's password."""
     import waitress
@@ -154,7 +124,7 @@ def serve(host: str, port: int, data: Path | None, database: str | None) -> None
     from scanflow.storage.access import has_password
     from scanflow.web import create_app
 
-    shop = _open_shop(data, database)
+    shop = open_shop(data, database)
     logging.basicConfig(level=logging.WARNING, format="%(levelname)s %(name)s: %(message)s")
     try:
         server = waitress.create_server(create_app(shop), host=host, port=port, threads=8, ident=None)
@@ -180,13 +150,13 @@ def serve(host: str, port: int, data: Path | None, database: str | None) -> None
 @click.argument("file", type=click.Path(exists=True, dir_okay=False, path_type=Path))
 @click.option("--mapping", help="Name of the remembered mapping of columns; by default it is found or guessed.")
 @click.option("--json", "as_json", is_flag=True, help="Report as one JSON document.")
-@_in_shop
+@in_shop
 def orders(file: Path, mapping: str | None, as_json: bool, data: Path | None, database: str | None) -> None:
     """Load orders from a CSV file. Status 1 if a line is held or a row was refused."""
     from scanflow.workflow import order_file
     from scanflow.workflow.ports import Invalid
 
-    shop = _open_shop(data, database)
+    shop = open_shop(data, database)
     try:
         parsed = shop.read_orders(file.read_bytes(), mapping)
         done = shop.act("scanflow orders", lambda unit: order_file.load(unit, parsed.orders, parsed.rows))
@@ -208,12 +178,12 @@ def orders(file: Path, mapping: str | None, as_json: bool, data: Path | None, da
 @main.command()
 @click.argument("name")
 @click.option("--role", type=click.Choice(["owner", "helper", "program"]), default="program", show_default=True)
-@_in_shop
+@in_shop
 def token(name: str, role: str, data: Path | None, database: str | None) -> None:
     """Print a new access token called NAME. Only its hash is kept, so it can't be shown again."""
     from scanflow.storage.access import NameTaken, Role
 
-    shop = _open_shop(data, database)
+    shop = open_shop(data, database)
     try:
         click.echo(shop.token(name, Role(role)))
     except NameTaken as error:

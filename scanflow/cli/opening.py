@@ -1,0 +1,41 @@
+"""Which shop a command works in."""
+
+import os
+from collections.abc import Callable
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+import platformdirs
+
+if TYPE_CHECKING:
+    from scanflow.shop import Shop
+
+
+def in_shop(command: Callable[..., Any]) -> Callable[..., Any]:
+    """The options that say which shop a command works in."""
+    folder = click.option("--data", type=click.Path(file_okay=False, path_type=Path), help="Folder of the shop's data.")
+    database = click.option("--database", help="Database URL; SCANFLOW_DATABASE_URL where neither is given.")
+    return folder(database(command))
+
+
+def open_shop(data: Path | None, database: str | None) -> "Shop":
+    """The shop in a folder or database; an error in one line where it can't be opened."""
+    from sqlalchemy.exc import SQLAlchemyError
+
+    from scanflow.shop import Shop
+    from scanflow.storage.database import Database
+    from scanflow.storage.engine import UnfitFolder, sqlite_url
+
+    if data is not None and database is not None:
+        raise click.UsageError("Give a folder or a database, not both.")
+    if data is None and database is None:
+        database = os.environ.get("SCANFLOW_DATABASE_URL")
+    try:
+        url = database or sqlite_url(data or platformdirs.user_data_path("scanflow", appauthor=False))
+        return Shop(Database(url))
+    except (UnfitFolder, OSError) as error:
+        raise click.ClickException(str(error)) from error
+    except SQLAlchemyError as error:
+        cause = getattr(error, "orig", None) or error
+        raise click.ClickException(f"The database can't be opened: {cause}") from error
