@@ -1,0 +1,72 @@
+"""Makes the README's pictures of the example shop: `python tests/screenshots.py`, after a change of the look."""
+
+from __future__ import annotations
+
+import tempfile
+import threading
+from pathlib import Path
+
+import waitress
+from live_shop import PASSWORD
+from playwright.sync_api import Page, sync_playwright
+
+from labels import slot_code
+from scanflow import demo
+from scanflow.shop import Shop
+from scanflow.storage import access
+from scanflow.storage.database import Database
+from scanflow.storage.engine import sqlite_url
+from scanflow.web import create_app
+
+PICTURES = Path(__file__).parents[1] / ".pictures"
+PHONE = {"width": 360, "height": 740}
+CHROMIUM = ["--no-sandbox", "--disable-background-networking", "--disable-gpu"]
+
+
+def main() -> None:
+    PICTURES.mkdir(exist_ok=True)
+    with tempfile.TemporaryDirectory() as folder:
+        data = Path(folder)
+        demo.run(data, lambda _: None)
+        shop = Shop(Database(sqlite_url(data)))
+        shop.act("owner", lambda unit: access.set_password(unit.connection, PASSWORD, unit.at))
+        server = waitress.create_server(create_app(shop), host="127.0.0.1", port=0)
+        threading.Thread(target=server.run, daemon=True).start()
+        with sync_playwright() as playwright:
+            browser = playwright.chromium.launch(executable_path="/usr/bin/chromium", args=CHROMIUM)
+            page = browser.new_page(viewport=PHONE, base_url=f"http://127.0.0.1:{server.effective_port}")
+            take_all(page)
+            browser.close()
+        server.close()
+        shop.close()
+
+
+def take_all(page: Page) -> None:
+    page.goto("/login")
+    page.fill("input[name=password]", PASSWORD)
+    page.press("input[name=password]", "Enter")
+    page.wait_for_url("**/")
+    take(page, "today")
+    page.goto("/put-away")
+    take(page, "put-away")
+    page.goto("/orders?state=held")
+    take(page, "orders")
+    page.goto("/rounds")
+    page.click("a[href^='/rounds/']")
+    take(page, "round")
+    page.goto("/table")
+    take(page, "table")
+    page.keyboard.type(slot_code.card_text("W009"))
+    page.keyboard.press("Enter")
+    page.wait_for_selector("dialog.no")
+    take(page, "refused")
+    page.goto("/tray")
+    take(page, "tray")
+
+
+def take(page: Page, name: str) -> None:
+    page.screenshot(path=PICTURES / f"{name}.png", animations="disabled")
+
+
+if __name__ == "__main__":
+    main()
