@@ -13,6 +13,7 @@ import click
 
 from labels import card, draw, paper, sheet, slot_code
 from scanflow.cli.opening import in_shop, open_shop
+from scanflow.cli.plan import plan
 
 if TYPE_CHECKING:
     from scanflow.vision.workers import Readers
@@ -52,6 +53,9 @@ class Grid(click.ParamType):
 @click.version_option(package_name="scanflow")
 def main() -> None:
     """A room of one-of-a-kind goods: every item has one place and one buyer, and a scan says yes or refuses."""
+
+
+main.add_command(plan)
 
 
 @main.command()

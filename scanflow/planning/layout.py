@@ -75,7 +75,7 @@ def plan_room(
     """
     if len({kind.code for kind in kinds}) < len(kinds) or not any(kind.visits for kind in kinds) or stops < 1:
         raise ValueError("name every section once, one with visits, and at least one stop a round")
-    racks = _racks_for(kinds, shape, min(low_tiers, shape.tiers))
+    racks = racks_for(kinds, shape, min(low_tiers, shape.tiers))
     rounds = _rounds(kinds, stops, Random(seed), TRIED)
 
     def metres(bins: Sequence[Bin]) -> float:
@@ -166,7 +166,7 @@ def _walked(racks: Sequence[Rack], bins: Iterable[Bin], rounds: _Rounds, shape: 
     return Walk(metres, error, len(lengths))
 
 
-def _racks_for(kinds: Sequence[Kind], shape: Shape, low_tiers: int) -> tuple[Rack, ...]:
+def racks_for(kinds: Sequence[Kind], shape: Shape = room.DEFAULT, low_tiers: int = 3) -> tuple[Rack, ...]:
     """Enough racks for all bins, and low places enough for the heavy ones."""
     all_bins = sum(kind.bins for kind in kinds)
     low_bins = sum(kind.bins for kind in kinds if kind.low)
@@ -282,3 +282,11 @@ def _hung(sections: Iterable[str], places: Iterable[tuple[str, int, int]]) -> tu
         Bin(f"{rack}-{tier}-{position}", rack, tier, position, section)
         for section, (rack, tier, position) in zip(sections, places, strict=False)
     )
+
+
+def walks_to(bins: Iterable[Bin], racks: Iterable[Rack], shape: Shape = room.DEFAULT) -> tuple[float, ...]:
+    """Metres from the table to each bin, one way."""
+    standing = {rack.name: rack for rack in racks}
+    aisles = ladder(standing.values(), shape)
+    spots = (room.spot(standing[each.rack], each, shape) for each in bins)
+    return tuple(aisles.distance((aisles.table, 0.0), aisles.node(spot)) for spot in spots)

@@ -15,6 +15,7 @@ DAYS_OF_WEEK = 7.0
 WEEKS_OF_YEAR = 365.25 / DAYS_OF_WEEK
 CURVE_POINTS = 60
 WORST_SHOWN = 0.3  # risk where the curve begins
+MOST = 10_000  # slots taken on average, and items of a buying day: beyond it a number is a slip of the hand
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,8 +25,8 @@ class Burst:
     sizes: tuple[int, ...]
 
     def __post_init__(self) -> None:
-        if not self.sizes or min(self.sizes) < 1:
-            raise ValueError("a buying day brings at least one item")
+        if not self.sizes or not 1 <= min(self.sizes) <= max(self.sizes) <= MOST:
+            raise ValueError(f"a buying day brings at least one item, and at most {MOST}")
 
     @property
     def mean(self) -> float:
@@ -82,6 +83,8 @@ class Demand:
     def __post_init__(self) -> None:
         if not all(isfinite(value) and value > 0 for value in (self.intake, self.stay)):
             raise ValueError("intake and stay must be above zero")
+        if self.load > MOST:
+            raise ValueError(f"that is more than {MOST} items at once")
         if not 0 <= self.shorter_of_two <= 1:
             raise ValueError("the shorter of two stays is no longer than one, and not below 0")
 

@@ -8,7 +8,7 @@ from random import Random
 import pytest
 
 from scanflow.domain.things import Bin
-from scanflow.planning.layout import Kind, alphabetical_room, expected_walk, ladder, plan_room, random_room
+from scanflow.planning.layout import Kind, alphabetical_room, expected_walk, ladder, plan_room, random_room, walks_to
 from scanflow.planning.room import Shape, next_rack, spot
 
 SMALL = Shape(tiers=2, positions=2, bin_width=0.5, rack_width=1.0, rack_depth=0.5, tier_height=0.4, racks_per_side=1)
@@ -139,3 +139,10 @@ def test_numbers_without_sense(wrong) -> None:
     """No bins, no visits, no stops or a section named twice is an error."""
     with pytest.raises(ValueError):
         wrong()
+
+
+def test_the_walk_to_a_bin() -> None:
+    """One way to a bin is along the front to its aisle, and along that to its middle."""
+    racks = racks_of(3, SMALL)
+    bins = [Bin("A-1-1", "A", 1, 1, "D"), Bin("C-2-2", "C", 2, 2, "D")]
+    assert (0.25, pytest.approx(2.0 + 0.75)) == walks_to(bins, racks, SMALL)

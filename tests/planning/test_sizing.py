@@ -126,6 +126,8 @@ def test_the_assumptions_are_said() -> None:
     [
         lambda: Demand(0, 60),
         lambda: Demand(5, float("nan")),
+        lambda: Demand(1e6, 60),
+        lambda: Burst((3, 10**9)),
         lambda: Demand(5, 60, shorter_of_two=1.2),
         lambda: Burst(()),
         lambda: Burst((3, 0)),
