@@ -12,7 +12,8 @@ _STOP = 106
 _SHIFT = 98
 _LATCH = {"A": 101, "B": 100, "C": 99}
 _CHARACTERS: dict[str, dict[str, int]] = {"A": tables.A, "B": tables.B}
-_PATTERNS: tuple[str, ...] = (*tables.CODES, tables.STOP + "11")
+PATTERNS: tuple[str, ...] = (*tables.CODES, tables.STOP + "11")
+"""Modules of each symbol character value 0 to 106, bars as 1."""
 
 _Symbols = tuple[int, ...]
 
@@ -38,7 +39,7 @@ def check_value(symbols: _Symbols) -> int:
 
 def widths(text: str) -> tuple[int, ...]:
     """Widths in modules of bar, space, bar ... from the first bar to the last."""
-    bits = "".join(_PATTERNS[value] for value in values(text))
+    bits = "".join(PATTERNS[value] for value in values(text))
     return tuple(len(list(run)) for _, run in groupby(bits))
 
 

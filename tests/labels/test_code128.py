@@ -74,7 +74,7 @@ def test_check_value_in_set_a():
 def test_table():
     """The widths are the standard's: all that its rule allows but a reversed stop, and the known digest."""
     # computed: the tables of zint, reportlab and python-barcode agree
-    table = ["".join(str(len(list(run))) for _, run in itertools.groupby(p)) for p in code128._PATTERNS]
+    table = ["".join(str(len(list(run))) for _, run in itertools.groupby(p)) for p in code128.PATTERNS]
     assert (
         hashlib.sha256("\n".join(table).encode()).hexdigest()
     ) == "ff5682dc660b5ec33093cd3e68d09de085a6c267c4678037b380658a5ab51939"
