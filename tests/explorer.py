@@ -203,8 +203,9 @@ def _lines_of(unit: Memory) -> Iterable[Line]:
     return unit.all(Line).values()
 
 
-def _open_stays(unit: Memory) -> list[Stay]:
-    return [stay for stay in unit.all(Stay).values() if stay.open]
+def _stays(unit: Memory) -> tuple[Stay, ...]:
+    """Those that have ended too."""
+    return tuple(unit.all(Stay).values())
 
 
 def _for_lines(kind: str, act: Callable[[Memory, str], Any]) -> Callable[[Room, Memory], Iterator[Event]]:
@@ -240,8 +241,8 @@ def _settle(room: Room, unit: Memory) -> Iterator[Event]:
 
 def _settle_on(room: Room, unit: Memory) -> Iterator[Event]:
     for line in _lines_of(unit):
-        for stay in _open_stays(unit):
-            text = f"settle {line.reference} on {stay.code}"
+        for stay in _stays(unit):
+            text = f"settle {line.reference} on {stay.code}, turn {stay.turn}"
             yield Event("settle on", text, lambda u, x=line, s=stay: orders.settle(u, x.id, s.id))
 
 
@@ -332,16 +333,18 @@ def _undo(room: Room, unit: Memory) -> Iterator[Event]:
 
 
 def _move(room: Room, unit: Memory) -> Iterator[Event]:
-    for stay in _open_stays(unit):
+    for stay in _stays(unit):
         for slot in unit.all(Slot).values():
             if slot.turns < room.turns:
-                text = f"move {stay.code} to {slot.code}"
+                text = f"move {stay.code}, turn {stay.turn}, to {slot.code}"
                 yield Event("move", text, lambda u, s=stay.id, to=slot.code: stock.move(u, s, to))
 
 
 def _withdraw(room: Room, unit: Memory) -> Iterator[Event]:
-    for stay in _open_stays(unit):
-        yield Event("withdraw", f"withdraw {stay.code}", lambda u, s=stay.id: stock.withdraw(u, s, "broken"))
+    for stay in _stays(unit):
+        yield Event(
+            "withdraw", f"withdraw {stay.code}, turn {stay.turn}", lambda u, s=stay.id: stock.withdraw(u, s, "broken")
+        )
 
 
 def _lose(room: Room, unit: Memory) -> Iterator[Event]:

@@ -35,7 +35,7 @@ FIRST = IncomingOrder("1", lines=lines(ref("D001"), ref("D002")))
 SECOND = IncomingOrder("2", lines=lines(ref("D003")))
 FIRST_CHANGED = IncomingOrder("1", lines=(*lines(ref("D001"), title="other"), *lines("D004")))
 SECOND_TWICE = IncomingOrder("2", lines=lines(ref("D003"), ref("D001")))
-NO_CARDS = ((" ",), ("D0015",), ("Q123",), (slot_code.card_text("D001"), slot_code.card_text("D003")))
+NO_CARDS = ((" ",), ("D0015",), ("?",), (slot_code.card_text("D001"), slot_code.card_text("D003")))
 """Nothing readable, a wrong check, no text of the room, two cards in view."""
 
 
@@ -46,6 +46,14 @@ def scan(unit: Memory, station: Station, code: str, **more: str) -> None:
 
 def kinds(names: str) -> frozenset[str]:
     return frozenset(names.split(","))
+
+
+def empty() -> Memory:
+    """Three slots, their cards in the tray."""
+    unit = Memory(AT_BIN)
+    stock.add_section(unit, "D", "Derailleurs", 2, "blue")
+    stock.add_slots(unit, "D", 3)
+    return unit
 
 
 def room(
@@ -97,6 +105,13 @@ ROOMS: dict[str, Room] = {
         tables=("main",),
         unread=NO_CARDS,
     ),
+    "empty": Room(
+        empty,
+        kinds("put away,receive,open round,close round"),
+        items=3,
+        turns=1,
+        versions=(FIRST, SECOND),
+    ),
     "walk": Room(
         room(picked=("D001",), packed=("D001",)),
         kinds("open round,close round,bin,late,short,found"),
@@ -130,6 +145,22 @@ ROOMS: dict[str, Room] = {
     "parcels": Room(
         room(picked=ALL, packed=("D001",), spare=False),
         kinds("table,slip,close part,set aside,reopen,cancel order"),
+        tables=("main",),
+    ),
+    "doubts": Room(
+        room(picked=("D001",), spare=False),
+        kinds("open round,close round,bin,hold,cancel line"),
+        tables=("main",),
+    ),
+    "again": Room(
+        room(picked=ALL, packed=("D001", "D002"), spare=False),
+        kinds("put away,move,withdraw,tray"),
+        items=4,
+        tables=("main",),
+    ),
+    "aside": Room(
+        room(picked=ALL, packed=("D001",), spare=False),
+        kinds("table,shelf,set aside,slip"),
         tables=("main",),
     ),
     "beeps": Room(
@@ -174,7 +205,7 @@ ROOMS: dict[str, Room] = {
     ),
     "move": Room(
         room(picked=ALL),
-        kinds("move,table,shelf,open parcel"),
+        kinds("move,withdraw,table,open parcel"),
         turns=1,
         tables=("main",),
         joined=False,
