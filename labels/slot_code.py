@@ -176,6 +176,26 @@ def parse_card(text: str, digits: Mapping[str, int] | None = None) -> str:
     return _first_valid(text, digits, read, "card text")
 
 
+def parse_bare_card(text: str, digits: Mapping[str, int]) -> str:
+    """The slot code that the card of another system bears as its whole text, without a check; BadFormat for else.
+
+    `digits`: width of the number by section, 3 for a section not listed. Nothing tells a misread text from a right one.
+
+    >>> parse_bare_card("d 14", {"D": 2}), parse_bare_card("DO14", {"D": 3})
+    ('D14', 'D014')
+    >>> parse_bare_card("D0145", {"D": 3})
+    Traceback (most recent call last):
+    labels.slot_code.BadFormat: 'D0145' is no slot code
+    """
+
+    def read(section: str, rest: str) -> str:
+        if len(rest) != digits.get(section, DEFAULT_DIGITS):
+            raise BadFormat
+        return section + _digits(rest)
+
+    return _first_valid(text, digits, read, "slot code")
+
+
 def reference(code: str, turn: int) -> str:
     """What goes into the listing of the stay that is a slot's `turn`-th, counted from 1.
 

@@ -14,6 +14,7 @@ from typing import Any, TypeVar
 
 from scanflow.domain.life import CardState, LineState
 from scanflow.domain.things import (
+    Alias,
     Bin,
     Item,
     Line,
@@ -31,7 +32,7 @@ from scanflow.domain.things import (
 from scanflow.workflow.ports import Facts, Settings
 
 T = TypeVar("T")
-KINDS = (Section, Rack, Bin, Slot, Item, Stay, Order, Line, Round, Stop, Parcel, Scan)
+KINDS = (Section, Rack, Bin, Slot, Alias, Item, Stay, Order, Line, Round, Stop, Parcel, Scan)
 FIRST = {kind: fields(kind)[0].name for kind in KINDS}
 NOON = datetime(2026, 3, 2, 12, 0, tzinfo=UTC)
 

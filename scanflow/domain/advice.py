@@ -30,6 +30,9 @@ REFUSALS: dict[Reason, str] = {
     Reason.WRONG_BIN: "{code} does not belong here. It belongs in {home}.",
 }
 
+ONCE_MORE = "There is no check on this card: scan it once more to be sure."
+"""Beside the first look at an adopted card."""
+
 
 def refusal(reason: Reason, look: Look) -> str:
     """The sentence beside a refusal."""

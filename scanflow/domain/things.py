@@ -90,6 +90,14 @@ class Slot:
 
 
 @dataclass(frozen=True, slots=True)
+class Alias:
+    """What an adopted card bears instead of its slot's code: its text in upper case without spaces and hyphens."""
+
+    text: str
+    code: str
+
+
+@dataclass(frozen=True, slots=True)
 class Item:
     """One thing, or one lot sold whole. `listing` is the listing's own id where the shop keeps one."""
 

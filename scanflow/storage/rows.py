@@ -16,6 +16,7 @@ KINDS: dict[type, Table] = {
     things.Rack: tables.racks,
     things.Bin: tables.bins,
     things.Slot: tables.slots,
+    things.Alias: tables.aliases,
     things.Item: tables.items,
     things.Stay: tables.stays,
     things.Round: tables.rounds,

@@ -121,6 +121,7 @@ slots = _table(
     Index("uq_slots_number", "section", "number", unique=True),
     Index("ix_slots_card", "card", "section", "number"),
 )
+aliases = _table("aliases", _name("text"), _link("code", "slots.code"), Index("ix_aliases_code", "code"))
 items = _table("items", _name(), _text("title"), _text("listing"), _text("notes"))
 stays = _table(
     "stays",

@@ -37,6 +37,11 @@ class Reading:
     corners: Quad
     certainty: str = "decoded"
 
+    @property
+    def engines(self) -> int:
+        """How many engines read it."""
+        return self.engine.count("+") + 1
+
 
 @dataclass(frozen=True, slots=True)
 class Picture:

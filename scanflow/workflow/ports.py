@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Any, Protocol, TypeVar
+from typing import Any, Literal, Protocol, TypeVar
 
 from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
 
@@ -34,12 +34,17 @@ class Missing(Exception):
 
 @dataclass(frozen=True, slots=True)
 class Settings:
-    """How this shop works. `zone` is an IANA time zone name, for times that come without offset."""
+    """How this shop works. `zone` is an IANA time zone name, for times that come without offset.
+
+    `check`: what tells a misread card. `none` takes the cards of another system besides our own: bare slot codes and
+    aliases, each believed only after two looks that agree.
+    """
 
     auto_close: bool = True
     scan_at_bin: bool = True
     zone: str = "UTC"
     name: str = "The stock room"
+    check: Literal["mod_11_10", "none"] = "mod_11_10"
 
 
 @dataclass(frozen=True, slots=True)

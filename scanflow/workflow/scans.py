@@ -11,9 +11,9 @@ from labels import slot_code
 from scanflow.domain import advice
 from scanflow.domain.derive import order_state
 from scanflow.domain.life import CardState, LineState, ParcelState, RoundState
-from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Section, Sighting, Slot, Station, Stay
+from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Sighting, Slot, Station, Stay
 from scanflow.domain.verdict import Look, Reason, effects, judge
-from scanflow.workflow import parcels, slips
+from scanflow.workflow import cards, parcels, slips
 from scanflow.workflow.ports import Facts, Invalid, Refused, Unit, must
 
 Answer = dict[str, Any]
@@ -23,9 +23,10 @@ Answer = dict[str, Any]
 class Reading:
     """One reading as it came in.
 
-    `texts` are all texts in view, one for a wedge or a keyboard. `image` says that they were decoded from a picture,
-    where codes that are not the shop's don't count. `body` is the fingerprint of the whole call. `at` is the
-    client's clock: only recorded, but its presence says that the scan waited for the network.
+    `texts` are all texts in view, one for a wedge or a keyboard; `agreed` are those that two engines read. `image`
+    says that they were decoded from a picture, where codes that are not the shop's don't count. `body` is the
+    fingerprint of the whole call. `at` is the client's clock: only recorded, but its presence says that the scan waited
+    for the network.
     """
 
     station: Station
@@ -39,12 +40,22 @@ class Reading:
     bin: str | None = None
     take_out: bool = False
     at: str | None = None
+    agreed: tuple[str, ...] = ()
 
     @property
     def spot(self) -> str:
         """What the station is at: the round, the table, the bin."""
         spots = {Station.BIN: self.round, Station.TABLE: self.table, Station.SHELF: self.bin}
         return spots.get(self.station) or ""
+
+
+@dataclass(frozen=True, slots=True)
+class _Seen:
+    """The slip or the card in view, or why there is none; with both, that card has to be looked at once more."""
+
+    slip: Order | None = None
+    card: Facts | None = None
+    unread: Reason | None = None
 
 
 def earlier(unit: Unit, key: str, body: str) -> Answer | None:
@@ -67,18 +78,21 @@ def scan(unit: Unit, reading: Reading) -> Answer:
         return before
     round_ = _round(unit, reading)
     _check_bin(unit, reading)
-    slip, card, unread = _read(unit, reading)
-    if slip is not None:
-        answer, was = slips.open_by_slip(unit, slip, reading.table), ""
+    seen = _read(unit, reading)
+    if seen.slip is not None:
+        answer, was = slips.open_by_slip(unit, seen.slip, reading.table), ""
         return _keep(unit, reading, None, answer, was)
-    look = _look(unit, reading, card, unread, round_)
+    look = _look(unit, reading, None if seen.unread else seen.card, seen.unread, round_)
     repeated = _repeated(unit, reading, look)
     if repeated is not None:
         return _keep(unit, reading, look, repeated, "")
     reason = judge(look)
     if reason is not None:
         _sight(unit, look, reading, accepted=False)
-        return _keep(unit, reading, look, _answer(unit, look, reason), "")
+        answer = _answer(unit, look, reason)
+        if seen.unread and seen.card:
+            answer |= {"code": seen.card.slot.code, "advice": advice.ONCE_MORE}
+        return _keep(unit, reading, look, answer, "")
     return _accept(unit, reading, look)
 
 
@@ -101,10 +115,10 @@ def _check_bin(unit: Unit, reading: Reading) -> None:
         raise Invalid("/bin", "unknown_bin", f"There is no bin {reading.bin}.")
 
 
-def _read(unit: Unit, reading: Reading) -> tuple[Order | None, Facts | None, Reason | None]:
-    """The slip or the card in view, or why there is none."""
+def _read(unit: Unit, reading: Reading) -> _Seen:
     orders: dict[str, Order] = {}
-    cards: dict[str, Facts] = {}
+    found: dict[str, Facts] = {}
+    sure: set[str] = set()
     problems: list[Reason] = []
     for text in reading.texts:
         try:
@@ -112,28 +126,35 @@ def _read(unit: Unit, reading: Reading) -> tuple[Order | None, Facts | None, Rea
                 number = slot_code.parse_slip(text)
                 orders |= {order.id: order for order in unit.find(Order, slip=number)}
             else:
-                facts = unit.facts(slot_code.parse_card(text, _widths(unit, text)))
-                cards |= {facts.slot.code: facts} if facts else {}
+                name = cards.named(unit, text, _widths(unit, text))
+                facts = unit.facts(name.code)
+                found |= {name.code: facts} if facts else {}
+                sure |= {name.code} if name.checked or text in reading.agreed else set()
         except slot_code.BadCheck:
             problems.append(Reason.BAD_CHECK)
         except slot_code.BadFormat:
             problems.append(Reason.UNKNOWN_CODE)
-    if len(orders) + len(cards) > 1:
-        return None, None, Reason.MANY_CODES
-    if cards:
-        return None, next(iter(cards.values())), None
+    if len(orders) + len(found) > 1:
+        return _Seen(unread=Reason.MANY_CODES)
+    for code, facts in found.items():
+        believed = code in sure or _looked_before(unit, reading, code)
+        return _Seen(card=facts, unread=None if believed else Reason.BAD_CHECK)
     if orders and reading.station is Station.TABLE:
-        return next(iter(orders.values())), None, None
+        return _Seen(slip=next(iter(orders.values())))
     if not any(text.strip() for text in reading.texts):
-        return None, None, Reason.UNREADABLE
-    return None, None, Reason.BAD_CHECK if Reason.BAD_CHECK in problems else Reason.UNKNOWN_CODE
+        return _Seen(unread=Reason.UNREADABLE)
+    return _Seen(unread=Reason.BAD_CHECK if Reason.BAD_CHECK in problems else Reason.UNKNOWN_CODE)
 
 
 def _widths(unit: Unit, text: str) -> dict[str, int] | None:
     """The sections' number widths, asked for only where O or I makes a text ambiguous."""
-    if slot_code.compact(text)[1:2] in ("O", "I"):
-        return {section.code: section.digits for section in unit.find(Section)}
-    return None
+    return cards.widths(unit) if slot_code.compact(text)[1:2] in ("O", "I") else None
+
+
+def _looked_before(unit: Unit, reading: Reading, code: str) -> bool:
+    """Whether the scan just before at this spot named the same card: two looks that agree."""
+    last = unit.last_scan(reading.station, reading.spot)
+    return last is not None and last.code == code
 
 
 def _look(unit: Unit, reading: Reading, facts: Facts | None, unread: Reason | None, round_: Round | None) -> Look:
@@ -305,7 +326,7 @@ def _keep(unit: Unit, reading: Reading, look: Look | None, answer: Answer, was: 
             "station": reading.station,
             "spot": reading.spot,
             "key": reading.key,
-            "text": [text for text in reading.texts if slot_code.is_card_like(text) or slot_code.is_slip_like(text)],
+            "text": [text for text in reading.texts if _is_ours(unit, text)],
             "via": reading.via,
             "client_at": reading.at,
             "take_out": kept.take_out,
@@ -314,6 +335,11 @@ def _keep(unit: Unit, reading: Reading, look: Look | None, answer: Answer, was: 
         },
     )
     return answer
+
+
+def _is_ours(unit: Unit, text: str) -> bool:
+    """Whether the text goes into the ledger; codes of other kinds that were in view do not."""
+    return slot_code.is_card_like(text) or slot_code.is_slip_like(text) or cards.bears_name(unit, text)
 
 
 BACK: dict[tuple[str, str], tuple[str, ...]] = {

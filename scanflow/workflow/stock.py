@@ -10,7 +10,8 @@ from scanflow.domain.derive import SlotState, slot_state
 from scanflow.domain.life import LineState
 from scanflow.domain.things import Bin, Item, Line, Rack, Section, Slot, Stay
 from scanflow.planning import room
-from scanflow.workflow.ports import Facts, Invalid, Missing, Refused, Unit, must
+from scanflow.workflow.cards import card_facts, refuse_named, refuse_taken, slot_facts
+from scanflow.workflow.ports import Invalid, Missing, Refused, Unit, must
 
 
 def add_section(unit: Unit, code: str, name: str, slots_per_bin: int, colour: str, digits: int = 3) -> Section:
@@ -40,6 +41,7 @@ def add_slots(unit: Unit, code: str, count: int, rack: str | None = None) -> tup
             here, in_bin = next(bins), 0
         slots.append(Slot(slot_code.make(code, number, section.digits), code, number, here.name))
         in_bin += 1
+    refuse_named(unit, [slot.code for slot in slots])
     for slot in slots:
         unit.add(slot)
     unit.put(replace(section, last=section.last + count))
@@ -115,45 +117,21 @@ def put_away(
     return stay
 
 
-def card_facts(unit: Unit, text: str, pointer: str = "/text") -> Facts:
-    """The slot of a card text, or `Invalid` at `pointer`: `bad_check`, `unknown_code`."""
-    try:
-        code = slot_code.parse_card(text, {each.code: each.digits for each in unit.find(Section)})
-    except slot_code.BadCheck as wrong:
-        raise Invalid(pointer, "bad_check", "The check digit is wrong. Read the card again.") from wrong
-    except slot_code.BadFormat as wrong:
-        raise Invalid(pointer, "unknown_code", "This is not the text of a card.") from wrong
-    return slot_facts(unit, code, pointer)
-
-
-def slot_facts(unit: Unit, code: str, pointer: str) -> Facts:
-    facts = unit.facts(code)
-    if facts is None:
-        raise Invalid(pointer, "unknown_code", f"No slot of this room has the code {code}.")
-    return facts
-
-
 def _in_hand(unit: Unit, text: str) -> Slot:
     facts = card_facts(unit, text)
-    _refuse_taken(facts)
+    refuse_taken(facts)
     return facts.slot
 
 
 def _free_slot(unit: Unit, code: str, pointer: str) -> Slot:
     facts = slot_facts(unit, code, pointer)
-    _refuse_taken(facts)
+    refuse_taken(facts)
     match slot_state(facts.slot, facts.stay):
         case SlotState.DUE:
             raise Refused("card_due", f"Card {code} was not seen in the tray since its last item left. Scan it there.")
         case SlotState.RETIRED:
             raise Refused("retired", f"Card {code} is lost. Scan it at the tray when it turns up.")
     return facts.slot
-
-
-def _refuse_taken(facts: Facts) -> None:
-    if facts.taken:
-        title = facts.item.title if facts.item else "another thing"
-        raise Refused("taken", f"In {facts.slot.code} stands: {title}. Take another card.")
 
 
 def _lowest_free(unit: Unit, code: str) -> Slot:

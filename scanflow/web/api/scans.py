@@ -8,7 +8,7 @@ from flask import Blueprint, Response, request
 
 from scanflow.domain.things import Station
 from scanflow.shop import Reply
-from scanflow.vision.readings import ImageError
+from scanflow.vision.readings import ImageError, Picture
 from scanflow.web.api import checking, render
 from scanflow.web.api.contract import STAFF, answer, call, digest, do
 from scanflow.web.visitors import shop, visitor
@@ -36,7 +36,7 @@ def create() -> Response:
     if request.mimetype == "multipart/form-data":
         return answer(_of_image(*checking.form("ScanImage", "image")))
     fields = checking.body("NewScan")
-    return answer(_scan(fields, digest(DEFAULTS | _unkeyed(fields)), (fields["text"],)))
+    return answer(_scan(fields, digest(DEFAULTS | _unkeyed(fields)), fields["text"]))
 
 
 def _unkeyed(fields: dict[str, Any]) -> dict[str, Any]:
@@ -54,12 +54,17 @@ def _of_image(fields: dict[str, Any], image: bytes) -> scans.Answer:
         picture = shop().readers.read(image)
     except ImageError as error:
         raise Invalid("/image", "bad_image", str(error)) from error
-    return _scan({"via": "camera"} | fields, body, tuple(reading.text for reading in picture.readings), image=True)
+    return _scan({"via": "camera"} | fields, body, picture)
 
 
-def _scan(fields: dict[str, Any], body: str, texts: tuple[str, ...], *, image: bool = False) -> scans.Answer:
+def _scan(fields: dict[str, Any], body: str, seen: str | Picture) -> scans.Answer:
     known = {name: fields[name] for name in ("via", "round", "table", "bin", "take_out", "at") if name in fields}
-    reading = scans.Reading(Station(fields["station"]), fields["key"], texts, body, image=image, **known)
+    if isinstance(seen, str):
+        known |= {"texts": (seen,)}
+    else:
+        known |= {"texts": tuple(one.text for one in seen.readings), "image": True}
+        known["agreed"] = tuple(one.text for one in seen.readings if one.engines > 1)
+    reading = scans.Reading(station=Station(fields["station"]), key=fields["key"], body=body, **known)
     try:
         instant(reading.at, "UTC")
     except (ValueError, OverflowError):

@@ -13,7 +13,7 @@ from scanflow.storage import ledger_views, page_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.shown import act, look, offset, page
 from scanflow.web.problem import Problem
-from scanflow.workflow import stock
+from scanflow.workflow import cards, stock
 
 blueprint = Blueprint("slot_page", __name__)
 SIZE = 100
@@ -95,7 +95,7 @@ def move(id: str) -> ResponseReturnValue:
 
     def work(unit: SqlUnit) -> None:
         to = slot_code.compact(request.form.get("to", ""))
-        facts = unit.facts(to) or stock.card_facts(unit, to, "/to")
+        facts = unit.facts(to) or cards.card_facts(unit, to, "/to")
         moved.append(stock.move(unit, id, facts.slot.code).id)
 
     said, status = act(work)

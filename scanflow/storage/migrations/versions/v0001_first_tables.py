@@ -228,6 +228,16 @@ def _create_tables() -> None:
     op.create_index("ix_slots_card", "slots", ["card", "section", "number"], unique=False)
     op.create_index("uq_slots_number", "slots", ["section", "number"], unique=True)
     op.create_table(
+        "aliases",
+        sa.Column("n", COUNT, autoincrement=True, nullable=False),
+        sa.Column("text", sa.String(length=64), nullable=False),
+        sa.Column("code", sa.String(length=64), nullable=False),
+        sa.ForeignKeyConstraint(["code"], ["slots.code"], name="fk_aliases_code"),
+        sa.PrimaryKeyConstraint("n", name="pk_aliases"),
+        sa.UniqueConstraint("text", name="uq_aliases_text"),
+    )
+    op.create_index("ix_aliases_code", "aliases", ["code"], unique=False)
+    op.create_table(
         "stays",
         sa.Column("n", COUNT, autoincrement=True, nullable=False),
         sa.Column("id", sa.String(length=64), nullable=False),

@@ -1,0 +1,153 @@
+"""Which slot a card's text names; cards of another system are adopted; one card is printed again."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Mapping
+from dataclasses import dataclass
+
+from labels import slot_code
+from scanflow.domain.life import CardState
+from scanflow.domain.things import Alias, Section, Slot
+from scanflow.planning.adopting import Form, Meaning, Room, is_foreign, meanings
+from scanflow.workflow.ports import Facts, Invalid, Missing, Refused, Unit, must
+
+LONGEST = 48
+"""Characters of an adopted card's text: more than any linear symbol on a card holds."""
+
+
+@dataclass(frozen=True, slots=True)
+class Named:
+    """The slot that a card's text names. `checked`: the text's own check digit held, so one reading is enough."""
+
+    code: str
+    checked: bool
+
+
+def named(unit: Unit, text: str, digits: Mapping[str, int] | None) -> Named:
+    """What a card's text names, by the room's `check`; whether there is such a slot is not asked.
+
+    `digits`, BadCheck and BadFormat are those of `slot_code.parse_card`; a text that can
+    mean two slots is BadCheck too.
+    """
+    if unit.settings.check == "mod_11_10":
+        return Named(slot_code.parse_card(text, digits), True)
+    alias = unit.get(Alias, slot_code.compact(text))
+    found = _meanings(unit, text, {alias.text: alias.code} if alias else {})
+    if len({meaning.code for meaning in found}) > 1:
+        raise slot_code.BadCheck(f"{text!r} can mean several slots")
+    if found:
+        return Named(found[0].code, any(meaning.form is Form.CARD for meaning in found))
+    try:
+        return Named(slot_code.parse_bare_card(text, widths(unit)), False)
+    except slot_code.BadFormat:
+        return Named(slot_code.parse_card(text, widths(unit)), True)
+
+
+def widths(unit: Unit) -> dict[str, int]:
+    """Number width by section."""
+    return {section.code: section.digits for section in unit.find(Section)}
+
+
+def _meanings(unit: Unit, text: str, aliases: Mapping[str, str]) -> tuple[Meaning, ...]:
+    """All slots of the room that the text can mean."""
+    found = meanings(text, widths(unit), aliases)
+    return tuple(meaning for meaning in found if unit.get(Slot, meaning.code) is not None)
+
+
+def bears_name(unit: Unit, text: str) -> bool:
+    """Whether the text is one that only this room takes for a card's: an alias."""
+    return unit.settings.check == "none" and unit.get(Alias, slot_code.compact(text)) is not None
+
+
+def slot_facts(unit: Unit, code: str, pointer: str) -> Facts:
+    facts = unit.facts(code)
+    if facts is None:
+        raise Invalid(pointer, "unknown_code", f"No slot of this room has the code {code}.")
+    return facts
+
+
+def card_facts(unit: Unit, text: str, pointer: str = "/text") -> Facts:
+    """The slot of a card text, or `Invalid` at `pointer`: `bad_check`, `unknown_code`."""
+    try:
+        code = named(unit, text, widths(unit)).code
+    except slot_code.BadCheck as wrong:
+        raise Invalid(pointer, "bad_check", "The check digit is wrong. Read the card again.") from wrong
+    except slot_code.BadFormat as wrong:
+        raise Invalid(pointer, "unknown_code", "This is not the text of a card.") from wrong
+    return slot_facts(unit, code, pointer)
+
+
+def room(unit: Unit) -> Room:
+    """What texts are understood by, for a test scan."""
+    return Room(
+        widths(unit),
+        frozenset(slot.code for slot in unit.find(Slot)),
+        {alias.text: alias.code for alias in unit.find(Alias)},
+    )
+
+
+def adopt(unit: Unit, text: str, code: str) -> Alias:
+    """Let the card that bears `text` stand for a slot, in a room whose `check` is `none`.
+
+    A text adopted before may be given to another slot while no item stands in its old one. Refused: `ambiguous` for
+    a text that means another slot already, or has the form of a slip or a reference; `taken`.
+    """
+    must(unit, Slot, code)
+    alias = Alias(slot_code.compact(text), code)
+    if not 1 <= len(alias.text) <= LONGEST or not alias.text.isprintable():
+        raise Invalid("/text", "bad_text", f"A card's text has 1 to {LONGEST} characters.")
+    if is_foreign(alias.text, widths(unit)):
+        raise Refused("ambiguous", f"{text} has the form of a slip or a reference. No card may have it.")
+    others = {meaning.code for meaning in _meanings(unit, alias.text, {})} - {code}
+    if others:
+        raise Refused("ambiguous", f"{text} means {', '.join(sorted(others))} already.")
+    before = unit.get(Alias, alias.text)
+    if before == alias:
+        return alias
+    if before is None:
+        unit.add(alias)
+    else:
+        refuse_taken(slot_facts(unit, before.code, "/text"))
+        unit.put(alias)
+    unit.record("card adopted", {"code": code, "text": alias.text, "before": before.code if before else None})
+    return alias
+
+
+def refuse_taken(facts: Facts) -> None:
+    if facts.taken:
+        title = facts.item.title if facts.item else "another thing"
+        raise Refused("taken", f"In {facts.slot.code} stands: {title}. Take another card.")
+
+
+def refuse_named(unit: Unit, codes: Collection[str]) -> None:
+    """`Invalid` when one of these new slots would have the text of a card that was adopted for another."""
+    for alias in unit.find(Alias):
+        clash = {meaning.code for meaning in meanings(alias.text, widths(unit), {})} & set(codes) - {alias.code}
+        if clash:
+            raise Invalid("/count", "ambiguous", f"The card of {alias.code} bears {alias.text}: that is {clash.pop()}.")
+
+
+def reprint(unit: Unit, code: str, *, text: str | None = None, lost: str = "") -> tuple[Slot, Section]:
+    """Record that a slot's card is printed again; the slot and its section, for the printer.
+
+    `text` is read from the damaged card in hand, whatever that card's state: destroying it leaves one card. A lost
+    card (`lost` says where one looked, and that it is gone for good) is another matter, for when it turns up there
+    are two that scan alike. It is printed again only once it was declared lost, and while an item stands in its slot:
+    that item needs a card to be packed by, and until it leaves, the slot is given to nothing else. The new card is seen
+    at its next scan, as the old one would be. The number of an empty slot rests until the lost card itself is seen.
+    Refused: `not_lost`, `retired`.
+    """
+    facts = unit.facts(code)
+    if facts is None:
+        raise Missing(f"There is no slot {code}.")
+    if (text is None) is not bool(lost.strip()):
+        raise Invalid("/text", "required", "Read the text of the damaged card, or say why the card is lost.")
+    if text is not None:
+        if card_facts(unit, text).slot.code != code:
+            raise Invalid("/text", "other_card", f"This is not the text of card {code}.")
+    elif facts.slot.card is not CardState.LOST:
+        raise Refused("not_lost", f"Report card {code} lost first.")
+    elif not facts.taken:
+        raise Refused("retired", f"Nothing stands in {code}. Its number rests until the lost card is seen.")
+    unit.record("card reprinted", {"code": code, "lost": lost.strip() or None})
+    return facts.slot, must(unit, Section, facts.slot.section)
