@@ -316,10 +316,22 @@ def caught(name: str, room: str) -> str | None:
 ALL_MUTANTS = mutants()
 
 
-def how(mutant: str) -> tuple[str, str] | None:
-    """The first room that catches the fault, and how."""
-    ways = ((room, caught(mutant, room)) for room in ROOMS)
-    return next(((room, way) for room, way in ways if way not in (None, "no start")), None)
+WEAK = ("no start", "no end", "states", "answers")
+ENOUGH = 5
+
+
+def how(name: str) -> tuple[str, str] | None:
+    """Of the first rooms that catch the fault the one that tells most of it: a broken property, or the first."""
+    ways: list[tuple[str, str]] = []
+    for room in ROOMS:
+        way = caught(name, room)
+        if way is not None and way not in WEAK:
+            return room, way
+        if way in ("no end", "states", "answers"):
+            ways.append((room, way))
+        if len(ways) == ENOUGH:
+            break
+    return ways[0] if ways else None
 
 
 if __name__ == "__main__":
