@@ -58,13 +58,17 @@ class Measure:
 
 @dataclass(frozen=True, slots=True)
 class Scan:
-    """One scan: its profile, global threshold, the edges in samples, its measures, the symbol's values if decoded."""
+    """One scan: its profile, global threshold, the edges in samples, its measures, the symbol's values if decoded.
+
+    `start` is the place among the edges of the symbol's first one; every sixth from there begins a character.
+    """
 
     profile: tuple[float, ...]
     threshold: float
     edges: tuple[float, ...]
     measures: dict[Parameter, Measure]
     values: tuple[int, ...] | None
+    start: int
 
     @property
     def grade(self) -> int:
@@ -93,7 +97,7 @@ def grade(profile: Profile) -> Scan:
     threshold = low + contrast / 2
     parts = elements(profile, threshold)
     decoded = decode(parts)
-    symbol = parts[decoded.first - 1 : decoded.first + decoded.count + 1] if decoded else parts
+    symbol = parts[max(decoded.first - 1, 0) : decoded.first + decoded.count + 1] if decoded else parts
     extremes = [extreme(profile, part) for part in symbol]
     edge_contrast = min((abs(b - a) for a, b in pairwise(extremes)), default=0.0)
     worst = max(non_uniformity(profile, part, contrast) for part in symbol)
@@ -111,7 +115,8 @@ def grade(profile: Profile) -> Scan:
         Parameter.DECODE: Measure(float(decoded is not None), _passes(decoded is not None)),
     }
     edges = tuple(part.begin for part in parts[1:])
-    return Scan(tuple(map(float, profile)), threshold, edges, measures, decoded.values if decoded else None)
+    values, start = (decoded.values, decoded.first - 1) if decoded else (None, 0)
+    return Scan(tuple(map(float, profile)), threshold, edges, measures, values, start)
 
 
 def symbol(scans: Sequence[Scan], text: str) -> Estimate:

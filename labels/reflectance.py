@@ -86,6 +86,11 @@ def non_uniformity(profile: Profile, element: Element, contrast: float) -> float
     return float(peaks.max() - samples.min()) if peaks.size else 0.0
 
 
+def widths_of(values: tuple[int, ...]) -> tuple[int, ...]:
+    """Widths in modules of a symbol's elements, from its start character to its stop character."""
+    return (*(width for value in values for width in _WIDTHS[value]), 2)
+
+
 def decode(parts: list[Element]) -> Decoded | None:
     """The first symbol among the elements that is whole: start, data, a check character that is right, stop."""
     for first, element in enumerate(parts):

@@ -14,6 +14,7 @@ import click
 from labels import card, draw, paper, sheet, slot_code
 from scanflow.cli.opening import in_shop, open_shop
 from scanflow.cli.plan import plan
+from scanflow.cli.printcheck import printcheck
 
 if TYPE_CHECKING:
     from scanflow.vision.workers import Readers
@@ -56,6 +57,7 @@ def main() -> None:
 
 
 main.add_command(plan)
+main.add_command(printcheck)
 
 
 @main.command()

@@ -1,0 +1,125 @@
+"""How well the cards in a picture are printed: an estimate per card, its weakest point, and what to do."""
+
+from __future__ import annotations
+
+import io
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+from PIL import Image
+
+from labels import code128, grade
+from labels.reflectance import widths_of
+from scanflow.vision.disturbances import ADVICE, Disturbance, disturbances
+from scanflow.vision.profiles import Sweep, sweep
+from scanflow.vision.readings import Quad, Reading, Symbology
+from scanflow.vision.upright import upright
+
+_SCALED = 0.02  # by which a scanner's own resolution may be off
+_SAME_SHEET = (0.8, 1.25)  # a scale beyond is no printer's: the file's resolution is not that of a scan
+_MM_PER_INCH = 25.4
+
+
+@dataclass(frozen=True, slots=True)
+class Check:
+    """One card. `estimate` is None where it can't be judged, `module_mm` and `scale` where no resolution is known."""
+
+    text: str
+    corners: Quad
+    estimate: grade.Estimate | None
+    disturbances: tuple[Disturbance, ...]
+    pixels_per_module: float | None
+    module_mm: float | None
+    scale: float | None
+    advice: str
+
+    @property
+    def passed(self) -> bool:
+        """Whether the estimate is C or better."""
+        return self.estimate is not None and self.estimate.letter in ("A", "B", "C")
+
+    def as_dict(self) -> dict[str, Any]:
+        """Plain JSON values: shares of 1 for the measures, but modules for the quiet zone; no profiles."""
+        seen = self.estimate
+        return {
+            "text": self.text,
+            "estimate": seen and {"letter": seen.letter, "grade": round(seen.grade, 1)},
+            "measures": seen and {name: round(value, 4) for name, value in seen.measures.items()},
+            "weakest": seen and seen.weakest,
+            "disturbances": list(self.disturbances),
+            "pixels_per_module": self.pixels_per_module and round(self.pixels_per_module, 2),
+            "module_mm": self.module_mm and round(self.module_mm, 3),
+            "scale": self.scale and round(self.scale, 3),
+            "advice": self.advice,
+            "corners": [list(corner) for corner in self.corners],
+        }
+
+
+def check(image: bytes | Path, readings: tuple[Reading, ...], module_mm: float | None = None) -> tuple[Check, ...]:
+    """Every reading of an image file judged, in their order. ImageError as `read` has it.
+
+    `module_mm` is the width that the narrowest bar was meant to have: with the resolution in a scan's file it tells
+    whether the printer has scaled.
+    """
+    grey = upright(image)
+    dpi = _dpi(image)
+    return tuple(_check(grey, reading, dpi, module_mm) for reading in readings)
+
+
+def _check(grey: NDArray[np.uint8], reading: Reading, dpi: float | None, nominal: float | None) -> Check:
+    if reading.symbology is not Symbology.CODE128 or not reading.text.isascii():
+        return _unjudged(reading, "Only Code 128 can be judged.")
+    widths = code128.widths(reading.text)
+    swept = sweep(grey, reading.corners, sum(widths))
+    if swept is None:
+        return _unjudged(reading, "The ends of the bars are not found: take the picture again, from straight above.")
+    scans = _scans(swept)
+    said = next((widths_of(scan.values) for scan in scans if scan.values), widths)
+    if sum(said) != swept.modules and (again := sweep(grey, reading.corners, sum(said))):  # not of minimal length
+        swept, scans = again, _scans(again)
+    module, scale = _scale(swept.pixels_per_module, dpi, nominal)
+    found = disturbances(swept, scans, said)
+    seen = grade.symbol(scans, reading.text)
+    coarse = Disturbance.COARSE in found
+    advice = " ".join([*_advice(seen, found), *_scale_advice(scale)])
+    judged = None if coarse else seen
+    return Check(reading.text, reading.corners, judged, found, swept.pixels_per_module, module, scale, advice)
+
+
+def _unjudged(reading: Reading, why: str) -> Check:
+    return Check(reading.text, reading.corners, None, (), None, None, None, why)
+
+
+def _scans(swept: Sweep) -> list[grade.Scan]:
+    return [grade.grade(np.clip(profile, 0.0, 1.0)) for profile in swept.profiles]
+
+
+def _advice(seen: grade.Estimate, found: tuple[Disturbance, ...]) -> list[str]:
+    """The picture's faults before the print's: what they leave can't be blamed on the print."""
+    if Disturbance.COARSE in found:
+        return [ADVICE[Disturbance.COARSE]]
+    return [ADVICE[name] for name in found] or [seen.advice]
+
+
+def _dpi(image: bytes | Path) -> float | None:
+    with Image.open(io.BytesIO(image) if isinstance(image, bytes) else image) as opened:
+        dpi = float(opened.info.get("dpi", (0, 0))[0])
+    return dpi if dpi > 1 else None
+
+
+def _scale(pixels: float, dpi: float | None, nominal: float | None) -> tuple[float | None, float | None]:
+    """Module in mm, and its share of the nominal one where the file's resolution can be that of a scan."""
+    if dpi is None or nominal is None:
+        return None, None
+    module = pixels / dpi * _MM_PER_INCH
+    scale = module / nominal
+    return (module, scale) if _SAME_SHEET[0] <= scale <= _SAME_SHEET[1] else (None, None)
+
+
+def _scale_advice(scale: float | None) -> list[str]:
+    if scale is None or abs(scale - 1) <= _SCALED:
+        return []
+    return [f"The sheet was printed at {scale:.0%} of its size: print at 100 %, not fitted to the page."]
