@@ -8,10 +8,12 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from datetime import UTC, datetime
+from io import BytesIO
 from typing import Any, TypeVar
 
 from sqlalchemy import insert, select
 
+from labels import card, draw, sheet
 from scanflow.domain.things import Section
 from scanflow.exchange import csv_table, orders_csv
 from scanflow.exchange import mapping as columns
@@ -20,6 +22,7 @@ from scanflow.storage.access import Role, make_setup_link, make_token
 from scanflow.storage.database import Database
 from scanflow.storage.unit import SqlUnit
 from scanflow.vision.workers import Readers
+from scanflow.workflow import cards
 from scanflow.workflow.ports import Invalid
 
 T = TypeVar("T")
@@ -112,6 +115,26 @@ class Shop:
             return orders_csv.orders(table, chosen)
         except columns.MappingError as error:
             raise Invalid("/file" if mapping is None else "/mapping", "bad_columns", str(error)) from error
+
+    def reprint(
+        self, who: str, code: str, *, text: str | None = None, lost: str = "", paper: str = "a4", grid: str = "3x6"
+    ) -> bytes:
+        """A slot's card again, alone on a PDF page; `paper` and `grid` as `labels.sheet.sheets`, which give its size.
+
+        `workflow.cards.reprint` says when; `Invalid` at `/grid` where the card would be too small.
+        """
+
+        def work(unit: SqlUnit) -> list[sheet.Page]:
+            slot, section = cards.reprint(unit, code, text=text, lost=lost)
+            try:
+                look = {"section_name": section.name, "colour": section.colour}
+                return sheet.sheets([slot.code], **look, paper=paper, grid=grid)
+            except card.DoesNotFit as error:
+                raise Invalid("/grid", "does_not_fit", str(error)) from error
+
+        out = BytesIO()
+        draw.pdf(self.act(who, work), out, title=f"Card {code}")
+        return out.getvalue()
 
     def token(self, name: str, role: Role) -> str:
         """A new access token; `NameTaken` if the name has one."""

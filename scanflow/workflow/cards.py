@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
-from dataclasses import dataclass
+from collections.abc import Collection, Iterable, Mapping, Sequence
+from dataclasses import asdict, dataclass, replace
+from typing import Literal
 
 from labels import slot_code
 from scanflow.domain.life import CardState
@@ -11,8 +12,8 @@ from scanflow.domain.things import Alias, Section, Slot
 from scanflow.planning.adopting import Form, Meaning, Room, is_foreign, meanings
 from scanflow.workflow.ports import Facts, Invalid, Missing, Refused, Unit, must
 
-LONGEST = 48
-"""Characters of an adopted card's text: more than any linear symbol on a card holds."""
+LONGEST = 32
+"""Characters of an adopted card's text: as many as the pages take, and more than fit on a card that can be scanned."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,6 +112,27 @@ def adopt(unit: Unit, text: str, code: str) -> Alias:
         unit.put(alias)
     unit.record("card adopted", {"code": code, "text": alias.text, "before": before.code if before else None})
     return alias
+
+
+def adopt_rows(unit: Unit, rows: Iterable[tuple[int, Sequence[str]]]) -> list[tuple[int, str]]:
+    """Adopt the card of each (row number, [text, slot code]); the numbers of the refused rows, and why."""
+    refused = []
+    for number, row in rows:
+        try:
+            text, code = row
+            adopt(unit, text, slot_code.compact(code))
+        except ValueError:
+            refused.append((number, "A row has two cells: the card's text and the slot's code."))
+        except (Refused, Invalid, Missing) as error:
+            refused.append((number, str(error)))
+    return refused
+
+
+def choose_check(unit: Unit, check: Literal["mod_11_10", "none"]) -> None:
+    """Set what the room's cards are checked by."""
+    new = replace(unit.settings, check=check)
+    unit.set_settings(new)
+    unit.record("settings changed", asdict(new))
 
 
 def refuse_taken(facts: Facts) -> None:

@@ -169,7 +169,7 @@ def test_a_text_that_means_two_slots_means_none():
         (slot_code.reference("D001", 2), "ambiguous"),
         (" - ", "bad_text"),
         ("A\x00B", "bad_text"),
-        ("A" * 49, "bad_text"),
+        ("A" * 33, "bad_text"),
     ],
 )
 def test_texts_that_no_card_can_have(text, code):

@@ -10,6 +10,7 @@ from enum import StrEnum
 from typing import Any
 
 from labels.paper import COLOURS
+from labels.slot_code import DEFAULT_DIGITS
 from scanflow.domain.derive import OrderState, SlotState
 from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState, StayState
 from scanflow.domain.things import Station
@@ -103,6 +104,13 @@ BODIES: dict[str, Schema] = {
             "name": text(100, least=1),
             "slots_per_bin": {"type": "integer", "minimum": 1, "maximum": 999},
             "colour": {**one_of(COLOURS), "description": "By default the one least used so far."},
+            "digits": {
+                "type": "integer",
+                "minimum": 2,
+                "maximum": 6,
+                "default": DEFAULT_DIGITS,
+                "description": "Width of its numbers, the same for all: 3 in D014.",
+            },
         },
         ("code", "name", "slots_per_bin"),
         examples=[{"code": "D", "name": "Derailleurs", "slots_per_bin": 18, "colour": "yellow"}],

@@ -7,6 +7,7 @@ from typing import Any
 from flask import Blueprint, Response
 
 from labels.paper import COLOURS
+from labels.slot_code import DEFAULT_DIGITS
 from scanflow.domain.things import Section
 from scanflow.shop import Reply
 from scanflow.storage import views
@@ -33,7 +34,8 @@ def create(body: dict[str, Any]) -> Response:
 
     def work(unit: SqlUnit) -> Reply:
         colour = body.get("colour") or _least_used(unit)
-        section = stock.add_section(unit, body["code"], body["name"], body["slots_per_bin"], colour)
+        digits = body.get("digits", DEFAULT_DIGITS)
+        section = stock.add_section(unit, body["code"], body["name"], body["slots_per_bin"], colour, digits)
         return Reply(201, render.sections(unit, [section])[0], f"/api/sections/{section.code}")
 
     return do(work)

@@ -6,7 +6,7 @@ from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
 from labels import slot_code
-from scanflow.domain.things import Order, Section
+from scanflow.domain.things import Alias, Order, Section
 from scanflow.storage import page_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.shown import PAGE, look, page
@@ -38,7 +38,8 @@ def _exact(unit: SqlUnit, words: str) -> str | None:
     try:
         named = slot_code.parse_reference(words, {each.code: each.digits for each in unit.find(Section)})
     except slot_code.CodeError:
-        return None
+        adopted = unit.get(Alias, slot_code.compact(words))
+        return url_for("slot_page.show", code=adopted.code) if adopted else None
     stay = page_views.stay_of(unit.connection, named.code, named.turn) if named.turn is not None else None
     if stay is not None:
         return url_for("slot_page.story", id=stay)

@@ -51,7 +51,13 @@ def save() -> ResponseReturnValue:
             raise Invalid("/name", "required", "The shop needs a name of at most 60 characters.")
         if zone not in available_timezones():
             raise Invalid("/zone", "unknown_zone", "Choose a time zone from the list.")
-        new = Settings(request.form.get("auto_close") == "yes", request.form.get("scan_at_bin") == "yes", zone, name)
+        new = Settings(
+            auto_close=request.form.get("auto_close") == "yes",
+            scan_at_bin=request.form.get("scan_at_bin") == "yes",
+            zone=zone,
+            name=name,
+            check="none" if request.form.get("check") == "none" else "mod_11_10",
+        )
         unit.set_settings(new)
         unit.record("settings changed", asdict(new))
 

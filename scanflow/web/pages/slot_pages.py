@@ -3,17 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from io import BytesIO
 
-from flask import Blueprint, redirect, request, url_for
+from flask import Blueprint, redirect, request, send_file, url_for
 from flask.typing import ResponseReturnValue
 
 from labels import slot_code
 from scanflow.domain.derive import SlotState
 from scanflow.storage import ledger_views, page_views
+from scanflow.storage.access import Role
 from scanflow.storage.unit import SqlUnit
+from scanflow.web import problem
 from scanflow.web.pages.shown import act, look, offset, page
 from scanflow.web.problem import Problem
+from scanflow.web.visitors import need, shop, visitor
 from scanflow.workflow import cards, stock
+from scanflow.workflow.ports import Invalid, Missing, Refused
 
 blueprint = Blueprint("slot_page", __name__)
 SIZE = 100
@@ -47,6 +52,26 @@ def _show(code: str, said: str, status: int) -> ResponseReturnValue:
 def lose_card(code: str) -> ResponseReturnValue:
     said, status = act(lambda unit: stock.lose_card(unit, code))
     return _show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
+
+
+@blueprint.post("/slots/<code>/adopt")
+def adopt(code: str) -> ResponseReturnValue:
+    """The card that bears this text stands for the slot."""
+    need(Role.OWNER)
+    said, status = act(lambda unit: cards.adopt(unit, request.form.get("text", ""), code))
+    return _show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
+
+
+@blueprint.post("/slots/<code>/reprint")
+def reprint(code: str) -> ResponseReturnValue:
+    """The card again, as a PDF to keep."""
+    text, lost = (request.form.get(name, "").strip() for name in ("text", "lost"))
+    try:
+        pdf = shop().reprint(visitor().name, code, text=text or None, lost=lost)
+    except (Refused, Invalid, Missing) as error:
+        refusal = problem.of(error)
+        return _show(code, refusal.detail, refusal.status)
+    return send_file(BytesIO(pdf), "application/pdf", as_attachment=True, download_name=f"card-{code}.pdf")
 
 
 @blueprint.get("/stays/<id>")
