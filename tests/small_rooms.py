@@ -163,6 +163,11 @@ ROOMS: dict[str, Room] = {
         kinds("table,shelf,set aside,slip"),
         tables=("main",),
     ),
+    "unfound": Room(
+        room(picked=("D001",), packed=("D001",), spare=False),
+        kinds("open round,bin,short,undo"),
+        tables=("main",),
+    ),
     "beeps": Room(
         room(picked=ALL, packed=("D001",), spare=False),
         kinds("table,take out,shelf,tray,bin"),
