@@ -68,7 +68,10 @@ def slot_facts(unit: Unit, code: str, pointer: str) -> Facts:
 
 
 def card_facts(unit: Unit, text: str, pointer: str = "/text") -> Facts:
-    """The slot of a card text, or `Invalid` at `pointer`: `bad_check`, `unknown_code`."""
+    """The slot of a card text, or `Invalid` at `pointer`: `bad_check`, `unknown_code`.
+
+    A card without a check is believed at once here: nothing is picked or packed by it, and the caller shows its slot.
+    """
     try:
         code = named(unit, text, widths(unit)).code
     except slot_code.BadCheck as wrong:
