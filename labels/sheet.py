@@ -1,44 +1,156 @@
-"""Sheets of cards: a grid on a page, with light lines to cut along. Lengths in mm."""
+"""Sheets of cards: a grid on a page to be cut, or a page of ready labels. Lengths in mm."""
 
 import re
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from enum import Enum
+from functools import partial
 
-from labels import card
-from labels.paper import SHEETS
+from labels import card, typeface
+from labels.paper import COLOURS, INK, SHEETS, WHITE
+from labels.shape import Area, Rect, Shape, Text
 
 MARGIN = 5.0  # what a printer may leave blank, each side
+RULER = 50.0
+SEALED_EDGE = 3.0  # the least that laminate needs around a card
+_RULER_ROOM = 5.0
+_RULER_ADVICE = "50 mm: if your ruler disagrees, print again at 100 %."
 _CUT_LINE = 0.1
 _CUT_GREY = "#b0b0b0"
+
+Size = tuple[float, float]
+Face = Callable[[Area], card.Card]
+
+
+class Duplex(Enum):
+    """The edge of the paper about which a printer turns it for the backs."""
+
+    LONG = "long"
+    SHORT = "short"
 
 
 @dataclass(frozen=True, slots=True)
 class Page:
-    """One printed page: size in mm and its shapes in painting order."""
+    """One printed page: size, its cards, and what is printed beside them."""
 
     width: float
     height: float
-    shapes: tuple[card.Shape, ...]
+    cards: tuple[card.Card, ...]
+    marks: tuple[Shape, ...] = ()
+
+    @property
+    def shapes(self) -> tuple[Shape, ...]:
+        return (*(shape for each in self.cards for shape in each.shapes), *self.marks)
 
 
-def sheets(codes: Sequence[str], *, section_name: str, colour: str, paper: str, grid: str) -> list[Page]:
-    """Pages of cards in the order of `codes`, row by row.
+@dataclass(frozen=True, slots=True)
+class Layout:
+    """Where the cards lie: size of the page, counts, first card's corner, size of a card, from one card to the next."""
+
+    page: Size
+    columns: int
+    rows: int
+    corner: Size
+    card: Size
+    pitch: Size
+    ruler: Size | None
+    """Left end and baseline of the scale bar, None where there is no room for it."""
+    cut: bool
+    """Whether the page has lines to cut along; ready labels have none."""
+
+    def cells(self) -> list[Area]:
+        """The cards' places, row by row."""
+        return [
+            Area(self.corner[0] + column * self.pitch[0], self.corner[1] + row * self.pitch[1], *self.card)
+            for row in range(self.rows)
+            for column in range(self.columns)
+        ]
+
+    @property
+    def gutter(self) -> float:
+        """The narrower of the gaps between neighbours."""
+        gaps = [self.pitch[i] - self.card[i] for i, count in enumerate((self.columns, self.rows)) if count > 1]
+        return min(gaps, default=0.0)
+
+
+def cut_layout(page: Size, grid: str, *, margin: float = MARGIN, gutter: float = 0.0) -> Layout:
+    """As large cards as the grid allows inside the margins; ValueError for a malformed grid or no room at all."""
+    columns, rows = parse_grid(grid)
+    gap = max(gutter, _CUT_LINE)
+    room = (page[0] - 2 * margin, page[1] - 2 * margin - _RULER_ROOM)
+    width, height = ((side + gap) / count - gap for side, count in zip(room, (columns, rows), strict=True))
+    if min(margin, gutter) < 0 or min(width, height) <= 0:
+        raise ValueError(f"a grid of {grid} with margins of {margin:g} mm and gutters of {gutter:g} mm leaves no cards")
+    ruler = (margin, page[1] - margin)
+    return Layout(page, columns, rows, (margin, margin), (width, height), (width + gap, height + gap), ruler, True)
+
+
+def label_layout(page: Size, grid: str, label: Size, corner: Size, pitch: Size, *, margin: float = MARGIN) -> Layout:
+    """A sheet of ready labels: their size, the first one's left top corner, from one left top corner to the next.
+
+    ValueError for a malformed grid, for labels that overlap or leave the page.
+    """
+    columns, rows = parse_grid(grid)
+    ends = [corner[i] + (count - 1) * pitch[i] + label[i] for i, count in enumerate((columns, rows))]
+    if any(count > 1 and pitch[i] < label[i] - 1e-6 for i, count in enumerate((columns, rows))):
+        raise ValueError("the labels overlap: from one corner to the next is less than a label")
+    if min(*corner, page[0] - ends[0], page[1] - ends[1]) < -1e-6:
+        raise ValueError(f"{grid} labels end {ends[0]:g} x {ends[1]:g} mm from the corner, the page is smaller")
+    baselines = (page[1] - margin, margin + _RULER_ROOM)
+    fits = (page[1] - margin - _RULER_ROOM >= ends[1], baselines[1] <= corner[1])
+    ruler = next(((margin, line) for line, fit in zip(baselines, fits, strict=True) if fit), None)
+    return Layout(page, columns, rows, corner, label, pitch, ruler, False)
+
+
+def sheets(
+    codes: Sequence[str],
+    *,
+    section_name: str,
+    colour: str,
+    paper: str,
+    grid: str,
+    style: card.Style = card.Style.FILED,
+) -> list[Page]:
+    """Pages of slot cards in the order of `codes`, row by row.
 
     `colour` is a key of `labels.paper.COLOURS`, `paper` of `labels.paper.SHEETS`, `grid` is columns x rows like "3x6".
     ValueError for a malformed grid; DoesNotFit where a cell is too small; CodeError for a text that is no slot code.
     """
-    columns, rows = parse_grid(grid)
-    width, height = SHEETS[paper]
-    cells = _cells(width, height, columns, rows)
-    pages = []
-    for first in range(0, len(codes), len(cells)):
-        drawn = [
-            shape
-            for code, cell in zip(codes[first : first + len(cells)], cells, strict=False)
-            for shape in card.shapes(code, section_name, colour, cell)
-        ]
-        pages.append(Page(width, height, (*drawn, *_cut_lines(width, height, columns, rows))))
-    return pages
+    look = card.Look(section_name, COLOURS[colour], style)
+    return pages([slot_face(code, look) for code in codes], cut_layout(SHEETS[paper], grid))
+
+
+def slot_face(code: str, look: card.Look) -> Face:
+    """The card of a slot, to be drawn wherever it comes to lie."""
+    return partial(card.slot_card, code, look)
+
+
+def bin_face(first: str, last: str, name: str, look: card.Look) -> Face:
+    """The front of a bin, to be drawn wherever it comes to lie."""
+    return partial(card.bin_front, first, last, name, look)
+
+
+def pages(faces: Sequence[Face], layout: Layout, duplex: Duplex | None = None) -> list[Page]:
+    """Pages of these cards row by row; with `duplex` every page is followed by its backs.
+
+    A back shows the same as its front and has its top at the same edge of the card. DoesNotFit as the cards have it.
+    """
+    cells = layout.cells()
+    marks = (*_cut_lines(layout), *_ruler(layout))
+    made = []
+    for first in range(0, len(faces), len(cells)):
+        here = list(zip(faces[first : first + len(cells)], cells, strict=False))
+        made.append(Page(*layout.page, tuple(face(cell) for face, cell in here), marks))
+        if duplex is not None:
+            made.append(Page(*layout.page, tuple(_back(face, cell, layout.page, duplex) for face, cell in here)))
+    return made
+
+
+def _back(face: Face, cell: Area, page: Size, duplex: Duplex) -> card.Card:
+    width, height = page
+    if (duplex is Duplex.LONG) == (height >= width):
+        return face(replace(cell, x=width - cell.right))
+    return replace(face(replace(cell, y=height - cell.bottom)), turned=True)
 
 
 def parse_grid(grid: str) -> tuple[int, int]:
@@ -56,23 +168,40 @@ def parse_grid(grid: str) -> tuple[int, int]:
     return int(match[1]), int(match[2])
 
 
-def _cells(width: float, height: float, columns: int, rows: int) -> list[card.Area]:
-    across, down = (width - 2 * MARGIN) / columns, (height - 2 * MARGIN) / rows
+def _cut_lines(layout: Layout) -> list[Shape]:
+    """Lines from edge to edge of the paper, just outside the cards; neighbours without a gutter share one."""
+    if not layout.cut:
+        return []
+    width, height = layout.page
+    upright = _line_starts(layout.corner[0], layout.card[0], layout.pitch[0], layout.columns)
+    level = _line_starts(layout.corner[1], layout.card[1], layout.pitch[1], layout.rows)
     return [
-        card.Area(MARGIN + column * across, MARGIN + row * down, across, down)
-        for row in range(rows)
-        for column in range(columns)
+        *(Rect(x, 0, _CUT_LINE, height, _CUT_GREY) for x in upright),
+        *(Rect(0, y, width, _CUT_LINE, _CUT_GREY) for y in level),
     ]
 
 
-def _cut_lines(width: float, height: float, columns: int, rows: int) -> list[card.Shape]:
-    inside_x, inside_y = width - 2 * MARGIN, height - 2 * MARGIN
-    upright = [
-        card.Rect(MARGIN + inside_x * i / columns - _CUT_LINE / 2, MARGIN, _CUT_LINE, inside_y, _CUT_GREY)
-        for i in range(columns + 1)
+def _line_starts(corner: float, size: float, pitch: float, count: int) -> list[float]:
+    starts = {round(corner + i * pitch - _CUT_LINE, 6) for i in range(count)}
+    return sorted(starts | {round(corner + i * pitch + size, 6) for i in range(count)})
+
+
+def _ruler(layout: Layout) -> list[Shape]:
+    """A scale bar from the outer edge of its first tick to that of its last, and what to do when it is off."""
+    if layout.ruler is None:
+        return []
+    x, y = layout.ruler
+    x += 2  # clear of the cut line
+    line = 0.25
+    ticks = [
+        Rect(x + (RULER - line) * i / 5, y - (2.6 if i % 5 == 0 else 1.6), line, 2.6 if i % 5 == 0 else 1.6, INK)
+        for i in range(6)
     ]
-    level = [
-        card.Rect(MARGIN, MARGIN + inside_y * i / rows - _CUT_LINE / 2, inside_x, _CUT_LINE, _CUT_GREY)
-        for i in range(rows + 1)
+    room = layout.page[0] - x - RULER - 3 - layout.ruler[0]
+    size = typeface.fit(_RULER_ADVICE, 1.8, room)
+    return [
+        Rect(x - 1, y - 3, RULER + 3 + typeface.width(_RULER_ADVICE, size), 3.5, WHITE),
+        Rect(x, y - line, RULER, line, INK),
+        *ticks,
+        Text(x + RULER + 2, y - 0.4, size, _RULER_ADVICE, typeface.REGULAR),
     ]
-    return [*upright, *level]

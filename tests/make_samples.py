@@ -20,6 +20,8 @@ from numpy.typing import NDArray
 from PIL import Image, ImageDraw, ImageFont
 
 from labels import card, draw, sheet, slot_code
+from labels.paper import COLOURS
+from labels.shape import Area
 from scanflow.vision.snapshot import photograph
 
 ROOT = Path(__file__).parents[1] / "sample_images"
@@ -78,13 +80,13 @@ def _code(seed: int) -> str:
 def _cards(codes: list[str]) -> Pixels:
     """Cards one above the other as their PDF renders, 6 pixels a module."""
     width, height = _CARD
-    shapes: list[card.Shape] = []
+    cards = []
     for row, code in enumerate(codes):
         section = slot_code.section_of(code)
-        area = card.Area(0, row * (height + _APART), width, height)
-        shapes += card.shapes(code, _GOODS[section], _COLOURS[section], area)
+        look = card.Look(_GOODS[section], COLOURS[_COLOURS[section]])
+        cards.append(card.slot_card(code, look, Area(0, row * (height + _APART), width, height)))
     out = io.BytesIO()
-    draw.pdf([sheet.Page(width, len(codes) * (height + _APART) - _APART, tuple(shapes))], out, title="Cards")
+    draw.pdf([sheet.Page(width, len(codes) * (height + _APART) - _APART, tuple(cards))], out, title="Cards")
     points = card.module_width(slot_code.card_text(codes[0]), width) * 72 / 25.4
     page = pypdfium2.PdfDocument(out.getvalue())[0].render(scale=_MODULE_PIXELS / points)
     return np.asarray(page.to_pil().convert("RGB"))

@@ -2,7 +2,6 @@
 
 import json
 import logging
-import re
 import signal
 import sys
 from collections.abc import Callable
@@ -11,43 +10,15 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from labels import card, draw, paper, sheet, slot_code
+from scanflow.cli.adopt import adopt
+from scanflow.cli.cards import cards
 from scanflow.cli.opening import in_shop, open_shop
 from scanflow.cli.plan import plan
 from scanflow.cli.printcheck import printcheck
+from scanflow.cli.reprint import reprint
 
 if TYPE_CHECKING:
     from scanflow.vision.workers import Readers
-
-
-class Numbers(click.ParamType):
-    """Numbers and ranges like `1-18,25`, as a list in the order given; none twice."""
-
-    name = "numbers"
-
-    def convert(self, value: str, param: click.Parameter | None, ctx: click.Context | None) -> list[int]:
-        numbers: list[int] = []
-        for part in value.split(","):
-            match = re.fullmatch(r"\s*([0-9]{1,6})(?:-([0-9]{1,6}))?\s*", part)
-            if match is None or (match[2] and int(match[2]) < int(match[1])):
-                self.fail(f"{part!r} is no number or range like 1-18", param, ctx)
-            numbers += range(int(match[1]), int(match[2] or match[1]) + 1)
-        if len(set(numbers)) < len(numbers):
-            self.fail("a number stands twice, and a slot has one card", param, ctx)
-        return numbers
-
-
-class Grid(click.ParamType):
-    """Columns x rows like `3x6`."""
-
-    name = "grid"
-
-    def convert(self, value: str, param: click.Parameter | None, ctx: click.Context | None) -> str:
-        try:
-            sheet.parse_grid(value)
-        except ValueError as error:
-            self.fail(str(error), param, ctx)
-        return value
 
 
 @click.group()
@@ -57,40 +28,10 @@ def main() -> None:
 
 
 main.add_command(plan)
+main.add_command(adopt)
+main.add_command(reprint)
+main.add_command(cards)
 main.add_command(printcheck)
-
-
-@main.command()
-@click.argument("section")
-@click.option("--numbers", type=Numbers(), required=True, help="Numbers of the slots, like 1-18,25.")
-@click.option("--paper", "paper_name", type=click.Choice(list(paper.SHEETS)), default="a4", show_default=True)
-@click.option("--grid", type=Grid(), default="3x6", show_default=True, help="Columns x rows of cards on a page.")
-@click.option("--out", type=click.Path(dir_okay=False, path_type=Path), required=True, help="The PDF to write.")
-@click.option("--name", help="Name of the section, printed on every card; by default its letters.")
-@click.option("--colour", type=click.Choice(list(paper.COLOURS)), default="yellow", show_default=True)
-@click.option("--json", "as_json", is_flag=True, help="Report as one JSON document.")
-def cards(
-    section: str,
-    numbers: list[int],
-    paper_name: str,
-    grid: str,
-    out: Path,
-    name: str | None,
-    colour: str,
-    as_json: bool,
-) -> None:
-    """Print sheets of cards for SECTION to a PDF."""
-    section = section.upper()
-    try:
-        codes = [slot_code.make(section, number) for number in numbers]
-        pages = sheet.sheets(codes, section_name=name or section, colour=colour, paper=paper_name, grid=grid)
-        draw.pdf(pages, out, title=f"Cards of section {name or section}")
-    except (slot_code.CodeError, card.DoesNotFit, OSError) as error:
-        raise click.ClickException(str(error)) from error
-    if as_json:
-        click.echo(json.dumps({"out": str(out), "pages": len(pages), "texts": [slot_code.card_text(c) for c in codes]}))
-    else:
-        click.echo(f"{len(codes)} cards on {len(pages)} pages in {out}. Print at 100 %, not fitted to the page.")
 
 
 @main.command()

@@ -43,12 +43,9 @@ def _print(out: Path, codes: list[str], name: str, colour: str) -> Path:
 def cut_out(sheet_file: Path, code: str) -> Pixels:
     """The card of this slot as a printed sheet shows it, (height, width, 3 RGB); numbers stand row by row from 1."""
     width, height = paper.SHEETS[PAPER]
-    columns, rows = sheet.parse_grid(GRID)
-    across, down = (width - 2 * sheet.MARGIN) / columns, (height - 2 * sheet.MARGIN) / rows
-    row, column = divmod(slot_code.number_of(code) - 1, columns)
-    left, top = sheet.MARGIN + column * across, sheet.MARGIN + row * down
-    scale = MODULE / card.module_width(slot_code.card_text(code), across)  # pixels per mm
-    crop = tuple(each * _MM for each in (left, height - top - down, width - left - across, top))
+    cell = sheet.cut_layout((width, height), GRID).cells()[slot_code.number_of(code) - 1]
+    scale = MODULE / card.module_width(slot_code.card_text(code), cell.width)  # pixels per mm
+    crop = tuple(each * _MM for each in (cell.x, height - cell.bottom, width - cell.right, cell.y))
     with pypdfium2.PdfDocument(sheet_file) as document:
         return np.array(document[0].render(scale=scale / _MM, crop=crop).to_pil().convert("RGB"))
 

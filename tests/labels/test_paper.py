@@ -23,9 +23,10 @@ def test_contrast_formula():
 
 
 def test_sheet_sizes():
-    """A4 and Letter have their published sizes in mm."""
-    # ISO 216; ANSI Y14.1
-    assert SHEETS == {"a4": (210, 297), "letter": (215.9, 279.4)}
+    """Sheets have their published sizes in mm."""
+    # ISO 216; ANSI Y14.1; 8.5 x 14 in and 4 x 6 in, common practice, no source
+    sizes = {"a4": (210, 297), "letter": (215.9, 279.4), "legal": (215.9, 355.6), "4x6": (101.6, 152.4)}
+    assert sizes == SHEETS
 
 
 def test_every_colour_has_a_pattern_of_its_own():
