@@ -141,7 +141,7 @@ class _Zones:
 
 def _zones(text: str, look: Look, area: Area) -> _Zones:
     if look.style is Style.FILED:
-        bars = _bars(text, look, area, area.y + _BARS_TOP, 0.5 * area.height - 4)
+        bars = _bars(text, look, area, area.y + _BARS_TOP, 0.5 * area.height - 3.5)
         text_line = bars.y + bars.height + _GAP + _SMALL
         below = Area(area.x, text_line + _GAP, area.width, area.bottom - text_line - _GAP)
         band = Area(area.x, below.y, _band(area.width), below.height)
