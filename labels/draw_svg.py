@@ -49,7 +49,7 @@ def _drawn(shape: Shape) -> str:
             return _rect(shape)
         case Bars():
             boxes = (f"M{_n(x)} {_n(shape.y)}h{_n(w)}v{_n(shape.height)}h{_n(-w)}z" for x, w in shape.strokes())
-            return f'<path fill="#000000" shape-rendering="crispEdges" d="{"".join(boxes)}"/>'
+            return f'<path fill="#000000" d="{"".join(boxes)}"/>'
         case Pattern():
             return _pattern(shape)
         case Text():
