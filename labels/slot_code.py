@@ -130,6 +130,8 @@ def make(section: str, number: int, digits: int = DEFAULT_DIGITS) -> str:
     Traceback (most recent call last):
     labels.slot_code.BadFormat: 1000 does not fit into 3 digits
     """
+    if not re.fullmatch("[A-Z]{1,2}", section):
+        raise BadFormat(f"{section!r} is no section: it has one or two letters")
     if not 0 <= number < 10**digits:
         raise BadFormat(f"{number} does not fit into {digits} digits")
     code = f"{section}{number:0{digits}}"
@@ -328,6 +330,8 @@ def _first_valid(text: str, digits: Mapping[str, int] | None, read: Callable[[st
     """`read(section, rest)` of the first split that is valid; listed sections come first and hide the others."""
     splits = _splits(compact(text))
     listed = [split for split in splits if split[0] in (digits or {})]
+    if listed and listed[0] == splits[0]:
+        splits = listed = listed[:1]  # as written it names a section: nothing in it is mistyped
     for group in (listed, [split for split in splits if split not in listed]):
         wrong = None
         for section, rest in group:

@@ -42,9 +42,9 @@ def order(room: Memory, told: Order) -> Json:
     return names | times | {"state": order_state(lines), "lines": [line(room, each) for each in lines]}
 
 
-def round_(room: Memory, told: Round, left_out: Sequence[LeftOut] | None = None) -> Json:
+def round_(room: Memory, told: Round, left_out: Sequence[LeftOut] = ()) -> Json:
     stops = [_stop(room, each) for each in sorted(room.find(Stop, round=told.id), key=lambda stop: stop.position)]
-    left = None if left_out is None else [{"order": each.order, "why": each.why} for each in left_out]
+    left = [{"order": each.order, "why": each.why} for each in left_out]
     return {"id": told.id, "state": told.state, "stops": stops, "left_out": left}
 
 

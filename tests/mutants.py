@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import cache, partial
 from typing import Any
@@ -289,6 +290,16 @@ def base(room: str) -> Base:
     return Base(found, found.stuck(ended), rows)
 
 
+@contextmanager
+def _in_order(*tables: Any) -> Iterator[None]:
+    """Afterwards the rows stand in their old order again: a row that comes back would come last."""
+    rows = [dict(table) for table in tables]
+    yield
+    for table, old in zip(tables, rows, strict=True):
+        table.clear()
+        table.update(old)
+
+
 def caught(name: str, room: str) -> str | None:
     """How exploring the room catches the fault: a property, `no end`, `states`, `answers`; None if it does not.
 
@@ -298,7 +309,7 @@ def caught(name: str, room: str) -> str | None:
     sound, mutant = base(room), ALL_MUTANTS[name]
     if mutant.row is not None and mutant.row not in sound.asked:
         return None
-    with pytest.MonkeyPatch.context() as patch:
+    with _in_order(*life.TABLES.values(), scans.BACK), pytest.MonkeyPatch.context() as patch:
         mutant.patch(patch)
         try:
             found = explore(ROOMS[room], sound.found)

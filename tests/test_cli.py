@@ -82,7 +82,7 @@ def test_cards_refused(tmp_path, changes, status):
 
 def test_malformed_section_is_refused(tmp_path):
     """A section is one or two letters."""
-    assert run("cards", "ABC", "--numbers", "1", "--out", tmp_path / "cards.pdf").exit_code == 1
+    assert run("cards", "ABC", "--numbers", "1", "--out", tmp_path / "cards.pdf").exit_code == 2
 
 
 def test_a_port_in_use_is_told(tmp_path):

@@ -1,6 +1,7 @@
 """`scanflow cards`: sheets of cards for a section."""
 
 import json
+import re
 from pathlib import Path
 from typing import Any
 
@@ -41,6 +42,8 @@ def cards(
 ) -> None:  # fmt: skip
     """Print sheets of cards for SECTION, or with --style bin the fronts of its bins, to a PDF, SVG or PNG."""
     section = section.upper()
+    if not re.fullmatch("[A-Z]{1,2}", section):
+        raise click.BadParameter("a section has one or two letters", param_hint="SECTION")
     dpi = dpi or (draw.PNG_DPI if out.suffix.lower() == ".png" else None)
     try:
         codes = [slot_code.make(section, number, digits) for number in numbers]

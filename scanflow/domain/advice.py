@@ -89,6 +89,8 @@ def acceptance(look: Look, missing: Sequence[str], released: Sequence[str]) -> s
         case Station.TRAY:
             return f"Card {code} is back in the tray. Its slot can be used again."
         case Station.SHELF:
+            if look.line_state is LineState.PACKED:
+                return f"{code} stands where it belongs, but it counts as packed. Look into its parcel."
             return f"{code} stands where it belongs."
     if look.take_out:
         return f"{code} is out of the parcel. Put it back in {look.slot.bin if look.slot else ''} if it is not wanted."

@@ -120,7 +120,6 @@ PARCEL: Table[ParcelState] = {
     (ParcelState.OPEN, "set aside"): ParcelState.ASIDE,
     (ParcelState.OPEN, "drop"): ParcelState.DROPPED,
     (ParcelState.ASIDE, "resume"): ParcelState.OPEN,
-    (ParcelState.ASIDE, "drop"): ParcelState.DROPPED,
     (ParcelState.CLOSED, "reopen"): ParcelState.OPEN,
 }
 

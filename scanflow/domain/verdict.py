@@ -194,9 +194,6 @@ def effects(look: Look) -> Iterator[tuple[str, str]]:
             yield from (("line", "find"), ("line", "pick"), ("line", "pack"))
         case Station.SHELF, LineState.PICKED:
             yield "line", "put back"
-        case Station.SHELF, LineState.PACKED:
-            yield from (("line", "take out"), ("line", "put back"))
-            yield from _cancel_in_box(look)
 
 
 def _cancel_in_box(look: Look) -> Iterator[tuple[str, str]]:

@@ -49,9 +49,7 @@ def open_parcel(unit: Unit, order_ids: Iterable[str], table: str = "main") -> Pa
         parcel = must(unit, Parcel, before)
         if parcel.state is ParcelState.ASIDE and set(parcel.orders) == set(names):
             return _resume(unit, parcel, table)
-        if parcel.open or unit.find(Line, parcel=parcel.id, state=LineState.PACKED):
-            raise Refused("parcel_open", "Another parcel of this order is not closed yet.", parcel=parcel.id)
-        _drop(unit, parcel)
+        raise Refused("parcel_open", "Another parcel of this order is not closed yet.", parcel=parcel.id)
     _refuse_ended(unit, orders)
     parcel = Parcel(unit.new_id(), table, names, unit.at)
     unit.add(parcel)

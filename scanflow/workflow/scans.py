@@ -10,7 +10,7 @@ from typing import Any
 from labels import slot_code
 from scanflow.domain import advice
 from scanflow.domain.derive import order_state
-from scanflow.domain.life import CardState, LineState, ParcelState, RoundState
+from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState
 from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Sighting, Slot, Station, Stay
 from scanflow.domain.verdict import Look, Reason, effects, judge
 from scanflow.workflow import cards, parcels, slips
@@ -235,10 +235,18 @@ def _accept(unit: Unit, reading: Reading, look: Look) -> Answer:
     if reading.station is Station.SHELF and not changed:
         changed = seen_before is None or seen_before.place != reading.bin
     if line is not None:
+        line = _doubted(line, look)
         unit.put(line)
         look = replace(look, line=line)
     released = _close_if_complete(unit, look, reading)
     return _keep(unit, reading, look, _answer(unit, look, None, changed=changed, released=released), was)
+
+
+def _doubted(line: Line, look: Look) -> Line:
+    """A card seen at the shelf while its thing counts as packed: a person has to look, and no parcel closes before."""
+    if look.station is not Station.SHELF or line.state is not LineState.PACKED or line.hold is not None:
+        return line
+    return line.held(Hold.SUSPECT, f"Its card was seen in {look.bin} while it is packed. Look into the parcel.")
 
 
 def _after(line: Line, event: str, look: Look, key: str) -> Line:
@@ -366,6 +374,8 @@ def undo(unit: Unit, key: str) -> Line:
     if json.loads(scan_.answer)["parcel_state"] == ParcelState.CLOSED:
         parcels.reopen(unit, scan_.parcel or "")
         line = must(unit, Line, line.id)
+    elif line.state is LineState.PACKED and not must(unit, Parcel, line.parcel or "").open:
+        raise Refused("changed_since", "Its parcel was set aside since. Open it, and take the thing out with a scan.")
     events = BACK.get((scan_.was, line.state))
     if events is None:
         raise Refused("nothing_to_undo", "This can't be taken back. Scan the card again instead.")

@@ -35,7 +35,7 @@ ROWS = {
     """,
     "parcel": """
         open: close closed, set aside aside, drop dropped
-        aside: resume open, drop dropped
+        aside: resume open
         closed: reopen open
     """,
     "round": """

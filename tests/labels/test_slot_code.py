@@ -309,3 +309,19 @@ def test_nothing_malformed_is_made(call):
     """Codes are made of valid parts only."""
     with pytest.raises(BadFormat):
         call()
+
+
+def test_a_code_whose_letters_are_a_section_is_never_read_as_another_sections():
+    """EO020 is slot 20 of section EO without its check, though with an O for 0 it would be the card of E002."""
+    widths = {"E": 3, "EO": 3}
+    assert "E0020" == slot_code.card_text("E002")
+    with pytest.raises(slot_code.BadCheck):
+        slot_code.parse_card("EO020", widths)
+    assert "E002" == slot_code.parse_card("EO020", {"E": 3})
+
+
+def test_a_section_has_letters_only():
+    """One or two of them."""
+    for section in ("D1", "", "DDD", "d"):
+        with pytest.raises(slot_code.BadFormat):
+            slot_code.make(section, 1)

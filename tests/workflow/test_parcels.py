@@ -79,7 +79,9 @@ def test_things_in_a_box_aside_keep_its_orders_from_another():
     floor.pack("D001")
     parcels.set_aside(floor.unit, parcel.id)
     assert "parcel_open" == refused(floor.parcel, first, second)
-    floor.scan("shelf", "D001", bin="A-1-1")
+    floor.parcel(first)
+    floor.scan("table", "D001", take_out=True)
+    parcels.set_aside(floor.unit, parcel.id)
     joined = floor.parcel(first, second)
     assert (ParcelState.DROPPED, 2) == (floor.parcel_now(parcel).state, len(joined.orders))
 

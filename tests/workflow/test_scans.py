@@ -314,27 +314,53 @@ def test_taking_out_is_for_the_table_alone():
     assert "picked" == floor.scan("bin", "D001", round=floor.round().id, take_out=True)["line_state"]
 
 
-@pytest.mark.parametrize("packed", [False, True])
-def test_the_shelf_puts_a_thing_back(packed):
-    """A picked or packed thing that stands in its bin again waits again."""
-    floor, first, _ = picked()
-    if packed:
-        floor.parcel(first)
-        floor.pack("D001")
+def test_the_shelf_puts_a_thing_back():
+    """A picked thing that stands in its bin again waits again."""
+    floor, _, _ = picked()
     answer = floor.scan("shelf", "D001", bin="A-1-1")
-    assert ("waiting", True, None) == (answer["line_state"], answer["changed"], floor.line("D001").parcel)
+    assert ("waiting", True) == (answer["line_state"], answer["changed"])
 
 
-@pytest.mark.parametrize("station", ["table", "shelf"])
-def test_what_was_cancelled_in_the_box_is_cancelled_once_it_is_out(station):
-    """At the table or on its shelf: the scan that takes it out cancels it and ends the hold."""
+def test_a_packed_thing_whose_card_is_at_the_shelf_is_held():
+    """Whether the thing or only its card lies there a person must say; till then no parcel closes over it."""
+    floor, first, _ = picked()
+    parcel = floor.parcel(first)
+    floor.pack("D001")
+    answer = floor.scan("shelf", "D001", bin="A-1-1")
+    line = floor.line("D001")
+    assert ("packed", True, "suspect") == (answer["line_state"], answer["changed"], line.hold)
+    assert "still_in_box" == refused(parcels.close_parcel, floor.unit, parcel.id, partial=True)
+
+
+def test_what_was_cancelled_in_the_box_stays_there_for_the_shelf():
+    """A card at the shelf does not take its thing out of the box: only a scan at the table does."""
+    floor, first, _ = picked()
+    floor.parcel(first)
+    floor.pack("D001")
+    orders.cancel(floor.unit, first.id, floor.line("D001").id)
+    floor.scan("shelf", "D001", bin="A-1-1")
+    line = floor.line("D001")
+    assert ("packed", "cancelled_in_box") == (line.state, line.hold)
+
+
+def test_packing_is_not_undone_in_a_parcel_set_aside():
+    """Nobody stands before that box: it is opened first, and the thing comes out by a scan."""
+    floor, first, _ = picked()
+    parcel = floor.parcel(first)
+    floor.pack("D001")
+    key = floor.line("D001").scan
+    parcels.set_aside(floor.unit, parcel.id)
+    assert "changed_since" == refused(scans.undo, floor.unit, key)
+
+
+def test_what_was_cancelled_in_the_box_is_cancelled_once_it_is_out():
+    """The scan that takes it out cancels it and ends the hold."""
     floor, first, _ = picked()
     floor.parcel(first)
     floor.pack("D001")
     orders.cancel(floor.unit, first.id, floor.line("D001").id)
     assert "held" == floor.scan("table", "D001")["reason"]
-    more = {"take_out": True} if station == "table" else {"bin": "A-1-1"}
-    assert "cancelled" == floor.scan(station, "D001", **more)["line_state"]
+    assert "cancelled" == floor.scan("table", "D001", take_out=True)["line_state"]
     assert (None, None) == (floor.line("D001").hold, floor.line("D001").parcel)
 
 
@@ -442,7 +468,7 @@ def test_undo_is_refused_once_the_line_was_changed_since(change):
         case "reopened":
             parcels.reopen(floor.unit, parcel.id)
         case "moved":
-            floor.scan("shelf", "D001", bin="A-1-1")
+            floor.scan("table", "D001", take_out=True)
             stock.move(floor.unit, floor.stay("D001").id, "D004")
         case "undone":
             scans.undo(floor.unit, key)

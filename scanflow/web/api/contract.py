@@ -123,7 +123,7 @@ def _once(fingerprint: bytes | None) -> Once | None:
             "An Idempotency-Key has 1 to 255 printable ASCII characters.",
             (("/Idempotency-Key", "pattern"),),
         )
-    sent = request.get_data() if fingerprint is None else fingerprint
+    sent = digest({"body": request.get_json(silent=True)}).encode() if fingerprint is None else fingerprint
     return Once.of(key, visitor().name, request.method, request.path, sent)
 
 

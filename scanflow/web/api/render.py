@@ -105,13 +105,13 @@ def order(unit: SqlUnit, order_: Order) -> Json:
     return orders(unit, [order_])[0]
 
 
-def round_(unit: SqlUnit, shown: Round, left_out: Iterable[LeftOut] | None = None) -> Json:
+def round_(unit: SqlUnit, shown: Round, left_out: Iterable[LeftOut] = ()) -> Json:
     """`left_out` is known only when the round is opened."""
     return {
         "id": shown.id,
         "state": shown.state,
         "stops": [_stop(row) for row in views.round_stops(unit.connection, shown.id)],
-        "left_out": None if left_out is None else [{"order": each.order, "why": each.why} for each in left_out],
+        "left_out": [{"order": each.order, "why": each.why} for each in left_out],
     }
 
 

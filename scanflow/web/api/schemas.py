@@ -289,9 +289,9 @@ ANSWERS: dict[str, Schema] = {
                 )
             ),
             "left_out": {
-                "type": ["array", "null"],
+                "type": "array",
                 "items": given({"order": IDENTITY, "why": one_of(("held", "on_round", "not_waiting"))}),
-                "description": "Said when the round is opened; null afterwards.",
+                "description": "Said when the round is opened; empty afterwards.",
             },
         }
     ),

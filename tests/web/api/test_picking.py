@@ -53,7 +53,7 @@ def test_a_round_is_planned_for_all_that_wait(calls: Calls) -> None:
     }
     assert ("open", [stop]) == (round_["state"], round_["stops"])
     assert [{"order": held["id"], "why": "held"}] == round_["left_out"]
-    assert round_ | {"left_out": None} == calls.get(f"/api/rounds/{round_['id']}")
+    assert round_ | {"left_out": []} == calls.get(f"/api/rounds/{round_['id']}")
     assert [{"order": order["id"], "why": "on_round"}] == calls.post("/api/rounds", 201)["left_out"]
 
 
