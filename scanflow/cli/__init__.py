@@ -73,6 +73,7 @@ def serve(host: str, port: int, data: Path | None, database: str | None) -> None
 
     shop = open_shop(data, database)
     logging.basicConfig(level=logging.WARNING, format="%(levelname)s %(name)s: %(message)s")
+    logging.getLogger("waitress.queue").setLevel(logging.ERROR)  # it warns of every call that waits for a thread
     try:
         server = waitress.create_server(create_app(shop), host=host, port=port, threads=8, ident=None)
     except OSError as error:
