@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from math import dist
 
 from scanflow.vision.places import area, at_least_high, clip
 from scanflow.vision.readings import Quad, Reading, Symbology
 
 _SAME_PLACE = 0.25  # of the smaller area; neighbouring symbols don't overlap at all
+
+_LEAST_GAP = 0.1  # of the length; two cards with the same code, one above the other, are further apart
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,7 +52,16 @@ def _trusted(place: list[Found]) -> bool:
 
 
 def _agree(one: Found, other: Found) -> bool:
-    return _content(one) == _content(other) and _overlap(one, other)
+    return _content(one) == _content(other) and (_overlap(one, other) or _continues(one, other))
+
+
+def _continues(one: Found, other: Found) -> bool:
+    """Whether two readings are parts of the same bars, one right below the other: noise can split them."""
+    near = _LEAST_GAP * dist(one.corners[0], one.corners[1])
+    return any(
+        dist(upper[3], lower[0]) < near and dist(upper[2], lower[1]) < near
+        for upper, lower in ((one.corners, other.corners), (other.corners, one.corners))
+    )
 
 
 def _dispute(one: Found, other: Found) -> bool:

@@ -105,3 +105,11 @@ def test_neighbours_are_two_places() -> None:
     three = [found(text, "zxing-cpp", at) for text, at in (("D0145", WHOLE), ("D0016", beside), ("S0173", below))]
 
     assert ["D0145", "D0016", "S0173"] == [one.text for one in merge(three)]
+
+
+def test_bars_split_by_noise_are_one_place() -> None:
+    """Two parts of the same bars, one right below the other, are one reading; with a gap they are two cards."""
+    upper = found("D0145", "zxing-cpp", ((0, 0), (400, 0), (400, 60), (0, 60)))
+    for gap, count in ((5, 1), (80, 2)):
+        low = ((1, 60 + gap), (399, 60 + gap), (399, 120 + gap), (1, 120 + gap))
+        assert count == len(merge([upper, found("D0145", "zxing-cpp", low)]))
