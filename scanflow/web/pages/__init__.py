@@ -1,6 +1,7 @@
 """Pages for a person at a phone or a desktop, one blueprint per noun."""
 
 from scanflow.web.pages import (
+    card_pages,
     edges,
     ledger_page,
     login,
@@ -30,6 +31,7 @@ BLUEPRINTS = (
     stations.tray,
     stations.shelf,
     slot_pages.blueprint,
+    card_pages.blueprint,
     search_page.blueprint,
     ledger_page.blueprint,
     settings_page.blueprint,

@@ -1,0 +1,87 @@
+"""What people type into the fields of a plan, turned into values; `Invalid` says what a field wants."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from math import isfinite
+
+from scanflow.planning import measures
+from scanflow.workflow.ports import Invalid
+
+MOST_NUMBERS = 5000
+
+
+def sentence(error: ValueError) -> str:
+    """The words of an error as a sentence."""
+    words = str(error)
+    return words[:1].upper() + words[1:] + ("" if words.endswith(".") else ".")
+
+
+def decimal(given: Mapping[str, str], name: str, what: str, least: float, most: float) -> float:
+    """A number from `least` to `most`, with a point or a comma."""
+    text = given.get(name, "").strip().replace(",", ".")
+    try:
+        value = float(text)
+    except ValueError:
+        value = -1.0
+    if not isfinite(value) or not least <= value <= most:
+        raise Invalid(f"/{name}", "bad_number", f"{what}: write a number from {least:g} to {most:,g}.")
+    return value
+
+
+def whole(given: Mapping[str, str], name: str, what: str, least: int, most: int) -> int:
+    text = given.get(name, "").strip()
+    if re.fullmatch("[0-9]{1,7}", text) is None or not least <= int(text) <= most:
+        raise Invalid(f"/{name}", "bad_number", f"{what}: write a whole number from {least} to {most:,}.")
+    return int(text)
+
+
+def choice(given: Mapping[str, str], name: str, choices: Mapping[str, object] | tuple[str, ...]) -> str:
+    """One of the choices; the first when nothing was chosen."""
+    value = given.get(name, "") or next(iter(choices))
+    if value not in choices:
+        raise Invalid(f"/{name}", "unknown_choice", f"Choose one of {', '.join(choices)}.")
+    return value
+
+
+def counts(given: Mapping[str, str], name: str, what: str) -> tuple[int, ...]:
+    """Whole numbers above zero like `4, 12, 20`; empty when nothing was typed."""
+    parts = [part for part in re.split(r"[,;\s]+", given.get(name, "").strip()) if part]
+    if not all(re.fullmatch("[0-9]{1,5}", part) and int(part) for part in parts) or len(parts) > 100:
+        raise Invalid(f"/{name}", "bad_number", f"{what}: write whole numbers like 4, 12, 20.")
+    return tuple(int(part) for part in parts)
+
+
+def numbers(given: Mapping[str, str], name: str) -> list[int]:
+    """Numbers of slots and ranges of them like `1-18, 25`, none twice."""
+    found: list[int] = []
+    for part in re.split(r"[,;\s]+", given.get(name, "").strip()):
+        match = re.fullmatch(r"([0-9]{1,6})(?:[-–]([0-9]{1,6}))?", part)
+        first, last = (int(match[1]), int(match[2] or match[1])) if match else (1, 0)
+        if last < first or len(found) + last - first >= MOST_NUMBERS:
+            raise Invalid(f"/{name}", "bad_numbers", f"Write up to {MOST_NUMBERS:,} numbers of slots like 1-18, 25.")
+        found += range(first, last + 1)
+    if len(set(found)) < len(found):
+        raise Invalid(f"/{name}", "bad_numbers", "A number stands there twice, and a slot has one card.")
+    return found
+
+
+def size(given: Mapping[str, str], name: str) -> measures.Size:
+    try:
+        return measures.size(given.get(name, ""))
+    except ValueError as error:
+        raise Invalid(f"/{name}", "bad_size", sentence(error)) from error
+
+
+def pair(given: Mapping[str, str], name: str, what: str) -> tuple[float, float]:
+    """Across and down in mm like `63.5 x 38.1` or `4 x 6 in`."""
+    parts = re.split("[x×*]", given.get(name, "").lower())
+    try:
+        if len(parts) != 2:
+            raise ValueError
+        unit = re.sub(r"[\d.,/\s]", "", parts[1])
+        first = parts[0] if re.search('[a-z"]', parts[0]) else parts[0] + unit
+        return measures.length(first), measures.length(parts[1])
+    except ValueError as error:
+        raise Invalid(f"/{name}", "bad_size", f"{what}: write two measures like 63.5 x 38.1 or 4 x 6 in.") from error
