@@ -20,8 +20,11 @@ LETTER = 110.0  # mm, height of the names of bins
 NAME = 180.0  # mm, height of the names of racks
 
 
-def plan_view(racks: Iterable[Rack], shape: Shape = DEFAULT) -> str:
-    """The room from above: racks on both sides of their aisles, the table in front, a scale of one metre."""
+def plan_view(racks: Iterable[Rack], shape: Shape = DEFAULT, *, link: Callable[[Rack], str] | None = None) -> str:
+    """The room from above: racks on both sides of their aisles, the table in front, a scale of one metre.
+
+    `link` gives the address that a rack leads to.
+    """
     racks = tuple(racks)
     depth, width = shape.rack_depth * 1000, shape.rack_width * 1000
     walkway = shape.aisle_pitch * 1000 - 2 * depth
@@ -33,10 +36,11 @@ def plan_view(racks: Iterable[Rack], shape: Shape = DEFAULT) -> str:
         middle = rack.aisle * shape.aisle_pitch * 1000
         left = middle + side * walkway / 2 - (depth if side < 0 else 0)
         top = -(rack.start * 1000 + width)
-        body.append(
-            f'<g class="rack" data-rack="{escape(rack.name)}">{_rect(left, top, depth, width)}'
-            f"{_text(left + depth / 2, top + width / 2, NAME, rack.name)}</g>"
+        drawn = (
+            f'<g class="rack" data-rack="{escape(rack.name)}"><title>Rack {escape(rack.name)}</title>'
+            f"{_rect(left, top, depth, width)}{_text(left + depth / 2, top + width / 2, NAME, rack.name)}</g>"
         )
+        body.append(drawn if link is None else _linked(link(rack), drawn))
     aisles = max((rack.aisle for rack in racks), default=0)
     far = max((rack.start * 1000 for rack in racks), default=0.0) + width
     for aisle in range(aisles + 1):
@@ -46,7 +50,7 @@ def plan_view(racks: Iterable[Rack], shape: Shape = DEFAULT) -> str:
     left = -(walkway / 2 + depth)
     right = aisles * shape.aisle_pitch * 1000 + walkway / 2 + depth
     body.append(_scale(left, 1100))
-    return _svg("Plan of the room", left, -far, max(right, 600.0) - left, far + 1300, body)
+    return _svg("Plan of the room", left, -far, max(right, 600.0) - left, far + 1300, body, link is not None)
 
 
 def front_view(
@@ -79,7 +83,7 @@ def front_view(
     most = max((len(row) for row in standing.values()), default=1)
     full = len(standing) * (height + GAP + NAME)
     body.append(_scale(0, full + 100))
-    return _svg("Fronts of the racks", 0, 0, most * (width + GAP) - GAP, full + 300, body)
+    return _svg("Fronts of the racks", 0, 0, most * (width + GAP) - GAP, full + 300, body, link is not None)
 
 
 def _plate(each: Bin, shape: Shape, fill: str, link: Callable[[str], str] | None) -> str:
@@ -92,7 +96,11 @@ def _plate(each: Bin, shape: Shape, fill: str, link: Callable[[str], str] | None
         f"<title>{escape(each.name)}, section {escape(each.section)}</title>"
         f"{_rect(x, floor - high, width, high, fill)}{_text(x + width / 2, floor - high / 2, LETTER, each.section)}</g>"
     )
-    return drawn if link is None else f'<a href="{escape(link(each.name))}">{drawn}</a>'
+    return drawn if link is None else _linked(link(each.name), drawn)
+
+
+def _linked(address: str, drawn: str) -> str:
+    return f'<a href="{escape(address)}">{drawn}</a>'
 
 
 def _rect(x: float, y: float, width: float, height: float, fill: str = "none") -> str:
@@ -110,9 +118,12 @@ def _scale(x: float, y: float) -> str:
     return f'<g class="scale"><path d="M{x:g} {y - 50:g}v50h1000v-50"/>{_text(x + 500, y - 110, LETTER, "1 m")}</g>'
 
 
-def _svg(title: str, x: float, y: float, width: float, height: float, body: Iterable[str]) -> str:
+def _svg(
+    title: str, x: float, y: float, width: float, height: float, body: Iterable[str], has_links: bool = False
+) -> str:
     box = f"{x - MARGIN:g} {y - MARGIN:g} {width + 2 * MARGIN:g} {height + 2 * MARGIN:g}"
     return (
-        f'<svg xmlns="http://www.w3.org/2000/svg" role="img" viewBox="{box}" fill="none" stroke="currentColor" '
+        f'<svg xmlns="http://www.w3.org/2000/svg" role="{"group" if has_links else "img"}" viewBox="{box}" fill="none" '
+        f'stroke="currentColor" '
         f'stroke-width="{LINE:g}" font-family="sans-serif"><title>{title}</title>{"".join(body)}</svg>'
     )

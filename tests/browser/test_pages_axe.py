@@ -36,7 +36,7 @@ def addresses(live: Live, room: Furnished) -> Iterator[str]:
     yield from ("/tray", "/shelf", "/shelf?bin=A-1-1", "/shelf?bin=Z-9-9", "/slots", "/slots?section=D&state=taken")
     yield from ("/slots/D001", f"/stays/{stay}", f"/stays/{stay}?why=By+mistake", "/search", "/search?q=saddle")
     yield from ("/search?q=nothing+at+all", "/ledger", "/ledger?about=D001", "/settings", "/no-such-page")
-    yield from ("/cards", "/cards?rows=99")
+    yield from ("/cards", "/cards?rows=99", "/room", "/room?section=D&kg=2&rated=1")
 
 
 def violations(page: Page, where: str) -> list[str]:
@@ -95,6 +95,7 @@ def test_empty_room_and_front_door(live: Live, page: Page, scheme: str) -> None:
         "/ledger",
         "/settings",
         "/cards",
+        "/room",
     ):
         page.goto(address)
         found += violations(page, f"empty {address}")

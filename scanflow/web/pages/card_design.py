@@ -14,10 +14,10 @@ from scanflow.web.pages import typed
 from scanflow.workflow.ports import Invalid
 
 STYLES = {
-    card.Style.FILED.value: "filed: bars on top, for bins seen from above",
-    card.Style.FACE.value: "face: a large number, bars below",
-    card.Style.TAG.value: "tag: with a hole, to hang on a thing",
-    card.Style.BIN.value: "bin front: first to last number of a bin",
+    card.Style.FILED.value: "filed in a bin",
+    card.Style.FACE.value: "looked at from the front",
+    card.Style.TAG.value: "tag with a hole",
+    card.Style.BIN.value: "front of a bin",
 }
 DUPLEX = {"": "one side only", "long": "both sides, turned at the long edge", "short": "both, turned at the short edge"}
 DEFAULTS = {"style": "filed", "paper": "a4", "columns": "3", "rows": "6", "margin": "5", "gutter": "0"}

@@ -39,6 +39,8 @@ ALWAYS = (
     "/ledger?about=D001",
     "/settings",
     "/cards",
+    "/room",
+    "/room?section=D",
 )
 STATIC = Path(scanflow.web.__file__).parent / "static"
 HOSTILE = "</script><script>alert(1)</script>\"'><img src=x onerror=alert(1)> ünïcode 引き出し"

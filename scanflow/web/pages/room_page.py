@@ -1,0 +1,162 @@
+"""The room drawn to scale, and how far a round walks in it."""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from datetime import timedelta
+from statistics import fmean
+
+from flask import Blueprint, request, url_for
+from flask.typing import ResponseReturnValue
+from markupsafe import Markup
+
+from labels.paper import COLOURS, INK, PATTERN_STROKE, PATTERNS, TILE
+from scanflow.domain.things import Bin, Rack, Section
+from scanflow.planning import drawing, layout, racking
+from scanflow.planning.layout import Kind, Walk
+from scanflow.storage import plan_views
+from scanflow.web.pages import typed
+from scanflow.web.pages.shown import page
+from scanflow.web.visitors import shop
+from scanflow.workflow.ports import Invalid
+
+blueprint = Blueprint("room_page", __name__)
+PLAN_SCALE = 0.085
+FRONT_SCALE = 0.28
+"""CSS pixels a millimetre of the room: so that a rack, and a bin, can be pressed with a finger."""
+
+TILE_MM = 60.0
+"""Side of a pattern's tile in the drawing, in mm of the room."""
+
+STOPS = 8
+ROUNDS = 100
+SHUFFLES = 3
+PAST = timedelta(days=90)
+ENOUGH = 30
+"""Things that must have left in that time before their sections count by them."""
+
+DEFAULTS = {"rack_size": "24 x 48 x 72 in", "bin_size": "23 x 8 x 6 in", "kg": "", "rated": ""}
+
+
+@dataclass(frozen=True, slots=True)
+class Walks:
+    """Metres of a round of `STOPS` stops as the bins stand, and in two other rooms on the same racks."""
+
+    here: Walk
+    alphabetical: float
+    random: float
+    visits: int
+    """Things by which sections count; 0 where too few have left, and every bin counts alike."""
+
+
+@blueprint.get("/room")
+def show() -> ResponseReturnValue:
+    with shop().looking() as unit:
+        racks, bins, sections = unit.find(Rack), unit.find(Bin), unit.find(Section)
+        visits = plan_views.left_since(unit.connection, unit.at - PAST)
+    chosen = request.args.get("section", "")
+    here = _standing_here(racks, bins, chosen)
+    names = {rack.name for rack in here}
+    shown = [each for each in bins if each.rack in names]
+    given = DEFAULTS | request.args.to_dict()
+    fit, cautions, said = _cautions(given)
+    return page(
+        "room.html",
+        racks=racks,
+        bins=bins,
+        sections=sections,
+        chosen=chosen,
+        here=here,
+        plan=_plan(racks, chosen),
+        front=_front(here, shown, sections, chosen),
+        walks=_walks(racks, bins, visits) if bins else None,
+        stops=STOPS,
+        fit=fit,
+        cautions=cautions,
+        given=given,
+        said=said,
+    )
+
+
+def _standing_here(racks: tuple[Rack, ...], bins: Iterable[Bin], chosen: str) -> list[Rack]:
+    """The racks of the aisle asked for, else those that hold the chosen section, else those of the first aisle."""
+    holding = {each.rack for each in bins if each.section == chosen}
+    aisle = request.args.get("aisle", type=int)
+    if aisle is None and holding:
+        return [rack for rack in racks if rack.name in holding]
+    aisles = {rack.aisle for rack in racks}
+    aisle = aisle if aisle in aisles else min(aisles, default=0)
+    return [rack for rack in racks if rack.aisle == aisle]
+
+
+def _plan(racks: tuple[Rack, ...], chosen: str) -> Markup:
+    def to(rack: Rack) -> str:
+        return url_for("room_page.show", section=chosen or None, aisle=rack.aisle, _anchor="front")
+
+    return _sized(drawing.plan_view(racks, link=to), "plan", PLAN_SCALE)
+
+
+def _front(racks: list[Rack], bins: list[Bin], sections: Iterable[Section], chosen: str) -> Markup:
+    papers = {each.code: each.colour if each.colour in COLOURS else "white" for each in sections}
+    fills = {
+        code: "#ffffff" if chosen and code != chosen else f"url(#paper-{colour})" for code, colour in papers.items()
+    }
+    drawn = drawing.front_view(racks, bins, fills=fills, link=lambda name: url_for("shelf_page.show", bin=name))
+    return _patterns(sorted(set(papers.values()))) + _sized(drawn, "front", FRONT_SCALE)
+
+
+def _sized(svg: str, name: str, scale: float) -> Markup:
+    """A drawing of ours with a class, at so many pixels a millimetre."""
+    box = re.search(r'viewBox="\S+ \S+ (\S+) (\S+)"', svg)
+    assert box is not None  # every drawing says what it covers
+    width, height = (round(float(side) * scale) for side in box.groups())
+    return Markup(svg.replace("<svg ", f'<svg class="drawn {name}" width="{width}" height="{height}" ', 1))
+
+
+def _patterns(colours: Iterable[str]) -> Markup:
+    """The papers as patterns to fill with, named `paper-COLOUR`."""
+    patterns = []
+    for name in colours:
+        paper = COLOURS[name]
+        strokes = "".join(
+            f'<polyline points="{" ".join(f"{x:g},{y:g}" for x, y in stroke)}"/>' for stroke in PATTERNS[paper.pattern]
+        )
+        patterns.append(
+            f'<pattern id="paper-{name}" width="{TILE:g}" height="{TILE:g}" patternUnits="userSpaceOnUse" '
+            f'patternTransform="scale({TILE_MM / TILE:g})">'
+            f'<rect width="{TILE:g}" height="{TILE:g}" fill="{paper.hex}"/>'
+            f'<g fill="none" stroke="{INK}" stroke-width="{PATTERN_STROKE:g}">{strokes}</g></pattern>'
+        )
+    return Markup(f'<svg width="0" height="0" aria-hidden="true"><defs>{"".join(patterns)}</defs></svg>')
+
+
+def _walks(racks: tuple[Rack, ...], bins: tuple[Bin, ...], visits: Mapping[str, int]) -> Walks:
+    hanging = Counter(each.section for each in bins)
+    left = sum(visits.get(code, 0) for code in hanging)
+    left = left if left >= ENOUGH else 0
+    kinds = [Kind(code, count, visits.get(code, 0) if left else count) for code, count in hanging.items()]
+
+    def walk(there: tuple[Bin, ...]) -> Walk:
+        return layout.expected_walk(racks, there, kinds, stops=STOPS, sampled=ROUNDS)
+
+    shuffled = [walk(layout.random_room(kinds, racks, seed=seed)).metres for seed in range(SHUFFLES)]
+    return Walks(walk(bins), walk(layout.alphabetical_room(kinds, racks)).metres, fmean(shuffled), left)
+
+
+def _cautions(given: Mapping[str, str]) -> tuple[racking.Racking | None, tuple[str, ...], str]:
+    """How many bins really fit, what to mind, and what can't be told of it."""
+    try:
+        kg, rated = (
+            typed.decimal(given, name, what, 0, 100_000) if given[name].strip() else None
+            for name, what in (("kg", "Weight of a full bin"), ("rated", "Rating of a shelf"))
+        )
+        bin_, rack = typed.size(given, "bin_size"), typed.size(given, "rack_size")
+        fit = racking.racking(racking.BinShape(bin_), racking.RackShape(rack))
+    except Invalid as error:
+        return None, (), error.detail
+    except racking.DoesNotFit as error:
+        return None, (), str(error)
+    return fit, fit.cautions(kg, rated), ""

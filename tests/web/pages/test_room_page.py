@@ -1,0 +1,107 @@
+"""The room is drawn on a page as it stands, and its walk is compared with that of other rooms."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from clients import SQLITE_ONLY
+from flask.testing import FlaskClient
+from furnished import furnish
+
+from labels.paper import COLOURS
+from scanflow.shop import Shop
+from scanflow.workflow import stock
+
+pytestmark = SQLITE_ONLY
+
+
+def drawing(html: str, name: str) -> str:
+    found = re.search(rf'<svg class="drawn {name}".*?</svg>', html, re.DOTALL)
+    assert found is not None
+    return found[0]
+
+
+def metres(html: str) -> dict[str, float]:
+    """The walks that the page tells, by the room."""
+    return {room: float(walk) for room, walk in re.findall(r"<dt>([^<]*)</dt><dd>([\d.]+) m", html)}
+
+
+def test_every_bin_leads_to_what_stands_in_it(shop: Shop, client: FlaskClient) -> None:
+    """The front has a link for each bin of the aisle, and the link leads to the bin's own page."""
+    furnish(shop, 25)  # three bins of each of four sections, a rack each
+    links = re.findall(r'<a href="(/shelf\?bin=[^"]+)"', drawing(client.get("/room").text, "front"))
+    assert 12 == len(links)
+    assert "<h1>In bin A-1-1</h1>" in client.get(links[0]).text
+
+
+def test_racks_lead_to_their_aisle(shop: Shop, client: FlaskClient) -> None:
+    """A rack of the plan leads to the fronts of its own aisle."""
+    furnish(shop, 25)
+    shop.act("owner", lambda unit: stock.place_rack(unit, "D", 3, 0.0))
+    plan = drawing(client.get("/room").text, "plan")
+    assert {"0", "3"} == set(re.findall(r"aisle=(\d)", plan))
+    front = drawing(client.get("/room?aisle=3").text, "front")
+    assert ["D"] == re.findall('data-rack="([^"]+)"', front)
+
+
+def test_what_matters_is_filled(shop: Shop, client: FlaskClient) -> None:
+    """Bins are filled with their section's paper; with a section chosen only its bins, and only its racks are shown."""
+    furnish(shop, 25)
+    html = client.get("/room").text
+    assert {"url(#paper-yellow)", "url(#paper-pink)", "url(#paper-green)", "url(#paper-blue)"} == set(
+        re.findall(r'fill="(url[^"]+)"', drawing(html, "front"))
+    )
+    pattern = re.search(r'<pattern id="paper-green".*?</pattern>', html)
+    assert pattern is not None
+    assert COLOURS["green"].hex in pattern[0]
+    chosen = drawing(client.get("/room?section=S").text, "front")
+    assert ({"url(#paper-pink)"}, ["B"]) == (
+        set(re.findall(r'fill="(url[^"]+)"', chosen)),
+        re.findall('data-rack="([^"]+)"', chosen),
+    )
+
+
+def test_walk_is_compared(shop: Shop, client: FlaskClient) -> None:
+    """Sections on racks far from each other walk farther than bins that fill the first rack by their letters."""
+    furnish(shop, 25)
+    for number, rack in enumerate("ABCD"):
+        shop.act("owner", lambda unit, rack=rack, number=number: stock.place_rack(unit, rack, 0, 10.0 * number))
+    html = client.get("/room").text
+    walks = metres(html)
+    assert ["Here", "Bins by their letters", "Bins at random"] == list(walks)
+    assert walks["Bins by their letters"] < 2.3 < 10 < walks["Here"]  # twelve bins fit on the first rack, 1.1 m wide
+    assert "so every bin counts alike" in html
+
+
+def test_visits_are_what_left(shop: Shop, client: FlaskClient) -> None:
+    """Sections count by the things that left them, once enough have; what only moved within the room did not leave."""
+    stays = furnish(shop, 66).stays  # one of them shipped
+    for stay in stays[1:59:2]:
+        shop.act("owner", lambda unit, id=stay.id: stock.withdraw(unit, id, "Sold at the fair"))
+    assert "in the last 90 days, 30 things." in client.get("/room").text
+    shop.act("owner", lambda unit: stock.move(unit, stays[61].id, "D071"))
+    assert "in the last 90 days, 30 things." in client.get("/room").text
+
+
+@pytest.mark.parametrize(
+    ("query", "sentence"),
+    [
+        ("rack_size=24x48x72in&bin_size=23x8x6in", "5 bins across with 153 mm to spare, 6 tiers: 30 on a rack."),
+        ("rack_size=600x1000x1800&bin_size=580x400x200", "2 bins across with 150 mm to spare, 5 tiers: 10 on a rack."),
+        ("rack_size=600x1000x1800&bin_size=580x4000x200", "Not one such bin goes onto such a rack."),
+        ("rack_size=large&bin_size=23x8x6in", "is no size like 23x8x6in, in mm, cm or in."),
+        ("kg=heavy", "Weight of a full bin: write a number from 0 to 100,000."),
+        ("kg=12&rated=50", "A shelf of 5 full bins carries 60 kg, more than its maker&#39;s rating of 50 kg."),
+    ],
+)
+def test_what_fits(shop: Shop, client: FlaskClient, query: str, sentence: str) -> None:
+    """Bins across and tiers up are told for any rack, with what to mind."""
+    furnish(shop, 1)
+    assert sentence in client.get(f"/room?{query}").text
+
+
+def test_empty_room(client: FlaskClient) -> None:
+    """A room with nothing in it says how it fills."""
+    html = client.get("/room").text
+    assert ("once a section has slots" in html, '<svg class="drawn' in html) == (True, False)
