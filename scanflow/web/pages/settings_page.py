@@ -86,11 +86,6 @@ def add_section() -> ResponseReturnValue:
     return _done("sections", work)
 
 
-@blueprint.post("/settings/sections/<code>/slots")
-def add_slots(code: str) -> ResponseReturnValue:
-    return _done("sections", lambda unit: stock.add_slots(unit, code, _number("count", 1, 5000)))
-
-
 @blueprint.post("/settings/racks/<name>")
 def place_rack(name: str) -> ResponseReturnValue:
     def work(unit: SqlUnit) -> None:

@@ -54,7 +54,7 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
     if room.round is not None:
         yield f"/rounds/{room.round.id}"
     if room.stays:
-        yield "/shelf?bin=A-1-1"
+        yield from ("/shelf?bin=A-1-1", "/sections/D", "/sections/D?intake=15&stay=45")
     with shop.looking() as unit:
         lines = unit.find(Line)
     yield from (f"/lines/{line.id}" for line in lines if line.hold or line.state is LineState.UNBOUND)
@@ -114,7 +114,16 @@ def test_titles_are_text(shop: Shop, client: FlaskClient) -> None:
 def test_unknown_things(client: FlaskClient, shop: Shop) -> None:
     """What does not exist is answered 404, by a page."""
     furnish(shop, 1)
-    for address in ("/orders/x", "/lines/x", "/rounds/x", "/slots/Q999", "/stays/x", "/put-away/x", "/nothing"):
+    for address in (
+        "/orders/x",
+        "/lines/x",
+        "/rounds/x",
+        "/slots/Q999",
+        "/sections/Q",
+        "/stays/x",
+        "/put-away/x",
+        "/nothing",
+    ):
         response = client.get(address)
         assert (404, True) == (response.status_code, "<h1>" in response.text), address
 

@@ -38,7 +38,7 @@ def test_shop_refused(shop: Shop, client: FlaskClient, wrong: dict[str, str]) ->
 def test_new_section(shop: Shop, client: FlaskClient) -> None:
     """A section is made with its first slots; more slots go on with the next numbers."""
     assert 303 == client.post("/settings/sections", data=SECTION).status_code
-    assert 303 == client.post("/settings/sections/LP/slots", data={"count": "2"}).status_code
+    assert 303 == client.post("/sections/LP/slots", data={"count": "2"}).status_code
     with shop.looking() as unit:
         assert Section("LP", "Levers", 4, "violet", 2, 11) == unit.get(Section, "LP")
         assert ["LP10", "LP11"] == [slot.code for slot in unit.find(Slot)][-2:]

@@ -1,0 +1,132 @@
+"""A section: its slots and bins, how many cards it needs, and what those it has are good for."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from flask import Blueprint, redirect, request, url_for
+from flask.typing import ResponseReturnValue
+from markupsafe import Markup
+
+from scanflow.planning.curve import curve
+from scanflow.planning.sizing import Demand, Point, Sizing, intake_carried, judge_section, size_section
+from scanflow.storage import page_views
+from scanflow.storage.access import Role
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.pages import plan_form, typed
+from scanflow.web.pages.plan_form import Own
+from scanflow.web.pages.shown import act, page
+from scanflow.web.problem import Problem
+from scanflow.web.visitors import need, shop
+from scanflow.workflow import history, stock
+from scanflow.workflow.ports import Invalid
+
+blueprint = Blueprint("section_page", __name__)
+MOST = 5000
+BINS = 60
+"""Bins that are listed; the room page has all."""
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """The cards a section should have, and what those it has, or so many as were typed, are good for.
+
+    `carried`: items a week that those carry, None where a single buying day is too much for them. `more`: slots to add;
+    none are proposed before somebody looked at what the plan rests on.
+    """
+
+    sizing: Sizing
+    judged: Sizing
+    carried: float | None
+    picture: Markup
+    more: int
+    assumptions: tuple[str, ...]
+
+
+@blueprint.get("/sections/<code>")
+def show(code: str) -> ResponseReturnValue:
+    return _show(code, "", 200)
+
+
+def _show(code: str, said: str, status: int) -> ResponseReturnValue:
+    with shop().looking() as unit:
+        row = next((each for each in page_views.section_list(unit.connection) if each.code == code), None)
+        if row is None:
+            raise Problem(404, "not_found", f"There is no section {code}.")
+        own = plan_form.own(history.stays_in(unit, code), unit.at)
+        bins = _bins(unit, code)
+    given = request.args.to_dict()
+    if own is not None and not given.get("intake", "").strip():
+        given["intake"] = f"{own.intake:.3g}"
+    plan, wrong = _plan(row, given, own)
+    shown: dict[str, Any] = {"section": row, "own": own, "bins": bins, "most_bins": BINS, "given": given, "plan": plan}
+    return page(
+        "section.html", **shown, risks=plan_form.RISKS, odds=plan_form.odds, said=said or wrong, most=MOST
+    ), status
+
+
+def _bins(unit: SqlUnit, code: str) -> list[tuple[str, int, int]]:
+    """The section's bins with their slots and how many of those are taken."""
+    held: Counter[str] = Counter()
+    taken: Counter[str] = Counter()
+    for slot in page_views.slot_list(unit.connection, section=code, limit=1_000_000):
+        held[slot.bin] += 1
+        taken[slot.bin] += slot.state == "taken"
+    return [(name, count, taken[name]) for name, count in held.items()]
+
+
+def _plan(row: Any, given: Mapping[str, str], own: Own | None) -> tuple[Plan | None, str]:
+    """The plan, once enough is known for one; and what is wrong with what was typed."""
+    estimate = own.stays if own else None
+    if not given.get("intake", "").strip() or not (given.get("stay", "").strip() or estimate):
+        return None, ""
+    usable = row.slots - (row.retired or 0)
+    try:
+        demand, risk = plan_form.demand(given, estimate), plan_form.risk(given)
+        cards = typed.whole(given, "cards", "Cards", 1, 100_000) if given.get("cards", "").strip() else usable
+        sizing = size_section(demand, risk, row.slots_per_bin)
+        judged = judge_section(demand, max(cards, 1), row.slots_per_bin)
+    except Invalid as error:
+        return None, error.detail
+    except ValueError as error:
+        return None, typed.sentence(error)
+    estimated = estimate.assumptions() if estimate and not given.get("stay", "").strip() else ()
+    return Plan(
+        sizing,
+        judged,
+        _carried(demand, judged.chosen.slots, risk),
+        Markup(curve(sizing, _within(judged.chosen, sizing))),
+        _more(sizing.needed.slots - usable, row.last, row.slots_per_bin) if "intake" in request.args else 0,
+        (*estimated, *sizing.assumptions),
+    ), ""
+
+
+def _carried(demand: Demand, slots: int, risk: float) -> float | None:
+    try:
+        return intake_carried(demand, slots, risk)
+    except ValueError:  # however seldom they come, the batches alone exceed the risk
+        return None
+
+
+def _within(have: Point, sizing: Sizing) -> Point | None:
+    """The cards there are, where they are not so many that the curve would shrink to a corner."""
+    return have if have.slots <= 2 * sizing.curve[-1].slots else None
+
+
+def _more(missing: int, last: int, slots_per_bin: int) -> int:
+    """Slots to add so that none is missing and the last bin is full."""
+    return missing + -(last + missing) % slots_per_bin if missing > 0 else 0
+
+
+@blueprint.post("/sections/<code>/slots")
+def add_slots(code: str) -> ResponseReturnValue:
+    need(Role.OWNER)
+
+    def work(unit: SqlUnit) -> None:
+        stock.add_slots(unit, code, typed.whole(request.form, "count", "More slots", 1, MOST))
+
+    said, status = act(work)
+    return _show(code, said, status) if said else redirect(url_for("section_page.show", code=code), 303)
