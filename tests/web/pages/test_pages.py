@@ -40,6 +40,11 @@ ALWAYS = (
     "/settings",
     "/cards",
     "/room",
+    "/plan",
+    "/plan?section=Bells&code=b&step=2",
+    "/plan?section=Bells&code=b&slots_per_bin=9&step=3",
+    "/plan?section=Bells&code=b&slots_per_bin=9&intake=9&stay=9&step=4",
+    "/plan?section=Bells&code=b&slots_per_bin=9&intake=9&stay=9&count=9&colour=pink&step=5",
     "/room?section=D",
 )
 STATIC = Path(scanflow.web.__file__).parent / "static"
@@ -54,7 +59,7 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
     if room.round is not None:
         yield f"/rounds/{room.round.id}"
     if room.stays:
-        yield from ("/shelf?bin=A-1-1", "/sections/D", "/sections/D?intake=15&stay=45")
+        yield from ("/shelf?bin=A-1-1", "/sections/D", "/sections/D?intake=15&stay=45", "/plan/made/D")
     with shop.looking() as unit:
         lines = unit.find(Line)
     yield from (f"/lines/{line.id}" for line in lines if line.hold or line.state is LineState.UNBOUND)
