@@ -4,15 +4,16 @@ import { refresh } from "./live.js";
 
 const form = document.querySelector("#design");
 let waiting = 0;
+let before = Promise.resolve(); // one after the other, so that the last thing typed is the last thing shown
 
 function show() {
   const typed = new URLSearchParams(new FormData(form));
   document.body.dataset.here = `${form.action}?${typed}`;
   history.replaceState(null, "", document.body.dataset.here);
-  refresh();
+  return refresh();
 }
 
 form?.addEventListener("input", () => {
   clearTimeout(waiting);
-  waiting = setTimeout(show, 250);
+  waiting = setTimeout(() => (before = before.then(show)), 250);
 });
