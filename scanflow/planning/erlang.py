@@ -15,6 +15,8 @@ import numpy as np
 _TINY = 1e-14
 _LARGE = 1e200
 
+_LEAST = 1e-6  # a load of practically nothing: what is blocked then are batches larger than all places
+
 
 def blocking(load: float, places: float, peakedness: float = 1.0) -> float:
     """Share (0 to 1) of arrivals that find no place free.
@@ -102,8 +104,10 @@ def places_for(risk: float, blocked: Callable[[int], float]) -> int:
 
 
 def load_for(risk: float, blocked: Callable[[float], float]) -> float:
-    """The load at which `blocked`, rising with it, is just `risk` (0 to 1)."""
+    """The load at which `blocked`, rising with it, is just `risk` (0 to 1); 0 where the least load exceeds it."""
     _check(risk)
+    if blocked(_LEAST) >= risk:
+        return 0.0
     low, high = 0.0, 1.0
     while blocked(high) < risk:
         low, high = high, 2 * high

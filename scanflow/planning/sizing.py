@@ -198,7 +198,7 @@ def judge_section(demand: Demand, slots: int, slots_per_bin: int) -> Sizing:
 
 
 def intake_carried(demand: Demand, slots: int, risk: float) -> float:
-    """Items a week that so many slots carry at this risk, stays, batches and season being as they are."""
+    """Items a week that so many slots carry at this risk, all else being as it is; 0 where batches alone exceed it."""
     return load_for(risk, lambda intake: replace(demand, intake=intake).risk(slots))
 
 

@@ -65,7 +65,7 @@ class Estimate:
     def assumptions(self) -> tuple[str, ...]:
         """What the estimate takes for granted, as sentences."""
         said = [
-            f"{self.ended} stays have ended; {self.still_open} are still open and count as at least as long as so far.",
+            f"Stays that have ended: {self.ended}. Still open, counted as long as so far or longer: {self.still_open}.",
             "What is still here will sell like what was here as long before it, and the trade stays as it was.",
         ]
         if self.tail:

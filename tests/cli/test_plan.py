@@ -85,7 +85,10 @@ def test_stays_from_the_shops_own(old_shop):
     answer = answered("stays", "s", "--data", old_shop)
     assert (8, 4, 30.0) == (answer["ended"], answer["still_open"], answer["median"])
     assert answer["mean"] > 30
-    assert "8 stays have ended; 4 are still open" in run("stays", "S", "--data", old_shop).output
+    assert (
+        "Stays that have ended: 8. Still open, counted as long as so far or longer: 4."
+        in run("stays", "S", "--data", old_shop).output
+    )
     sized = answered("slots", "--intake", 7, "--section", "S", "--data", old_shop)
     assert pytest.approx(answer["mean"], rel=1e-3) == sized["stay"]
     assert any("still open" in sentence for sentence in sized["assumptions"])

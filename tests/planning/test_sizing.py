@@ -141,3 +141,11 @@ def test_numbers_without_sense(wrong) -> None:
     """An intake, stay, batch, season or bin that can't be is an error."""
     with pytest.raises(ValueError):
         wrong()
+
+
+def test_batches_larger_than_all_slots_carry_nothing() -> None:
+    """However seldom they come, buying days of twenty things don't fit into nine slots at one in a hundred."""
+    demand = Demand(10, 60, Burst((4, 12, 20)))
+
+    assert 0.0 == intake_carried(demand, 9, 0.01)
+    assert 0 < intake_carried(Demand(10, 60), 9, 0.01)

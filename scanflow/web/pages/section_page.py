@@ -12,7 +12,7 @@ from flask.typing import ResponseReturnValue
 from markupsafe import Markup
 
 from scanflow.planning.curve import curve
-from scanflow.planning.sizing import Demand, Point, Sizing, intake_carried, judge_section, size_section
+from scanflow.planning.sizing import Point, Sizing, intake_carried, judge_section, size_section
 from scanflow.storage import page_views
 from scanflow.storage.access import Role
 from scanflow.storage.unit import SqlUnit
@@ -40,7 +40,7 @@ class Plan:
 
     sizing: Sizing
     judged: Sizing
-    carried: float | None
+    carried: float
     picture: Markup
     more: int
     assumptions: tuple[str, ...]
@@ -97,18 +97,11 @@ def _plan(row: Any, given: Mapping[str, str], own: Own | None) -> tuple[Plan | N
     return Plan(
         sizing,
         judged,
-        _carried(demand, judged.chosen.slots, risk),
+        intake_carried(demand, judged.chosen.slots, risk),
         Markup(curve(sizing, _within(judged.chosen, sizing))),
         _more(sizing.needed.slots - usable, row.last, row.slots_per_bin) if "intake" in request.args else 0,
         (*estimated, *sizing.assumptions),
     ), ""
-
-
-def _carried(demand: Demand, slots: int, risk: float) -> float | None:
-    try:
-        return intake_carried(demand, slots, risk)
-    except ValueError:  # however seldom they come, the batches alone exceed the risk
-        return None
 
 
 def _within(have: Point, sizing: Sizing) -> Point | None:
