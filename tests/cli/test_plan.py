@@ -91,7 +91,7 @@ def test_stays_from_the_shops_own(old_shop):
     )
     sized = answered("slots", "--intake", 7, "--section", "S", "--data", old_shop)
     assert pytest.approx(answer["mean"], rel=1e-3) == sized["stay"]
-    assert any("still open" in sentence for sentence in sized["assumptions"])
+    assert any("Still open" in sentence for sentence in sized["assumptions"])
     for section, words in (("L", "No stay has ended"), ("Q", "Q")):
         refused = run("stays", section, "--data", old_shop)
         assert (1, True) == (refused.exit_code, words in refused.output)
