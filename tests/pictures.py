@@ -40,7 +40,7 @@ def as_file(image: Image.Image, kind: str = "PNG", **settings: Any) -> bytes:
 
 
 def texts(picture: Picture) -> list[str]:
-    return [one.text for one in picture.readings]
+    return [one.text for one in picture.decoded if one.text]
 
 
 def png_header(width: int, height: int) -> bytes:

@@ -76,7 +76,7 @@ def _seen(readers: Any, image: Path) -> list[Sample]:
 
     name = str(image)
     try:
-        found = [Sample(name, each.text, each.symbology, each.engine) for each in readers.read(image).readings]
+        found = [Sample(name, each.text, each.symbology, each.engine) for each in readers.read(image).decoded]
     except ImageError as error:
         return [Sample(f"{name} ({error})", None)]
     return found or [Sample(name, None)]

@@ -50,7 +50,7 @@ def _checked(readers: Readers, image: str, module: float | None) -> tuple[tuple[
     from scanflow.vision.print_check import check
 
     try:
-        return check(Path(image), readers.read(Path(image)).readings, module), None
+        return check(Path(image), readers.read(Path(image)).decoded, module), None
     except ImageError as error:
         return (), str(error)
 

@@ -85,7 +85,7 @@ class Steps:
 
     def _read(self, picture: Path, texts: list[str]) -> None:
         """Read the picture here as the service will, to count which decoder read it."""
-        found = self.readers.read(picture).readings
+        found = self.readers.read(picture).decoded
         self.check(f"Codes in {picture.name}", sorted(texts), sorted(each.text for each in found))
         self.engines.update(each.engine for each in found)
 

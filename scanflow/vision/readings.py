@@ -22,20 +22,32 @@ class Symbology(StrEnum):
     ITF = "itf"
 
 
+class Certainty(StrEnum):
+    """How a text is known. Only what was decoded may move anything in a shop."""
+
+    DECODED = "decoded"
+    """Read whole by a symbology decoder, its check valid."""
+    MATCHED = "matched"
+    """Inferred: the grey profile fits one code of the book and no other."""
+    UNREAD = "unread"
+    """There is a label, and nothing is known of its text."""
+
+
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """One symbol, read whole by a decoder.
+    """One symbol at a place.
 
-    ``text`` is the symbol's plain content, without symbology identifier. ``engine`` is ``zxing-cpp``, ``zbar`` or
-    ``zxing-cpp+zbar``. ``corners`` are (x, y) in pixels of the upright image, clockwise, from the corner where
+    ``text`` is the symbol's plain content, without symbology identifier, and None where it is unread. ``engine`` is
+    ``zxing-cpp``, ``zbar`` or ``zxing-cpp+zbar``, ``match`` for what was matched, ``locate`` for what is unread; these
+    two are taken for Code 128. ``corners`` are (x, y) in pixels of the upright image, clockwise, from the corner where
     reading begins.
     """
 
-    text: str
+    text: str | None
     symbology: Symbology
     engine: str
     corners: Quad
-    certainty: str = "decoded"
+    certainty: Certainty = Certainty.DECODED
 
     @property
     def engines(self) -> int:
@@ -52,6 +64,11 @@ class Picture:
     ms: float
     readings: tuple[Reading, ...]
 
+    @property
+    def decoded(self) -> tuple[Reading, ...]:
+        """Those that a decoder read whole: all that a scan may believe."""
+        return tuple(one for one in self.readings if one.certainty is Certainty.DECODED)
+
     def as_dict(self) -> dict[str, Any]:
         """Plain JSON values; ``from_dict`` takes them back."""
         return asdict(self)
@@ -64,4 +81,4 @@ class Picture:
 def _reading(values: dict[str, Any]) -> Reading:
     a, b, c, d = ((x, y) for x, y in values["corners"])
     symbology = Symbology(values["symbology"])
-    return Reading(values["text"], symbology, values["engine"], (a, b, c, d), values["certainty"])
+    return Reading(values["text"], symbology, values["engine"], (a, b, c, d), Certainty(values["certainty"]))

@@ -44,7 +44,7 @@ def bare_zbar(path: Path) -> list[str]:
 
 
 def here(path: Path) -> list[str]:
-    return [one.text for one in read(path).readings]
+    return [one.text for one in read(path).decoded]
 
 
 def measured(reader: Reader, image: Path) -> tuple[list[str], float]:
@@ -91,7 +91,7 @@ def main(folders: list[Path]) -> None:
             "zxing-cpp": bare_zxing,
             "zbar": bare_zbar,
             "read": here,
-            "read, worker": lambda path: [one.text for one in pool.read(path).readings],
+            "read, worker": lambda path: [one.text for one in pool.read(path).decoded],
         }
         print(f"{'':18} {'':5} {'':5} | " + " | ".join(f"{name:^16}" for name in readers))
         print(f"{'folder':18} {'files':>5} {'texts':>5} | " + " | ".join(["read wrong  ratio"] * len(readers)))

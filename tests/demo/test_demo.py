@@ -69,7 +69,7 @@ def test_photographs_read_as_their_names_say(report: dict[str, Any]) -> None:
     for path in map(Path, report["photographs"]):
         texts = path.stem.split("-")[-1]
         named[path.name] = [] if texts == "nothing" else sorted(texts.split("+"))
-        found[path.name] = sorted(reading.text for reading in read(path).readings)
+        found[path.name] = sorted(reading.text for reading in read(path).decoded)
     assert named == found
     assert (True, {"nothing"}) == (len(named) > 50, {name.split("-")[-1][:-4] for name in named if not named[name]})
 

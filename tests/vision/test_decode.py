@@ -15,7 +15,7 @@ from scanflow.vision import ImageError, read
 def test_read_gives_size_and_place() -> None:
     """A reading has the text, both engines, and the bars' corners within 3 pixels."""
     picture = read(as_file(card()))
-    (one,) = picture.readings
+    (one,) = picture.decoded
 
     assert (WIDE, HIGH) == (picture.width, picture.height)
     assert (TEXT, "code128", "decoded", "zxing-cpp+zbar") == (one.text, one.symbology, one.certainty, one.engine)
@@ -51,7 +51,7 @@ def test_corners_are_of_the_upright_image(orientation: int, kind: str) -> None:
     picture = read(as_file(stored, kind, exif=exif))
 
     assert (WIDE, HIGH) == (picture.width, picture.height)
-    assert [[]] == [far_from(one.corners) for one in picture.readings]
+    assert [[]] == [far_from(one.corners) for one in picture.decoded]
 
 
 def on_clear_ground(mode: str) -> Image.Image:
@@ -122,7 +122,7 @@ def test_path_is_read(tmp_path: Path) -> None:
 
 def test_a_card_upside_down_begins_at_the_lower_right() -> None:
     """The first corner is where reading begins, not the upper left of the picture."""
-    (one,) = read(as_file(card().rotate(180))).readings
+    (one,) = read(as_file(card().rotate(180))).decoded
     turned = [(WIDE - 1 - x, HIGH - 1 - y) for x, y in one.corners]
 
     assert [] == far_from(turned)
@@ -134,7 +134,7 @@ def test_two_cards_are_read_from_the_top() -> None:
     picture = read(np.vstack([np.asarray(card()), apart, np.asarray(card())]))
 
     assert [TEXT, TEXT] == texts(picture)
-    assert [True, False] == [one.corners[0][1] < HIGH for one in picture.readings]
+    assert [True, False] == [one.corners[0][1] < HIGH for one in picture.decoded]
 
 
 NO_PIXELS = {

@@ -22,7 +22,7 @@ logging.basicConfig(stream=sys.stdout, format="%(message)s")
 from scanflow.vision import engines, read
 print(engines())
 for _ in range(2):
-    print([(reading.text, reading.engine) for reading in read(open(sys.argv[1], "rb").read()).readings])
+    print([(reading.text, reading.engine) for reading in read(open(sys.argv[1], "rb").read()).decoded])
 """
 
 

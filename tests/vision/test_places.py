@@ -52,7 +52,7 @@ def test_what_shows_no_direction_of_bars_stays(quad: Quad) -> None:
 def test_corners_of_a_turned_card_are_near_the_truth(degrees: float) -> None:
     """Through the real decoders, each corner of turned bars lies within a tenth of their height."""
     image = card().rotate(-degrees, expand=True, fillcolor=255, resample=Image.Resampling.BICUBIC)
-    (one,) = read(np.asarray(image)).readings
+    (one,) = read(np.asarray(image)).decoded
     truth = turned(TRUTH, degrees, about=(WIDE / 2, HIGH / 2), to=(image.width / 2, image.height / 2))
 
     assert dist(TRUTH[0], TRUTH[3]) / 10 > farthest(truth, one.corners)

@@ -27,7 +27,7 @@ CORNERS = ((LEFT, MARGIN), (RIGHT, MARGIN), (RIGHT, MARGIN + HEIGHT), (LEFT, MAR
 def checked(image: Image.Image, module_mm: float | None = None, **settings: object) -> Check:
     """The one card in an image, as its file is read and judged."""
     data = as_file(image, **settings)
-    (only,) = check(data, read(data).readings, module_mm)
+    (only,) = check(data, read(data).decoded, module_mm)
     return only
 
 

@@ -38,7 +38,7 @@ def seen() -> dict[Path, list[str]]:
     """What is read in every sample, by workers."""
     images = sorted(make_samples.ROOT.glob("*/*.jpg"))
     with Readers() as readers:
-        return {image: sorted(one.text for one in readers.read(image).readings) for image in images}
+        return {image: sorted(one.text for one in readers.read(image).decoded) for image in images}
 
 
 @pytest.mark.parametrize("condition", list(FLOORS))
@@ -73,7 +73,7 @@ def test_samples_are_made_as_they_are_kept(condition: str) -> None:
     again, before = read(take()), read(kept)
 
     assert Image.open(kept).size == (again.width, again.height)
-    assert [one.text for one in before.readings] == [one.text for one in again.readings]
+    assert [one.text for one in before.decoded] == [one.text for one in again.decoded]
 
 
 def test_samples_are_many_small_and_named() -> None:

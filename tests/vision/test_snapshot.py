@@ -29,7 +29,7 @@ def test_a_photograph_is_read() -> None:
     """What is photographed at a usual angle is read back, and lies the way it was laid."""
     for tilt, right in ((0, True), (8, True), (180, False)):
         picture = read(photograph(PAGE, seed=3, size=800, tilt=tilt, perspective=0.1))
-        (begin, end, *_) = picture.readings[0].corners
+        (begin, end, *_) = picture.decoded[0].corners
 
         assert [TEXT] == texts(picture)
         assert right == (begin[0] < end[0])
@@ -37,7 +37,7 @@ def test_a_photograph_is_read() -> None:
 
 def test_tilt_is_clockwise_in_degrees() -> None:
     """The line of the text falls to the right by the tilt asked for."""
-    (one,) = read(photograph(PAGE, seed=3, size=900, tilt=10)).readings
+    (one,) = read(photograph(PAGE, seed=3, size=900, tilt=10)).decoded
     (begin, end, *_) = one.corners
 
     assert 7 < np.degrees(np.arctan2(end[1] - begin[1], end[0] - begin[0])) < 13

@@ -62,8 +62,8 @@ def _scan(fields: dict[str, Any], body: str, seen: str | Picture) -> scans.Answe
     if isinstance(seen, str):
         known |= {"texts": (seen,)}
     else:
-        known |= {"texts": tuple(one.text for one in seen.readings), "image": True}
-        known["agreed"] = tuple(one.text for one in seen.readings if one.engines > 1)
+        known |= {"texts": tuple(one.text for one in seen.decoded), "image": True}
+        known["agreed"] = tuple(one.text for one in seen.decoded if one.engines > 1)
     reading = scans.Reading(station=Station(fields["station"]), key=fields["key"], body=body, **known)
     try:
         instant(reading.at, "UTC")

@@ -10,6 +10,8 @@ from calls import Calls, photo
 from clients import SQLITE_ONLY
 
 from labels.slot_code import card_text, parse_slip
+from scanflow.shop import Shop
+from scanflow.vision import Certainty, Picture, Reading, Symbology
 
 VERDICT = {
     "verdict",
@@ -246,6 +248,41 @@ def test_a_photograph_is_a_scan(calls: Calls) -> None:
         answer = calls.upload("/api/scans", station="shelf", key=key, bin=stay["bin"], image=image)
         assert expected == (answer["reason"], answer["code"])
         assert not answer["replayed"]
+
+
+class Seen:
+    """Readers to whom every picture shows the same readings."""
+
+    def __init__(self, *readings: Reading) -> None:
+        self.picture = Picture(600, 400, 1.0, readings)
+
+    def read(self, image: bytes) -> Picture:
+        return self.picture
+
+
+@SQLITE_ONLY
+@pytest.mark.parametrize(
+    ("decoded", "expected"), [([], ("refused", "unreadable", None)), (["D001"], ("accepted", None, "D001"))]
+)
+def test_only_decoded_readings_are_a_scan(
+    calls: Calls, shop: Shop, decoded: list[str], expected: tuple[str, str | None, str | None]
+) -> None:
+    """Cards that were matched or merely located in the picture move no line and are not counted as cards in view."""
+    calls.section()
+    stays, order = calls.ordered(things=2)
+    walk = calls.post("/api/rounds", 201)["id"]
+    assert ["D001", "D002"] == [stay["code"] for stay in stays]
+    corners = ((0.0, 0.0), (9.0, 0.0), (9.0, 5.0), (0.0, 5.0))
+    shop.readers = Seen(  # type: ignore[assignment]
+        Reading(card_text("D002"), Symbology.CODE128, "match", corners, Certainty.MATCHED),
+        *(Reading(card_text(code), Symbology.CODE128, "zxing-cpp", corners) for code in decoded),
+        Reading(None, Symbology.CODE128, "locate", corners, Certainty.UNREAD),
+    )
+
+    answer = calls.upload("/api/scans", station="bin", round=walk, key="k", image=photo())
+    assert expected == (answer["verdict"], answer["reason"], answer["code"])
+    states = [line["state"] for line in calls.get(f"/api/orders/{order['id']}")["lines"]]
+    assert ["picked" if stay["code"] in decoded else "waiting" for stay in stays] == states
 
 
 @SQLITE_ONLY
