@@ -1,7 +1,9 @@
 """The worker process: ``python -m scanflow.vision.worker MEGABYTES SECONDS``, started by ``workers``.
 
-Messages both ways are a length (4 bytes, big-endian) and so many bytes. First it sends its engines as a JSON list; then
-it takes image files and answers each with ``{"picture": {...}}`` or ``{"error": "..."}``, until its input ends.
+Messages both ways are a length (4 bytes, big-endian) and so many bytes. First it sends its engines as a JSON list.
+Then, until its input ends, it takes two messages at a time, a JSON value and an image file, and answers
+``{"picture": {...}}`` or ``{"error": "..."}``. The value is ``null``: read without a book; a list of texts: with this
+book, and keep it; or ``true``: with the book that was kept.
 """
 
 from __future__ import annotations
@@ -14,6 +16,7 @@ import sys
 from typing import IO, Any
 
 from scanflow.vision import decode, decoders
+from scanflow.vision.book import Book
 from scanflow.vision.readings import ImageError
 
 _HEADER = struct.Struct(">I")
@@ -42,15 +45,20 @@ def main(megabytes: int, seconds: float) -> None:
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # Ctrl-C is for the parent, which then closes our input
     _limit_memory(megabytes)
     send(answers, json.dumps(decoders.engines()).encode())
-    while (image := receive(sys.stdin.buffer)) is not None:
+    kept: Book | None = None
+    questions = sys.stdin.buffer
+    while (book := receive(questions)) is not None and (image := receive(questions)) is not None:
         _alarm(seconds)
-        send(answers, json.dumps(_answer(image)).encode())
+        which = json.loads(book)
+        if isinstance(which, list):
+            kept = Book(which)
+        send(answers, json.dumps(_answer(image, None if which is None else kept)).encode())
         _alarm(0)
 
 
-def _answer(image: bytes) -> dict[str, Any]:
+def _answer(image: bytes, book: Book | None) -> dict[str, Any]:
     try:
-        return {"picture": decode.picture(image).as_dict()}
+        return {"picture": decode.picture(image, book).as_dict()}
     except ImageError as error:
         return {"error": str(error)}
     except MemoryError:

@@ -14,6 +14,7 @@ from queue import SimpleQueue
 from types import TracebackType
 from typing import IO, Any
 
+from scanflow.vision.book import Book
 from scanflow.vision.decoders import say_if_alone
 from scanflow.vision.readings import ImageError, Picture
 from scanflow.vision.upright import unopened
@@ -52,12 +53,15 @@ class Readers:
         for worker in self._all:
             self._idle.put(worker)
 
-    def read(self, image: bytes | Path) -> Picture:
-        """What ``vision.read`` gives. ImageError as there; ReadFailed for a crash or a hang."""
+    def read(self, image: bytes | Path, book: Book | None = None) -> Picture:
+        """What ``vision.read`` gives. ImageError as there; ReadFailed for a crash or a hang.
+
+        A worker is sent a book once and keeps the last one.
+        """
         data = _bytes(image) if isinstance(image, Path) else image
         worker = self._take()
         try:
-            answer = worker.ask(data, self._seconds)
+            answer = worker.ask(data, book, self._seconds)
         finally:
             self._idle.put(worker)
         if "error" in answer:
@@ -102,11 +106,14 @@ class _Worker:
     def __init__(self, command: list[str]) -> None:
         self._command = command
         self._process: subprocess.Popen[bytes] | None = None
+        self._kept: str | None = None  # digest of the book that the process has
 
-    def ask(self, image: bytes, seconds: float) -> dict[str, Any]:
+    def ask(self, image: bytes, book: Book | None, seconds: float) -> dict[str, Any]:
         process = self.start()
-        answer, late = _exchange(process, image, seconds)
+        which = None if book is None else book.digest == self._kept or book.texts
+        answer, late = _exchange(process, (json.dumps(which).encode(), image), seconds)
         if answer is not None:
+            self._kept = book.digest if book is not None else self._kept
             return dict(json.loads(answer))
         self.stop()
         if late:
@@ -121,7 +128,7 @@ class _Worker:
         path = os.pathsep.join(filter(None, [str(_PACKAGES), os.environ.get("PYTHONPATH")]))
         environment = {**os.environ, **_ONE_THREAD, "PYTHONPATH": path}
         self._process = subprocess.Popen(self._command, stdin=subprocess.PIPE, stdout=subprocess.PIPE, env=environment)
-        engines, _ = _exchange(self._process, None, _START_SECONDS)
+        engines, _ = _exchange(self._process, (), _START_SECONDS)
         if engines is None:
             self.stop()
             raise ReadFailed("The decoder does not start; the service's own messages say why. Type the code.")
@@ -136,11 +143,11 @@ class _Worker:
         for stream in (self._process.stdin, self._process.stdout):
             if stream is not None:
                 _close_quietly(stream)
-        self._process = None
+        self._process = self._kept = None
 
 
-def _exchange(process: subprocess.Popen[bytes], message: bytes | None, seconds: float) -> tuple[bytes | None, bool]:
-    """The worker's next message, after sending it one; None where it ended, and whether that was for being late."""
+def _exchange(process: subprocess.Popen[bytes], messages: Sequence[bytes], seconds: float) -> tuple[bytes | None, bool]:
+    """The worker's next message, after sending it some; None where it ended, and whether that was for being late."""
     late = threading.Event()
 
     def end() -> None:
@@ -152,7 +159,7 @@ def _exchange(process: subprocess.Popen[bytes], message: bytes | None, seconds: 
     timer.daemon = True
     timer.start()
     try:
-        if message is not None:
+        for message in messages:
             send(process.stdin, message)
         return receive(process.stdout), late.is_set()
     except OSError:  # it ended before it had taken the whole image

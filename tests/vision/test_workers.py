@@ -9,7 +9,7 @@ import psutil
 import pytest
 from pictures import TEXT, as_file, card, png_header, texts
 
-from scanflow.vision import ImageError, decoders, read
+from scanflow.vision import Book, ImageError, Picture, decoders, read
 from scanflow.vision.workers import Readers, ReadFailed
 
 BROKEN = (sys.executable, str(Path(__file__).with_name("broken_worker.py")))
@@ -64,6 +64,44 @@ def test_memory_is_limited(readers: Readers) -> None:
         readers.read(b"EAT")
 
     assert [TEXT] == texts(readers.read(GOOD))
+
+
+def told(picture: Picture) -> tuple[str | None, str]:
+    """The digest of the book that a picture was read with, and how many books its process had been sent."""
+    (one,) = picture.readings
+    return one.text, one.engine
+
+
+def test_a_book_is_sent_once(readers: Readers) -> None:
+    """The same texts again, even as another object, don't travel; other texts do; without a book none is used."""
+    one, same, other, empty = Book(["D0145"]), Book(["D0145", "D0145"]), Book(["D0153"]), Book([])
+    books = [one, same, None, one, other, other, one, empty, empty]
+    expected = ["1 sent"] * 4 + ["2 sent"] * 2 + ["3 sent"] + ["4 sent"] * 2
+    seen = [told(readers.read(b"BOOK", book)) for book in books]
+
+    assert [
+        (None if book is None else book.digest, number) for book, number in zip(books, expected, strict=True)
+    ] == seen
+
+
+@pytest.mark.parametrize("image", [b"ABORT", b"HANG"])
+def test_a_new_worker_gets_the_book_again(readers: Readers, image: bytes) -> None:
+    """What replaces a worker that crashed or hung reads with the same book."""
+    book = Book(f"card {number}" for number in range(20_000))
+    assert (book.digest, "1 sent") == told(readers.read(b"BOOK", book))
+    with pytest.raises(ReadFailed):
+        readers.read(image, book)
+
+    assert (book.digest, "1 sent") == told(readers.read(b"BOOK", book))
+
+
+def test_a_bad_picture_keeps_the_book(readers: Readers) -> None:
+    """A file that is no picture, sent together with a new book, costs neither the worker nor the book."""
+    book = Book(["D0145"])
+    with pytest.raises(ImageError, match="not a picture"):
+        readers.read(b"no picture", book)
+
+    assert (book.digest, "1 sent") == told(readers.read(b"BOOK", book))
 
 
 def test_errors_of_images_leave_the_worker(readers: Readers, started: Callable[[], set[int]]) -> None:
