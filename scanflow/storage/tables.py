@@ -267,11 +267,11 @@ access = _table(
     Column("made", Instant, nullable=False),
     Column("expires", Instant),
     Index(
-        "uq_access_token",
+        "uq_access_name",
         "name",
         unique=True,
-        sqlite_where=text("kind = 'token'"),
-        postgresql_where=text("kind = 'token'"),
+        sqlite_where=text("kind IN ('token', 'device')"),
+        postgresql_where=text("kind IN ('token', 'device')"),
     ),
 )
-"""Tokens, sessions and one-time links, by the SHA-256 of their secret; passwords by their Argon2id hash."""
+"""Tokens, sessions, devices and one-time links, by the SHA-256 of their secret; passwords by their Argon2id hash."""

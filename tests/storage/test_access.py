@@ -12,7 +12,7 @@ from memory import NOON
 from sqlalchemy import Connection, text
 
 from scanflow.storage import access
-from scanflow.storage.access import NameTaken, Role, Visitor
+from scanflow.storage.access import LinkSpent, NameTaken, Role, Visitor
 from scanflow.storage.database import Database
 
 PASSWORD = "a long enough pass phrase"
@@ -67,10 +67,12 @@ def test_only_hashes_are_kept(connection: Connection) -> None:
         access.make_token(connection, "printer", Role.PROGRAM, NOON),
         access.make_session(connection, owner, NOON),
         access.make_setup_link(connection, NOON),
+        access.pair(connection, access.make_pairing_link(connection, NOON), "phone", NOON),
+        access.make_pairing_link(connection, NOON),
     ]
     everything = kept(connection)
-    assert 4 == len(everything.splitlines())
-    assert 4 * [False] == [secret in everything for secret in (*secrets, PASSWORD)]
+    assert 6 == len(everything.splitlines())
+    assert 6 * [False] == [secret in everything for secret in (*secrets, PASSWORD)]
 
 
 def test_session_ends_by_time(connection: Connection) -> None:
@@ -116,6 +118,81 @@ def test_setup_link_works_once(connection: Connection) -> None:
     assert None is access.visitor(connection, "setup", secret, last + SECOND)
     access.set_password(connection, PASSWORD, NOON)
     assert None is access.visitor(connection, "setup", secret, NOON)
+
+
+def test_pairing_link_lasts_ten_minutes(connection: Connection) -> None:
+    """A link pairs until ten minutes have passed and not a second longer, and only the newest does."""
+    first = access.make_pairing_link(connection, NOON)
+    link = access.make_pairing_link(connection, NOON)
+    last = NOON + timedelta(minutes=10)
+    with pytest.raises(LinkSpent):
+        access.pair(connection, first, "phone", NOON)
+    with pytest.raises(LinkSpent):
+        access.pair(connection, link, "phone", last + SECOND)
+    secret = access.pair(connection, link, "phone", last)
+    wanted = Visitor("phone", Role.HELPER, access.csrf_of(secret))
+    assert wanted == access.visitor(connection, "session", secret, last)
+
+
+def test_pairing_link_works_once(connection: Connection) -> None:
+    """A link that was used pairs no other device; it is neither a token nor a session itself."""
+    link = access.make_pairing_link(connection, NOON)
+    assert [None, None] == [access.visitor(connection, kind, link, NOON) for kind in ("token", "session")]
+    secret = access.pair(connection, link, "phone", NOON)
+    assert None is access.visitor(connection, "token", secret, NOON)
+    with pytest.raises(LinkSpent):
+        access.pair(connection, link, "tablet", NOON)
+
+
+@pytest.mark.parametrize("name", ["printer", "phone", "owner"])
+def test_a_device_has_a_name_of_its_own(connection: Connection, name: str) -> None:
+    """A token's, a device's and the owner's names are taken; the link is still good for another name."""
+    access.make_token(connection, "printer", Role.PROGRAM, NOON)
+    access.pair(connection, access.make_pairing_link(connection, NOON), "phone", NOON)
+    link = access.make_pairing_link(connection, NOON)
+    with pytest.raises(NameTaken):
+        access.pair(connection, link, name, NOON)
+    access.pair(connection, link, "tablet", NOON)
+    with pytest.raises(NameTaken):
+        access.rename(connection, "tablet", name)
+    with pytest.raises(NameTaken):
+        access.make_token(connection, "tablet", Role.PROGRAM, NOON)
+
+
+def test_a_device_lasts_a_year(connection: Connection) -> None:
+    """After 365 days a device must be paired again, and its name is free."""
+    secret = access.pair(connection, access.make_pairing_link(connection, NOON), "phone", NOON)
+    last = NOON + timedelta(days=365)
+    assert "phone" == getattr(access.visitor(connection, "session", secret, last), "name", None)
+    assert None is access.visitor(connection, "session", secret, last + SECOND)
+    assert (1, 0) == (len(access.named(connection, last)), len(access.named(connection, last + SECOND)))
+    access.pair(connection, access.make_pairing_link(connection, last + SECOND), "phone", last + SECOND)
+
+
+def test_rename_and_revoke(connection: Connection) -> None:
+    """Tokens and devices are listed by name, get another one, and end; sessions and links are none of them."""
+    token = access.make_token(connection, "printer", Role.PROGRAM, NOON)
+    device = access.pair(connection, access.make_pairing_link(connection, NOON), "phone", NOON)
+    session = access.make_session(connection, Visitor("owner", Role.OWNER), NOON)
+    access.make_pairing_link(connection, NOON)
+    listed = [(row.name, row.role, row.kind, row.made) for row in access.named(connection, NOON)]
+    assert [("phone", "helper", "device", NOON), ("printer", "program", "token", NOON)] == listed
+    assert (True, False) == (access.rename(connection, "phone", "blue phone"), access.rename(connection, "x", "y"))
+    assert "blue phone" == getattr(access.visitor(connection, "session", device, NOON), "name", None)
+    ended = [access.revoke(connection, name) for name in ("blue phone", "printer", "owner", "", "phone")]
+    assert [True, True, False, False, False] == ended
+    told = [access.visitor(connection, *who, NOON) for who in (("token", token), ("session", device))]
+    assert [None, None] == told
+    assert None is not access.visitor(connection, "session", session, NOON)
+
+
+def test_a_new_password_ends_pairing_links(connection: Connection) -> None:
+    """Setting the password ends a link that waits for its phone; paired devices go on."""
+    device = access.pair(connection, access.make_pairing_link(connection, NOON), "phone", NOON)
+    link = access.make_pairing_link(connection, NOON)
+    access.set_password(connection, PASSWORD, NOON)
+    assert None is access.visitor(connection, "pairing", link, NOON)
+    assert None is not access.visitor(connection, "session", device, NOON)
 
 
 def test_password(connection: Connection) -> None:

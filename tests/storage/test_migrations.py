@@ -7,15 +7,17 @@ import sys
 from pathlib import Path
 
 import pytest
+from alembic import command
 from alembic.autogenerate import compare_metadata
+from alembic.config import Config
 from alembic.migration import MigrationContext
 from alembic.script import ScriptDirectory
 from memory import NOON
 from sqlalchemy import Connection, inspect, text
 
 from scanflow.domain.things import Item
+from scanflow.storage import access, tables
 from scanflow.storage import database as module
-from scanflow.storage import tables
 from scanflow.storage.database import REVISION, Database
 from scanflow.storage.engine import connect
 
@@ -47,7 +49,7 @@ def test_partial_indexes_have_their_conditions(own_database: Database) -> None:
         tables.metadata.drop_all(connection)
         tables.metadata.create_all(connection)
         assert conditions(connection) == migrated
-    assert {"uq_stays_open", "uq_lines_live", "uq_parcels_open", "uq_access_token"} <= migrated.keys()
+    assert {"uq_stays_open", "uq_lines_live", "uq_parcels_open", "uq_access_name"} <= migrated.keys()
 
 
 def conditions(connection: Connection) -> dict[str, str]:
@@ -95,6 +97,22 @@ def test_a_failed_migration_leaves_nothing(own_url: str, monkeypatch: pytest.Mon
     assert [] == inspect(engine).get_table_names()
     engine.dispose()
     Database(url).close()
+
+
+def test_tokens_of_the_first_tables_go_on(own_url: str) -> None:
+    """A database that stopped at the first migration is brought up to date with its tokens."""
+    engine = connect(dropped(own_url))
+    config = Config()
+    config.set_main_option("script_location", "scanflow:storage/migrations")
+    with engine.begin() as connection:
+        config.attributes["connection"] = connection
+        command.upgrade(config, "0001")
+        secret = access.make_token(connection, "printer", access.Role.PROGRAM, NOON)
+    engine.dispose()
+    database = Database(own_url)
+    with database.reading(NOON) as view:
+        assert "printer" == getattr(access.visitor(view.connection, "token", secret, NOON), "name", None)
+    database.close()
 
 
 OPEN = """
