@@ -6,7 +6,6 @@ import signal
 import sys
 from collections.abc import Callable
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
 
 import click
 
@@ -15,10 +14,8 @@ from scanflow.cli.cards import cards
 from scanflow.cli.opening import in_shop, open_shop
 from scanflow.cli.plan import plan
 from scanflow.cli.printcheck import printcheck
+from scanflow.cli.read import read
 from scanflow.cli.reprint import reprint
-
-if TYPE_CHECKING:
-    from scanflow.vision.workers import Readers
 
 
 @click.group()
@@ -32,6 +29,7 @@ main.add_command(adopt)
 main.add_command(reprint)
 main.add_command(cards)
 main.add_command(printcheck)
+main.add_command(read)
 
 
 @main.command()
@@ -138,40 +136,3 @@ def token(name: str, role: str, data: Path | None, database: str | None) -> None
         raise click.ClickException(f"There is a token called {name} already. Choose another name.") from error
     finally:
         shop.close()
-
-
-@main.command()
-@click.argument("images", nargs=-1, required=True, metavar="IMAGE...")
-@click.option("--json", "as_json", is_flag=True, help="One JSON document per image, one a line.")
-def read(images: tuple[str, ...], as_json: bool) -> None:
-    """Read the bar codes in photos. Status 1 if any image could not be opened."""
-    from concurrent.futures import ThreadPoolExecutor
-
-    from scanflow.vision.workers import Readers
-
-    failed = False
-    counted = len(images) > 1 and sys.stderr.isatty() and not sys.stdout.isatty()
-    with Readers() as readers, ThreadPoolExecutor(readers.count) as threads:
-        found = threads.map(lambda image: _read_one(readers, image), images)
-        for number, result in enumerate(found, start=1):
-            failed = failed or result["error"] is not None
-            click.echo(json.dumps(result) if as_json else _in_words(result))
-            if counted:
-                click.echo(f"\r{number} of {len(images)}", err=True, nl=number == len(images))
-    sys.exit(int(failed))
-
-
-def _read_one(readers: "Readers", image: str) -> dict[str, Any]:
-    from scanflow.vision import ImageError
-
-    try:
-        seen = readers.read(Path(image)).as_dict()
-    except ImageError as error:
-        return {"image": image, "width": 0, "height": 0, "ms": 0.0, "error": str(error), "reads": []}
-    reads = seen.pop("readings")
-    return {"image": image, **seen, "error": None, "reads": reads}
-
-
-def _in_words(result: dict[str, Any]) -> str:
-    texts = ", ".join(f"{read['text']} ({read['symbology']}, by {read['engine']})" for read in result["reads"])
-    return f"{result['image']}: {result['error'] or texts or 'no code read'}"

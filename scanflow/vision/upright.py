@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+import functools
+import importlib
 import io
 import warnings
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 import numpy as np
@@ -15,27 +19,50 @@ from scanflow.vision.readings import ImageError
 # Beyond every phone's usual setting; decoding 100 megapixels takes about 1 GB.
 MAX_PIXELS = 100_000_000
 
+_NO_PICTURE = "This file is not a picture. Send the photo as JPEG, PNG or WebP."
+_MISSING_HEIC = "This picture is in HEIC, which needs pillow-heif: pip install pillow-heif. Or send the photo as JPEG."
+
+# Brands of HEIF files, ISO/IEC 23008-12 and MPEG's registry; heic is what phones write.
+_HEIC_BRANDS = {b"heic", b"heix", b"heim", b"heis", b"hevc", b"hevx", b"mif1", b"msf1"}
+
 _DEEP_MODES = ("I", "F")  # and every "I;16…": more than 8 bits a channel
 
 
 def upright(image: bytes | Path | NDArray[np.generic]) -> NDArray[np.uint8]:
     """The picture as (height, width) grey levels, turned as its EXIF orientation says.
 
-    An array is (height, width[, 3 RGB or 4 RGBA]) as it stands. Transparency becomes white paper, more than 8 bits
-    are stretched over the full range, and of several frames the first counts. Raises ImageError.
+    An array is (height, width[, 1 grey, 3 RGB or 4 RGBA]) as it stands. Transparency becomes white paper, more than
+    8 bits are stretched over the full range, and of several frames the first counts. Raises ImageError.
     """
+    with _opened(image) as opened:
+        opened.draft("L", opened.size)  # a JPEG then decodes its luminance only
+        opened.load()
+        return np.asarray(_turned(opened, _grey(opened)), dtype=np.uint8)
+
+
+def to_look_at(image: bytes | Path, longest: int | None = None) -> Image.Image:
+    """The same picture in colour (RGB), its longer side at most ``longest`` pixels. Raises ImageError."""
+    with _opened(image) as opened:
+        if longest is not None:
+            opened.draft("RGB", (longest, longest))  # a JPEG then decodes at half or a quarter of its size
+        opened.load()
+        shown = _turned(opened, _coloured(opened))
+        if longest is not None:
+            shown.thumbnail((longest, longest), Image.Resampling.BOX)
+        return shown
+
+
+@contextmanager
+def _opened(image: bytes | Path | NDArray[np.generic]) -> Iterator[Image.Image]:
+    """The image, not yet loaded; whatever goes wrong until the end of the block is an ImageError."""
     try:
         with _open(image) as opened:
             _refuse_huge(*opened.size)
-            opened.draft("L", opened.size)  # a JPEG then decodes its luminance only
-            opened.load()
-            grey = _grey(opened)
-            turned = ImageOps.exif_transpose(grey) if _orientation(opened) != 1 else grey
-            return np.asarray(turned, dtype=np.uint8)
+            yield opened
     except ImageError:
         raise
     except UnidentifiedImageError:
-        raise ImageError("This file is not a picture. Send the photo as JPEG, PNG or WebP.") from None
+        raise ImageError(_MISSING_HEIC if _is_heic(image) else _NO_PICTURE) from None
     except Image.DecompressionBombError:
         raise ImageError(_too_huge("far more")) from None
     except MemoryError:
@@ -57,10 +84,27 @@ def _damaged(error: Exception) -> ImageError:
 
 def _open(image: bytes | Path | NDArray[np.generic]) -> Image.Image:
     if isinstance(image, np.ndarray):
-        return Image.fromarray(np.ascontiguousarray(image))
+        return Image.fromarray(np.ascontiguousarray(image[..., 0] if image.shape[2:] == (1,) else image))
+    _take_heic()
     with warnings.catch_warnings():  # our own limit says it better
         warnings.simplefilter("ignore", Image.DecompressionBombWarning)
         return Image.open(io.BytesIO(image) if isinstance(image, bytes) else image)
+
+
+@functools.cache
+def _take_heic() -> None:
+    """Let Pillow open HEIC too where pillow-heif is installed."""
+    try:
+        importlib.import_module("pillow_heif").register_heif_opener(thumbnails=False)
+    except ImportError:
+        return
+
+
+def _is_heic(image: bytes | Path | NDArray[np.generic]) -> bool:
+    if isinstance(image, Path):
+        with image.open("rb") as file:
+            image = file.read(12)
+    return isinstance(image, bytes) and image[4:8] == b"ftyp" and image[8:12] in _HEIC_BRANDS
 
 
 def _refuse_huge(width: int, height: int) -> None:
@@ -80,13 +124,27 @@ def _orientation(image: Image.Image) -> int:
         return 1
 
 
+def _turned(opened: Image.Image, image: Image.Image) -> Image.Image:
+    """What was made of an opened image, turned as that one's EXIF orientation says."""
+    return ImageOps.exif_transpose(image) if _orientation(opened) != 1 else image
+
+
 def _grey(image: Image.Image) -> Image.Image:
     if image.mode in _DEEP_MODES or image.mode.startswith("I;16"):
         return Image.fromarray(_stretched(np.asarray(image, dtype=np.float32)))
     if image.has_transparency_data:
-        white = Image.new("RGBA", image.size, "white")
-        return Image.alpha_composite(white, image.convert("RGBA")).convert("L")
+        return _on_white(image).convert("L")
     return image if image.mode == "L" else image.convert("L")
+
+
+def _coloured(image: Image.Image) -> Image.Image:
+    if image.mode in _DEEP_MODES or image.mode.startswith("I;16"):
+        return _grey(image).convert("RGB")
+    return (_on_white(image) if image.has_transparency_data else image).convert("RGB")
+
+
+def _on_white(image: Image.Image) -> Image.Image:
+    return Image.alpha_composite(Image.new("RGBA", image.size, "white"), image.convert("RGBA"))
 
 
 def _stretched(levels: NDArray[np.float32]) -> NDArray[np.uint8]:

@@ -1,9 +1,13 @@
 """Image files of every kind through the real decoders: a reading, or an error that says what to do."""
 
+import io
+import subprocess
+import sys
 from pathlib import Path
 from typing import Any
 
 import numpy as np
+import pillow_heif
 import pytest
 from numpy.typing import NDArray
 from pictures import HIGH, TEXT, TRUTH, WIDE, as_file, card, png_header, texts
@@ -66,6 +70,12 @@ def deep(low: int, high: int) -> Image.Image:
     return Image.fromarray((low + np.asarray(card(), dtype=np.float64) / 255 * (high - low)).astype(np.uint16))
 
 
+def heic(image: Image.Image, **settings: Any) -> bytes:
+    out = io.BytesIO()
+    pillow_heif.from_pillow(image.convert("RGB")).save(out, **settings)
+    return out.getvalue()
+
+
 def palette_with_clear_white() -> bytes:
     image = card().convert("P")
     return as_file(image, transparency=image.getpixel((0, 0)))
@@ -88,6 +98,7 @@ FILES = {
     "WebP": lambda: as_file(card(), "WEBP"),
     "GIF": lambda: as_file(card(), "GIF"),
     "BMP": lambda: as_file(card(), "BMP"),
+    "HEIC": lambda: heic(card()),
 }
 
 
@@ -97,8 +108,16 @@ def test_every_kind_of_file_is_read(name: str) -> None:
     assert [TEXT] == texts(read(FILES[name]()))
 
 
+def read_only(grey: NDArray[np.uint8], *shape: int) -> NDArray[np.uint8]:
+    return np.broadcast_to(grey if not shape else grey[..., None], (*grey.shape, *shape))
+
+
 ARRAYS = {
     "grey": lambda grey: grey,
+    "read-only grey": read_only,
+    "read-only RGB": lambda grey: read_only(grey, 3),
+    "grey as one channel": lambda grey: grey[..., None],
+    "part of a larger RGB": lambda grey: np.pad(grey, 9)[9:-9, 9:-9, None].repeat(4, axis=2)[..., 2::-1],
     "RGB": lambda grey: np.repeat(grey[..., None], 3, axis=2),
     "RGBA": lambda grey: np.dstack([grey, grey, grey, np.full_like(grey, 255)]),
     "16 bits": lambda grey: grey.astype(np.uint16) * 257,
@@ -155,6 +174,39 @@ def test_what_gives_no_pixels_is_said(name: str) -> None:
     data, words = NO_PIXELS[name]
     with pytest.raises(ImageError, match=words):
         read(data)
+
+
+def test_heic_is_turned_once() -> None:
+    """A phone's HEIC that says it was held upright gives the picture as a person sees it."""
+    exif = Image.Exif()
+    exif[274] = 6
+    stored = card().transpose(STORED[6])
+    picture = read(heic(stored, exif=exif.tobytes()))
+
+    assert (WIDE, HIGH) == (picture.width, picture.height)
+    assert [[]] == [far_from(one.corners) for one in picture.decoded]
+
+
+def test_heic_without_its_part_is_said(tmp_path: Path) -> None:
+    """Where pillow-heif is not installed, a HEIC file is an error that names what to install; JPEG is read."""
+    here, photo = tmp_path / "card.heic", tmp_path / "card.jpg"
+    here.write_bytes(heic(card()))
+    photo.write_bytes(as_file(card(), "JPEG"))
+    code = (
+        "import sys; sys.modules['pillow_heif'] = None\n"
+        "from pathlib import Path; from scanflow.vision import ImageError, read\n"
+        "print([one.text for one in read(Path(sys.argv[2])).decoded])\n"
+        "for image in (Path(sys.argv[1]), Path(sys.argv[1]).read_bytes()):\n"
+        "    try: read(image)\n"
+        "    except ImageError as error: print(error)\n"
+    )
+    command = [sys.executable, "-c", code, str(here), str(photo)]
+    done = subprocess.run(command, capture_output=True, text=True, check=True, cwd=Path(__file__).parents[2])
+
+    first, *errors = done.stdout.splitlines()
+    assert f"['{TEXT}']" == first
+    words = "This picture is in HEIC, which needs pillow-heif: pip install pillow-heif. Or send the photo as JPEG."
+    assert [words, words] == errors
 
 
 def test_missing_file_and_folder_are_said(tmp_path: Path) -> None:

@@ -1,0 +1,128 @@
+"""A picture with its readings drawn over it: an outline each, told apart by line, word and colour."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from math import ceil, dist
+from typing import NamedTuple
+
+from PIL import Image, ImageDraw, ImageFont
+
+from scanflow.vision.readings import Certainty, Picture, Point, Quad, Reading
+
+Box = tuple[float, float, float, float]
+
+
+class Line(NamedTuple):
+    """A colour, and the lengths of dash and gap in line widths; without a gap the line is solid."""
+
+    colour: str
+    dash: float = 1.0
+    gap: float = 0.0
+
+
+# Colours after Okabe and Ito's palette for every kind of colour vision (2008).
+LINES = {
+    Certainty.DECODED: Line("#0072b2"),
+    Certainty.MATCHED: Line("#d55e00", 5.0, 3.0),
+    Certainty.UNREAD: Line("#000000", 1.0, 2.5),
+}
+_PAPER = "#ffffff"
+_WIDTH = 0.002  # of a line, as a share of the picture's longer side
+_TYPE = 0.012  # of the letters
+_LEAST_WIDTH, _LEAST_TYPE = 3, 14  # pixels
+
+
+def draw(image: Image.Image, picture: Picture) -> Image.Image:
+    """A copy of an upright RGB image of the picture, at any scale, with an outline and a word for each reading."""
+    drawn = image.copy()
+    outlines = [(one, _scaled(one.corners, image.width / picture.width)) for one in picture.readings]
+    sheet = _Sheet(drawn, [_around(corners) for _, corners in outlines])
+    for one, corners in outlines:
+        sheet.outline(corners, LINES[one.certainty])
+    for one, corners in outlines:
+        sheet.label(words(one), corners, LINES[one.certainty].colour)
+    return drawn
+
+
+def words(reading: Reading) -> str:
+    """The text, and how it is known unless a decoder read it."""
+    if reading.certainty is Certainty.DECODED:
+        return reading.text or ""
+    return " ".join(filter(None, (reading.text, reading.certainty.value)))
+
+
+class _Sheet:
+    """What is drawn on an image, and the boxes where something stands already."""
+
+    def __init__(self, image: Image.Image, taken: list[Box]) -> None:
+        self._pen = ImageDraw.Draw(image)
+        self._size = image.size
+        self._width = max(_LEAST_WIDTH, round(_WIDTH * max(image.size)))
+        self._font = ImageFont.load_default(max(_LEAST_TYPE, _TYPE * max(image.size)))
+        self._taken = taken
+
+    def outline(self, corners: Quad, line: Line) -> None:
+        """The outline over a wider, unbroken one in white, so that it shows on any ground."""
+        self._pen.line([*corners, *corners[:2]], fill=_PAPER, width=2 * self._width, joint="curve")
+        for begin, end in zip(corners, (*corners[1:], corners[0]), strict=True):
+            for piece in _pieces(begin, end, line.dash * self._width, line.gap * self._width):
+                self._pen.line(piece, fill=line.colour, width=self._width)
+
+    def label(self, text: str, corners: Quad, colour: str) -> None:
+        """The text on paper beside the outline, where nothing else stands if there is such a place."""
+        left, top, right, bottom = self._pen.textbbox((0, 0), text, font=self._font)
+        rim = 2 * self._width
+        places = list(_places(_around(corners), right - left + 2 * rim, bottom - top + 2 * rim, rim))
+        inside = [box for box in places if self._holds(box)] or places
+        box = next((box for box in inside if not any(_meet(box, other) for other in self._taken)), inside[0])
+        self._pen.rectangle(box, fill=_PAPER, outline=colour, width=self._width)
+        self._pen.text((box[0] + rim - left, box[1] + rim - top), text, fill="#000000", font=self._font)
+        self._taken.append(box)
+
+    def _holds(self, box: Box) -> bool:
+        return box[0] >= 0 and box[1] >= 0 and box[2] < self._size[0] and box[3] < self._size[1]
+
+
+def _scaled(corners: Quad, scale: float) -> Quad:
+    a, b, c, d = ((x * scale, y * scale) for x, y in corners)
+    return a, b, c, d
+
+
+def _pieces(begin: Point, end: Point, dash: float, gap: float) -> Iterator[tuple[Point, Point]]:
+    """The dashes from one point to another, the first and the last of them at the ends."""
+    length = dist(begin, end)
+    if not gap or length <= dash:
+        yield begin, end
+        return
+    count = ceil((length - dash) / (dash + gap))
+    for number in range(count + 1):
+        start = (length - dash) * number / count
+        yield _between(begin, end, start / length), _between(begin, end, (start + dash) / length)
+
+
+def _between(begin: Point, end: Point, share: float) -> Point:
+    return begin[0] + (end[0] - begin[0]) * share, begin[1] + (end[1] - begin[1]) * share
+
+
+def _around(corners: Quad) -> Box:
+    xs, ys = zip(*corners, strict=True)
+    return min(xs), min(ys), max(xs), max(ys)
+
+
+def _places(around: Box, wide: float, high: float, away: float) -> Iterator[Box]:
+    """Right, left, above and below an outline, and within it."""
+    left, top, right, bottom = around
+    middle = (top + bottom - high) / 2
+    for x, y in (
+        (right + away, middle),
+        (left - away - wide, middle),
+        (left, top - away - high),
+        (left, bottom + away),
+        ((left + right - wide) / 2, middle),
+    ):
+        yield x, y, x + wide, y + high
+
+
+def _meet(one: Box, other: Box) -> bool:
+    return one[0] < other[2] and other[0] < one[2] and one[1] < other[3] and other[1] < one[3]
