@@ -3,7 +3,6 @@
 import csv
 import json
 import sys
-from collections.abc import Iterable, Mapping
 from pathlib import Path
 from typing import Any, Literal
 
@@ -11,14 +10,7 @@ import click
 
 from scanflow.cli.opening import in_shop, open_shop
 from scanflow.cli.typed import as_json
-from scanflow.planning.adopting import Ambiguity, Form, Sample, Trial, trial
-
-ADVICE = {
-    "several_slots": "{texts} can mean {codes}. Print that card again.",
-    "several_texts": "{codes} has more than one card: {texts}. Keep one of them.",
-    "lookalike": "{texts} look alike, O for 0 or I for 1. Scan such a card, never type it, or print one again.",
-    "foreign_form": "{texts} has the form of a slip or a reference. No card may have it: print it again.",
-}
+from scanflow.planning.adopting import Sample, Trial, trial
 
 FILE = click.Path(exists=True, dir_okay=False, path_type=Path)
 
@@ -62,7 +54,8 @@ def test(
     if as_json:
         click.echo(json.dumps({"section": section.upper(), "check": check} | _as_dict(found)))
     else:
-        _tell(found, section.upper(), check)
+        for sentence in found.sentences(section.upper(), check):
+            click.echo(sentence)
     sys.exit(int(not found.good))
 
 
@@ -82,13 +75,6 @@ def _seen(readers: Any, image: Path) -> list[Sample]:
     return found or [Sample(name, None)]
 
 
-def _looks(found: Trial, text: str) -> int:
-    """How often this card is scanned at a station; what was typed says nothing of engines."""
-    if found.known[text].form is Form.CARD:
-        return 1
-    return 2 if not found.engines or text in found.single else 1
-
-
 def _as_dict(found: Trial) -> dict[str, Any]:
     return {
         "shown": found.shown,
@@ -97,45 +83,13 @@ def _as_dict(found: Trial) -> dict[str, Any]:
         "engines": dict(found.engines),
         "symbologies": dict(found.symbologies),
         "known": [
-            {"text": text, "code": meaning.code, "form": meaning.form, "looks": _looks(found, text)}
+            {"text": text, "code": meaning.code, "form": meaning.form, "looks": found.looks(text)}
             for text, meaning in found.known.items()
         ],
         "unknown": list(found.unknown),
         "ambiguous": [{"kind": a.kind, "texts": list(a.texts), "codes": list(a.codes)} for a in found.ambiguous],
         "without_card": list(found.without_card),
     }
-
-
-def _tell(found: Trial, section: str, check: str) -> None:
-    click.echo(f"{found.read} of {found.shown} cards read{_counted(found.engines)}{_counted(found.symbologies)}.")
-    for source in found.unread:
-        click.echo(f"Not read: {source}")
-    for text in found.unknown:
-        click.echo(f"“{text}” names no slot of the room. Adopt it with `scanflow adopt texts`, or print a card.")
-    for each in found.ambiguous:
-        click.echo(_sentence(each))
-    unchecked = [text for text, meaning in found.known.items() if meaning.form is not Form.CARD]
-    twice = [text for text in unchecked if _looks(found, text) > 1]
-    if unchecked and check != "none":
-        click.echo(f"{len(unchecked)} have no check digit: they count only after `scanflow adopt check none`.")
-    if twice:
-        click.echo(f"{len(twice)} are scanned twice at a station, for want of a check and of a second engine.")
-    click.echo(f"Slots of section {section} without a card so far: {_few(found.without_card) or 'none'}.")
-
-
-def _counted(counts: Mapping[str, int]) -> str:
-    return f", {', '.join(f'{count} by {name}' for name, count in counts.items())}" if counts else ""
-
-
-def _sentence(ambiguity: Ambiguity) -> str:
-    texts = " and ".join(f"“{text}”" for text in ambiguity.texts)
-    return ADVICE[ambiguity.kind].format(texts=texts, codes=" or ".join(ambiguity.codes))
-
-
-def _few(codes: Iterable[str], most: int = 12) -> str:
-    codes = list(codes)
-    more = f" and {len(codes) - most} more" if len(codes) > most else ""
-    return ", ".join(codes[:most]) + more
 
 
 @adopt.command()

@@ -6,7 +6,7 @@ import json
 import re
 import sys
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 import click
 
@@ -58,36 +58,16 @@ def _checked(readers: Readers, image: str, module: float | None) -> tuple[tuple[
 def _in_words(image: str, checks: tuple[Check, ...], error: str | None) -> str:
     if not checks:
         return f"{image}: {error or 'no code read: nothing to judge'}"
-    return "\n".join(f"{image}: {check.text}: {_verdict(check)} {check.advice}" for check in checks)
-
-
-def _verdict(check: Check) -> str:
-    seen = check.estimate
-    if seen is None:
-        return "not judged."
-    measures: dict[Any, float] = dict(seen.measures)
-    named = f" Weakest: {seen.weakest}, {_value(seen.weakest, measures[seen.weakest])}." if seen.weakest else ""
-    return f"estimate {seen.letter} ({seen.grade:.1f} of 4).{named}"
-
-
-def _value(name: str, value: float) -> str:
-    if name == "quiet zone":
-        return f"{value:.1f} modules"
-    return f"{value:.0%} of the lines" if name == "decode" else f"{value:.0%}"
+    return "\n".join(f"{image}: {check.text}: {check.verdict} {check.advice}" for check in checks)
 
 
 def _draw(folder: Path, stem: str, checks: tuple[Check, ...]) -> None:
     """A drawing for every card that was measured. ClickException where it can't be written."""
-    from labels.profile_drawing import svg
-
     try:
         folder.mkdir(parents=True, exist_ok=True)
         for number, check in enumerate(checks, start=1):
-            if check.estimate is None:
-                continue
-            poorest = min(check.estimate.scans, key=lambda scan: scan.grade)
-            name = re.sub(r"[^A-Za-z0-9._-]", "_", f"{stem}-{number}-{check.text}")
-            title = f"{check.text}: estimate {check.estimate.letter}, its poorest line {'FDCBA'[poorest.grade]}"
-            (folder / f"{name}.svg").write_text(svg(poorest, title), encoding="utf-8")
+            if (drawn := check.drawing()) is not None:
+                name = re.sub(r"[^A-Za-z0-9._-]", "_", f"{stem}-{number}-{check.text}")
+                (folder / f"{name}.svg").write_text(drawn, encoding="utf-8")
     except OSError as error:
         raise click.ClickException(f"The drawing can't be written: {error}") from error

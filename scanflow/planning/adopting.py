@@ -9,6 +9,13 @@ from enum import StrEnum
 
 from labels import slot_code
 
+ADVICE = {
+    "several_slots": "{texts} can mean {codes}. Print that card again.",
+    "several_texts": "{codes} has more than one card: {texts}. Keep one of them.",
+    "lookalike": "{texts} look alike, O for 0 or I for 1. Scan such a card, never type it, or print one again.",
+    "foreign_form": "{texts} has the form of a slip or a reference. No card may have it: print it again.",
+}
+MOST_NAMED = 12
 LOOKALIKE = str.maketrans("OI", "01")
 
 
@@ -91,6 +98,11 @@ class Ambiguity:
     texts: tuple[str, ...]
     codes: tuple[str, ...]
 
+    @property
+    def advice(self) -> str:
+        texts = " and ".join(f"“{text}”" for text in self.texts)
+        return ADVICE[self.kind].format(texts=texts, codes=" or ".join(self.codes))
+
 
 @dataclass(frozen=True, slots=True)
 class Trial:
@@ -115,6 +127,39 @@ class Trial:
     @property
     def good(self) -> bool:
         return not (self.unread or self.unknown or self.ambiguous) and self.shown > 0
+
+    def looks(self, text: str) -> int:
+        """How often this known card is scanned at a station; what was typed says nothing of engines."""
+        if self.known[text].form is Form.CARD:
+            return 1
+        return 2 if not self.engines or text in self.single else 1
+
+    def sentences(self, section: str, check: str) -> list[str]:
+        """What the trial tells of a section's cards, where the room asks for such a check."""
+        said = [f"{self.read} of {self.shown} cards read{_counted(self.engines)}{_counted(self.symbologies)}."]
+        said += [f"Not read: {source}" for source in self.unread]
+        said += [f"“{text}” names no slot of the room. Adopt it, or print a card." for text in self.unknown]
+        said += [each.advice for each in self.ambiguous]
+        unchecked = [text for text, meaning in self.known.items() if meaning.form is not Form.CARD]
+        twice = [text for text in unchecked if self.looks(text) > 1]
+        if unchecked and check != "none":
+            said.append(
+                f"{len(unchecked)} have no check digit: they count only once cards of another system do, by the "
+                "settings or by `scanflow adopt check none`."
+            )
+        if twice:
+            said.append(f"{len(twice)} are scanned twice at a station, for want of a check and of a second engine.")
+        said.append(f"Slots of section {section} without a card so far: {_few(self.without_card) or 'none'}.")
+        return said
+
+
+def _counted(counts: Mapping[str, int]) -> str:
+    return f", {', '.join(f'{count} by {name}' for name, count in counts.items())}" if counts else ""
+
+
+def _few(codes: Sequence[str]) -> str:
+    more = f" and {len(codes) - MOST_NAMED} more" if len(codes) > MOST_NAMED else ""
+    return ", ".join(codes[:MOST_NAMED]) + more
 
 
 def trial(samples: Sequence[Sample], room: Room, section: str) -> Trial:

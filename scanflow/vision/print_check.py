@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -11,7 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 from PIL import Image
 
-from labels import code128, grade
+from labels import code128, grade, profile_drawing
 from labels.reflectance import widths_of
 from scanflow.vision.disturbances import ADVICE, Disturbance, disturbances
 from scanflow.vision.profiles import Sweep, sweep
@@ -41,6 +42,23 @@ class Check:
         """Whether the estimate is C or better."""
         return self.estimate is not None and self.estimate.letter in ("A", "B", "C")
 
+    @property
+    def verdict(self) -> str:
+        """The estimate and its weakest measure, in words."""
+        seen = self.estimate
+        if seen is None:
+            return "not judged."
+        named = f" Weakest: {seen.weakest}, {_in_words(seen.weakest, seen.measures)}." if seen.weakest else ""
+        return f"estimate {seen.letter} ({seen.grade:.1f} of 4).{named}"
+
+    def drawing(self) -> str | None:
+        """The profile of its poorest line as SVG; None where nothing was measured."""
+        if self.estimate is None:
+            return None
+        poorest = min(self.estimate.scans, key=lambda scan: scan.grade)
+        title = f"{self.text}: estimate {self.estimate.letter}, its poorest line {'FDCBA'[poorest.grade]}"
+        return profile_drawing.svg(poorest, title)
+
     def as_dict(self) -> dict[str, Any]:
         """Plain JSON values: shares of 1 for the measures, but modules for the quiet zone; no profiles."""
         seen = self.estimate
@@ -56,6 +74,12 @@ class Check:
             "advice": self.advice,
             "corners": [list(corner) for corner in self.corners],
         }
+
+
+def _in_words(name: grade.Parameter, measures: Mapping[grade.Parameter, float]) -> str:
+    if name is grade.Parameter.QUIET_ZONE:
+        return f"{measures[name]:.1f} modules"
+    return f"{measures[name]:.0%} of the lines" if name is grade.Parameter.DECODE else f"{measures[name]:.0%}"
 
 
 def check(image: bytes | Path, readings: tuple[Reading, ...], module_mm: float | None = None) -> tuple[Check, ...]:

@@ -2,6 +2,7 @@
 
 from scanflow.web.pages import (
     card_pages,
+    check_page,
     edges,
     ledger_page,
     login,
@@ -38,6 +39,7 @@ BLUEPRINTS = (
     section_page.blueprint,
     room_page.blueprint,
     card_pages.blueprint,
+    check_page.blueprint,
     search_page.blueprint,
     ledger_page.blueprint,
     settings_page.blueprint,
