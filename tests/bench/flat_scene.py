@@ -21,6 +21,7 @@ from scenes import (
     outer,
     paste,
     photographed,
+    some,
     through,
     truth_of,
 )
@@ -67,8 +68,8 @@ def flat(seed: int, how: Flat, texts: Sequence[str], strangers: Sequence[str] = 
     foreign = how.foreign if how.labels + how.foreign <= len(places) else 0
     count = min(how.labels, len(places) - foreign)
     others = int(np.count_nonzero(rng.random(count) < share))
-    chosen = [(text, "card") for text in _some(rng, texts, count - others)]
-    chosen += [(text, "stranger") for text in _some(rng, strangers, others)]
+    chosen = [(text, "card") for text in some(rng, texts, count - others)]
+    chosen += [(text, "stranger") for text in some(rng, strangers, others)]
     truths = [_card(picture, rng, how, text, kind, at) for (text, kind), at in zip(chosen, places, strict=False)]
     truths += [_foreign(picture, rng, how, most, at) for at in places[count : count + foreign]]
     if how.gamma != 1:
@@ -77,12 +78,6 @@ def flat(seed: int, how: Flat, texts: Sequence[str], strangers: Sequence[str] = 
         picture = cv2.GaussianBlur(picture, (0, 0), how.blur) if how.blur else picture
         picture, how = 255 * (picture / 255) ** encode, replace(how, blur=0.0)
     return Scene(photographed(picture, rng, how.blur, how.motion, how.noise, how.quality), tuple(truths))
-
-
-def _some(rng: np.random.Generator, texts: Sequence[str], count: int) -> list[str]:
-    """So many texts, none twice while there are enough."""
-    order = np.concatenate([rng.permutation(len(texts)) for _ in range(-(-count // max(1, len(texts))))] or [[]])
-    return [texts[int(place)] for place in order[:count]]
 
 
 def _places(rng: np.random.Generator, how: Flat, px: float) -> list[NDArray[np.float64]]:

@@ -81,6 +81,12 @@ def strangers_to(count: int) -> tuple[str, ...]:
     return universe()[count:]
 
 
+def some(rng: np.random.Generator, texts: Sequence[str], count: int) -> list[str]:
+    """So many texts, none twice while there are enough."""
+    order = np.concatenate([rng.permutation(len(texts)) for _ in range(-(-count // max(1, len(texts))))] or [[]])
+    return [texts[int(place)] for place in order[:count]]
+
+
 def widths_of(bits: str) -> tuple[int, ...]:
     return tuple(len(list(run)) for _, run in groupby(bits.strip("0")))
 
@@ -154,28 +160,43 @@ def _write(texture: Grey, text: str, look: Look, scale: float, place: tuple[floa
 
 
 def paste(picture: Array, texture: Grey, quad: NDArray[np.float64], fine: int = 6, light: float = 1.0) -> None:
-    """Lay a whole texture onto the quadrilateral of its outer corners, `fine` x `fine` samples averaged per pixel.
-
-    The texture should have about `fine` texels a pixel, so that sampling it neither blurs nor skips.
-    """
-    height, width = picture.shape
-    x0, y0 = np.maximum(np.floor(quad.min(0)).astype(int) - 1, 0)
-    x1, y1 = np.minimum(np.ceil(quad.max(0)).astype(int) + 2, (width, height))
-    if x1 <= x0 or y1 <= y0:
+    """Lay a whole texture onto the quadrilateral of its outer corners."""
+    box = box_of(quad, picture.shape)
+    if box is None:
         return
-    size = (int(x1 - x0) * fine, int(y1 - y0) * fine)
-    inner = (quad - (x0, y0)) * fine + (fine - 1) / 2
-    matrix = cv2.getPerspectiveTransform(outer(texture).astype(np.float32), inner.astype(np.float32))
-    sampled = cv2.warpPerspective(texture, matrix, size, flags=cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE)
-    mask = np.zeros(size[::-1], np.uint8)
-    cv2.fillConvexPoly(mask, np.round(inner * 16).astype(np.int32), 255, shift=4)
-    sampled[mask == 0] = 0
-    size = (int(x1 - x0), int(y1 - y0))
-    grey = cv2.resize(sampled, size, interpolation=cv2.INTER_AREA).astype(np.float32)
-    share = cv2.resize(mask, size, interpolation=cv2.INTER_AREA).astype(np.float32) / 255
+    grey, share = patch(texture, quad, box, fine)
+    x0, y0, x1, y1 = box
     window = picture[y0:y1, x0:x1]
     window *= 1 - share
     window += grey * light
+
+
+Box = tuple[int, int, int, int]
+
+
+def box_of(points: NDArray[np.float64], shape: tuple[int, ...], margin: int = 1) -> Box | None:
+    """Left, top, right, bottom (the latter two exclusive) of points with a margin, inside the picture."""
+    x0, y0 = np.maximum(np.floor(points.min(0)).astype(int) - margin, 0).tolist()
+    x1, y1 = np.minimum(np.ceil(points.max(0)).astype(int) + margin + 1, (shape[1], shape[0])).tolist()
+    return (x0, y0, x1, y1) if x1 > x0 and y1 > y0 else None
+
+
+def patch(texture: Grey, quad: NDArray[np.float64], box: Box, fine: int) -> tuple[Array, Array]:
+    """Grey times share, and the share covered, of each pixel of a box: `fine` x `fine` samples averaged per pixel.
+
+    The texture should have about `fine` texels a pixel, so that sampling it neither blurs nor skips.
+    """
+    size = (box[2] - box[0], box[3] - box[1])
+    inner = (quad - box[:2]) * fine + (fine - 1) / 2
+    matrix = cv2.getPerspectiveTransform(outer(texture).astype(np.float32), inner.astype(np.float32))
+    finely = (size[0] * fine, size[1] * fine)
+    sampled = cv2.warpPerspective(texture, matrix, finely, flags=cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE)
+    mask = np.zeros(sampled.shape, np.uint8)
+    cv2.fillConvexPoly(mask, np.round(inner * 16).astype(np.int32), 255, shift=4)
+    sampled = cv2.bitwise_and(sampled, mask)
+    if fine > 1:
+        sampled, mask = (cv2.resize(each, size, interpolation=cv2.INTER_AREA) for each in (sampled, mask))
+    return sampled.astype(np.float32), mask.astype(np.float32) / 255
 
 
 def outer(texture: Grey) -> NDArray[np.float64]:
