@@ -46,11 +46,12 @@ def plan_view(racks: Iterable[Rack], shape: Shape = DEFAULT, *, link: Callable[[
     for aisle in range(aisles + 1):
         x = aisle * shape.aisle_pitch * 1000
         body.append(f'<path class="aisle" stroke-dasharray="60 60" d="M{x:g} 0V{-far:g}"/>')
-    body.append(f'<g class="table">{_rect(-600, 300, 1200, 600)}{_text(0, 600, NAME, "Table")}</g>')
-    left = -(walkway / 2 + depth)
-    right = aisles * shape.aisle_pitch * 1000 + walkway / 2 + depth
+    table = shape.table * 1000
+    body.append(f'<g class="table">{_rect(table - 600, 300, 1200, 600)}{_text(table, 600, NAME, "Table")}</g>')
+    left = min(-(walkway / 2 + depth), table - 600)
+    right = max(aisles * shape.aisle_pitch * 1000 + walkway / 2 + depth, table + 600)
     body.append(_scale(left, 1100))
-    return _svg("Plan of the room", left, -far, max(right, 600.0) - left, far + 1300, body, link is not None)
+    return _svg("Plan of the room", left, -far, right - left, far + 1300, body, link is not None)
 
 
 def front_view(

@@ -99,7 +99,7 @@ def plan_room(
 def _assumptions(kinds: Sequence[Kind], stops: int, low_tiers: int) -> tuple[str, ...]:
     said = [
         f"A round has {stops} stops, each in a section as often as it is visited, in any of its bins alike.",
-        "The walk is the shortest from the table at the front of the first aisle and back; climbing is not counted.",
+        "The walk is the shortest from the table and back to it; climbing is not counted.",
     ]
     low = [kind.code for kind in kinds if kind.low]
     if low:
@@ -108,10 +108,11 @@ def _assumptions(kinds: Sequence[Kind], stops: int, low_tiers: int) -> tuple[str
 
 
 def ladder(racks: Iterable[Rack], shape: Shape = room.DEFAULT) -> Ladder:
-    """The aisles of a room, the table at the front of the first."""
+    """The aisles of a room, and the table in front of them."""
     racks = tuple(racks)
     aisles = max((rack.aisle for rack in racks), default=0) + 1
-    return Ladder(aisles, shape.aisle_pitch, max((rack.start for rack in racks), default=0.0) + shape.rack_width)
+    length = max((rack.start for rack in racks), default=0.0) + shape.rack_width
+    return Ladder(aisles, shape.aisle_pitch, length, shape.table)
 
 
 def expected_walk(

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from math import inf
 
+from scanflow.planning import measures
 from scanflow.planning.measures import Size
-from scanflow.planning.room import Shape
+from scanflow.planning.room import DEFAULT, Shape
 
 REACH = 1500.0  # mm from the floor: nobody sees into a bin above it without a step (common practice, no source)
 LOW = 1000.0  # mm: heavy bins stand on shelves below it (common practice, no source)
@@ -67,9 +69,12 @@ class Racking:
         """How many tiers have their shelf low enough for heavy bins; the lowest always."""
         return max(1, sum((tier - 1) * self.pitch + self.rack.shelf <= LOW for tier in range(1, self.tiers + 1)))
 
-    def shape(self, racks_per_side: int = 2) -> Shape:
-        """A room of such racks, in metres, with a walkway of `WALKWAY` between them."""
-        width, depth = self.rack.size.width / 1000, max(self.rack.size.depth, self.bin.rim.depth) / 1000
+    def shape(self, racks_per_side: int = 2, table_aisle: float = 0.0) -> Shape:
+        """A room of such racks, in metres, with a walkway of `WALKWAY` between them; 0.5 is between two aisles."""
+        width, depth = (
+            round(side / 1000, 4) for side in (self.rack.size.width, max(self.rack.size.depth, self.bin.rim.depth))
+        )
+        pitch = 2 * depth + WALKWAY
         return Shape(
             self.tiers,
             self.positions,
@@ -78,7 +83,8 @@ class Racking:
             depth,
             self.pitch / 1000,
             racks_per_side,
-            2 * depth + WALKWAY,
+            pitch,
+            table_aisle * pitch,
         )
 
     def cautions(self, bin_kg: float | None = None, rated_kg: float | None = None) -> tuple[str, ...]:
@@ -113,6 +119,54 @@ class Racking:
         if load > rated_kg:
             return f"{carried}, more than its maker's rating of {rated_kg:g} kg. Put fewer or lighter bins on it."
         return f"{carried}, within its maker's rating of {rated_kg:g} kg when it is evenly loaded."
+
+
+@dataclass(frozen=True, slots=True)
+class Measured:
+    """A room's racks and bins as its owner typed them; empty where nothing was. `table` is the aisle before the table.
+
+    ValueError, in words, where they make no sense.
+    """
+
+    rack: str = ""
+    bin: str = ""
+    base_width: str = ""
+    kg: str = ""
+    rated: str = ""
+    table: str = ""
+
+    def fit(self) -> Racking:
+        """Bins on racks; `DoesNotFit` where none goes onto one."""
+        base = measures.length(self.base_width) if self.base_width else None
+        return racking(BinShape(measures.size(self.bin), base), RackShape(measures.size(self.rack)))
+
+    def shape(self) -> Shape:
+        """The room of such racks; the usual one as long as they were not measured."""
+        if self.rack and self.bin:
+            return self.fit().shape(table_aisle=self.table_aisle())
+        return replace(DEFAULT, table=self.table_aisle() * DEFAULT.aisle_pitch)
+
+    def table_aisle(self) -> float:
+        return _number(self.table, "The table's aisle", -100, 600) or 0.0
+
+    def cautions(self) -> tuple[str, ...]:
+        """What to mind, as `Racking.cautions` has it."""
+        return self.fit().cautions(
+            _number(self.kg, "Weight of a full bin", 0, 100_000), _number(self.rated, "Rating of a shelf", 0, 100_000)
+        )
+
+
+def _number(text: str, what: str, least: float, most: float) -> float | None:
+    """None where nothing was typed."""
+    if not text:
+        return None
+    try:
+        value = float(text.replace(",", "."))
+    except ValueError:
+        value = inf
+    if not least <= value <= most:
+        raise ValueError(f"{what}: write a number from {least:g} to {most:,g}.")
+    return value
 
 
 def racking(bin_: BinShape, rack: RackShape) -> Racking:

@@ -15,7 +15,8 @@ class Shape:
     """What every rack of a room is like, in metres, and how racks stand.
 
     By default five bins of about 8 in across and six tiers high (common practice, no source); racks stand on both
-    sides of an aisle, `racks_per_side` in a row; from the middle of one aisle to the next it is `aisle_pitch`.
+    sides of an aisle, `racks_per_side` in a row; from the middle of one aisle to the next it is `aisle_pitch`. The
+    table stands in front of the aisles, `table` to the right of the middle of the first.
     """
 
     tiers: int = 6
@@ -26,6 +27,7 @@ class Shape:
     tier_height: float = 0.3
     racks_per_side: int = 2
     aisle_pitch: float = 2.0
+    table: float = 0.0
 
     def __post_init__(self) -> None:
         if min(self.tiers, self.positions, self.racks_per_side) < 1:
@@ -37,10 +39,6 @@ class Shape:
 
 
 DEFAULT = Shape()
-TIERS = DEFAULT.tiers
-POSITIONS = DEFAULT.positions
-RACK_WIDTH = DEFAULT.rack_width
-AISLE_PITCH = DEFAULT.aisle_pitch
 
 
 def rack_names() -> Iterator[str]:
@@ -54,7 +52,7 @@ def next_rack(racks: Iterable[Rack], name: str | None = None, shape: Shape = DEF
     racks = tuple(racks)
     names = {rack.name for rack in racks}
     aisle, place = divmod(len(racks), 2 * shape.racks_per_side)
-    return Rack(name or next(n for n in rack_names() if n not in names), aisle, place // 2 * shape.rack_width)
+    return Rack(name or next(n for n in rack_names() if n not in names), aisle, round(place // 2 * shape.rack_width, 4))
 
 
 def free_places(rack: str, bins: Iterable[Bin], shape: Shape = DEFAULT) -> Iterator[tuple[int, int]]:

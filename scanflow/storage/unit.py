@@ -53,7 +53,7 @@ class SqlUnit:
         self.connection, self._statements = connection, statements
         self.at, self.who = at, who
         self.seq, self.hash = head[:2]
-        self.settings = Settings(**json.loads(head[2]))
+        self.settings = Settings.from_dict(json.loads(head[2]))
         self._known: dict[tuple[type, str], Any] = {}
         self._found: dict[type, dict[Any, tuple[Any, ...]]] = {kind: {} for kind in KINDS}
 

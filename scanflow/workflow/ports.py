@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any, Literal, Protocol, TypeVar
 
 from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
+from scanflow.planning.racking import Measured
 
 T = TypeVar("T")
 
@@ -37,7 +38,7 @@ class Settings:
     """How this shop works. `zone` is an IANA time zone name, for times that come without offset.
 
     `check`: what tells a misread card. `none` takes the cards of another system besides our own: bare slot codes and
-    aliases, each believed only after two looks that agree.
+    aliases, each believed only after two looks that agree. `racks` are measured for the room's drawing and its walks.
     """
 
     auto_close: bool = True
@@ -45,6 +46,12 @@ class Settings:
     zone: str = "UTC"
     name: str = "The stock room"
     check: Literal["mod_11_10", "none"] = "mod_11_10"
+    racks: Measured = field(default_factory=Measured)
+
+    @classmethod
+    def from_dict(cls, kept: Mapping[str, Any]) -> Settings:
+        """What `asdict` made; what was not there yet has its usual value."""
+        return cls(**{**kept, "racks": Measured(**kept.get("racks", {}))})
 
 
 @dataclass(frozen=True, slots=True)

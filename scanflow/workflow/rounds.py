@@ -9,7 +9,9 @@ from dataclasses import dataclass, replace
 from scanflow.domain.derive import OrderState, order_state, stands_in
 from scanflow.domain.life import LineState, RoundState
 from scanflow.domain.things import Bin, Line, Order, Rack, Round, Slot, Stay, Stop
-from scanflow.planning import room, walking
+from scanflow.planning import room
+from scanflow.planning.layout import ladder
+from scanflow.planning.walking import ladder_tour
 from scanflow.workflow.ports import Invalid, Unit, must
 
 
@@ -87,12 +89,10 @@ def _walk(unit: Unit, chosen: list[tuple[Line, str]]) -> list[tuple[Line, str]]:
     by_bin: dict[str, list[tuple[Line, str]]] = defaultdict(list)
     for line, where in chosen:
         by_bin[where].append((line, where))
-    racks = {rack.name: rack for rack in unit.find(Rack)}
+    racks, shape = {rack.name: rack for rack in unit.find(Rack)}, unit.settings.racks.shape()
     bins = [must(unit, Bin, name) for name in by_bin]
-    spots = [room.spot(racks[each.rack], each) for each in bins]
-    length = max((rack.start + room.RACK_WIDTH for rack in racks.values()), default=room.RACK_WIDTH)
-    aisles = max((rack.aisle for rack in racks.values()), default=0) + 1
-    tour = walking.ladder_tour(walking.Ladder(aisles, room.AISLE_PITCH, length), spots)
+    spots = [room.spot(racks[each.rack], each, shape) for each in bins]
+    tour = ladder_tour(ladder(racks.values(), shape), spots)
     return [pair for index in tour.order for pair in by_bin[bins[index].name]]
 
 

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import asdict, replace
 
 from labels import slot_code
 from scanflow.domain.derive import SlotState, slot_state
 from scanflow.domain.life import LineState
 from scanflow.domain.things import Bin, Item, Line, Rack, Section, Slot, Stay
 from scanflow.planning import room
+from scanflow.planning.racking import Measured
 from scanflow.workflow.cards import card_facts, refuse_named, refuse_taken, slot_facts
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit, must
 
@@ -69,13 +70,13 @@ def _bins_for(unit: Unit, section: Section, rack: str | None) -> Iterator[Bin]:
 
 
 def _new_rack(unit: Unit, racks: list[Rack], name: str | None = None) -> Rack:
-    rack = room.next_rack(racks, name)
+    rack = room.next_rack(racks, name, unit.settings.racks.shape())
     unit.add(rack)
     return rack
 
 
 def _new_bins(unit: Unit, section: Section, rack: Rack, bins: tuple[Bin, ...]) -> Iterator[Bin]:
-    for tier, position in room.free_places(rack.name, bins):
+    for tier, position in room.free_places(rack.name, bins, unit.settings.racks.shape()):
         new = Bin(f"{rack.name}-{tier}-{position}", rack.name, tier, position, section.code)
         unit.add(new)
         yield new
@@ -87,6 +88,32 @@ def place_rack(unit: Unit, name: str, aisle: int, start: float) -> Rack:
     unit.put(rack)
     unit.record("rack placed", {"rack": name, "aisle": aisle, "start_mm": round(start * 1000)})
     return rack
+
+
+def measure_racks(unit: Unit, measured: Measured) -> None:
+    """Keep what racks and bins measure and where the table stands; racks that stood in a row still do.
+
+    Invalid where the measures make no sense, or where a bin that hangs already would have no place.
+    """
+    before = unit.settings.racks.shape()
+    try:
+        shape = measured.shape()
+    except ValueError as error:
+        raise Invalid("/rack", "bad_size", str(error)) from error
+    beyond = [each.name for each in unit.find(Bin) if each.tier > shape.tiers or each.position > shape.positions]
+    if beyond:
+        raise Invalid(
+            "/rack",
+            "bins_beyond",
+            f"{len(beyond)} bins would have no place where {shape.positions} go across and {shape.tiers} up: "
+            f"{beyond[0]} is one. Measure again.",
+        )
+    for rack in unit.find(Rack):
+        place = rack.start / before.rack_width
+        if abs(place - round(place)) < 1e-6:
+            unit.put(replace(rack, start=round(round(place) * shape.rack_width, 4)))
+    unit.set_settings(replace(unit.settings, racks=measured))
+    unit.record("racks measured", asdict(measured))
 
 
 def put_away(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import xml.etree.ElementTree as ET
+from dataclasses import replace
 
 import pytest
 
@@ -48,6 +49,16 @@ def test_the_plan_is_to_scale() -> None:
             assert x + w <= x2 or x2 + w2 <= x or y + h <= y2 or y2 + h2 <= y
     left, top, width, height = map(float, ET.fromstring(svg).get("viewBox").split())
     assert all(left <= x and x + w <= left + width and top <= y and y + h <= top + height for x, y, w, h in corners)
+
+
+@pytest.mark.parametrize("table", [-3.0, 0.9, 12.0])
+def test_the_table_stands_where_it_is(table: float) -> None:
+    """Its middle is as far from the first aisle's as it was said, and it is in view."""
+    svg = plan_view(racks_of(6), replace(SHAPE, table=table))
+    x, _, width, _ = rect(groups(svg, "table")[0])
+    left, _, wide, _ = map(float, ET.fromstring(svg).get("viewBox").split())
+    assert 1000 * table == x + width / 2
+    assert left <= x < x + width <= left + wide
 
 
 def test_the_front_is_to_scale() -> None:

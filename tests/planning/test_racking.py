@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 
 from scanflow.planning.measures import Size, size
-from scanflow.planning.racking import BinShape, DoesNotFit, RackShape, racking
+from scanflow.planning.racking import BinShape, DoesNotFit, Measured, RackShape, racking
+from scanflow.planning.room import DEFAULT
 
 WIRE = RackShape(size("24x48x72in"))
 BIN = BinShape(size("23x8x6in"))
@@ -77,3 +78,36 @@ def test_not_one_bin(rack: Size) -> None:
     """A rack too narrow or too low for one bin is an error."""
     with pytest.raises(DoesNotFit):
         racking(BIN, RackShape(rack))
+
+
+def test_measures_as_typed() -> None:
+    """Typed measures give the same room as measured ones; the table stands before the aisle that was named."""
+    typed = Measured("24 x 48 x 72 in", "23x8x6in", table="1,5")
+    shape = racking(BIN, WIRE).shape()
+    assert (shape.rack_width, shape.positions, 1.5 * shape.aisle_pitch) == (
+        typed.shape().rack_width,
+        typed.shape().positions,
+        typed.shape().table,
+    )
+    assert 4 == Measured("500x1050x1000", "400x200x150", "201").fit().positions
+
+
+def test_nothing_typed() -> None:
+    """Racks that were not measured are the usual ones."""
+    assert DEFAULT == Measured().shape()
+    assert 4.0 == Measured(table="2").shape().table
+
+
+@pytest.mark.parametrize(
+    ("typed", "words"),
+    [
+        (Measured("24x48x72in", "wide"), "no size"),
+        (Measured("24x48x72in", "23x8x6in", table="left"), "The table's aisle: write a number"),
+        (Measured("24x48x72in", "23x8x6in", "wide"), "no length"),
+        (Measured("24x48x72in", "23x80x6in"), "Not one such bin"),
+    ],
+)
+def test_measures_that_make_no_sense(typed: Measured, words: str) -> None:
+    """What was typed wrong is said in words."""
+    with pytest.raises(ValueError, match=words):
+        typed.shape()

@@ -1,11 +1,16 @@
 """One walk through the room for the orders that wait."""
 
+from itertools import pairwise, permutations
+
 import pytest
 from floor import Floor
 
 from scanflow.domain.life import NotAllowed, RoundState
-from scanflow.domain.things import Line, Stop
-from scanflow.workflow import orders, rounds
+from scanflow.domain.things import Bin, Line, Rack, Stop
+from scanflow.planning import room
+from scanflow.planning.racking import Measured
+from scanflow.planning.walking import Ladder
+from scanflow.workflow import orders, rounds, stock
 from scanflow.workflow.ports import Invalid, Missing
 from scanflow.workflow.rounds import LeftOut
 
@@ -27,6 +32,33 @@ def test_stops_stand_in_the_order_to_walk():
     floor.order("1", "D003", "D005", "D001")
     bins = [stop.bin for stop in floor.unit.find(Stop, round=floor.round().id)]
     assert sorted(bins) in (bins, bins[::-1])
+
+
+@pytest.mark.parametrize(("table", "walk"), [("0", "BDCA"), ("4", "DCAB")])
+def test_a_round_is_short_from_where_the_table_stands(table, walk):
+    """With the table on the other side, another order of the same four racks is the shortest there is."""
+    floor = Floor()
+    stock.measure_racks(floor.unit, Measured(table=table))
+    places = {"A": (0, 3.0), "B": (1, 0.0), "C": (2, 6.0), "D": (3, 0.0)}
+    for rack, (aisle, start) in places.items():
+        stock.add_section(floor.unit, f"S{rack}", "Things", 1, "red")
+        stock.add_slots(floor.unit, f"S{rack}", 1, rack=rack)
+        stock.place_rack(floor.unit, rack, aisle, start)
+        stock.put_away(floor.unit, "thing", section=f"S{rack}")
+    floor.order("1", *(f"S{rack}001" for rack in places))
+    bins = [stop.bin[0] for stop in floor.unit.find(Stop, round=floor.round().id)]
+    shape = floor.unit.settings.racks.shape()
+    spots = [room.spot(Rack(rack, *places[rack]), Bin("", rack, 1, 1, ""), shape) for rack in "ABCD"]
+    shortest = min(_walk(spots, order, shape) for order in permutations(range(4)))
+    assert pytest.approx(shortest) == _walk(spots, ["ABCD".index(rack) for rack in bins], shape)
+    assert walk == "".join(bins)
+
+
+def _walk(spots, order, shape):
+    """Metres from the table past these spots and back."""
+    ladder = Ladder(4, shape.aisle_pitch, 7.1, shape.table)
+    places = [(shape.table, 0.0), *(ladder.node(spots[at]) for at in order), (shape.table, 0.0)]
+    return sum(ladder.distance(a, b) for a, b in pairwise(places))
 
 
 def test_a_thing_seen_in_another_bin_is_walked_to_there():

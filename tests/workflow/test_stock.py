@@ -10,6 +10,7 @@ from labels import slot_code
 from scanflow.domain.derive import SlotState, slot_state
 from scanflow.domain.life import CardState, NotAllowed, StayState
 from scanflow.domain.things import Bin, Rack, Slot
+from scanflow.planning.racking import Measured
 from scanflow.workflow import stock
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
@@ -66,6 +67,37 @@ def test_a_rack_is_placed():
     assert Rack("A", 2, 1.5) == stock.place_rack(unit, "A", 2, 1.5) == unit.get(Rack, "A")
     with pytest.raises(Missing):
         stock.place_rack(unit, "Z", 0, 0.0)
+
+
+WIDE = Measured("600x1475x1000", "580x350x180", table="2")
+"""Racks with four bins across and three up."""
+
+
+def test_racks_are_measured():
+    """New bins hang as many as fit, racks that stood in a row still do, and one that stood by itself stays there."""
+    unit = Memory()
+    stock.add_section(unit, "L", "Lamps", 1, "red")
+    stock.add_slots(unit, "L", 13)
+    for name in "BCD":
+        stock.add_section(unit, name, name, 1, "red")
+        stock.add_slots(unit, name, 1, rack=name)
+    stock.place_rack(unit, "D", 0, 4.0)
+    assert [0.0, 0.0, 1.1, 4.0] == [rack.start for rack in unit.find(Rack)]
+    assert "bins_beyond" == refused(stock.measure_racks, unit, WIDE)  # A-1-5
+    four = replace(WIDE, bin="580x250x100")
+    stock.measure_racks(unit, four)
+    assert [0.0, 0.0, 1.475, 4.0] == [rack.start for rack in unit.find(Rack)]
+    assert four == unit.settings.racks
+
+
+def test_measured_racks_hold_what_fits():
+    """Four across and three up, then another rack."""
+    unit = Memory()
+    stock.measure_racks(unit, WIDE)
+    stock.add_section(unit, "L", "Lamps", 1, "red")
+    stock.add_slots(unit, "L", 13)
+    assert ["A-1-4", "A-2-1", "A-3-4", "B-1-1"] == [unit.find(Bin)[at].name for at in (3, 4, 11, 12)]
+    assert "bad_size" == refused(stock.measure_racks, unit, replace(WIDE, rack="tall"))
 
 
 def test_put_away_by_section_takes_the_lowest_free_number():

@@ -5,11 +5,11 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass, replace
 from datetime import timedelta
 from statistics import fmean
 
-from flask import Blueprint, request, url_for
+from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 from markupsafe import Markup
 
@@ -17,11 +17,14 @@ from labels.paper import COLOURS, INK, PATTERN_STROKE, PATTERNS, TILE
 from scanflow.domain.things import Bin, Rack, Section
 from scanflow.planning import drawing, layout, racking
 from scanflow.planning.layout import Kind, Walk
+from scanflow.planning.racking import Measured
+from scanflow.planning.room import Shape
 from scanflow.storage import plan_views
+from scanflow.storage.access import Role
 from scanflow.web.pages import typed
-from scanflow.web.pages.shown import page
-from scanflow.web.visitors import shop
-from scanflow.workflow.ports import Invalid
+from scanflow.web.pages.shown import act, page
+from scanflow.web.visitors import need, shop
+from scanflow.workflow import stock
 
 blueprint = Blueprint("room_page", __name__)
 PLAN_SCALE = 0.085
@@ -38,7 +41,8 @@ PAST = timedelta(days=90)
 ENOUGH = 30
 """Things that must have left in that time before their sections count by them."""
 
-DEFAULTS = {"rack_size": "24 x 48 x 72 in", "bin_size": "23 x 8 x 6 in", "kg": "", "rated": ""}
+USUAL = Measured("24 x 48 x 72 in", "23 x 8 x 6 in")
+"""What stands in the form before anything was measured: common sizes of wire racks and of bins for them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,15 +58,21 @@ class Walks:
 
 @blueprint.get("/room")
 def show() -> ResponseReturnValue:
+    return _show("", 200)
+
+
+def _show(said: str, status: int) -> ResponseReturnValue:
     with shop().looking() as unit:
         racks, bins, sections = unit.find(Rack), unit.find(Bin), unit.find(Section)
         visits = plan_views.left_since(unit.connection, unit.at - PAST)
+        kept = unit.settings.racks
+    shape = kept.shape()
     chosen = request.args.get("section", "")
     here = _standing_here(racks, bins, chosen)
     names = {rack.name for rack in here}
     shown = [each for each in bins if each.rack in names]
-    given = DEFAULTS | request.args.to_dict()
-    fit, cautions, said = _cautions(given)
+    given = _given(request.args, kept)
+    fit, cautions, wrong = _cautions(given)
     return page(
         "room.html",
         racks=racks,
@@ -70,15 +80,33 @@ def show() -> ResponseReturnValue:
         sections=sections,
         chosen=chosen,
         here=here,
-        plan=_plan(racks, chosen),
-        front=_front(here, shown, sections, chosen),
-        walks=_walks(racks, bins, visits) if bins else None,
+        plan=_plan(racks, shape, chosen),
+        front=_front(here, shown, shape, sections, chosen),
+        walks=_walks(racks, bins, shape, visits) if bins else None,
         stops=STOPS,
+        shape=shape,
+        kept=kept,
         fit=fit,
         cautions=cautions,
         given=given,
         said=said,
-    )
+        wrong=wrong,
+    ), status
+
+
+@blueprint.post("/room")
+def measure() -> ResponseReturnValue:
+    """Keep what racks and bins measure: the room is drawn and walked by it."""
+    need(Role.OWNER)
+    measured = _given(request.form, Measured())
+    said, status = act(lambda unit: stock.measure_racks(unit, measured))
+    return _show(said, status) if said else redirect(url_for("room_page.show"), 303)
+
+
+def _given(values: Mapping[str, str], kept: Measured) -> Measured:
+    """What was typed, else what is kept, else the usual sizes."""
+    before = asdict(kept if kept.rack else replace(USUAL, table=kept.table))
+    return Measured(**{name: values.get(name, value).strip()[:40] for name, value in before.items()})
 
 
 def _standing_here(racks: tuple[Rack, ...], bins: Iterable[Bin], chosen: str) -> list[Rack]:
@@ -92,19 +120,19 @@ def _standing_here(racks: tuple[Rack, ...], bins: Iterable[Bin], chosen: str) ->
     return [rack for rack in racks if rack.aisle == aisle]
 
 
-def _plan(racks: tuple[Rack, ...], chosen: str) -> Markup:
+def _plan(racks: tuple[Rack, ...], shape: Shape, chosen: str) -> Markup:
     def to(rack: Rack) -> str:
         return url_for("room_page.show", section=chosen or None, aisle=rack.aisle, _anchor="front")
 
-    return _sized(drawing.plan_view(racks, link=to), "plan", PLAN_SCALE)
+    return _sized(drawing.plan_view(racks, shape, link=to), "plan", PLAN_SCALE)
 
 
-def _front(racks: list[Rack], bins: list[Bin], sections: Iterable[Section], chosen: str) -> Markup:
+def _front(racks: list[Rack], bins: list[Bin], shape: Shape, sections: Iterable[Section], chosen: str) -> Markup:
     papers = {each.code: each.colour if each.colour in COLOURS else "white" for each in sections}
     fills = {
         code: "#ffffff" if chosen and code != chosen else f"url(#paper-{colour})" for code, colour in papers.items()
     }
-    drawn = drawing.front_view(racks, bins, fills=fills, link=lambda name: url_for("shelf_page.show", bin=name))
+    drawn = drawing.front_view(racks, bins, shape, fills=fills, link=lambda name: url_for("shelf_page.show", bin=name))
     return _patterns(sorted(set(papers.values()))) + _sized(drawn, "front", FRONT_SCALE)
 
 
@@ -133,30 +161,23 @@ def _patterns(colours: Iterable[str]) -> Markup:
     return Markup(f'<svg width="0" height="0" aria-hidden="true"><defs>{"".join(patterns)}</defs></svg>')
 
 
-def _walks(racks: tuple[Rack, ...], bins: tuple[Bin, ...], visits: Mapping[str, int]) -> Walks:
+def _walks(racks: tuple[Rack, ...], bins: tuple[Bin, ...], shape: Shape, visits: Mapping[str, int]) -> Walks:
     hanging = Counter(each.section for each in bins)
     left = sum(visits.get(code, 0) for code in hanging)
     left = left if left >= ENOUGH else 0
     kinds = [Kind(code, count, visits.get(code, 0) if left else count) for code, count in hanging.items()]
 
     def walk(there: tuple[Bin, ...]) -> Walk:
-        return layout.expected_walk(racks, there, kinds, stops=STOPS, sampled=ROUNDS)
+        return layout.expected_walk(racks, there, kinds, shape, stops=STOPS, sampled=ROUNDS)
 
-    shuffled = [walk(layout.random_room(kinds, racks, seed=seed)).metres for seed in range(SHUFFLES)]
-    return Walks(walk(bins), walk(layout.alphabetical_room(kinds, racks)).metres, fmean(shuffled), left)
+    shuffled = [walk(layout.random_room(kinds, racks, shape, seed=seed)).metres for seed in range(SHUFFLES)]
+    return Walks(walk(bins), walk(layout.alphabetical_room(kinds, racks, shape)).metres, fmean(shuffled), left)
 
 
-def _cautions(given: Mapping[str, str]) -> tuple[racking.Racking | None, tuple[str, ...], str]:
+def _cautions(given: Measured) -> tuple[racking.Racking | None, tuple[str, ...], str]:
     """How many bins really fit, what to mind, and what can't be told of it."""
     try:
-        kg, rated = (
-            typed.decimal(given, name, what, 0, 100_000) if given[name].strip() else None
-            for name, what in (("kg", "Weight of a full bin"), ("rated", "Rating of a shelf"))
-        )
-        bin_, rack = typed.size(given, "bin_size"), typed.size(given, "rack_size")
-        fit = racking.racking(racking.BinShape(bin_), racking.RackShape(rack))
-    except Invalid as error:
-        return None, (), error.detail
-    except racking.DoesNotFit as error:
-        return None, (), str(error)
-    return fit, fit.cautions(kg, rated), ""
+        given.shape()
+        return given.fit(), given.cautions(), ""
+    except ValueError as error:
+        return None, (), typed.sentence(error)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import asdict
+from dataclasses import asdict, replace
 from zoneinfo import available_timezones
 
 from flask import Blueprint, redirect, request, url_for
@@ -17,7 +17,7 @@ from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.shown import act, look, page
 from scanflow.web.visitors import need
 from scanflow.workflow import stock
-from scanflow.workflow.ports import Invalid, Settings
+from scanflow.workflow.ports import Invalid
 
 blueprint = Blueprint("settings_page", __name__)
 
@@ -51,7 +51,8 @@ def save() -> ResponseReturnValue:
             raise Invalid("/name", "required", "The shop needs a name of at most 60 characters.")
         if zone not in available_timezones():
             raise Invalid("/zone", "unknown_zone", "Choose a time zone from the list.")
-        new = Settings(
+        new = replace(
+            unit.settings,
             auto_close=request.form.get("auto_close") == "yes",
             scan_at_bin=request.form.get("scan_at_bin") == "yes",
             zone=zone,

@@ -5,12 +5,15 @@ from __future__ import annotations
 import re
 
 import pytest
-from clients import SQLITE_ONLY
+from clients import SQLITE_ONLY, client_of
+from flask import Flask
 from flask.testing import FlaskClient
 from furnished import furnish
 
 from labels.paper import COLOURS
+from scanflow.planning.racking import Measured
 from scanflow.shop import Shop
+from scanflow.storage.access import Role
 from scanflow.workflow import stock
 
 pytestmark = SQLITE_ONLY
@@ -87,10 +90,10 @@ def test_visits_are_what_left(shop: Shop, client: FlaskClient) -> None:
 @pytest.mark.parametrize(
     ("query", "sentence"),
     [
-        ("rack_size=24x48x72in&bin_size=23x8x6in", "5 bins across with 153 mm to spare, 6 tiers: 30 on a rack."),
-        ("rack_size=600x1000x1800&bin_size=580x400x200", "2 bins across with 150 mm to spare, 5 tiers: 10 on a rack."),
-        ("rack_size=600x1000x1800&bin_size=580x4000x200", "Not one such bin goes onto such a rack."),
-        ("rack_size=large&bin_size=23x8x6in", "is no size like 23x8x6in, in mm, cm or in."),
+        ("rack=24x48x72in&bin=23x8x6in", "5 bins across with 153 mm to spare, 6 tiers: 30 on a rack."),
+        ("rack=600x1000x1800&bin=580x400x200", "2 bins across with 150 mm to spare, 5 tiers: 10 on a rack."),
+        ("rack=600x1000x1800&bin=580x4000x200", "Not one such bin goes onto such a rack."),
+        ("rack=large&bin=23x8x6in", "is no size like 23x8x6in, in mm, cm or in."),
         ("kg=heavy", "Weight of a full bin: write a number from 0 to 100,000."),
         ("kg=12&rated=50", "A shelf of 5 full bins carries 60 kg, more than its maker&#39;s rating of 50 kg."),
     ],
@@ -105,3 +108,40 @@ def test_empty_room(client: FlaskClient) -> None:
     """A room with nothing in it says how it fills."""
     html = client.get("/room").text
     assert ("once a section has slots" in html, '<svg class="drawn' in html) == (True, False)
+
+
+MEASURES = {"rack": "600x1475x1000", "bin": "580x350x180", "kg": "9", "rated": "30", "table": "1"}
+
+
+def test_measures_are_kept(shop: Shop, client: FlaskClient) -> None:
+    """What racks and bins measure is kept and drawn: four across, three up, the table before the second aisle."""
+    client.post("/room", data=MEASURES)
+    furnish(shop, 25)
+    html = client.get("/room").text
+    assert 'name="rack" value="600x1475x1000"' in html
+    assert "Racks are 1.48 m wide and 0.60 m deep" in html
+    assert "A shelf of 4 full bins carries 36 kg, more than its maker&#39;s rating of 30 kg." in html
+    front = drawing(html, "front")
+    assert '<rect x="0" y="0" width="1475" height="960"' in front
+    assert '<rect x="1400" y="300" width="1200" height="600"' in drawing(html, "plan")
+    assert "Keep these measures" not in html
+    assert "Keep these measures" in client.get("/room?table=0").text
+
+
+def test_measures_that_can_not_be_kept(shop: Shop, app: Flask, client: FlaskClient) -> None:
+    """Bins that hang already need their places; sizes must be sizes; and only the owner measures."""
+    furnish(shop, 25)
+    narrow = client.post("/room", data=MEASURES | {"bin": "580x700x180"})
+    assert (422, True) == (narrow.status_code, "bins would have no place where 2 go across and 3 up" in narrow.text)
+    assert 422 == client.post("/room", data=MEASURES | {"rack": "tall"}).status_code
+    assert 403 == client_of(app, shop, Role.HELPER).post("/room", data=MEASURES).status_code
+    with shop.looking() as unit:
+        assert Measured() == unit.settings.racks
+
+
+def test_settings_leave_the_measures(shop: Shop, client: FlaskClient) -> None:
+    """Saving the other settings keeps what was measured."""
+    client.post("/room", data=MEASURES)
+    client.post("/settings", data={"name": "Reclaimed parts", "zone": "UTC"})
+    with shop.looking() as unit:
+        assert ("Reclaimed parts", "1") == (unit.settings.name, unit.settings.racks.table)
