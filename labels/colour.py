@@ -74,12 +74,12 @@ def luminance(colour: str) -> float:
 
 def contrast_under_red(colour: str) -> float:
     """Symbol contrast of black bars on the colour for a scanner of 660 nm, for which the red channel stands in."""
-    return linear(colour)[0] - INK_REFLECTANCE
+    return max(0.0, linear(colour)[0] - INK_REFLECTANCE)
 
 
 def contrast_for_camera(colour: str) -> float:
     """Symbol contrast of black bars on the colour by luminance."""
-    return luminance(colour) - INK_REFLECTANCE
+    return max(0.0, luminance(colour) - INK_REFLECTANCE)
 
 
 def lab(colour: str, sight: Sight = Sight.USUAL) -> Lab:

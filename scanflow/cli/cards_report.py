@@ -6,6 +6,7 @@ from typing import Any
 import click
 
 from labels import card, colour, paper, sheet, slot_code, typeface
+from scanflow.cli.typed import units
 
 CAUTIONS = (
     "Laminators are hot and cutters are sharp: follow the makers' instructions and your local rules, cut away from "
@@ -65,8 +66,8 @@ def _warnings(layout: sheet.Layout) -> list[str]:
 
 def tell(report: dict[str, Any]) -> None:
     slots, files = len(report["texts"]), ", ".join(report["files"])
-    what = f"Fronts of the bins of {slots} slots" if report["style"] == "bin" else f"{slots} cards"
-    click.echo(f"{what} on {report['pages']} pages in {files}. Print at 100 %, not fitted to the page.")
+    what = f"Fronts of the bins of {units(slots, 'slot')}" if report["style"] == "bin" else units(slots, "card")
+    click.echo(f"{what} on {units(report['pages'], 'page')} in {files}. Print at 100 %, not fitted to the page.")
     if report["x_mm"]:
         click.echo(f"Narrowest bar {report['x_mm']:.2f} mm, bars {report['bar_height_mm']:.1f} mm high.")
     click.echo(

@@ -4,14 +4,19 @@ import json
 import re
 from dataclasses import asdict
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import click
 
-from scanflow.cli.typed import LENGTH, SIZE, Typed, as_json, say_assumptions
+from scanflow.cli.opening import in_shop, open_shop
+from scanflow.cli.typed import LENGTH, SIZE, Typed, as_json, say_assumptions, units
 from scanflow.planning import drawing, racking
 from scanflow.planning.layout import Kind, RoomPlan, plan_room
 from scanflow.planning.measures import Size
+from scanflow.planning.room import Shape
+
+if TYPE_CHECKING:
+    from scanflow.shop import Shop
 
 
 def _kind(text: str) -> Kind:
@@ -33,10 +38,13 @@ SVG = click.Path(dir_okay=False, path_type=Path)
 @click.option("--kg", type=click.FloatRange(0), help="Weight of a full bin.")
 @click.option("--rated", type=click.FloatRange(0), help="The maker's rating for a shelf, in kg.")
 @click.option("--stops", type=click.IntRange(1, 100), default=8, show_default=True, help="Stops of a round.")
+@click.option("--table", type=click.FloatRange(-100, 600), default=0.0, help="Aisle before the table, 0 the first.")
+@click.option("--keep", is_flag=True, help="Keep these measures: the shop's room is drawn and walked by them.")
 @click.option("--seed", type=int, default=1, show_default=True)
 @click.option("--plan", "plan_file", type=SVG, help="Draw the room from above into this SVG file.")
 @click.option("--front", "front_file", type=SVG, help="Draw the fronts of the racks into this SVG file.")
 @as_json
+@in_shop
 def room(
     sections: tuple[Kind, ...],
     rack: Size,
@@ -45,10 +53,14 @@ def room(
     kg: float | None,
     rated: float | None,
     stops: int,
+    table: float,
+    keep: bool,
     seed: int,
     plan_file: Path | None,
     front_file: Path | None,
     as_json: bool,
+    data: Path | None,
+    database: str | None,
 ) -> None:
     """Bins on racks, and where each SECTION stands: LETTERS:BINS:VISITS, with :low for heavy or bulky things.
 
@@ -60,7 +72,9 @@ def room(
         fit = racking.racking(racking.BinShape(bin_, base_width), racking.RackShape(rack))
     except racking.DoesNotFit as error:
         raise click.ClickException(str(error)) from error
-    found = _plan(sections, fit, stops, seed) if sections else None
+    found = _plan(sections, fit.shape(table_aisle=table), fit.low_tiers, stops, seed) if sections else None
+    if keep:
+        _keep(fit, kg, rated, table, open_shop(data, database))
     cautions = fit.cautions(kg, rated)
     if found is not None:
         _draw(found, plan_file, front_file)
@@ -68,8 +82,8 @@ def room(
         click.echo(json.dumps(_as_dict(fit, cautions, found)))
         return
     click.echo(
-        f"{fit.positions} bins across ({fit.spare:.0f} mm to spare) and {fit.tiers} tiers: "
-        f"{fit.positions * fit.tiers} bins on a rack."
+        f"{units(fit.positions, 'bin')} across ({fit.spare:.0f} mm to spare) and {units(fit.tiers, 'tier')}: "
+        f"{units(fit.positions * fit.tiers, 'bin')} on a rack."
     )
     if found is not None:
         _tell(found)
@@ -80,9 +94,24 @@ def room(
         say_assumptions(found.assumptions)
 
 
-def _plan(sections: tuple[Kind, ...], fit: racking.Racking, stops: int, seed: int) -> RoomPlan:
+def _keep(fit: racking.Racking, kg: float | None, rated: float | None, table: float, shop: "Shop") -> None:
+    """Tell the shop, in mm and kg; ClickException where bins that hang already would have no place."""
+    from scanflow.workflow import stock
+    from scanflow.workflow.ports import Invalid
+
+    rack, rim = (f"{size.depth:g} x {size.width:g} x {size.height:g} mm" for size in (fit.rack.size, fit.bin.rim))
+    others = ("" if value is None else f"{value:g}" for value in (fit.bin.base_width, kg, rated, table))
     try:
-        return plan_room(sections, fit.shape(), stops=stops, low_tiers=fit.low_tiers, seed=seed)
+        shop.act("scanflow plan", lambda unit: stock.measure_racks(unit, racking.Measured(rack, rim, *others)))
+    except Invalid as error:
+        raise click.ClickException(error.detail) from error
+    finally:
+        shop.close()
+
+
+def _plan(sections: tuple[Kind, ...], shape: Shape, low_tiers: int, stops: int, seed: int) -> RoomPlan:
+    try:
+        return plan_room(sections, shape, stops=stops, low_tiers=low_tiers, seed=seed)
     except ValueError as error:
         raise click.UsageError(str(error)) from error
 
@@ -98,11 +127,11 @@ def _draw(found: RoomPlan, plan_file: Path | None, front_file: Path | None) -> N
 
 
 def _tell(found: RoomPlan) -> None:
-    click.echo(f"{len(found.racks)} racks. A round of {found.stops} stops walks")
+    click.echo(f"{units(len(found.racks), 'rack')}. A round of {units(found.stops, 'stop')} walks")
     for name, walk in (("here", found.walk), ("by letters", found.alphabetical), ("at random", found.random)):
         click.echo(f"{name:>12}  {walk.metres:6.1f} m" + (f" (± {2 * walk.error:.1f})" if walk.error else ""))
     for rack in found.racks:
-        click.echo(f"Rack {rack.name}, aisle {rack.aisle + 1}, {rack.start:.1f} m from the front:")
+        click.echo(f"Rack {rack.name}, aisle {rack.aisle}, {rack.start:.1f} m from the front:")
         for tier in range(found.shape.tiers, 0, -1):
             row = {each.position: each.section for each in found.bins if (each.rack, each.tier) == (rack.name, tier)}
             click.echo(f"  {tier}  " + " ".join(f"{row.get(at + 1, '.'):2}" for at in range(found.shape.positions)))

@@ -150,6 +150,22 @@ def test_placing():
     assert f"saves {answer['metres_saved']:.2f} m a pick" in run(*asked).output
 
 
+def test_measures_are_kept(tmp_path):
+    """With --keep the shop's room has these racks from then on; bins that hang already need their places."""
+    sizes = ("--rack", "600x1475x1000", "--bin", "580x350x180", "--kg", 9, "--table", 0.5)
+    assert 0 == run("room", *sizes, "--keep", "--data", tmp_path).exit_code
+    shop = Shop(Database(sqlite_url(tmp_path)))
+    with shop.looking() as unit:
+        kept = unit.settings.racks
+    assert (4, 3, 1.0) == (kept.shape().positions, kept.shape().tiers, kept.shape().table)
+    assert "carries 36 kg" in kept.cautions()[0]
+    shop.act("owner", lambda unit: stock.add_section(unit, "D", "Derailleurs", 1, "blue"))
+    shop.act("owner", lambda unit: stock.add_slots(unit, "D", 12))
+    shop.close()
+    refused = run("room", "--rack", "600x500x1000", "--keep", "--data", tmp_path)
+    assert (1, True) == (refused.exit_code, "bins would have no place" in refused.output)
+
+
 @pytest.mark.parametrize(
     ("arguments", "status"),
     [

@@ -134,6 +134,11 @@ def test_what_a_red_light_scanner_sees(hexed, bright):
     assert (bright, not bright) == (colour.contrast_under_red(hexed) > 0.9, colour.contrast_under_red(hexed) < 0.1)
 
 
+def test_no_contrast_is_none():
+    """Paper darker than ink for a reader has a contrast of 0, never less."""
+    assert (0.0, 0.0) == (colour.contrast_under_red("#0000ff"), colour.contrast_for_camera("#000000"))
+
+
 def test_a_camera_sees_red_dark():
     """Red paper, white to a scanner, has little contrast on a photo."""
     assert (True, True) == (colour.contrast_for_camera("#dc143c") < 0.2, colour.contrast_under_red("#dc143c") > 0.65)
