@@ -10,7 +10,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 
 import cv2
 import numpy as np
@@ -29,6 +28,7 @@ from scenes import (
     coverage,
     foreign_code,
     label,
+    lens,
     outer,
     patch,
     photographed,
@@ -129,7 +129,8 @@ def filed(seed: int, how: Filed, texts: Sequence[str], strangers: Sequence[str] 
         canvas.lay(number, item)
     canvas.fronts()
     return Scene(
-        photographed(_exposed(canvas.light, how.blur, rng), rng, 0.0, (0, 0), how.noise, how.quality), canvas.truths()
+        photographed(_exposed(canvas.light, how.blur, rng), rng, blur=0.0, noise=how.noise, quality=how.quality),
+        canvas.truths(),
     )
 
 
@@ -238,7 +239,7 @@ class _Canvas:
             self._foreign(item, number, box, grey, share, float(depths.mean()))
         self._own(number + 1000, box, share)
         self._card(item, number, box, (grey, share), face, float(face_depths.mean()))
-        kernel = _lens(round(disc, 1))
+        kernel = lens(round(disc, 1))
         if disc > 0.3:
             grey, share = (cv2.filter2D(each, -1, kernel, borderType=cv2.BORDER_REPLICATE) for each in (grey, share))
         x0, y0, x1, y1 = box
@@ -381,16 +382,6 @@ def _goods(rng: np.random.Generator, width: float) -> Grey:
             size = rng.uniform(0.4, 1.5)
             cv2.putText(texture, words, at, FONT, size, rng.uniform(2, 220), max(1, int(2 * size)), cv2.LINE_AA)
     return texture
-
-
-@lru_cache(maxsize=256)
-def _lens(diameter: float) -> Array:
-    """A disc of even light, each pixel's share of it by 16 x 16 samples."""
-    half = int(np.ceil(diameter / 2))
-    fine = (np.arange((2 * half + 1) * 16) + 0.5) / 16 - half - 0.5
-    disc = (fine[:, None] ** 2 + fine**2 <= max(diameter / 2, 0.1) ** 2).astype(np.float32)
-    kernel = cv2.resize(disc, (2 * half + 1, 2 * half + 1), interpolation=cv2.INTER_AREA)
-    return kernel / kernel.sum()
 
 
 def _exposed(light: Array, blur: float, rng: np.random.Generator) -> Array:

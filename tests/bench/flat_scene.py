@@ -36,19 +36,21 @@ WORDS = ["BOX 12", "FRAGILE", "A4", "100 x 70 mm", "SIDE UP", "Nr. 4711", "hub",
 class Flat:
     """What a flat picture is made of.
 
-    `px`: pixels per module, or the least and the most. `tilt`: degrees either way, 180 is any angle. `height`: of the
-    bars in modules. `warp`: most that a corner is off, as a share of the label's length. `motion`: px and degrees.
-    `contrast`: share of the difference between paper and ink that is left. `gamma`: of a tone curve applied after the
-    lens; 1 leaves light as it is. `foreign` codes, `stripes` (bars that are no code) and `marks` (texts, edges).
+    `px`: pixels per module, or the least and the most. `tilt`: most degrees either way (180 is any angle), or between
+    two. `height`: of the bars in modules. `warp`: most that a corner is off, as a share of the label's length. `blur`:
+    sigma of the lens, `disc` its circle of confusion, in px. `motion`: px and degrees. `contrast`: share of the
+    difference between paper and ink that is left. `gamma`: of a tone curve after the lens; 1 leaves light as it is.
+    `foreign` codes, `stripes` (bars that are no code) and `marks` (texts, edges).
     """
 
     px: float | tuple[float, float] = 1.0
     labels: int = 80
-    tilt: float = 180.0
+    tilt: float | tuple[float, float] = 180.0
     size: tuple[int, int] = (4032, 3024)
     height: float = 26.0
     warp: float = 0.012
     blur: float = 0.6
+    disc: float = 0.0
     motion: tuple[float, float] = (0.0, 0.0)
     noise: float = 4.0
     quality: int = 90
@@ -65,7 +67,7 @@ def flat(seed: int, how: Flat, texts: Sequence[str], strangers: Sequence[str] = 
     picture = background(rng, how)
     most = how.px[1] if isinstance(how.px, tuple) else how.px
     places = _places(rng, how, most)
-    foreign = how.foreign if how.labels + how.foreign <= len(places) else 0
+    foreign = min(how.foreign, len(places) // 4)
     count = min(how.labels, len(places) - foreign)
     others = int(np.count_nonzero(rng.random(count) < share))
     chosen = [(text, "card") for text in some(rng, texts, count - others)]
@@ -77,14 +79,15 @@ def flat(seed: int, how: Flat, texts: Sequence[str], strangers: Sequence[str] = 
         encode = np.float32(1 / how.gamma)
         picture = cv2.GaussianBlur(picture, (0, 0), how.blur) if how.blur else picture
         picture, how = 255 * (picture / 255) ** encode, replace(how, blur=0.0)
-    return Scene(photographed(picture, rng, how.blur, how.motion, how.noise, how.quality), tuple(truths))
+    return Scene(photographed(picture, rng, how.blur, how.disc, how.motion, how.noise, how.quality), tuple(truths))
 
 
 def _places(rng: np.random.Generator, how: Flat, px: float) -> list[NDArray[np.float64]]:
     """Middles of labels that cannot touch each other: somewhere in the cells of a grid, in random order."""
     wide, high = (90 + 2 * 10 + 2 * 6) * px * (1 + 4 * how.warp), (how.height + 29) * px * (1 + 4 * how.warp)
-    angle = np.radians(min(how.tilt, 90.0))
-    if how.tilt > 45:
+    tilt = max(abs(end) for end in _between(how.tilt))
+    angle = np.radians(tilt)
+    if tilt > 45:
         need = np.array([np.hypot(wide, high)] * 2)
     else:
         need = np.array([wide * np.cos(angle) + high * np.sin(angle), wide * np.sin(angle) + high * np.cos(angle)])
@@ -128,12 +131,16 @@ def _lay(
     """Draw one label about a middle; the corners of its bars in the picture."""
     fine = FINE if px < 3 else 4
     texture, corners = label(text, widths, look, fine * px)
-    quad = _turned(outer(texture), rng.uniform(-how.tilt, how.tilt), 1 / fine)
+    quad = _turned(outer(texture), rng.uniform(*_between(how.tilt)), 1 / fine)
     off = rng.uniform(-how.warp, how.warp, (4, 2)) * np.ptp(outer(texture)[:, 0]) / fine
     quad = quad + off + at
     matrix = cv2.getPerspectiveTransform(outer(texture).astype(np.float32), quad.astype(np.float32))
     paste(picture, texture, quad, fine, float(rng.uniform(0.8, 1.0)))
     return through(matrix, corners)
+
+
+def _between(tilt: float | tuple[float, float]) -> tuple[float, float]:
+    return tilt if isinstance(tilt, tuple) else (-tilt, tilt)
 
 
 def _turned(points: NDArray[np.float64], degrees: float, scale: float) -> NDArray[np.float64]:

@@ -223,11 +223,14 @@ def photographed(
     picture: Array,
     rng: np.random.Generator,
     blur: float = 0.6,
+    disc: float = 0.0,
     motion: tuple[float, float] = (0.0, 0.0),
     noise: float = 4.0,
     quality: int = 90,
 ) -> bytes:
-    """A JPEG file of it: Gaussian blur of sigma px, motion of (px, degrees), then noise of sigma levels."""
+    """A JPEG file of it: blur of a disc's px and a Gaussian's sigma, motion of (px, degrees), noise of sigma levels."""
+    if disc > 0.3:
+        picture = cv2.filter2D(picture, -1, lens(disc), borderType=cv2.BORDER_REPLICATE)
     if blur > 0:
         picture = cv2.GaussianBlur(picture, (0, 0), blur, borderType=cv2.BORDER_REPLICATE)
     if motion[0] > 0:
@@ -236,6 +239,16 @@ def photographed(
         picture = picture + rng.standard_normal(picture.shape, np.float32) * np.float32(noise)
     levels = np.clip(picture + 0.5, 0, 255).astype(np.uint8)
     return cv2.imencode(".jpg", levels, [cv2.IMWRITE_JPEG_QUALITY, quality])[1].tobytes()
+
+
+@lru_cache(maxsize=256)
+def lens(diameter: float) -> Array:
+    """A disc of even light, each pixel's share of it by 16 x 16 samples."""
+    half = int(np.ceil(diameter / 2))
+    fine = (np.arange((2 * half + 1) * 16) + 0.5) / 16 - half - 0.5
+    disc = (fine[:, None] ** 2 + fine**2 <= max(diameter / 2, 0.1) ** 2).astype(np.float32)
+    kernel = cv2.resize(disc, (2 * half + 1, 2 * half + 1), interpolation=cv2.INTER_AREA)
+    return kernel / kernel.sum()
 
 
 def _streak(length: float, degrees: float) -> Array:
