@@ -37,7 +37,7 @@ def addresses(live: Live, room: Furnished) -> Iterator[str]:
     yield from ("/slots/D001", f"/stays/{stay}", f"/stays/{stay}?why=By+mistake", "/search", "/search?q=saddle")
     yield from ("/search?q=nothing+at+all", "/ledger", "/ledger?about=D001", "/settings", "/no-such-page")
     yield from ("/cards", "/cards?rows=99", "/cards/check?module=0.6")
-    yield from ("/room", "/room?section=D&kg=2&rated=1", "/sections/D?intake=9&stay=9")
+    yield from ("/room", "/room/anew?heavy=W", "/room?section=D&kg=2&rated=1", "/sections/D?intake=9&stay=9")
     plan = "/plan?section=Bells&code=b&slots_per_bin=9&things=5x4x3in&intake=9&stay=9&count=9&colour=pink&step="
     yield from ("/plan", f"{plan}2", f"{plan}3", f"{plan}4", f"{plan}5", "/plan/made/D")
 

@@ -103,6 +103,39 @@ def measure() -> ResponseReturnValue:
     return _show(said, status) if said else redirect(url_for("room_page.show"), 303)
 
 
+@blueprint.get("/room/anew")
+def anew() -> ResponseReturnValue:
+    """The same bins on as few racks as hold them: often visited ones near the table, heavy ones low. A proposal."""
+    with shop().looking() as unit:
+        racks, bins, sections = unit.find(Rack), unit.find(Bin), unit.find(Section)
+        visits = plan_views.left_since(unit.connection, unit.at - PAST)
+        kept = unit.settings.racks
+    if not bins:
+        return redirect(url_for("room_page.show"), 303)
+    shape, heavy = kept.shape(), request.args.get("heavy", "")
+    low = set(re.findall("[A-Z]+", heavy.upper()))
+    kinds, left = _kinds(bins, visits)
+    found = layout.plan_room(
+        [replace(kind, low=kind.code in low) for kind in kinds],
+        shape,
+        stops=STOPS,
+        low_tiers=(kept if kept.rack else USUAL).fit().low_tiers,
+    )
+    unknown = low - {kind.code for kind in kinds}
+    return page(
+        "room_anew.html",
+        found=found,
+        here=layout.expected_walk(racks, bins, kinds, shape, stops=STOPS, sampled=ROUNDS),
+        racks=racks,
+        visits=left,
+        stops=STOPS,
+        heavy=heavy,
+        plan=_sized(drawing.plan_view(found.racks, shape), "plan", PLAN_SCALE),
+        front=_front(list(found.racks), list(found.bins), shape, sections, "", linked=False),
+        said=f"No bins belong to {', '.join(sorted(unknown))}." if unknown else "",
+    )
+
+
 def _given(values: Mapping[str, str], kept: Measured) -> Measured:
     """What was typed, else what is kept, else the usual sizes."""
     before = asdict(kept if kept.rack else replace(USUAL, table=kept.table))
@@ -127,12 +160,15 @@ def _plan(racks: tuple[Rack, ...], shape: Shape, chosen: str) -> Markup:
     return _sized(drawing.plan_view(racks, shape, link=to), "plan", PLAN_SCALE)
 
 
-def _front(racks: list[Rack], bins: list[Bin], shape: Shape, sections: Iterable[Section], chosen: str) -> Markup:
+def _front(
+    racks: list[Rack], bins: list[Bin], shape: Shape, sections: Iterable[Section], chosen: str, *, linked: bool = True
+) -> Markup:
     papers = {each.code: each.colour if each.colour in COLOURS else "white" for each in sections}
     fills = {
         code: "#ffffff" if chosen and code != chosen else f"url(#paper-{colour})" for code, colour in papers.items()
     }
-    drawn = drawing.front_view(racks, bins, shape, fills=fills, link=lambda name: url_for("shelf_page.show", bin=name))
+    link = (lambda name: url_for("shelf_page.show", bin=name)) if linked else None
+    drawn = drawing.front_view(racks, bins, shape, fills=fills, link=link)
     return _patterns(sorted(set(papers.values()))) + _sized(drawn, "front", FRONT_SCALE)
 
 
@@ -161,11 +197,16 @@ def _patterns(colours: Iterable[str]) -> Markup:
     return Markup(f'<svg width="0" height="0" aria-hidden="true"><defs>{"".join(patterns)}</defs></svg>')
 
 
-def _walks(racks: tuple[Rack, ...], bins: tuple[Bin, ...], shape: Shape, visits: Mapping[str, int]) -> Walks:
+def _kinds(bins: Iterable[Bin], visits: Mapping[str, int]) -> tuple[list[Kind], int]:
+    """The sections by what left them, and how many things those are; 0 where every bin counts alike."""
     hanging = Counter(each.section for each in bins)
     left = sum(visits.get(code, 0) for code in hanging)
     left = left if left >= ENOUGH else 0
-    kinds = [Kind(code, count, visits.get(code, 0) if left else count) for code, count in hanging.items()]
+    return [Kind(code, count, visits.get(code, 0) if left else count) for code, count in hanging.items()], left
+
+
+def _walks(racks: tuple[Rack, ...], bins: tuple[Bin, ...], shape: Shape, visits: Mapping[str, int]) -> Walks:
+    kinds, left = _kinds(bins, visits)
 
     def walk(there: tuple[Bin, ...]) -> Walk:
         return layout.expected_walk(racks, there, kinds, shape, stops=STOPS, sampled=ROUNDS)

@@ -145,3 +145,23 @@ def test_settings_leave_the_measures(shop: Shop, client: FlaskClient) -> None:
     client.post("/settings", data={"name": "Reclaimed parts", "zone": "UTC"})
     with shop.looking() as unit:
         assert ("Reclaimed parts", "1") == (unit.settings.name, unit.settings.racks.table)
+
+
+def test_the_room_planned_anew(shop: Shop, client: FlaskClient) -> None:
+    """All bins go on one rack, heavy ones at the bottom, and the walk is shorter than it is."""
+    furnish(shop, 25)
+    html = client.get("/room/anew?heavy=w").text
+    walks = metres(html)
+    now = re.search(r"Now it walks ([\d.]+) m, on 4 racks", html)
+    assert now is not None
+    assert walks["Planned so"] <= min(walks.values()) < float(now[1])
+    front = drawing(html, "front")
+    assert ["A"] == re.findall('data-rack="([^"]+)"', front)
+    wheels = {int(tier) for tier in re.findall('data-bin="A-([0-9])-[0-9]" data-section="W"', front)}
+    assert max(wheels) <= 4  # shelves up to 1 m, tests/planning/test_racking.py
+    assert ("<a " in front, "No bins belong to Q." in client.get("/room/anew?heavy=q").text) == (False, True)
+
+
+def test_nothing_to_plan_anew(client: FlaskClient) -> None:
+    """Without bins the way leads back to the room."""
+    assert "/room" == client.get("/room/anew").headers["Location"]
