@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -11,7 +11,10 @@ from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 from markupsafe import Markup
 
+from scanflow.domain.things import Bin, Rack, Section
 from scanflow.planning.curve import curve
+from scanflow.planning.layout import walks_to
+from scanflow.planning.placing import Comparison, compare
 from scanflow.planning.sizing import Point, Sizing, intake_carried, judge_section, size_section
 from scanflow.storage import page_views
 from scanflow.storage.access import Role
@@ -22,7 +25,7 @@ from scanflow.web.pages.shown import act, page
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import need, shop
 from scanflow.workflow import history, stock
-from scanflow.workflow.ports import Invalid
+from scanflow.workflow.ports import Invalid, must
 
 blueprint = Blueprint("section_page", __name__)
 MOST = 5000
@@ -112,6 +115,39 @@ def _within(have: Point, sizing: Sizing) -> Point | None:
 def _more(missing: int, last: int, slots_per_bin: int) -> int:
     """Slots to add so that none is missing and the last bin is full."""
     return missing + -(last + missing) % slots_per_bin if missing > 0 else 0
+
+
+@blueprint.get("/sections/<code>/near")
+def near(code: str) -> ResponseReturnValue:
+    """Keeping the bins next to the table for what sells quickly: what it saves, and what it costs."""
+    with shop().looking() as unit:
+        section = must(unit, Section, code)
+        racks, bins, shape = unit.find(Rack), unit.find(Bin, section=code), unit.settings.racks.shape()
+        own = plan_form.own(history.stays_in(unit, code), unit.at)
+    given = request.args.to_dict()
+    if own is not None and not given.get("intake", "").strip():
+        given["intake"] = f"{own.intake:.3g}"
+    found, said = None, ""
+    if given.get("quick", "").strip():
+        try:
+            found = _near(given, section.slots_per_bin, walks_to(bins, racks, shape))
+        except Invalid as error:
+            said = error.detail
+        except ValueError as error:
+            said = typed.sentence(error)
+    return page("near.html", section=section, given=given, found=found, said=said)
+
+
+def _near(given: Mapping[str, str], slots_per_bin: int, walks: Sequence[float]) -> Comparison:
+    intake = typed.decimal(given, "intake", "Things that come in a week", 0.01, 10_000)
+    quick = typed.decimal(given, "quick", "Share that sells quickly", 1, 99) / 100
+    quick_stay, slow_stay = (
+        typed.decimal(given, name, what, 0.1, 10_000)
+        for name, what in (("quick_stay", "Days of a quick one"), ("slow_stay", "Days of the others"))
+    )
+    if intake / 7 * (quick * quick_stay + (1 - quick) * slow_stay) > plan_form.MOST_AT_ONCE:
+        raise Invalid("/intake", "bad_number", f"A section holds up to {plan_form.MOST_AT_ONCE:,.0f} things here.")
+    return compare(intake, quick, quick_stay, slow_stay, slots_per_bin, walks)
 
 
 @blueprint.post("/sections/<code>/slots")

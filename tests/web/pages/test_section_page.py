@@ -11,7 +11,9 @@ from flask import Flask
 from flask.testing import FlaskClient
 from furnished import furnish
 
-from scanflow.domain.things import Slot
+from scanflow.domain.things import Bin, Rack, Slot
+from scanflow.planning.layout import walks_to
+from scanflow.planning.placing import compare
 from scanflow.planning.sizing import Burst, Demand, judge_section, size_section
 from scanflow.shop import Shop
 from scanflow.storage.access import Role
@@ -123,3 +125,42 @@ def test_refused_slots(shop: Shop, client: FlaskClient) -> None:
     assert (422, True) == (response.status_code, "Section S has numbers up to 999." in response.text)
     assert 404 == client.get("/sections/Q").status_code
     assert 404 == client.post("/sections/Q/slots", data={"count": "5"}).status_code
+
+
+NEAR = "/sections/S/near?intake=35&quick=50&quick_stay=10&slow_stay=90"
+
+
+def test_near_places(shop: Shop, client: FlaskClient) -> None:
+    """The page says what the simulation says, for the bins of the section as they hang."""
+    furnish(shop, 4)
+    shop.act("owner", lambda unit: stock.add_slots(unit, "S", 291))  # one bin after the other, up to 30 on a rack
+    html = client.get(NEAR).text
+    with shop.looking() as unit:
+        walks = walks_to(unit.find(Bin, section="S"), unit.find(Rack))
+    found = compare(35, 0.5, 10, 90, 10, walks)
+    assert found.metres_saved > 0
+    assert (
+        f"up to {found.reserved} for quick things saves {found.metres_saved:.2f} m a thing fetched, and "
+        f"{found.bins_more:.1f} more bins stand open."
+    ) in html
+
+
+@pytest.mark.parametrize(
+    ("query", "words"),
+    [
+        (NEAR.replace("=50", "=100"), "Share that sells quickly: write a number from 1 to 99."),
+        (NEAR.replace("=90", "=soon"), "Days of the others: write a number"),
+        (NEAR.replace("intake=35", "intake=3500"), "A section holds up to 2,000 things here."),
+    ],
+)
+def test_near_places_that_make_no_sense(shop: Shop, client: FlaskClient, query: str, words: str) -> None:
+    """A field that is wrong says what it wants."""
+    furnish(shop, 4)
+    assert words in client.get(query).text
+
+
+def test_near_places_start_from_its_past(shop: Shop, client: FlaskClient) -> None:
+    """The intake of the section stands in the form; a section that is not there is no page."""
+    furnish(shop, 4)
+    assert 'name="intake" inputmode="decimal" value="1"' in client.get("/sections/S/near").text
+    assert 404 == client.get("/sections/Q/near").status_code
