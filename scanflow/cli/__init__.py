@@ -1,7 +1,6 @@
 """The commands. Exit status: 0 done, 1 refused or found something wrong, 2 wrong usage."""
 
 import json
-import logging
 import signal
 import sys
 from collections.abc import Callable
@@ -16,6 +15,7 @@ from scanflow.cli.plan import plan
 from scanflow.cli.printcheck import printcheck
 from scanflow.cli.read import read
 from scanflow.cli.reprint import reprint
+from scanflow.cli.serve import serve
 
 
 @click.group()
@@ -30,6 +30,7 @@ main.add_command(reprint)
 main.add_command(cards)
 main.add_command(printcheck)
 main.add_command(read)
+main.add_command(serve)
 
 
 @main.command()
@@ -55,41 +56,7 @@ def demo(context: click.Context, data: Path | None, then_serve: bool, as_json: b
     else:
         example.tell(report, say)
     if then_serve:
-        context.invoke(serve, host="127.0.0.1", port=8765, data=folder, database=None)
-
-
-@main.command()
-@click.option("--host", default="127.0.0.1", show_default=True, help="Address to listen at; 0.0.0.0 for the network.")
-@click.option("--port", default=8765, show_default=True, type=click.IntRange(0, 65535))
-@in_shop
-def serve(host: str, port: int, data: Path | None, database: str | None) -> None:
-    """Run the service. The first start prints a one-time link that sets the owner's password."""
-    import waitress
-
-    from scanflow.storage.access import has_password
-    from scanflow.web import create_app
-
-    shop = open_shop(data, database)
-    logging.basicConfig(level=logging.WARNING, format="%(levelname)s %(name)s: %(message)s")
-    logging.getLogger("waitress.queue").setLevel(logging.ERROR)  # it warns of every call that waits for a thread
-    try:
-        server = waitress.create_server(create_app(shop), host=host, port=port, threads=8, ident=None)
-    except OSError as error:
-        shop.close()
-        raise click.ClickException(f"Can't listen at {host}:{port}: {error.strerror}. Try another --port.") from error
-    address = f"http://{host}:{server.effective_port}"
-    click.echo(f"Serving at {address}, stop with Ctrl+C.")
-    with shop.looking() as unit:
-        known = has_password(unit.connection)
-    if not known:
-        click.echo(f"Set the owner's password here, once: {address}/set-up/{shop.setup_link()}")
-    sys.stdout.flush()
-    signal.signal(signal.SIGTERM, lambda *_: sys.exit(0))
-    try:
-        server.run()
-    finally:
-        server.close()
-        shop.close()
+        context.invoke(serve, data=folder)
 
 
 @main.command()

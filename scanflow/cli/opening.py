@@ -19,6 +19,11 @@ def in_shop(command: Callable[..., Any]) -> Callable[..., Any]:
     return folder(database(command))
 
 
+def data_folder(data: Path | None) -> Path:
+    """The folder of a shop's data on this machine, given or usual."""
+    return data or platformdirs.user_data_path("scanflow", appauthor=False)
+
+
 def open_shop(data: Path | None, database: str | None) -> "Shop":
     """The shop in a folder or database; an error in one line where it can't be opened."""
     from sqlalchemy.exc import SQLAlchemyError
@@ -32,7 +37,7 @@ def open_shop(data: Path | None, database: str | None) -> "Shop":
     if data is None and database is None:
         database = os.environ.get("SCANFLOW_DATABASE_URL")
     try:
-        url = database or sqlite_url(data or platformdirs.user_data_path("scanflow", appauthor=False))
+        url = database or sqlite_url(data_folder(data))
         return Shop(Database(url))
     except (UnfitFolder, OSError) as error:
         raise click.ClickException(str(error)) from error

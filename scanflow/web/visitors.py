@@ -20,9 +20,15 @@ from scanflow.web.problem import Problem, is_api
 
 COOKIE = "scanflow_session"
 OPEN = frozenset(
-    {"health.show", "openapi.show", "static", "login.show", "login.enter", "login.set_up", "login.set_up_page"}
+    {
+        *("health.show", "openapi.show", "static", "login.show", "login.enter", "login.set_up", "login.set_up_page"),
+        *("pairing.show", "pairing.use", "trust.show", "trust.download"),
+    }
 )
 """Endpoints that need nobody."""
+
+GREETING = frozenset({"pairing.show", "pairing.use", "trust.show"})
+"""Those among them that speak otherwise to somebody who is known."""
 
 SAFE = frozenset({"GET", "HEAD", "OPTIONS"})
 POLICY = (
@@ -38,6 +44,18 @@ def shop() -> Shop:
 def visitor() -> Visitor:
     """Who is calling; only where somebody must be."""
     return cast(Visitor, g.visitor)
+
+
+def cookie() -> str:
+    """The name of the session's cookie. Under HTTPS no other host and no plain page can set one of this name (RFC
+    6265bis, 4.1.3.2).
+    """
+    return f"__Host-{COOKIE}" if request.is_secure else COOKIE
+
+
+def session_secret() -> str:
+    """What this browser shows as its session; empty where it has none."""
+    return request.cookies.get(cookie(), "")
 
 
 def need(*roles: Role) -> None:
@@ -102,8 +120,8 @@ def _identify() -> Visitor | None:
         scheme, _, secret = header.partition(" ")
         if scheme.lower() != "bearer":
             return None
-    elif COOKIE in request.cookies:
-        kind, secret = "session", request.cookies[COOKIE]
+    else:
+        kind, secret = "session", session_secret()
     if not secret.strip():
         return None
     recent: Recent = current_app.extensions["recent"]
@@ -124,6 +142,7 @@ def _check_csrf(known: Visitor) -> None:
 def _enter() -> ResponseReturnValue | None:
     g.visitor = None
     if request.endpoint in OPEN or (request.endpoint is None and is_api() and request.routing_exception is not None):
+        g.visitor = _identify() if request.endpoint in GREETING else None
         return None
     known = _identify()
     if known is None:
@@ -138,7 +157,7 @@ def _enter() -> ResponseReturnValue | None:
 
 
 def _protect(response: Response) -> Response:
-    if request.blueprint == "login":
+    if request.blueprint in ("login", "pairing", "device_page"):
         current_app.extensions["recent"].forget()
     headers = response.headers
     headers.setdefault("Content-Security-Policy", POLICY)

@@ -3,13 +3,16 @@
 from scanflow.web.pages import (
     card_pages,
     check_page,
+    device_page,
     edges,
     ledger_page,
     login,
     order_file_page,
     order_pages,
+    pairing,
     plan_page,
     put_away,
+    rights,
     room_page,
     round_pages,
     search_page,
@@ -20,12 +23,16 @@ from scanflow.web.pages import (
     stations,
     table_page,
     today,
+    trust,
 )
 
 today.blueprint.record_once(lambda state: shown.register(state.app))
 
+FRONT_DOOR = (login.blueprint, pairing.blueprint, trust.blueprint)
+"""What needs nobody, or anybody."""
+
 BLUEPRINTS = (
-    login.blueprint,
+    *FRONT_DOOR,
     today.blueprint,
     put_away.blueprint,
     order_pages.blueprint,
@@ -43,9 +50,10 @@ BLUEPRINTS = (
     search_page.blueprint,
     ledger_page.blueprint,
     settings_page.blueprint,
+    device_page.blueprint,
     edges.blueprint,
 )
 
 for _blueprint in BLUEPRINTS:
-    if _blueprint is not login.blueprint:
-        _blueprint.before_request(shown.staff_only)
+    if _blueprint not in FRONT_DOOR:
+        _blueprint.before_request(rights.admit)

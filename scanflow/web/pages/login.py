@@ -2,22 +2,23 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from urllib.parse import urlsplit
 
 from flask import Blueprint, Response, current_app, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 
 from scanflow.storage import access
-from scanflow.storage.access import SHORTEST_PASSWORD, Role, Visitor
+from scanflow.storage.access import SESSION, SHORTEST_PASSWORD, Role, Visitor
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.problem import Problem
-from scanflow.web.visitors import COOKIE, Attempts, shop
+from scanflow.web.visitors import Attempts, cookie, session_secret, shop, visitor
 
 blueprint = Blueprint("login", __name__)
 OWNER = Visitor("owner", Role.OWNER)
 
 
-def _name() -> str:
+def shop_name() -> str:
     with shop().looking() as unit:
         return unit.settings.name
 
@@ -34,30 +35,30 @@ def _within(target: str) -> str:
     return target if ours and target.isprintable() else url_for("today.show")
 
 
-def _check_origin() -> None:
+def check_origin() -> None:
     """Nobody has a session yet, so nobody has a token: the browser says whose form this is."""
     origin = request.headers.get("Origin")
     if origin is not None and urlsplit(origin).netloc != request.host:
         raise Problem(403, "csrf", "This form came from another site. Open the page here and sign in again.")
 
 
-def _come_in(target: str) -> Response:
-    """A new session, in place of the one that this browser may have had."""
-    before = request.cookies.get(COOKIE, "")
+def _owner(target: str) -> Response:
+    """A new session of the owner, in place of the one that this browser may have had."""
+    before = session_secret()
 
     def work(unit: SqlUnit) -> str:
         access.end_session(unit.connection, before)
         return access.make_session(unit.connection, OWNER, unit.at)
 
-    secret = shop().act(OWNER.name, work)
+    return come_in(shop().act(OWNER.name, work), SESSION, target)
+
+
+def come_in(secret: str, lasts: timedelta, target: str) -> Response:
+    """Lead on to an address of ours, with a session or device of this secret."""
     response = redirect(_within(target), 303)
+    secure = request.is_secure
     response.set_cookie(
-        COOKIE,
-        secret,
-        max_age=int(access.SESSION.total_seconds()),
-        httponly=True,
-        samesite="Lax",
-        secure=request.is_secure,
+        cookie(), secret, max_age=int(lasts.total_seconds()), httponly=True, samesite="Lax", secure=secure
     )
     return response
 
@@ -70,12 +71,12 @@ def show() -> ResponseReturnValue:
 def _form(said: str, status: int, target: str) -> ResponseReturnValue:
     with shop().looking() as unit:
         ready = access.has_password(unit.connection)
-    return render_template("login.html", name=_name(), said=said, target=target, ready=ready), status
+    return render_template("login.html", name=shop_name(), said=said, target=target, ready=ready), status
 
 
 @blueprint.post("/login")
 def enter() -> ResponseReturnValue:
-    _check_origin()
+    check_origin()
     target = request.form.get("next", "")
     try:
         _attempts().check()
@@ -86,7 +87,7 @@ def enter() -> ResponseReturnValue:
     if not right:
         _attempts().failed()
         return _form("That is not the password. Try again.", 401, target)
-    return _come_in(target)
+    return _owner(target)
 
 
 @blueprint.get("/set-up/<secret>")
@@ -98,12 +99,12 @@ def _set_up_form(secret: str, said: str, status: int) -> ResponseReturnValue:
     with shop().looking() as unit:
         good = access.visitor(unit.connection, "setup", secret, unit.at) is not None
     status = status if good else 410
-    return render_template("set_up.html", name=_name(), said=said, good=good, shortest=SHORTEST_PASSWORD), status
+    return render_template("set_up.html", name=shop_name(), said=said, good=good, shortest=SHORTEST_PASSWORD), status
 
 
 @blueprint.post("/set-up/<secret>")
 def set_up(secret: str) -> ResponseReturnValue:
-    _check_origin()
+    check_origin()
     password = request.form.get("password", "")
     if len(password) < SHORTEST_PASSWORD:
         return _set_up_form(secret, f"A password has at least {SHORTEST_PASSWORD} characters.", 422)
@@ -119,13 +120,13 @@ def set_up(secret: str) -> ResponseReturnValue:
 
     if not shop().act(OWNER.name, work):
         return _set_up_form(secret, "", 410)
-    return _come_in("/")
+    return _owner("/")
 
 
 @blueprint.post("/logout")
 def leave() -> ResponseReturnValue:
-    secret = request.cookies.get(COOKIE, "")
-    shop().act(OWNER.name, lambda unit: access.end_session(unit.connection, secret))
+    secret = session_secret()
+    shop().act(visitor().name, lambda unit: access.end_session(unit.connection, secret))
     response = redirect(url_for("login.show"), 303)
-    response.delete_cookie(COOKIE)
+    response.delete_cookie(cookie(), secure=request.is_secure, httponly=True, samesite="Lax")
     return response

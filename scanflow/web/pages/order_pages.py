@@ -112,16 +112,24 @@ STEPS: dict[str, Callable[[SqlUnit, str, str], object]] = {
     "short": lambda unit, id, words: orders.short(unit, id, words),
     "found": lambda unit, id, words: orders.found(unit, id),
     "hold": lambda unit, id, words: orders.hold(unit, id, words or "Not this thing."),
-    "revive": lambda unit, id, words: orders.revive(unit, id),
 }
 
 
-@blueprint.post("/lines/<id>/<any(short, found, hold, revive):step>")
+@blueprint.post("/lines/<id>/<any(short, found, hold):step>")
 def change(id: str, step: str) -> ResponseReturnValue:
     """One step of a line, back to the order or to the round that it was asked from."""
-    line = _line(id)
     words = request.form.get("words", "").strip()
-    said, status = act(lambda unit: STEPS[step](unit, id, words))
+    return _changed(id, lambda unit: STEPS[step](unit, id, words))
+
+
+@blueprint.post("/lines/<id>/revive")
+def revive(id: str) -> ResponseReturnValue:
+    return _changed(id, lambda unit: orders.revive(unit, id))
+
+
+def _changed(id: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
+    line = _line(id)
+    said, status = act(work)
     if said:
         return _show(str(line.order), said, status)
     walk = request.form.get("round")

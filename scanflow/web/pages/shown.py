@@ -13,10 +13,10 @@ from labels import slot_code
 from labels.paper import COLOURS
 from scanflow.domain.life import NotAllowed
 from scanflow.storage import page_views
-from scanflow.storage.access import Role
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import problem
-from scanflow.web.visitors import need, shop, visitor
+from scanflow.web.pages.rights import may
+from scanflow.web.visitors import shop, visitor
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
 T = TypeVar("T")
@@ -106,8 +106,5 @@ def register(app: Flask) -> None:
     app.add_template_global(lambda colour: colour if colour in COLOURS else "white", "paper_of")
     app.add_template_global(lambda: (known.csrf or "") if (known := g.get("visitor")) else "", "csrf")
     app.add_template_global(lambda: g.get("visitor"), "visitor")
-
-
-def staff_only() -> None:
-    """Pages are for people: a program has the API."""
-    need(Role.OWNER, Role.HELPER)
+    app.add_template_global(may)
+    app.add_template_filter(lambda links: [link for link in links if may(link[0])], "allowed")

@@ -1,0 +1,133 @@
+"""Run the service, in plain or with HTTPS before it."""
+
+import contextlib
+import logging
+import signal
+import socket
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from scanflow.cli.opening import data_folder, in_shop, open_shop
+
+if TYPE_CHECKING:
+    from scanflow.shop import Shop
+    from scanflow.web.certificates import Home, Own
+
+THREADS = 8
+PEM = click.Path(exists=True, dir_okay=False, path_type=Path)
+
+
+@click.command()
+@click.option("--host", help="Address to listen at; 0.0.0.0 for the network.  [default: 127.0.0.1; with HTTPS 0.0.0.0]")
+@click.option("--port", default=8765, show_default=True, type=click.IntRange(0, 65535))
+@click.option("--https", is_flag=True, help="Speak HTTPS, by a certificate that is made for this machine.")
+@click.option("--cert", type=PEM, help="HTTPS by a certificate of your own, in PEM, with its chain.")
+@click.option("--key", type=PEM, help="The key of --cert, where it stands in another file.")
+@in_shop
+def serve(
+    host: str | None,
+    port: int,
+    https: bool,
+    cert: Path | None,
+    key: Path | None,
+    data: Path | None,
+    database: str | None,
+) -> None:
+    """Run the service. The first start prints a one-time link that sets the owner's password."""
+    from scanflow.web import addresses, certificates
+
+    if key and not cert:
+        raise click.UsageError("--key goes with --cert.")
+    host = host or ("0.0.0.0" if https or cert else "127.0.0.1")
+    logging.basicConfig(level=logging.WARNING, format="%(levelname)s %(name)s: %(message)s")
+    logging.getLogger("waitress.queue").setLevel(logging.ERROR)  # it warns of every call that waits for a thread
+    signal.signal(signal.SIGTERM, lambda *_: sys.exit(0))
+    with contextlib.closing(open_shop(data, database)) as shop:
+        if cert:
+            _run(shop, host, port, certificates.Own(cert, key))
+        elif https:
+            _run(shop, host, port, certificates.Home(data_folder(data) / "https", addresses.own_names))
+        else:
+            _run(shop, host, port, None)
+
+
+def _run(shop: "Shop", host: str, port: int, identity: "Home | Own | None") -> None:
+    """Until Ctrl+C or SIGTERM. `identity` is what HTTPS shows, None for none."""
+    from scanflow.web import create_app
+    from scanflow.web.addresses import Listening
+    from scanflow.web.certificates import Home
+
+    with _listening(host, port) as listener:
+        listening = Listening(host, listener.getsockname()[1], https=identity is not None)
+        app = create_app(shop, listening, identity if isinstance(identity, Home) else None)
+        with _server(shop, app, listener, identity) as server:
+            _tell(shop, listening, trust=isinstance(identity, Home))
+            server.run()
+
+
+@contextlib.contextmanager
+def _listening(host: str, port: int) -> Iterator[socket.socket]:
+    family = socket.AF_INET6 if ":" in host else socket.AF_INET
+    try:
+        listener = socket.create_server((host, port), family=family, backlog=1024)
+    except OSError as error:
+        why = str(error.strerror).partition(" (while")[0]
+        raise click.ClickException(f"Can't listen at {host}:{port}: {why}. Try another --port.") from error
+    with contextlib.closing(listener):
+        yield listener
+
+
+@contextlib.contextmanager
+def _server(shop: "Shop", app: Any, listener: socket.socket, identity: "Home | Own | None") -> Iterator[Any]:
+    """The server, ready to run: at the listener itself, or behind HTTPS at doors of its own."""
+    import waitress
+
+    from scanflow.web.certificates import BadCertificate
+    from scanflow.web.front import Doors, Front, inner_doors
+
+    if identity is None:
+        server = waitress.create_server(app, sockets=[listener], threads=THREADS, ident=None)
+        with contextlib.closing(server):
+            yield server
+        return
+    doors = inner_doors()
+    inner = {door: each.getsockname() for door, each in doors.items()}
+    server = waitress.create_server(
+        Doors(app, {door: port for door, (_, port) in inner.items()}),
+        sockets=list(doors.values()),
+        threads=THREADS,
+        ident=None,
+    )
+    with contextlib.closing(server):
+        try:
+            front = Front(listener, inner, lambda: identity.context(shop.clock()))
+        except BadCertificate as error:
+            raise click.ClickException(str(error)) from error
+        with contextlib.closing(front):
+            yield server
+
+
+def _tell(shop: "Shop", listening: Any, *, trust: bool) -> None:
+    """Where it is, for this machine and for others; and the first link, for somebody at this machine."""
+    from scanflow.storage.access import has_password
+    from scanflow.web.addresses import is_loopback
+
+    everywhere = listening.host in ("0.0.0.0", "::")
+    host = "127.0.0.1" if everywhere else listening.host
+    here = f"http://{f'[{host}]' if ':' in host else host}:{listening.port}"
+    if listening.https and not is_loopback(f"[{host}]"):
+        here = listening.url(host)
+    click.echo(f"Serving at {here}, stop with Ctrl+C.")
+    for url in listening.urls():
+        click.echo(f"For phones and others in the network: {url}")
+        if trust:
+            click.echo(f"  which trust it by way of {url.replace('https', 'http', 1)}/trust")
+    with shop.looking() as unit:
+        known = has_password(unit.connection)
+    if not known:
+        click.echo(f"Set the owner's password here, once: {here}/set-up/{shop.setup_link()}")
+    sys.stdout.flush()

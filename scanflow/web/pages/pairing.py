@@ -1,0 +1,76 @@
+"""Pair a phone: who opens the link of the owner's QR code comes in as a helper, under a name of its own."""
+
+from __future__ import annotations
+
+import re
+
+import segno
+from flask import Blueprint, g, render_template, request
+from flask.typing import ResponseReturnValue
+from markupsafe import Markup
+from werkzeug.user_agent import UserAgent
+
+from scanflow.storage import access
+from scanflow.storage.access import DEVICE, LONGEST_NAME, LinkSpent, NameTaken
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.pages.login import check_origin, come_in, shop_name
+from scanflow.web.visitors import session_secret, shop
+
+blueprint = Blueprint("pairing", __name__)
+
+KINDS = {"iPhone": "iPhone", "iPad": "iPad", "Android": "Android phone", "Windows": "Windows computer", "Mac": "Mac"}
+"""What stands in a browser's User-Agent → what people call such a device."""
+
+
+def qr(url: str) -> Markup:
+    """A QR code (ISO/IEC 18004) with its quiet zone, as SVG to stand in a page, black on white in any theme."""
+    code = segno.make_qr(url, error="m")
+    return Markup(code.svg_inline(border=4, dark="#000", light="#fff", omitsize=True, svgclass=None, lineclass=None))
+
+
+def clean(name: str) -> str:
+    """A device's name as it is kept: one line, single spaces."""
+    return " ".join("".join(each if each.isprintable() else " " for each in name).split())
+
+
+def proposed(agent: UserAgent, taken: set[str]) -> str:
+    """A name for a device that nothing has yet."""
+    kind = next((called for told, called in KINDS.items() if re.search(rf"\b{told}", agent.string)), "Helper")
+    names = (kind if number == 1 else f"{kind} {number}" for number in range(1, len(taken) + 2))
+    return next(name for name in names if name not in taken)
+
+
+@blueprint.get("/pair/<secret>")
+def show(secret: str) -> ResponseReturnValue:
+    """Only looking at a link, as previews of links do, doesn't use it up."""
+    return _form(secret, "", 200)
+
+
+def _form(secret: str, said: str, status: int) -> ResponseReturnValue:
+    with shop().looking() as unit:
+        good = access.visitor(unit.connection, "pairing", secret, unit.at) is not None
+        name = request.form.get("name") or proposed(request.user_agent, access.names(unit.connection))
+    shown = {"good": good, "device": name, "said": said, "longest": LONGEST_NAME, "known": g.visitor}
+    return render_template("pair.html", name=shop_name(), **shown), status if good else 410
+
+
+@blueprint.post("/pair/<secret>")
+def use(secret: str) -> ResponseReturnValue:
+    """The link is used up, and this browser is a device from now on, in place of who it was before."""
+    check_origin()
+    name, before = clean(request.form.get("name", "")), session_secret()
+    if not 1 <= len(name) <= LONGEST_NAME:
+        return _form(secret, f"Give this phone a name of at most {LONGEST_NAME} characters.", 422)
+
+    def work(unit: SqlUnit) -> str:
+        access.end_session(unit.connection, before)
+        device = access.pair(unit.connection, secret, name, unit.at)
+        unit.record("device paired", {"name": name})
+        return device
+
+    try:
+        return come_in(shop().act(name, work), DEVICE, "/")
+    except NameTaken:
+        return _form(secret, f"There is another {name} already. Choose another name.", 409)
+    except LinkSpent:
+        return _form(secret, "", 410)

@@ -1,0 +1,186 @@
+"""One port takes HTTPS from the network, and plain calls from this machine alone."""
+
+from __future__ import annotations
+
+import http.client
+import io
+import json
+import socket
+import ssl
+import threading
+import time
+from collections.abc import Iterator
+from contextlib import closing
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from pathlib import Path
+from typing import Any
+
+import pytest
+import waitress
+from cryptography.hazmat.primitives.serialization import Encoding
+
+from scanflow.web.certificates import Home
+from scanflow.web.front import Door, Doors, Front, inner_doors
+
+pytestmark = pytest.mark.filterwarnings("ignore::pytest.PytestUnhandledThreadExceptionWarning")
+"""The server is closed from outside, by which its thread ends in an error."""
+
+
+def echo(environ: dict[str, Any], start_response: Any) -> list[bytes]:
+    """An application that says how it was called, and how long the body was."""
+    length = len(environ["wsgi.input"].read())
+    told = {"scheme": environ["wsgi.url_scheme"], "host": environ["HTTP_HOST"], "length": length}
+    start_response("200 OK", [("Content-Type", "application/json")])
+    return [json.dumps(told).encode()]
+
+
+@dataclass
+class Served:
+    port: int
+    home: Home
+    names: list[str]
+    front: Front
+
+    def client(self) -> ssl.SSLContext:
+        """The trust of a phone that has the authority."""
+        authority = self.home.authority(datetime.now(UTC)).certificate
+        return ssl.create_default_context(cadata=authority.public_bytes(Encoding.PEM).decode())
+
+    def https(self) -> http.client.HTTPSConnection:
+        return http.client.HTTPSConnection("127.0.0.1", self.port, timeout=10, context=self.client())
+
+
+@pytest.fixture
+def served(tmp_path: Path) -> Iterator[Served]:
+    names = ["bench", "127.0.0.1"]
+    home = Home(tmp_path / "https", lambda: names)
+    doors = inner_doors()
+    inner = {door: each.getsockname() for door, each in doors.items()}
+    app = Doors(echo, {door: port for door, (_, port) in inner.items()})
+    server = waitress.create_server(app, sockets=list(doors.values()), threads=4)
+    thread = threading.Thread(target=server.run, daemon=True)
+    thread.start()
+    listener = socket.create_server(("127.0.0.1", 0))
+    port = listener.getsockname()[1]
+    front = Front(listener, inner, lambda: home.context(datetime.now(UTC)), renewal=0.05)
+    yield Served(port, home, names, front)
+    front.close()
+    server.close()
+    thread.join(5)
+
+
+def told(connection: http.client.HTTPConnection, body: bytes = b"") -> Any:
+    connection.request("POST" if body else "GET", "/", body or None)
+    return json.loads(connection.getresponse().read())
+
+
+def test_tls_and_plain_on_one_port(served: Served) -> None:
+    """A TLS client is answered by HTTPS and the application knows; a plain one of this machine is answered in plain."""
+    with closing(served.https()) as connection:
+        assert {"scheme": "https", "host": f"127.0.0.1:{served.port}", "length": 0} == told(connection)
+    with closing(http.client.HTTPConnection("127.0.0.1", served.port, timeout=10)) as connection:
+        assert "http" == told(connection)["scheme"]
+
+
+def test_many_calls_of_any_size_on_one_connection(served: Served) -> None:
+    """A connection is kept, and a body of 20 MB arrives whole."""
+    with closing(served.https()) as connection:
+        told(connection)
+        used = connection.sock
+        assert [1, 20_000_000, 3] == [told(connection, b"x" * size)["length"] for size in (1, 20_000_000, 3)]
+        assert used is connection.sock
+
+
+def test_a_silent_client_keeps_nobody_waiting(served: Served) -> None:
+    """While some say nothing, or stop in their handshake, the next is served."""
+    idle = [socket.create_connection(("127.0.0.1", served.port)) for _ in range(20)]
+    for each in idle[10:]:
+        each.sendall(b"\x16\x03\x01")
+    with closing(served.https()) as connection:
+        assert "https" == told(connection)["scheme"]
+    for each in idle:
+        each.close()
+
+
+@pytest.mark.parametrize("sent", [b"\x16\x03\x01\x00\x05hello", b"\x00\xff\xfe", b"GET / HTTP/1.1\r\nHo"])
+def test_nonsense_ends_only_its_connection(served: Served, sent: bytes) -> None:
+    """What is neither TLS nor HTTP is ended, and the next is served."""
+    with socket.create_connection(("127.0.0.1", served.port)) as client:
+        client.sendall(sent)
+    with closing(served.https()) as connection:
+        assert "https" == told(connection)["scheme"]
+
+
+@pytest.mark.filterwarnings("ignore:ssl.TLSVersion:DeprecationWarning")
+def test_old_protocols_are_refused(served: Served) -> None:
+    """TLS 1.2 is spoken, 1.1 is not (RFC 8996)."""
+
+    def spoken(version: ssl.TLSVersion) -> str | None:
+        client = served.client()
+        client.minimum_version, client.maximum_version = ssl.TLSVersion.MINIMUM_SUPPORTED, version
+        client.set_ciphers("ALL:@SECLEVEL=0")
+        with socket.create_connection(("127.0.0.1", served.port)) as connection:
+            try:
+                return client.wrap_socket(connection, server_hostname="bench").version()
+            except (ssl.SSLError, ConnectionError):
+                return None
+
+    assert ["TLSv1.2", None] == [spoken(version) for version in (ssl.TLSVersion.TLSv1_2, ssl.TLSVersion.TLSv1_1)]
+
+
+def test_renews_while_it_runs(served: Served) -> None:
+    """When the machine's addresses change, the next connections get a certificate for them, without a restart."""
+    served.names.append("bench.local")
+    end = time.monotonic() + 10
+    while True:
+        with socket.create_connection(("127.0.0.1", served.port)) as client:
+            try:
+                served.client().wrap_socket(client, server_hostname="bench.local").close()
+                break
+            except ssl.SSLCertVerificationError:
+                assert time.monotonic() < end, "the certificate is not renewed"
+
+
+def test_closing_ends_connections(served: Served) -> None:
+    """After closing nobody is answered, not on an open connection either."""
+    with closing(served.https()) as connection:
+        told(connection)
+        served.front.close()
+        with pytest.raises((OSError, http.client.HTTPException)):
+            told(connection)
+    with pytest.raises(OSError):
+        socket.create_connection(("127.0.0.1", served.port), timeout=2)
+
+
+def call(door: Door, method: str, path: str) -> tuple[str, dict[str, str]]:
+    """Status and headers of a call that came in by a door."""
+    answered: list[Any] = []
+    environ = {
+        **{"REQUEST_METHOD": method, "PATH_INFO": path.partition("?")[0], "QUERY_STRING": path.partition("?")[2]},
+        **{"SERVER_PORT": str(door.value), "SERVER_NAME": "x", "HTTP_HOST": "192.168.1.7:8765"},
+        **{"wsgi.url_scheme": "http", "wsgi.input": io.BytesIO()},
+    }
+    app = Doors(echo, {each: each.value for each in Door})
+    list(app(environ, lambda status, headers, *_: answered.extend((status, dict(headers)))))
+    return answered[0][:3], answered[1]
+
+
+@pytest.mark.parametrize("path", ["/trust", "/trust/authority.crt", "/static/look.css", "/static/icon.svg"])
+def test_the_network_gets_in_plain_how_to_trust(path: str) -> None:
+    """What a phone needs before it can speak TLS, and nothing else."""
+    assert "200" == call(Door.OPEN, "GET", path)[0]
+
+
+def test_the_network_is_led_to_https() -> None:
+    """A page goes on by HTTPS at the same address, for now and not for ever: no HSTS, no permanent redirect."""
+    status, headers = call(Door.OPEN, "GET", "/orders?state=held")
+    assert ("307", "https://192.168.1.7:8765/orders?state=held") == (status, headers["Location"])
+    assert "Strict-Transport-Security" not in headers
+
+
+@pytest.mark.parametrize(("method", "path"), [("GET", "/api/slots"), ("POST", "/api/scans"), ("POST", "/login")])
+def test_the_network_is_refused_in_plain(method: str, path: str) -> None:
+    """A call that would carry a token or a password is not led on, so that it is noticed."""
+    assert "403" == call(Door.OPEN, method, path)[0]
+    assert "200" == call(Door.TLS, method, path)[0] == call(Door.HERE, method, path)[0]
