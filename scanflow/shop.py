@@ -17,10 +17,11 @@ from labels import card, draw, sheet
 from scanflow.domain.things import Section
 from scanflow.exchange import csv_table, orders_csv
 from scanflow.exchange import mapping as columns
-from scanflow.storage import mappings, tables
+from scanflow.storage import mappings, tables, views
 from scanflow.storage.access import Role, make_setup_link, make_token
 from scanflow.storage.database import Database
 from scanflow.storage.unit import SqlUnit
+from scanflow.vision import Book
 from scanflow.vision.workers import Readers
 from scanflow.workflow import cards
 from scanflow.workflow.ports import Invalid
@@ -93,6 +94,11 @@ class Shop:
         """One unchanging view of the room, to read from."""
         with self.database.reading(self.clock()) as unit:
             yield unit
+
+    def book(self) -> Book:
+        """The texts of all cards that exist, for labels in pictures that don't decode."""
+        with self.looking() as unit:
+            return Book(views.card_texts(unit.connection, unit.settings.check))
 
     def read_orders(self, data: bytes, mapping: str | None = None) -> orders_csv.Parsed:
         """The orders of a file, by the mapping of that name; without one by the one remembered for its columns, or

@@ -227,6 +227,11 @@ def slot(connection: Connection, code: str) -> Row[Any] | None:
     return connection.execute(_SLOTS.where(slots.c.code == code)).one_or_none()
 
 
+def slots_of(connection: Connection, codes: Sequence[str]) -> Rows:
+    """The slots of these codes, in no order."""
+    return connection.execute(_SLOTS.where(slots.c.code.in_(codes))).all()
+
+
 def settle_candidates(connection: Connection, code: str, words: str, limit: int = 10) -> Rows:
     """Things in stock that no live line wants: the one in the slot `code`, then those whose titles hold `words`."""
     unwanted = ~exists(literal_column("1")).where(lines.c.stay == stays.c.id, lines.c.state.in_(_LIVE))

@@ -12,9 +12,10 @@ from typing import Any
 
 from sqlalchemy import Connection, Row, Select, and_, exists, func, literal_column, or_, select, tuple_
 
+from labels import slot_code
 from scanflow.domain.derive import OrderState, SlotState
 from scanflow.domain.life import CardState, LineState
-from scanflow.storage.tables import items, ledger, lines, orders, sections, slots, stays, stops
+from scanflow.storage.tables import aliases, items, ledger, lines, orders, sections, slots, stays, stops
 
 Rows = Sequence[Row[Any]]
 
@@ -164,6 +165,17 @@ def ledger_page(connection: Connection, after: int, limit: int) -> Rows:
     """Entries of the ledger after this `seq`."""
     query = select(ledger).where(ledger.c.seq > after).order_by(ledger.c.seq).limit(limit + 1)
     return connection.execute(query).all()
+
+
+def card_texts(connection: Connection, check: str) -> list[str]:
+    """What every card bears that exists, lost and retired ones too: slots keep theirs for ever, adopted ones besides.
+
+    In a room whose `check` is `none` a slot's card may bear the bare code.
+    """
+    codes = connection.scalars(select(slots.c.code)).all()
+    adopted = connection.scalars(select(aliases.c.text)).all()
+    bare = codes if check == "none" else []
+    return [*map(slot_code.card_text, codes), *bare, *(text for text in adopted if text.isascii())]
 
 
 def colours_used(connection: Connection) -> dict[str, int]:

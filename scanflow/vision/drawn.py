@@ -29,13 +29,16 @@ LINES = {
 }
 _PAPER = "#ffffff"
 _WIDTH = 0.002  # of a line, as a share of the picture's longer side
-_TYPE = 0.012  # of the letters
+_TYPE = 0.022  # of the letters of a few readings; many have smaller ones
+_MANY = 12
 _LEAST_WIDTH, _LEAST_TYPE = 3, 14  # pixels
 
 
 def draw(image: Image.Image, picture: Picture) -> Image.Image:
     """A copy of an upright RGB image of the picture, at any scale, with an outline and a word for each reading."""
     drawn = image.copy()
+    if not picture.readings:
+        return drawn
     outlines = [(one, _scaled(one.corners, image.width / picture.width)) for one in picture.readings]
     sheet = _Sheet(drawn, [_around(corners) for _, corners in outlines])
     for one, corners in outlines:
@@ -59,7 +62,8 @@ class _Sheet:
         self._pen = ImageDraw.Draw(image)
         self._size = image.size
         self._width = max(_LEAST_WIDTH, round(_WIDTH * max(image.size)))
-        self._font = ImageFont.load_default(max(_LEAST_TYPE, _TYPE * max(image.size)))
+        letters = _TYPE * max(image.size) * min(1, _MANY / len(taken)) ** 0.5
+        self._font = ImageFont.load_default(max(_LEAST_TYPE, letters))
         self._taken = taken
 
     def outline(self, corners: Quad, line: Line) -> None:

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
+from calls import photo
 from furnished import Furnished, furnish
 from live_shop import Live, sign_in, type_fast
 from playwright.sync_api import Page
@@ -104,6 +105,23 @@ def test_empty_room_and_front_door(live: Live, page: Page, scheme: str) -> None:
         page.goto(address)
         found += violations(page, f"empty {address}")
     assert [] == found
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+def test_pictures_that_were_looked_at(live: Live, page: Page, scheme: str) -> None:
+    """Nor on the page that shows what is in pictures: cards, other codes, nothing, no picture at all."""
+    furnish(live.shop, 25)
+    page.emulate_media(color_scheme=scheme)  # type: ignore[arg-type]
+    sign_in(page, live)
+    page.goto("/look")
+    files = {"cards": photo("D001", "D002"), "other": photo("Z001"), "none": photo(), "torn": b"torn"}
+    page.set_input_files(
+        "#pictures", [{"name": name, "mimeType": "image/png", "buffer": data} for name, data in files.items()]
+    )
+    page.get_by_role("button", name="Look at these pictures").click()
+    page.wait_for_selector(".seen")
+    assert 4 == page.locator(".seen").count()
+    assert [] == violations(page, "pictures looked at") + page.evaluate(SMALL)
 
 
 def test_sheets(live: Live, page: Page) -> None:

@@ -61,7 +61,7 @@ def _seen(given: Mapping[str, str]) -> tuple[Seen, ...]:
 
 def _one(name: str, data: bytes, nominal: float | None) -> Seen:
     try:
-        readings = shop().readers.read(data).readings  # in a worker, before anything here opens the picture
+        readings = shop().readers.read(data).decoded  # in a worker, before anything here opens the picture
         checks = check(data, readings, nominal)
     except ImageError as error:
         return Seen(name, (), (Sample(name, None),), str(error))

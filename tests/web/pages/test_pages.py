@@ -38,6 +38,7 @@ ALWAYS = (
     "/search?q=saddle",
     "/ledger",
     "/ledger?about=D001",
+    "/look",
     "/settings",
     "/cards",
     "/room",
