@@ -13,19 +13,21 @@ from flask.typing import ResponseReturnValue
 from markupsafe import Markup
 
 from labels.paper import COLOURS
-from scanflow.domain.things import Section
+from scanflow.domain.things import Bin, Rack, Section
 from scanflow.planning.bulk import Bulk
 from scanflow.planning.curve import curve
+from scanflow.planning.room import free_places
 from scanflow.planning.sizing import Sizing, size_section
 from scanflow.storage import page_views
+from scanflow.storage.access import Role
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import problem
 from scanflow.web.pages import plan_form, typed
 from scanflow.web.pages.shown import act, look, page
 from scanflow.web.problem import Problem
-from scanflow.web.visitors import shop
+from scanflow.web.visitors import need, shop
 from scanflow.workflow import stock
-from scanflow.workflow.ports import Invalid, Refused
+from scanflow.workflow.ports import Invalid, Refused, must
 
 blueprint = Blueprint("plan_page", __name__)
 FIELDS = (
@@ -33,12 +35,14 @@ FIELDS = (
     ("slots_per_bin", "bin_size", "things"),
     ("intake", "stay", "risk", "batch", "season"),
     ("count", "colour", "proposed"),
-    (),
+    ("rack",),
 )
 """What each step asks for; `proposed` is the count that its page proposed, to tell it from one that was typed."""
 
 LAST = len(FIELDS)
 MOST = 5000
+OWN_RACK = "-"
+"""Instead of a rack's name, which has letters and digits alone: an empty rack, or a new one."""
 
 
 def _given(values: Mapping[str, str]) -> dict[str, str]:
@@ -89,6 +93,16 @@ def _reached(given: Mapping[str, str], wanted: int) -> tuple[int, str, int]:
     return wanted, "", 200
 
 
+def _racks(bins: int) -> tuple[list[tuple[str, int, int]], str]:
+    """Racks with free places, their aisles and how many; and the first of them that has room for so many bins."""
+    with shop().looking() as unit:
+        there, standing, shape = unit.find(Rack), unit.find(Bin), unit.settings.racks.shape()
+    in_order = sorted(there, key=lambda rack: (rack.aisle, rack.start))
+    free = [(rack.name, rack.aisle, len([*free_places(rack.name, standing, shape)])) for rack in in_order]
+    fitting = (name for name, _, places in free if places >= bins)
+    return [each for each in free if each[2]], next(fitting, "")
+
+
 @blueprint.get("/plan")
 def show() -> ResponseReturnValue:
     given = _given(request.args)
@@ -107,12 +121,17 @@ def _step(step: int, given: dict[str, str], said: str, status: int) -> ResponseR
         sizing = _flow(given)
         shown |= {"sizing": sizing, "picture": Markup(curve(sizing)), "odds": plan_form.odds, "most": MOST}
         shown |= {"colours": sorted(COLOURS, key=lambda name: name in used)}
+    if step == LAST:
+        bins = -(-_count(given)[0] // per_bin)
+        racks, room = _racks(bins)
+        shown |= {"bins": bins, "racks": racks, "rack": given["rack"] or room or OWN_RACK, "own_rack": OWN_RACK}
     return page("plan.html", **shown, per_bin=per_bin, found=found), status
 
 
 @blueprint.post("/plan")
 def make() -> ResponseReturnValue:
     """The section with its slots, in one step."""
+    need(Role.OWNER)
     given = _given(request.form)
     step, said, status = _reached(given, LAST)
     if said:
@@ -122,7 +141,9 @@ def make() -> ResponseReturnValue:
         count, colour = _count(given)
         digits = 3 if count <= 500 else 4  # so that the section can grow to twice its size
         stock.add_section(unit, given["code"], given["section"], _bulk(given)[0], colour, digits)
-        stock.add_slots(unit, given["code"], count)
+        if (rack := given["rack"] or OWN_RACK) != OWN_RACK:
+            must(unit, Rack, rack)
+        stock.add_slots(unit, given["code"], count, None if rack == OWN_RACK else rack)
 
     said, status = act(work)
     if said:

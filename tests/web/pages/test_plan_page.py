@@ -171,3 +171,23 @@ def test_only_the_owner_makes_sections(app: Flask, shop: Shop) -> None:
     assert ("The owner of the shop makes sections." in html, "Make section B" in html) == (True, False)
     assert 403 == helper.post("/plan", data=WHOLE).status_code
     assert 404 == helper.get("/plan/made/B").status_code
+
+
+@pytest.mark.parametrize(("rack", "first"), [(None, "A-1-4"), ("B", "B-1-4"), ("-", "E-1-1")])
+def test_where_bins_hang(shop: Shop, client: FlaskClient, rack: str | None, first: str) -> None:
+    """The first rack with room for all the bins is proposed; another, or one of its own, can be chosen."""
+    furnish(shop, 25)  # three bins on each of four racks
+    html = client.get("/plan", query_string=WHOLE | {"step": 5}).text
+    assert "rack A in aisle 0, 27 free places" in html
+    sent = fields(html) | ({"rack": rack} if rack else {})
+    assert 303 == client.post("/plan", data=sent).status_code
+    with shop.looking() as unit:
+        assert first == unit.find(Bin, section="B")[0].name
+
+
+def test_too_many_bins_for_any_rack(shop: Shop, client: FlaskClient) -> None:
+    """Where no rack has room for all, one of its own is proposed; a rack that is not there is refused."""
+    furnish(shop, 25)
+    html = client.get("/plan", query_string=WHOLE | {"count": "360", "step": "5"}).text
+    assert "-" == fields(html)["rack"]
+    assert 404 == client.post("/plan", data=fields(html) | {"rack": "Q"}).status_code
