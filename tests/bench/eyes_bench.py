@@ -2,6 +2,7 @@
 
     OMP_NUM_THREADS=1 python tests/bench/eyes_bench.py [--rows WORD...] [--pictures N] [--tuning] [--book 20000]
     python tests/bench/eyes_bench.py --negatives 100000     labels of the same grammar that the book does not hold
+    python tests/bench/eyes_bench.py --draw DIR             each row's first picture with its truth, to look at
     python tests/bench/eyes_bench.py --curves DIR           read rate against one thing at a time, as SVG
     python tests/bench/eyes_bench.py --photos FOLDER...     photographs, their texts beside them in NAME.txt
 
@@ -77,8 +78,8 @@ class Tally:
 
 
 def scene(seed: int, how: Flat | Filed, book: int, share: float = 0.0) -> Scene:
-    draw: Callable[..., Scene] = flat if isinstance(how, Flat) else filed
-    return draw(seed, how, book_of(book), strangers_to(book), share)
+    renderer: Callable[..., Scene] = flat if isinstance(how, Flat) else filed
+    return renderer(seed, how, book_of(book), strangers_to(book), share)
 
 
 def place(corners: Sequence[tuple[float, float]]) -> tuple[float, float]:
@@ -204,6 +205,7 @@ def table(words: Sequence[str], pictures: int, first: int, count: int) -> None:
     book, total, shown = Book(book_of(count)), Tally(), 0
     print(f"{pictures} pictures a row, seeds from {first}, a book of {count:,}; {PUBLISHED}")
     print(HEAD)
+    read(scene(first, Flat(size=(800, 600), labels=4), count).pixels, book)  # whatever is prepared once, is now
     with TemporaryDirectory() as folder:
         for name, (how, goal) in ROWS.items():
             if words and not any(word in name for word in words):
@@ -216,6 +218,35 @@ def table(words: Sequence[str], pictures: int, first: int, count: int) -> None:
             total.wrong, total.cards = total.wrong + tally.wrong, total.cards + tally.cards
     low, high = interval(total.wrong, max(1, shown))
     print(f"codes that are not there: {total.wrong} in {shown} pictures (95 %: {low:.3%} – {high:.3%} of pictures)")
+
+
+def books(first: int) -> None:
+    """How much longer a book ten times as large takes."""
+    small, large = Book(book_of(2000)), Book(book_of(20_000))
+    for name in ("flat 0.8", "shelf 0.50 mm"):
+        pixels, took = scene(first, ROWS[name][0], 2000).pixels, {}
+        for book in (small, large, small, large):  # the first of each may prepare its book
+            begun = process_time()
+            read(pixels, book)
+            took[len(book)] = process_time() - begun
+        print(f"{name}: 20,000 texts take {took[20_000] / took[2000]:.2f} times as long as 2,000 (goal ≤ 1.5)")
+
+
+def draw(folder: Path, words: Sequence[str], first: int, count: int) -> None:
+    """Pictures with what is in them: cards red where they show, else blue; all else yellow; a dot begins reading."""
+    folder.mkdir(parents=True, exist_ok=True)
+    for name, (how, _) in ROWS.items():
+        if words and not any(word in name for word in words):
+            continue
+        one = scene(first, how, count)
+        picture = cv2.cvtColor(one.pixels, cv2.COLOR_GRAY2BGR)
+        for truth in one.truths:
+            shows = (0, 0, 255) if truth.visible >= LEAST_VISIBLE else (255, 64, 0)
+            colour = shows if truth.kind == "card" else (0, 200, 200)
+            places = np.round(np.array(truth.corners) * 16).astype(np.int32)
+            cv2.polylines(picture, [places], True, colour, 1, cv2.LINE_AA, 4)
+            cv2.circle(picture, places[0].tolist(), 48, (0, 220, 0), -1, cv2.LINE_AA, 4)
+        cv2.imwrite(str(folder / f"{name.replace(' ', '_')}.jpg"), picture)
 
 
 def negatives(labels: int, first: int, count: int) -> None:
@@ -271,6 +302,7 @@ def main(options: Sequence[str] = ("--pictures", "1")) -> None:
     parser.add_argument("--tuning", action="store_true", help="other seeds than those of the figures")
     parser.add_argument("--book", type=int, default=BOOK)
     parser.add_argument("--negatives", type=int, metavar="LABELS")
+    parser.add_argument("--draw", type=Path, metavar="DIR")
     parser.add_argument("--curves", type=Path, metavar="DIR")
     parser.add_argument("--photos", type=Path, nargs="+", metavar="FOLDER")
     chosen = parser.parse_args(options)
@@ -280,6 +312,8 @@ def main(options: Sequence[str] = ("--pictures", "1")) -> None:
     first = TUNING if chosen.tuning else 0
     if chosen.photos:
         photos(chosen.photos, chosen.book)
+    elif chosen.draw:
+        draw(chosen.draw, chosen.rows, first, chosen.book)
     elif chosen.curves:
         from eyes_curves import curves
 
@@ -289,6 +323,7 @@ def main(options: Sequence[str] = ("--pictures", "1")) -> None:
     else:
         table(chosen.rows, chosen.pictures, first, chosen.book)
         if not chosen.rows:
+            books(first)
             negatives(1000, first, chosen.book)
 
 

@@ -252,7 +252,7 @@ class _Canvas:
 
     def _card(self, item: Item, number: int, box: Box, layer: tuple[Array, Array], face: Vectors, depth: float) -> None:
         px = self.camera.focal / depth  # per mm
-        fine = 6 if px * self.how.module < 2.5 else 4
+        fine = 6 if px * self.how.module < 1.5 else 4
         texture = _card(item.text, self.how, px * fine, self.rng)
         inner = box_of(face, self.light.shape, 2)
         if inner is None:

@@ -129,7 +129,7 @@ def _lay(
     at: NDArray[np.float64],
 ) -> NDArray[np.float64]:
     """Draw one label about a middle; the corners of its bars in the picture."""
-    fine = FINE if px < 3 else 4
+    fine = FINE if px < 1.5 else 4
     texture, corners = label(text, widths, look, fine * px)
     quad = _turned(outer(texture), rng.uniform(*_between(how.tilt)), 1 / fine)
     off = rng.uniform(-how.warp, how.warp, (4, 2)) * np.ptp(outer(texture)[:, 0]) / fine
@@ -184,7 +184,7 @@ def _stripes(picture: Array, rng: np.random.Generator) -> None:
     px = period / 2 if widths.max() == 1 else period / 4
     high = rng.uniform(8, 70) if px > 0.5 else rng.uniform(20, 90)
     dark, bright = sorted(rng.uniform(20, 240, 2))
-    fine = FINE if px < 2 else 4
+    fine = FINE if px < 1 else 3 if px < 2.5 else 2
     columns, rows = int(np.ceil(widths.sum() * px * fine)), int(np.ceil(high * fine))
     line = bright - (bright - dark) * bars(widths.tolist(), 0.0, columns, px * fine)
     texture = np.repeat(line[None].astype(np.uint8), min(rows, 600), 0)
