@@ -33,6 +33,10 @@ RENEWAL = 3600.0
 PUBLIC = frozenset({"/trust", "/trust/authority.crt", "/static/look.css", "/static/icon.svg"})
 """What the network gets without TLS: how to come to trust it. Nothing of it is secret."""
 
+FAREWELL = 5.0
+"""Seconds for what is on its way when a connection ends."""
+
+Stream = tuple[asyncio.StreamReader, asyncio.StreamWriter]
 log = logging.getLogger(__name__)
 
 
@@ -82,8 +86,8 @@ def _to_https(request: Request) -> Response:
 class Front:
     """Takes connections at `listener` and carries them to `doors`, by a thread of its own, until it is closed.
 
-    `context` gives the TLS context of the moment; it is asked again each `renewal` seconds. A client that dawdles in its
-    handshake keeps nobody waiting: servers that shake hands in the thread that accepts fail there.
+    `context` gives the TLS context of the moment; it is asked again each `renewal` seconds. A client that dawdles in
+    its handshake keeps nobody waiting: servers that shake hands in the thread that accepts fail there.
     """
 
     def __init__(
@@ -142,42 +146,40 @@ class Front:
 
     async def _carry(self, client: socket.socket, peer: str) -> None:
         """One connection, from its first byte to its last."""
-        with contextlib.suppress(OSError, TimeoutError, ssl.SSLError), contextlib.closing(client):
-            async with asyncio.timeout(SILENCE):
-                first = await self._first(client)
-            if first:
-                door = Door.TLS if first[0] == TLS_HANDSHAKE else Door.HERE if is_loopback(f"[{peer}]") else Door.OPEN
-                outer = await self._stream(client, self._context if door is Door.TLS else None)
-                try:
-                    inner = await asyncio.open_connection(*self._doors[door])
-                    await _join(outer, inner)
-                finally:
-                    outer[1].close()
+        with contextlib.suppress(OSError, TimeoutError):
+            first = await self._first(client)
+            door = Door.TLS if first == TLS_HANDSHAKE else Door.HERE if is_loopback(f"[{peer}]") else Door.OPEN
+            outer = await self._stream(client, self._context if door is Door.TLS else None)
+            try:
+                await _join(outer, await asyncio.open_connection(*self._doors[door]))
+            finally:
+                await _end(outer[1])
 
-    async def _first(self, client: socket.socket) -> bytes:
-        """The first byte of a connection, which stays where it is; nothing if the other side went away."""
+    async def _first(self, client: socket.socket) -> int:
+        """The first byte of a connection, which stays where it is. Without one the connection is closed."""
         client.setblocking(False)
         ready = self._loop.create_future()
         self._loop.add_reader(client, lambda: ready.done() or ready.set_result(None))
         try:
-            await ready
-        finally:
+            async with asyncio.timeout(SILENCE):
+                await ready
+            first = client.recv(1, socket.MSG_PEEK)
+            if not first:
+                raise ConnectionError
+        except BaseException:
             self._loop.remove_reader(client)
-        return client.recv(1, socket.MSG_PEEK)
+            client.close()
+            raise
+        self._loop.remove_reader(client)
+        return first[0]
 
-    async def _stream(
-        self, client: socket.socket, context: ssl.SSLContext | None
-    ) -> tuple[asyncio.StreamReader, asyncio.StreamWriter]:
+    async def _stream(self, client: socket.socket, context: ssl.SSLContext | None) -> Stream:
+        """From here on the socket is the stream's, which closes it."""
         reader = asyncio.StreamReader()
         protocol = asyncio.StreamReaderProtocol(reader)
-        timeout = SILENCE if context else None
-        transport, _ = await self._loop.connect_accepted_socket(
-            lambda: protocol, client, ssl=context, ssl_handshake_timeout=timeout
-        )
+        times = {"ssl_handshake_timeout": SILENCE, "ssl_shutdown_timeout": FAREWELL} if context else {}
+        transport, _ = await self._loop.connect_accepted_socket(lambda: protocol, client, ssl=context, **times)
         return reader, asyncio.StreamWriter(transport, protocol, reader, self._loop)
-
-
-Stream = tuple[asyncio.StreamReader, asyncio.StreamWriter]
 
 
 async def _join(one: Stream, other: Stream) -> None:
@@ -186,13 +188,23 @@ async def _join(one: Stream, other: Stream) -> None:
     try:
         await asyncio.wait(ways, return_when=asyncio.FIRST_COMPLETED)
     finally:
-        other[1].close()
         for way in ways:
             way.cancel()
         await asyncio.gather(*ways, return_exceptions=True)
+        await _end(other[1])
 
 
 async def _pump(reader: asyncio.StreamReader, writer: asyncio.StreamWriter) -> None:
     while data := await reader.read(65536):
         writer.write(data)
         await writer.drain()
+
+
+async def _end(writer: asyncio.StreamWriter) -> None:
+    """Close a stream once all of it is on its way, or soon anyhow."""
+    writer.close()
+    try:
+        async with asyncio.timeout(FAREWELL):
+            await writer.wait_closed()
+    except (OSError, TimeoutError):
+        writer.transport.abort()

@@ -10,6 +10,7 @@ import ssl
 import threading
 import time
 from collections.abc import Iterator
+from concurrent.futures import ThreadPoolExecutor
 from contextlib import closing
 from dataclasses import dataclass
 from datetime import UTC, datetime
@@ -52,7 +53,7 @@ class Served:
 
 
 @pytest.fixture
-def served(tmp_path: Path) -> Iterator[Served]:
+def served(tmp_path: Path, caplog: pytest.LogCaptureFixture) -> Iterator[Served]:
     names = ["bench", "127.0.0.1"]
     home = Home(tmp_path / "https", lambda: names)
     doors = inner_doors()
@@ -68,6 +69,7 @@ def served(tmp_path: Path) -> Iterator[Served]:
     front.close()
     server.close()
     thread.join(5)
+    assert [] == [record for record in caplog.records if record.name in ("asyncio", "scanflow.web.front")]
 
 
 def told(connection: http.client.HTTPConnection, body: bytes = b"") -> Any:
@@ -110,6 +112,21 @@ def test_nonsense_ends_only_its_connection(served: Served, sent: bytes) -> None:
         client.sendall(sent)
     with closing(served.https()) as connection:
         assert "https" == told(connection)["scheme"]
+
+
+def test_many_clients_that_come_and_go(served: Served) -> None:
+    """Of three hundred connections, eight at a time, some of them dropped at once, each that waits is answered."""
+
+    def use(number: int) -> str:
+        if number % 3 == 0:
+            with socket.create_connection(("127.0.0.1", served.port)) as client:
+                client.sendall(b"\x16\x03\x01"[: number % 4])
+            return "https"
+        with closing(served.https()) as connection:
+            return str(told(connection)["scheme"])
+
+    with ThreadPoolExecutor(8) as threads:
+        assert {"https"} == set(threads.map(use, range(300)))
 
 
 @pytest.mark.filterwarnings("ignore:ssl.TLSVersion:DeprecationWarning")

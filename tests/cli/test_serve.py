@@ -1,0 +1,82 @@
+"""`scanflow serve` as a process: in plain, with HTTPS of its own making, and with a certificate of one's own."""
+
+from __future__ import annotations
+
+import re
+import ssl
+import subprocess
+import sys
+import urllib.error
+import urllib.request
+from collections.abc import Iterator
+from contextlib import contextmanager
+from datetime import UTC, datetime
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner
+
+from scanflow.cli import main
+from scanflow.web import certificates
+
+
+@contextmanager
+def serving(*arguments: object) -> Iterator[tuple[str, subprocess.Popen[str]]]:
+    """The first address that the service prints, and its process."""
+    command = [sys.executable, "-m", "scanflow", "serve", "--port", "0", *map(str, arguments)]
+    process = subprocess.Popen(command, stdout=subprocess.PIPE, text=True)
+    assert process.stdout is not None
+    try:
+        found = re.search(r"Serving at (\S+),", process.stdout.readline())
+        assert found is not None
+        yield found[1], process
+    finally:
+        process.terminate()
+        process.communicate(timeout=30)
+
+
+def status(url: str, authority: Path | None = None) -> int:
+    trust = ssl.create_default_context(cafile=authority) if authority else None
+    with urllib.request.urlopen(url, timeout=20, context=trust) as answer:
+        return int(answer.status)
+
+
+def test_https(tmp_path: Path) -> None:
+    """A client that trusts the authority in the data folder calls by HTTPS, one that doesn't refuses; this machine
+    calls in plain. SIGTERM ends it with status 0; the next start keeps authority and certificate.
+    """
+    folder = tmp_path / "https"
+    kept = []
+    for _ in range(2):
+        with serving("--https", "--data", tmp_path) as (address, process):
+            secure = address.replace("http://", "https://")
+            assert address.startswith("http://127.0.0.1:")
+            assert 200 == status(f"{secure}/api/health", folder / "authority.pem")
+            assert 200 == status(f"{address}/api/health")
+            with pytest.raises(urllib.error.URLError, match="CERTIFICATE_VERIFY_FAILED"):
+                status(f"{secure}/api/health")
+        assert 0 == process.returncode
+        kept.append({each.name: each.read_bytes() for each in folder.iterdir()})
+    assert kept[0] == kept[1] and {"authority.pem", "server.pem"} == kept[0].keys()
+
+
+def test_a_certificate_of_ones_own(tmp_path: Path) -> None:
+    """With `--cert` the service shows that, and makes none."""
+    now = datetime.now(UTC)
+    authority = certificates.make_authority("bench", now)
+    (tmp_path / "authority.pem").write_bytes(authority.pem())
+    (tmp_path / "own.pem").write_bytes(certificates.issue(authority, ["127.0.0.1"], now).pem())
+    with serving("--cert", tmp_path / "own.pem", "--host", "127.0.0.1", "--data", tmp_path / "shop") as (address, _):
+        secure = address.replace("http://", "https://")
+        assert 200 == status(f"{secure}/api/health", tmp_path / "authority.pem")
+    assert not (tmp_path / "shop" / "https").exists()
+
+
+def test_a_certificate_without_its_key_is_told(tmp_path: Path) -> None:
+    """Status 1 and one line for a file that is no certificate, 2 for a key without a certificate."""
+    (tmp_path / "own.pem").write_text("nothing")
+    given = ["serve", "--port", "0", "--data", f"{tmp_path}"]
+    result = CliRunner().invoke(main, [*given, "--cert", f"{tmp_path}/own.pem"])
+    assert (1, True) == (result.exit_code, "own.pem can't be used" in result.output)
+    result = CliRunner().invoke(main, [*given, "--key", f"{tmp_path}/own.pem"])
+    assert (2, True) == (result.exit_code, "--key goes with --cert" in result.output)
