@@ -216,7 +216,7 @@ def table(words: Sequence[str], pictures: int, first: int, count: int) -> None:
             print(line(name, goal, tally), flush=True)
             shown += pictures
             total.wrong, total.cards = total.wrong + tally.wrong, total.cards + tally.cards
-    low, high = interval(total.wrong, max(1, shown))
+    low, high = interval(min(total.wrong, shown), max(1, shown))
     print(f"codes that are not there: {total.wrong} in {shown} pictures (95 %: {low:.3%} – {high:.3%} of pictures)")
 
 
