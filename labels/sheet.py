@@ -168,6 +168,26 @@ def parse_grid(grid: str) -> tuple[int, int]:
     return int(match[1]), int(match[2])
 
 
+def parse_numbers(text: str, most: int = 100_000) -> list[int]:
+    """Numbers of slots and ranges of them, in their order; ValueError for more than `most`, or one that stands twice.
+
+    >>> parse_numbers("7, 1-3")
+    [7, 1, 2, 3]
+    """
+    numbers: list[int] = []
+    for part in re.split(r"[,;\s]+", text.strip()):
+        match = re.fullmatch(r"([0-9]{1,6})(?:[-–]([0-9]{1,6}))?", part)
+        first, last = (int(match[1]), int(match[2] or match[1])) if match else (1, 0)
+        if last < first:
+            raise ValueError(f"{part!r} is no number or range like 1-18")
+        if len(numbers) + last - first >= most:
+            raise ValueError(f"these are more than {most:,} numbers")
+        numbers += range(first, last + 1)
+    if len(set(numbers)) < len(numbers):
+        raise ValueError("a number stands twice, and a slot has one card")
+    return numbers
+
+
 def _cut_lines(layout: Layout) -> list[Shape]:
     """Lines from edge to edge of the paper, just outside the cards; neighbours without a gutter share one."""
     if not layout.cut:

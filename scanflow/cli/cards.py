@@ -57,7 +57,7 @@ def cards(
         files = draw.write(pages, out, title=title, dpi=dpi or draw.PNG_DPI)
     except (ValueError, OSError) as error:
         raise click.ClickException(str(error)) from error
-    report = cards_report.report(codes, look, layout, pages, files)
+    report = cards_report.report(codes, look, layout, pages, files, places["margin"])
     if as_json:
         click.echo(json.dumps(report))
     else:

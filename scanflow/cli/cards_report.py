@@ -5,7 +5,7 @@ from typing import Any
 
 import click
 
-from labels import card, colour, paper, sheet, slot_code, typeface
+from labels import card, facts, sheet, slot_code
 from scanflow.cli.typed import units
 
 CAUTIONS = (
@@ -15,53 +15,29 @@ CAUTIONS = (
 
 
 def report(
-    codes: list[str], look: card.Look, layout: sheet.Layout, pages: list[sheet.Page], files: list[Path]
+    codes: list[str], look: card.Look, layout: sheet.Layout, pages: list[sheet.Page], files: list[Path], margin: float
 ) -> dict[str, Any]:
     """What was printed, how far it can be read, and what to mind; lengths in mm, distances in m."""
-    drawn = [each for page in pages for each in page.cards]
-    bars = [each.bars for each in drawn if each.bars]
-    cap = min(each.cap_height for each in drawn)
-    width, height = layout.card
-    gutter = layout.gutter
+    known = facts.facts([each for page in pages for each in page.cards], layout, look, codes[0], codes[-1])
     return {
         "out": str(files[0]),
         "files": [str(file) for file in files],
         "pages": len(pages),
         "texts": [slot_code.card_text(code) for code in codes],
         "style": look.style.value,
-        "card_mm": [round(width, 2), round(height, 2)],
-        "laminated_mm": [round(width + gutter, 2), round(height + gutter, 2)] if gutter > 0.1 + 1e-6 else None,
-        "x_mm": round(min(bar.module for bar in bars), 4) if bars else None,
-        "bar_height_mm": round(min(bar.height for bar in bars), 2) if bars else None,
-        "cap_height_mm": round(cap, 2),
-        "reads_at_m": round(typeface.reading_distance(cap), 2),
-        "reads_at_most_m": round(typeface.reading_distance(cap, minutes=16), 2),
-        "contrast": {
-            "red_light": round(colour.contrast_under_red(_ground(look)), 2),
-            "camera": round(colour.contrast_for_camera(_ground(look)), 2),
-        },
+        "card_mm": [round(side, 2) for side in known.card],
+        "laminated_mm": known.laminated and [round(side, 2) for side in known.laminated],
+        "x_mm": known.module and round(known.module, 4),
+        "bar_height_mm": known.bar_height and round(known.bar_height, 2),
+        "cap_height_mm": round(known.cap_height, 2),
+        "reads_at_m": round(known.reads_at, 2),
+        "reads_at_most_m": round(known.reads_at_most, 2),
+        "reads_at_m_in_style": {style.value: round(metres, 2) for style, metres in known.by_style.items()},
+        "contrast": {"red_light": round(known.red_light, 2), "camera": round(known.camera, 2)},
         "scale_bar": layout.ruler is not None,
-        "warnings": _warnings(layout),
+        "warnings": facts.warnings(layout, margin),
         "cautions": list(CAUTIONS),
     }
-
-
-def _ground(look: card.Look) -> str:
-    return paper.WHITE if look.panel else look.paper.hex
-
-
-def _warnings(layout: sheet.Layout) -> list[str]:
-    found = []
-    if 0.1 + 1e-6 < layout.gutter < 2 * sheet.SEALED_EDGE:
-        found.append(
-            f"Cards laid out {layout.gutter:g} mm apart have {layout.gutter / 2:g} mm of laminate around them; "
-            f"a sealed edge is at least {sheet.SEALED_EDGE:g} mm: take --gutter {2 * sheet.SEALED_EDGE:g}."
-        )
-    if layout.ruler is None:
-        found.append("There is no room for the scale bar: measure a printed label before you print them all.")
-    if not layout.cut and min(layout.corner) < sheet.MARGIN:
-        found.append("The labels reach closer to the paper's edge than many printers print: try one sheet.")
-    return found
 
 
 def tell(report: dict[str, Any]) -> None:
@@ -74,6 +50,8 @@ def tell(report: dict[str, Any]) -> None:
         f"The number is {report['cap_height_mm']:.1f} mm high: easily read from {report['reads_at_m']:.1f} m, "
         f"at most from {report['reads_at_most_m']:.1f} m (20 and 16 minutes of arc, ISO 9241-3)."
     )
+    styles = ", ".join(f"{style} {metres:.1f} m" for style, metres in report["reads_at_m_in_style"].items())
+    click.echo(f"Easily read on cards of this size in each style: {styles}.")
     if report["laminated_mm"]:
         width, height = report["laminated_mm"]
         click.echo(

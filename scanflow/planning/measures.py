@@ -34,12 +34,18 @@ def size(text: str) -> Size:
     return Size(*_lengths(text, 3))
 
 
+def across_down(text: str) -> tuple[float, float]:
+    """Two lengths in mm like `63.5x38.1` or `4 x 6 in`; one unit at the end, or each its own."""
+    width, height = _lengths(text, 2)
+    return width, height
+
+
 def _lengths(text: str, count: int) -> list[float]:
     parts = re.split(r"[x×*]", text.lower())
     found = [_LENGTH.fullmatch(part) for part in parts]
     if len(parts) != count or not all(found):
-        example = "23x8x6in" if count == 3 else "23in"
-        raise ValueError(f"{text!r} is no {'size' if count == 3 else 'length'} like {example}, in mm, cm or in")
+        what = {1: "length like 23in", 2: "pair of measures like 63.5x38.1 or 4x6in", 3: "size like 23x8x6in"}[count]
+        raise ValueError(f"{text!r} is no {what}, in mm, cm or in")
     matches = [match for match in found if match]
     last = matches[-1][2] or "mm"
     units = [match[2] or last for match in matches]

@@ -40,6 +40,8 @@ def test_report_says_from_how_far_the_number_is_read(tmp_path, style):
     # 5.82 and 4.65 mm at 1 m, ISO 9241-3
     wanted = [said["cap_height_mm"] / 5.82, said["cap_height_mm"] / 4.65]
     assert pytest.approx(wanted, abs=0.01) == [said["reads_at_m"], said["reads_at_most_m"]]
+    assert said["reads_at_m"] == said["reads_at_m_in_style"][said["style"]]
+    assert {"filed", "face", "tag", "bin"} == set(said["reads_at_m_in_style"])
 
 
 def test_plain_words_name_the_distance_and_the_cautions(tmp_path):
@@ -52,7 +54,7 @@ def test_plain_words_name_the_distance_and_the_cautions(tmp_path):
 def test_narrow_gutters_are_warned_of(tmp_path):
     """A gutter that leaves less than 3 mm of sealed laminate is printed, with a warning."""
     said = report("D", "--numbers", "1", "--gutter", 4, "--out", tmp_path / "c.pdf")
-    assert ["take --gutter 6." in line for line in said["warnings"]] == [True]
+    assert ["so make the gutter 6 mm." in line for line in said["warnings"]] == [True]
     assert [] == report("D", "--numbers", "1", "--gutter", 6, "--out", tmp_path / "c.pdf")["warnings"]
 
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
-from labels import card, colour, draw, sheet, typeface
-from labels.paper import COLOURS, SHEETS, WHITE
+from labels import card, draw, facts, sheet
+from labels.paper import COLOURS, SHEETS
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Section, Slot
 from scanflow.storage.unit import SqlUnit
@@ -24,28 +24,11 @@ DEFAULTS = {"style": "filed", "paper": "a4", "columns": "3", "rows": "6", "margi
 
 
 @dataclass(frozen=True, slots=True)
-class Facts:
-    """What is known of a design before it is printed: lengths in mm, distances in m; no bars on a bin's front."""
-
-    alt: str
-    card: sheet.Size
-    laminated: sheet.Size | None
-    module: float | None
-    bar_height: float | None
-    cap_height: float
-    reads_at: float
-    reads_at_most: float
-    red_light: float
-    camera: float
-    cards: int
-    pages: int
-
-
-@dataclass(frozen=True, slots=True)
 class Design:
-    """Cards of one section; a dot of the printer is 25.4/`dpi` mm."""
+    """Cards of one section, `ends` the first slot's and the last's code; a dot of the printer is 25.4/`dpi` mm."""
 
     section: Section
+    ends: tuple[str, str]
     look: card.Look
     layout: sheet.Layout
     faces: tuple[sheet.Face, ...]
@@ -67,29 +50,14 @@ class Design:
         what = "Bins" if self.look.style is card.Style.BIN else "Cards"
         return f"{what} of section {self.section.code}, {self.section.name}"
 
-    def facts(self) -> Facts:
+    @property
+    def pages(self) -> int:
+        return -(-len(self.faces) // len(self.layout.cells())) * (1 if self.duplex is None else 2)
+
+    def facts(self) -> facts.Facts:
         """Of the first page: all cards of a section are alike."""
         cards = [each for page in self.sheets(first_only=True) for each in page.cards]
-        bars = [each.bars for each in cards if each.bars]
-        cap = min(each.cap_height for each in cards)
-        ground = WHITE if self.look.panel else self.look.paper.hex
-        width, height = self.layout.card
-        gutter = self.layout.gutter
-        sides = 1 if self.duplex is None else 2
-        return Facts(
-            alt=cards[0].alt,
-            card=(width, height),
-            laminated=(width + gutter, height + gutter) if gutter > 0.2 else None,
-            module=min((each.module for each in bars), default=None),
-            bar_height=min((each.height for each in bars), default=None),
-            cap_height=cap,
-            reads_at=typeface.reading_distance(cap),
-            reads_at_most=typeface.reading_distance(cap, minutes=16),
-            red_light=colour.contrast_under_red(ground),
-            camera=colour.contrast_for_camera(ground),
-            cards=len(self.faces),
-            pages=-(-len(self.faces) // len(self.layout.cells())) * sides,
-        )
+        return facts.facts(cards, self.layout, self.look, *self.ends)
 
 
 def unprinted(slots: Iterable[Slot]) -> str:
@@ -123,12 +91,13 @@ def read(unit: SqlUnit, section: Section, given: Mapping[str, str], *, whole_dot
         faces = _fronts(unit, slots, look) if style is card.Style.BIN else _cards(slots, look)
         design = Design(
             section,
+            (slots[0].code, slots[-1].code),
             look,
             layout,
             faces,
             sheet.Duplex(duplex) if duplex else None,
             dpi or draw.PNG_DPI,
-            (*warnings, *_warned(layout, typed.decimal(given, "margin", "Margin", 0, 50))),
+            (*warnings, *facts.warnings(layout, typed.decimal(given, "margin", "Margin", 0, 50))),
         )
         design.single()
     except ValueError as error:
@@ -184,17 +153,3 @@ def _layout(given: Mapping[str, str]) -> sheet.Layout:
         return sheet.label_layout(page, f"{columns}x{rows}", label, corner, pitch, margin=margin)
     gutter = typed.decimal(given, "gutter", "Gutter", 0, 50)
     return sheet.cut_layout(page, f"{columns}x{rows}", margin=margin, gutter=gutter)
-
-
-def _warned(layout: sheet.Layout, margin: float) -> list[str]:
-    said = []
-    if 0.2 < layout.gutter < 2 * sheet.SEALED_EDGE:
-        said.append(
-            f"A gutter of {layout.gutter:g} mm leaves {layout.gutter / 2:g} mm of laminate around a card; a sealed "
-            f"edge is at least {sheet.SEALED_EDGE:g} mm, so make the gutter {2 * sheet.SEALED_EDGE:g} mm."
-        )
-    if layout.ruler is None:
-        said.append("There is no room for the scale bar: measure one printed label before you print them all.")
-    if min(*layout.corner, margin) < sheet.MARGIN:
-        said.append("Many printers leave 5 mm at the paper's edges blank: try one sheet.")
-    return said

@@ -6,6 +6,7 @@ import re
 from collections.abc import Mapping
 from math import isfinite
 
+from labels import sheet
 from scanflow.planning import measures
 from scanflow.workflow.ports import Invalid
 
@@ -55,16 +56,10 @@ def counts(given: Mapping[str, str], name: str, what: str) -> tuple[int, ...]:
 
 def numbers(given: Mapping[str, str], name: str) -> list[int]:
     """Numbers of slots and ranges of them like `1-18, 25`, none twice."""
-    found: list[int] = []
-    for part in re.split(r"[,;\s]+", given.get(name, "").strip()):
-        match = re.fullmatch(r"([0-9]{1,6})(?:[-–]([0-9]{1,6}))?", part)
-        first, last = (int(match[1]), int(match[2] or match[1])) if match else (1, 0)
-        if last < first or len(found) + last - first >= MOST_NUMBERS:
-            raise Invalid(f"/{name}", "bad_numbers", f"Write up to {MOST_NUMBERS:,} numbers of slots like 1-18, 25.")
-        found += range(first, last + 1)
-    if len(set(found)) < len(found):
-        raise Invalid(f"/{name}", "bad_numbers", "A number stands there twice, and a slot has one card.")
-    return found
+    try:
+        return sheet.parse_numbers(given.get(name, ""), MOST_NUMBERS)
+    except ValueError as error:
+        raise Invalid(f"/{name}", "bad_numbers", sentence(error)) from error
 
 
 def size(given: Mapping[str, str], name: str) -> measures.Size:
@@ -75,13 +70,8 @@ def size(given: Mapping[str, str], name: str) -> measures.Size:
 
 
 def pair(given: Mapping[str, str], name: str, what: str) -> tuple[float, float]:
-    """Across and down in mm like `63.5 x 38.1` or `4 x 6 in`."""
-    parts = re.split("[x×*]", given.get(name, "").lower())
+    """Across and down in mm, as `measures.across_down` has it."""
     try:
-        if len(parts) != 2:
-            raise ValueError
-        unit = re.sub(r"[\d.,/\s]", "", parts[1])
-        first = parts[0] if re.search('[a-z"]', parts[0]) else parts[0] + unit
-        return measures.length(first), measures.length(parts[1])
+        return measures.across_down(given.get(name, ""))
     except ValueError as error:
-        raise Invalid(f"/{name}", "bad_size", f"{what}: write two measures like 63.5 x 38.1 or 4 x 6 in.") from error
+        raise Invalid(f"/{name}", "bad_size", f"{what}: {error}.") from error

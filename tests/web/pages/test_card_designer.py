@@ -110,10 +110,13 @@ def test_used_cards_are_minded(shop: Shop, client: FlaskClient) -> None:
     ("query", "sentence"),
     [
         ("numbers=99", "Section D has no slot 99. Make more slots first."),
-        ("numbers=x", "Write up to 5,000 numbers of slots like 1-18, 25."),
-        ("numbers=1,1", "A number stands there twice, and a slot has one card."),
+        ("numbers=x", "&#39;x&#39; is no number or range like 1-18."),
+        ("numbers=1,1", "A number stands twice, and a slot has one card."),
         ("rows=0", "Rows: write a whole number from 1 to 40."),
-        ("label=63.5", "Size of a label: write two measures like 63.5 x 38.1 or 4 x 6 in."),
+        (
+            "label=63.5",
+            "Size of a label: &#39;63.5&#39; is no pair of measures like 63.5x38.1 or 4x6in, in mm, cm or in.",
+        ),
         ("columns=9", "Bars of D0024 need a card at least 33.0 mm wide."),
         ("colour=plaid", "Choose one of yellow, orange, pink, green, blue, grey, violet, white."),
     ],
