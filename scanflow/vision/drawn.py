@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from math import ceil, dist
+from statistics import median
 from typing import NamedTuple
 
 from PIL import Image, ImageDraw, ImageFont
@@ -28,10 +29,9 @@ LINES = {
     Certainty.UNREAD: Line("#000000", 1.0, 2.5),
 }
 _PAPER = "#ffffff"
-_WIDTH = 0.002  # of a line, as a share of the picture's longer side
-_TYPE = 0.022  # of the letters of a few readings; many have smaller ones
-_MANY = 12
-_LEAST_WIDTH, _LEAST_TYPE = 3, 14  # pixels
+# Size of lines and letters: at most a share of the picture's longer side, and of the usual code's length; in pixels.
+_WIDTH, _WIDTH_OF_CODE, _LEAST_WIDTH = 0.002, 0.02, 2
+_TYPE, _TYPE_OF_CODE, _LEAST_TYPE = 0.022, 0.22, 14
 
 
 def draw(image: Image.Image, picture: Picture) -> Image.Image:
@@ -40,7 +40,7 @@ def draw(image: Image.Image, picture: Picture) -> Image.Image:
     if not picture.readings:
         return drawn
     outlines = [(one, _scaled(one.corners, image.width / picture.width)) for one in picture.readings]
-    sheet = _Sheet(drawn, [_around(corners) for _, corners in outlines])
+    sheet = _Sheet(drawn, [corners for _, corners in outlines])
     for one, corners in outlines:
         sheet.outline(corners, LINES[one.certainty])
     for one, corners in outlines:
@@ -58,13 +58,13 @@ def words(reading: Reading) -> str:
 class _Sheet:
     """What is drawn on an image, and the boxes where something stands already."""
 
-    def __init__(self, image: Image.Image, taken: list[Box]) -> None:
+    def __init__(self, image: Image.Image, outlines: list[Quad]) -> None:
+        side, code = max(image.size), median(dist(corners[0], corners[1]) for corners in outlines)
         self._pen = ImageDraw.Draw(image)
         self._size = image.size
-        self._width = max(_LEAST_WIDTH, round(_WIDTH * max(image.size)))
-        letters = _TYPE * max(image.size) * min(1, _MANY / len(taken)) ** 0.5
-        self._font = ImageFont.load_default(max(_LEAST_TYPE, letters))
-        self._taken = taken
+        self._width = max(_LEAST_WIDTH, round(min(_WIDTH * side, _WIDTH_OF_CODE * code)))
+        self._font = ImageFont.load_default(max(_LEAST_TYPE, min(_TYPE * side, _TYPE_OF_CODE * code)))
+        self._taken = [_around(corners) for corners in outlines]
 
     def outline(self, corners: Quad, line: Line) -> None:
         """The outline over a wider, unbroken one in white, so that it shows on any ground."""
@@ -74,12 +74,15 @@ class _Sheet:
                 self._pen.line(piece, fill=line.colour, width=self._width)
 
     def label(self, text: str, corners: Quad, colour: str) -> None:
-        """The text on paper beside the outline, where nothing else stands if there is such a place."""
+        """The text on paper beside the outline, where it covers least of what stands there already."""
         left, top, right, bottom = self._pen.textbbox((0, 0), text, font=self._font)
         rim = 2 * self._width
         places = list(_places(_around(corners), right - left + 2 * rim, bottom - top + 2 * rim, rim))
         inside = [box for box in places if self._holds(box)] or places
-        box = next((box for box in inside if not any(_meet(box, other) for other in self._taken)), inside[0])
+        lefts, tops, rights, bottoms = zip(*inside, strict=True)
+        reach = (min(lefts), min(tops), max(rights), max(bottoms))
+        near = [other for other in self._taken if _shared(reach, other)]
+        box = min(inside, key=lambda box: sum(_shared(box, other) for other in near))
         self._pen.rectangle(box, fill=_PAPER, outline=colour, width=self._width)
         self._pen.text((box[0] + rim - left, box[1] + rim - top), text, fill="#000000", font=self._font)
         self._taken.append(box)
@@ -115,18 +118,18 @@ def _around(corners: Quad) -> Box:
 
 
 def _places(around: Box, wide: float, high: float, away: float) -> Iterator[Box]:
-    """Right, left, above and below an outline, and within it."""
+    """Beside an outline, right and left, then above and below it; the nearest first."""
     left, top, right, bottom = around
     middle = (top + bottom - high) / 2
-    for x, y in (
-        (right + away, middle),
-        (left - away - wide, middle),
-        (left, top - away - high),
-        (left, bottom + away),
-        ((left + right - wide) / 2, middle),
-    ):
-        yield x, y, x + wide, y + high
+    for y in (middle, middle - high / 2, middle + high / 2, top - high, bottom):
+        for x in (right + away, left - away - wide):
+            yield x, y, x + wide, y + high
+    for y in (top - away - high, bottom + away):
+        for x in (left, right - wide):
+            yield x, y, x + wide, y + high
 
 
-def _meet(one: Box, other: Box) -> bool:
-    return one[0] < other[2] and other[0] < one[2] and one[1] < other[3] and other[1] < one[3]
+def _shared(one: Box, other: Box) -> float:
+    """The area that two boxes have in common."""
+    wide, high = (min(one[end], other[end]) - max(one[end - 2], other[end - 2]) for end in (2, 3))
+    return max(0.0, wide) * max(0.0, high)

@@ -8,7 +8,7 @@ beside an image, one a line; without that file, or in a folder whose name says s
 from __future__ import annotations
 
 import sys
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from pathlib import Path
 from statistics import median
 from time import perf_counter
@@ -84,7 +84,7 @@ def row(folder: Path, readers: dict[str, Reader]) -> str:
     return f"{folder.name:18} {len(images):5} {sum(len(expected(image)) for image in images):5} | " + " | ".join(cells)
 
 
-def main(folders: list[Path]) -> None:
+def main(folders: Sequence[Path] = ()) -> None:
     with Readers(1) as pool:
         pool.warm()
         readers: dict[str, Reader] = {
@@ -95,9 +95,9 @@ def main(folders: list[Path]) -> None:
         }
         print(f"{'':18} {'':5} {'':5} | " + " | ".join(f"{name:^16}" for name in readers))
         print(f"{'folder':18} {'files':>5} {'texts':>5} | " + " | ".join(["read wrong  ratio"] * len(readers)))
-        for folder in folders:
+        for folder in folders or sorted(path for path in SAMPLES.iterdir() if path.is_dir()):
             print(row(folder, readers))
 
 
 if __name__ == "__main__":
-    main([Path(name) for name in sys.argv[1:]] or sorted(path for path in SAMPLES.iterdir() if path.is_dir()))
+    main([Path(name) for name in sys.argv[1:]])
