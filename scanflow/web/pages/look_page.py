@@ -6,7 +6,6 @@ Nothing is kept, recorded or moved: only a scan at a station does that.
 from __future__ import annotations
 
 from base64 import b64encode
-from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 from io import BytesIO
 from typing import Any
@@ -73,8 +72,7 @@ def look_at() -> ResponseReturnValue:
     if not 0 < len(files) <= MOST_PICTURES:
         return _show((), f"Choose one picture, or up to {MOST_PICTURES}."), 422
     readers, book = shop().readers, shop().book()
-    with ThreadPoolExecutor(readers.count) as threads:
-        read = list(threads.map(lambda each: _read(readers, book, each), files))
+    read = [_read(readers, book, each) for each in files]  # in turn: the other worker is for the stations
     with shop().looking() as unit:
         seen = tuple(_told(unit, *each) for each in read)
     return _show(seen, ""), 200
