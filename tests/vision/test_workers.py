@@ -203,7 +203,7 @@ def test_the_service_process_says_what_its_workers_lack(caplog: pytest.LogCaptur
     decoders.say_if_alone.cache_clear()
     with Readers(2, command=command) as readers:
         readers.warm()
-        engines = [one.engine for one in readers.read(GOOD).readings]
+        engines = [one.engine for one in readers.read(GOOD).decoded]
 
     assert ["zxing-cpp"] == engines
     assert 1 == len([message for message in caplog.messages if "libzbar is missing" in message])
