@@ -33,7 +33,7 @@ RENEWAL = 3600.0
 PUBLIC = frozenset({"/trust", "/trust/authority.crt", "/static/look.css", "/static/icon.svg"})
 """What the network gets without TLS: how to come to trust it. Nothing of it is secret."""
 
-FAREWELL = 5.0
+FAREWELL = 2.0
 """Seconds for what is on its way when a connection ends."""
 
 Stream = tuple[asyncio.StreamReader, asyncio.StreamWriter]

@@ -40,6 +40,7 @@ def addresses(live: Live, room: Furnished) -> Iterator[str]:
     yield from ("/cards", "/cards?rows=99", "/cards/check?module=0.6")
     yield from ("/room", "/room/anew?heavy=W", "/room?section=D&kg=2&rated=1", "/sections/D?intake=9&stay=9")
     yield "/sections/D/near?intake=9&quick=30&quick_stay=9&slow_stay=90"
+    yield from ("/devices", "/trust")
     plan = "/plan?section=Bells&code=b&slots_per_bin=9&things=5x4x3in&intake=9&stay=9&count=9&colour=pink&step="
     yield from ("/plan", f"{plan}2", f"{plan}3", f"{plan}4", f"{plan}5", "/plan/made/D")
 
@@ -84,7 +85,7 @@ def test_empty_room_and_front_door(live: Live, page: Page, scheme: str) -> None:
     """Nor on the pages before the sign-in and in a room with nothing in it."""
     page.emulate_media(color_scheme=scheme)  # type: ignore[arg-type]
     found = []
-    for address in ("/login", f"/set-up/{live.shop.setup_link()}", "/set-up/used"):
+    for address in ("/login", f"/set-up/{live.shop.setup_link()}", "/set-up/used", "/pair/used", "/trust"):
         page.goto(address)
         found += violations(page, address)
     sign_in(page, live)
