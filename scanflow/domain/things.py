@@ -98,13 +98,26 @@ class Alias:
 
 
 @dataclass(frozen=True, slots=True)
+class Photo:
+    """A picture of a thing as JPEG, upright and without metadata; `hash` is its SHA-256 (hex), `thumb` a small one."""
+
+    hash: str
+    picture: bytes
+    thumb: bytes
+
+
+@dataclass(frozen=True, slots=True)
 class Item:
-    """One thing, or one lot sold whole. `listing` is the listing's own id where the shop keeps one."""
+    """One thing, or one lot sold whole.
+
+    `listing` is the listing's own id where the shop keeps one, `photo` names its picture.
+    """
 
     id: str
     title: str
     listing: str = ""
     notes: str = ""
+    photo: str | None = None
 
 
 @dataclass(frozen=True, slots=True)

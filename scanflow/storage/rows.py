@@ -17,6 +17,7 @@ KINDS: dict[type, Table] = {
     things.Bin: tables.bins,
     things.Slot: tables.slots,
     things.Alias: tables.aliases,
+    things.Photo: tables.photos,
     things.Item: tables.items,
     things.Stay: tables.stays,
     things.Round: tables.rounds,

@@ -17,6 +17,7 @@ from sqlalchemy import (
     ForeignKey,
     Index,
     Integer,
+    LargeBinary,
     MetaData,
     String,
     Table,
@@ -122,7 +123,17 @@ slots = _table(
     Index("ix_slots_card", "card", "section", "number"),
 )
 aliases = _table("aliases", _name("text"), _link("code", "slots.code"), Index("ix_aliases_code", "code"))
-items = _table("items", _name(), _text("title"), _text("listing"), _text("notes"))
+photos = _table(
+    "photos",
+    _name("hash"),
+    Column("picture", LargeBinary, nullable=False),
+    Column("thumb", LargeBinary, nullable=False),
+)
+"""In the database, so that a copy of it holds them, and so do all machines that share it."""
+
+items = _table(
+    "items", _name(), _text("title"), _text("listing"), _text("notes"), _link("photo", "photos.hash", null=True)
+)
 stays = _table(
     "stays",
     _name(),

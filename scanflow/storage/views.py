@@ -15,7 +15,7 @@ from sqlalchemy import Connection, Row, Select, and_, exists, func, literal_colu
 from labels import slot_code
 from scanflow.domain.derive import OrderState, SlotState
 from scanflow.domain.life import CardState, LineState
-from scanflow.storage.tables import aliases, items, ledger, lines, orders, sections, slots, stays, stops
+from scanflow.storage.tables import aliases, items, ledger, lines, orders, photos, sections, slots, stays, stops
 
 Rows = Sequence[Row[Any]]
 
@@ -135,7 +135,7 @@ def _stands_at(state: OrderState) -> Iterable[Any]:
 
 
 _LINES = (
-    select(lines, stays.c.code, items.c.title.label("item_title"))
+    select(lines, stays.c.code, items.c.title.label("item_title"), items.c.photo)
     .select_from(lines)
     .outerjoin(stays, stays.c.id == lines.c.stay)
     .outerjoin(items, items.c.id == stays.c.item)
@@ -143,7 +143,7 @@ _LINES = (
 
 
 def order_lines(connection: Connection, order_ids: Sequence[str]) -> dict[str, list[Row[Any]]]:
-    """The lines of these orders by order, each with its stay's `code` and `item_title`, None while unbound."""
+    """The lines of these orders by order, each with its stay's `code`, `item_title` and `photo`, None while unbound."""
     found: dict[str, list[Row[Any]]] = defaultdict(list)
     for row in connection.execute(_LINES.where(lines.c.order.in_(order_ids)).order_by(lines.c.n)):
         found[row.order].append(row)
@@ -159,6 +159,22 @@ def round_stops(connection: Connection, round_id: str) -> Rows:
     """The stops of a round in the order to walk, each with its line as in `order_lines`."""
     query = _LINES.add_columns(stops.c.bin).join(stops, stops.c.line == lines.c.id)
     return connection.execute(query.where(stops.c.round == round_id).order_by(stops.c.position)).all()
+
+
+def photo(connection: Connection, stay_id: str, *, small: bool = False) -> Row[Any] | None:
+    """`hash` and `data` of the picture of a stay's item, or of its small one; None without one."""
+    query = (
+        select(photos.c.hash, (photos.c.thumb if small else photos.c.picture).label("data"))
+        .join(items, items.c.photo == photos.c.hash)
+        .join(stays, stays.c.item == items.c.id)
+    )
+    return connection.execute(query.where(stays.c.id == stay_id)).one_or_none()
+
+
+def thumbs(connection: Connection, hashes: Iterable[str]) -> dict[str, bytes]:
+    """The small pictures of these hashes."""
+    query = select(photos.c.hash, photos.c.thumb).where(photos.c.hash.in_(set(hashes)))
+    return {row.hash: row.thumb for row in connection.execute(query)}
 
 
 def ledger_page(connection: Connection, after: int, limit: int) -> Rows:

@@ -13,7 +13,7 @@ from scanflow.domain.derive import order_state
 from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState
 from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Sighting, Slot, Station, Stay
 from scanflow.domain.verdict import Look, Reason, effects, judge
-from scanflow.workflow import cards, parcels, slips
+from scanflow.workflow import cards, parcels, photos, slips
 from scanflow.workflow.ports import Facts, Invalid, Refused, Unit, must
 
 Answer = dict[str, Any]
@@ -290,7 +290,7 @@ def _answer(
         "changed": changed,
         "code": look.slot.code if look.slot else None,
         "title": look.item.title if look.item and look.taken else None,
-        "photo": None,
+        "photo": photos.address(look.stay, look.item) if look.taken else None,
         "order": order.id if order else None,
         "order_number": order.number if order else None,
         "line": line.id if line else None,

@@ -175,6 +175,15 @@ def form(name: str, file: str) -> tuple[dict[str, Any], bytes]:
     return fields, content
 
 
+def image() -> bytes:
+    """The body, said to be a picture. Problems 413, 415."""
+    if request.mimetype not in schemas.IMAGES:
+        raise Problem(
+            415, "unsupported_media_type", f"Send a picture: Content-Type one of {', '.join(schemas.IMAGES)}."
+        )
+    return request.get_data()
+
+
 def _field(value: Any, declared: Mapping[str, Any]) -> Any:
     if declared.get("format") == "binary":
         return value if isinstance(value, str) else value.read()  # without a file name it was decoded: of no use

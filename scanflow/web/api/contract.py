@@ -30,9 +30,10 @@ IDEMPOTENCY_KEY = r"^[!-~]{1,255}$"
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Call:
-    """`path` is OpenAPI's; `body`, `form` and `query` name schemas; `answers` schemas by status, None for no body.
+    """`path` is OpenAPI's; `body`, `form` and `query` name schemas; `answers` schemas or media types by status, None
+    for no body.
 
-    `conflicts` are the codes of its 409. `once`: it takes an Idempotency-Key.
+    `image`: the body is a picture. `conflicts` are the codes of its 409. `once`: it takes an Idempotency-Key.
     """
 
     name: str
@@ -41,9 +42,10 @@ class Call:
     path: str
     summary: str
     roles: tuple[Role, ...]
-    answers: Mapping[int, str]
+    answers: Mapping[int, str | None]
     body: str | None = None
     form: str | None = None
+    image: bool = False
     query: str = "NoQuery"
     conflicts: tuple[str, ...] = ()
     once: bool = False
@@ -59,9 +61,17 @@ View = Callable[..., Response]
 
 
 def call(
-    blueprint: Blueprint, method: str, path: str, *, roles: tuple[Role, ...], answers: Mapping[int, str], **more: Any
+    blueprint: Blueprint,
+    method: str,
+    path: str,
+    *,
+    roles: tuple[Role, ...],
+    answers: Mapping[int, str | None],
+    **more: Any,
 ) -> Callable[[View], View]:
-    """Declares a call and routes it. The view is given the path's ids, and `body` and `query` as far as declared."""
+    """Declares a call and routes it. The view is given the path's ids, and `body`, `query` and `image` as far as
+    declared.
+    """
 
     def register(view: View) -> View:
         declared = Call(
@@ -96,6 +106,8 @@ def _admitted(declared: Call, view: View) -> View:
             ids |= {"query": sent}
         if declared.body is not None and declared.form is None:
             ids |= {"body": checking.body(declared.body)}
+        if declared.image:
+            ids |= {"image": checking.image()}
         return view(**ids)
 
     return admitted

@@ -17,6 +17,7 @@ ABOUT = """Programs send `Authorization: Bearer TOKEN`. Ids are opaque. Times ar
 in the shop's zone. A scan that can be judged is answered 200, accepted or refused; 4xx means that there is no verdict.
 Lists give `next`, the cursor of the following page, null at the end. `x-roles` names who may make a call."""
 
+DESCRIBED = {201: "Made.", 304: "As it was, by the ETag that was sent."}
 PROBLEMS = {
     400: "The body is not JSON.",
     401: "No valid access token.",
@@ -64,7 +65,7 @@ def _operation(each: Call) -> dict[str, Any]:
         "security": [{"bearer": []}] if each.roles else [],
         "x-roles": [role.value for role in each.roles],
     }
-    if each.body or each.form:
+    if each.body or each.form or each.image:
         operation["requestBody"] = _request_body(each)
     return operation
 
@@ -91,6 +92,8 @@ def _request_body(each: Call) -> dict[str, Any]:
         required = not checking.fits(each.body, {})
     if each.form:
         content["multipart/form-data"] = {"schema": schemas.ref(each.form)}
+    if each.image:
+        content |= {kind: {} for kind in schemas.IMAGES}
     return {"required": required, "content": content}
 
 
@@ -103,20 +106,24 @@ def _responses(each: Call) -> dict[int, Any]:
         statuses.add(404)
     if each.body or each.form:
         statuses |= {400, 413, 415}
+    if each.image:
+        statuses |= {413, 415}
     if each.conflicts:
         statuses.add(409)
     return answers | {status: _problem(status, each) for status in statuses}
 
 
-def _response(each: Call, status: int, name: str) -> dict[str, Any]:
+def _response(each: Call, status: int, name: str | None) -> dict[str, Any]:
     headers: dict[str, Any] = {}
     if status == 201:
         headers["Location"] = {"schema": {"type": "string", "format": "uri-reference"}}
     if each.once:
         headers["Idempotency-Replayed"] = {"schema": {"const": "true"}, "description": "Of a stored answer."}
-    described = {201: "Made."}.get(status, "Done." if each.method != "GET" else "As asked.")
-    content = {"application/json": {"schema": schemas.ref(name)}}
-    return {"description": described, "content": content, **({"headers": headers} if headers else {})}
+    described = DESCRIBED.get(status, "Done." if each.method != "GET" else "As asked.")
+    response: dict[str, Any] = {"description": described, **({"headers": headers} if headers else {})}
+    if name is not None:
+        response["content"] = {name: {}} if "/" in name else {"application/json": {"schema": schemas.ref(name)}}
+    return response
 
 
 def _problem(status: int, each: Call) -> dict[str, Any]:

@@ -11,6 +11,7 @@ from scanflow.domain.derive import order_state
 from scanflow.domain.things import Item, Line, Order, Parcel, Round, Section, Slot, Stay
 from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
+from scanflow.workflow import photos
 from scanflow.workflow.order_file import RefusedRow
 from scanflow.workflow.ports import must
 from scanflow.workflow.rounds import LeftOut
@@ -62,6 +63,7 @@ def stay(unit: SqlUnit, stay: Stay) -> Json:
         "title": item.title,
         "listing": item.listing,
         "notes": item.notes,
+        "photo": photos.address(stay, item),
     }
 
 
@@ -120,7 +122,7 @@ def _stop(row: Any) -> Json:
         "bin": row.bin,
         "code": row.code,
         "title": row.item_title or row.title,
-        "photo": None,
+        "photo": photos.address_of(row.stay, row.photo),
         "order": row.order,
         "line": row.id,
         "basket": row.basket,

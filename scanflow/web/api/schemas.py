@@ -84,6 +84,14 @@ TIME: Schema = {
     "examples": ["2026-11-03T14:05:00+01:00"],
 }
 INSTANT: Schema = {"type": "string", "format": "date-time"}
+PHOTO: Schema = {
+    "type": "string",
+    "format": "uri-reference",
+    "description": "The address of the thing's picture; another picture has another address.",
+}
+JPEG = "image/jpeg"
+IMAGES = (JPEG, "image/png", "image/webp", "image/heic", "image/heif")
+"""Media types of pictures that are taken, HEIC where the service has its library."""
 
 _ITEM = {"title": text(500, least=1), "listing": text(200), "notes": text(4000)}
 _SCAN = {
@@ -195,6 +203,16 @@ QUERIES: dict[str, Schema] = {
     "Page": taken(_PAGED),
     "SlotQuery": taken({"section": SECTION, "state": one_of(SlotState), **_PAGED}),
     "OrderQuery": taken({"state": one_of(OrderState), **_PAGED}),
+    "PhotoQuery": taken(
+        {
+            "size": {**one_of(("whole", "small")), "default": "whole", "description": "At most 1600 or 320 pixels."},
+            "hash": {
+                "type": "string",
+                "pattern": "^[0-9a-f]{64}$",
+                "description": "Of the picture expected: if it is that one, it may be kept for ever.",
+            },
+        }
+    ),
     "LedgerQuery": taken({"after": {**COUNT, "maximum": 2**53 - 1, "default": 0}, **_LIMIT}),
 }
 
@@ -245,6 +263,7 @@ ANSWERS: dict[str, Schema] = {
             "title": STRING,
             "listing": STRING,
             "notes": STRING,
+            "photo": maybe(PHOTO),
         }
     ),
     "Line": given(_LINE),
@@ -280,7 +299,7 @@ ANSWERS: dict[str, Schema] = {
                         "bin": STRING,
                         "code": maybe(CODE),
                         "title": STRING,
-                        "photo": {"type": "null"},
+                        "photo": maybe(PHOTO),
                         "order": IDENTITY,
                         "line": IDENTITY,
                         "basket": maybe(COUNT),
@@ -314,7 +333,7 @@ ANSWERS: dict[str, Schema] = {
             "changed": {"type": "boolean"},
             "code": maybe(CODE),
             "title": maybe(STRING),
-            "photo": {"type": "null"},
+            "photo": maybe(PHOTO),
             "order": maybe(IDENTITY),
             "order_number": maybe(STRING),
             "line": maybe(IDENTITY),

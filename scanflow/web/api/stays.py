@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from typing import Any
 
-from flask import Blueprint, Response
+from flask import Blueprint, Response, request
 
 from scanflow.domain.things import Stay
 from scanflow.shop import Reply
+from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
-from scanflow.web.api import render
+from scanflow.web.api import render, schemas
 from scanflow.web.api.contract import MANAGERS, STAFF, answer, call, do, look
 from scanflow.web.visitors import shop, visitor
-from scanflow.workflow import stock
-from scanflow.workflow.ports import must
+from scanflow.workflow import photos, stock
+from scanflow.workflow.ports import Missing, must
 
 blueprint = Blueprint("api_stays", __name__)
 
@@ -52,6 +53,38 @@ def change(stay: str, body: dict[str, Any]) -> Response:
         return render.stay(unit, changed)
 
     return answer(shop().act(visitor().name, work))
+
+
+@call(blueprint, "PUT", "/api/stays/{stay}/photo", roles=STAFF, image=True, answers={204: None})
+def put_photo(stay: str, image: bytes) -> Response:
+    """Lets the item of a stay have this picture, which is kept upright, at most 1600 pixels long, without metadata."""
+    with shop().looking() as unit:
+        must(unit, Stay, stay)
+    photo = shop().photo(image)
+    shop().act(visitor().name, lambda unit: photos.keep(unit, stay, photo))
+    return Response(status=204)
+
+
+@call(
+    blueprint,
+    "GET",
+    "/api/stays/{stay}/photo",
+    roles=STAFF,
+    query="PhotoQuery",
+    answers={200: schemas.JPEG, 304: None},
+)
+def show_photo(stay: str, query: dict[str, Any]) -> Response:
+    """Gives the picture of a stay's item."""
+    with shop().looking() as unit:
+        must(unit, Stay, stay)
+        row = views.photo(unit.connection, stay, small=query["size"] == "small")
+    if row is None:
+        raise Missing("It has no picture yet.")
+    response = Response(row.data, mimetype=schemas.JPEG)
+    response.set_etag(f"{row.hash}-{query['size']}")
+    expected = query.get("hash") == row.hash
+    response.headers["Cache-Control"] = f"private, {'max-age=31536000, immutable' if expected else 'no-cache'}"
+    return response.make_conditional(request)
 
 
 @call(

@@ -31,6 +31,8 @@ GET /api/slots
 POST /api/stays
 GET /api/stays/{stay}
 PATCH /api/stays/{stay}
+PUT /api/stays/{stay}/photo
+GET /api/stays/{stay}/photo
 POST /api/stays/{stay}/withdraw
 POST /api/stays/{stay}/move
 POST /api/orders
@@ -88,7 +90,8 @@ def test_the_document_names_every_call(anonymous: FlaskClient) -> None:
     for call in CALLS:
         operation = document["paths"][call.path][call.method.lower()]
         assert [role.value for role in call.roles] == operation["x-roles"]
-        assert all(answer["content"] for answer in operation["responses"].values())
+        bodiless = {status for status, answer in operation["responses"].items() if not answer.get("content")}
+        assert bodiless <= {"204", "304"}
 
 
 @pytest.mark.parametrize("name", schemas.BODIES)

@@ -13,7 +13,9 @@ import schemathesis
 from calls import Calls, photo
 from clients import client_of
 from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
 from schemathesis import GenerationMode, openapi
+from schemathesis.openapi import media_type
 from schemathesis.specs.openapi.checks import negative_data_rejection
 from schemathesis.transport.serialization import Binary
 
@@ -22,6 +24,7 @@ from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app
+from scanflow.web.api import schemas
 from scanflow.web.api.contract import CALLS
 
 ACCEPTED = ["2xx", "404", "409", "422"]
@@ -38,6 +41,10 @@ def fits(value: Any, like: Any) -> bool:
         return isinstance(value, Binary)
     form = "[A-Z]{1,2}[0-9]{2,6}" if like[-1].isdigit() and like[0].isupper() else "[A-Za-z0-9_-]+"
     return isinstance(value, str) and re.fullmatch(form, value) is not None
+
+
+for kind in schemas.IMAGES:
+    media_type(kind, st.sampled_from([photo("S002"), photo(), b"no picture"]))
 
 
 class Room:

@@ -196,6 +196,7 @@ def test_a_thing_moves_and_its_line_follows(calls: Calls) -> None:
         ("post", "/api/sections/X/slots"),
         ("get", "/api/stays/none"),
         ("patch", "/api/stays/none"),
+        ("get", "/api/stays/none/photo"),
         ("post", "/api/stays/none/withdraw"),
         ("post", "/api/stays/none/move"),
         ("get", "/api/orders/none"),
