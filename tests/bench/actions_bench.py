@@ -169,6 +169,7 @@ def pack(person: Person, shop: Shop) -> list[str]:
         person.page.wait_for_selector("text=order being packed")
         if place == 1:
             person.scan(slot_code.card_text(list(codes.values())[2][0]), "refused")
+            person.page.wait_for_timeout(200)  # nobody presses sooner: an Enter this close is the scanner's own
             person.press("Enter")
             person.page.wait_for_selector("dialog.no", state="detached")
         for code in mine:

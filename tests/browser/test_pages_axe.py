@@ -36,7 +36,15 @@ def addresses(live: Live, room: Furnished) -> Iterator[str]:
     )
     yield from ("/tray", "/shelf", "/shelf?bin=A-1-1", "/shelf?bin=Z-9-9", "/slots", "/slots?section=D&state=taken")
     yield from ("/slots/D001", f"/stays/{stay}", f"/stays/{stay}?why=By+mistake", "/search", "/search?q=saddle")
-    yield from ("/search?q=nothing+at+all", "/ledger", "/ledger?about=D001", "/settings", "/no-such-page", "/look")
+    yield from (
+        "/search?q=nothing+at+all",
+        "/ledger",
+        "/ledger?about=D001",
+        "/settings",
+        "/scanner",
+        "/no-such-page",
+        "/look",
+    )
     yield from ("/cards", "/cards?rows=99", "/cards/check?module=0.6")
     yield from ("/room", "/room/anew?heavy=W", "/room?section=D&kg=2&rated=1", "/sections/D?intake=9&stay=9")
     yield "/sections/D/near?intake=9&quick=30&quick_stay=9&slow_stay=90"

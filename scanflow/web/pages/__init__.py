@@ -16,6 +16,7 @@ from scanflow.web.pages import (
     rights,
     room_page,
     round_pages,
+    scanner_page,
     search_page,
     section_page,
     settings_page,
@@ -52,6 +53,7 @@ BLUEPRINTS = (
     search_page.blueprint,
     ledger_page.blueprint,
     settings_page.blueprint,
+    scanner_page.blueprint,
     device_page.blueprint,
     edges.blueprint,
 )

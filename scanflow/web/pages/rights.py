@@ -20,7 +20,7 @@ HELPERS = frozenset(
         *("order_page.index", "order_page.show", "order_page.pack", "order_page.change"),
         *("round_page.index", "round_page.show", "round_page.start", "round_page.close"),
         *("table_page.show", "table_page.open_parcel", "table_page.close", "table_page.set_aside"),
-        *("tray_page.show", "shelf_page.show", "look_page.show", "look_page.look_at"),
+        *("tray_page.show", "shelf_page.show", "scanner_page.show", "look_page.show", "look_page.look_at"),
         *("slot_page.index", "slot_page.show", "slot_page.lose_card"),
         *("slot_page.story", "slot_page.edit", "slot_page.move"),
         *("plan_page.show", "plan_page.made", "section_page.show", "room_page.show"),

@@ -8,13 +8,13 @@ export function newKey() {
   return Array.from(bytes, (byte) => byte.toString(16).padStart(2, "0")).join("");
 }
 
-/** The answer to a POST: its status and its JSON. Rejects where there is no answer at all. */
-export async function post(path, body) {
+/** The answer to a POST: its status and its JSON. Rejects where there is no answer at all, or `signal` ends it first. */
+export async function post(path, body, signal) {
   const headers = { "X-CSRF-Token": csrf, Accept: "application/json" };
   if (!(body instanceof FormData)) {
     headers["Content-Type"] = "application/json";
     body = JSON.stringify(body ?? {});
   }
-  const response = await fetch(path, { method: "POST", headers, body, credentials: "same-origin" });
+  const response = await fetch(path, { method: "POST", headers, body, signal, credentials: "same-origin" });
   return { status: response.status, json: await response.json().catch(() => null) };
 }

@@ -1,9 +1,10 @@
 // Any other page: a scan finds what was scanned, and texts can be copied.
 
+import { box, found, lookUp } from "./lookup.js";
 import { listen } from "./wedge.js";
 
-const find = document.querySelector(".find input[name='q']");
-if (find) listen(() => find, () => find.value.trim() && find.form.requestSubmit());
+const entered = () => box().value.trim() && box().form.requestSubmit();
+listen(box, { scanned: lookUp, entered, unclear: found });
 
 async function copy(text) {
   try {

@@ -1,6 +1,7 @@
 // The verdict sheet: covers the page. Yes goes by itself, no stays until pressed.
 
 const YES_MS = 1000;
+const HEARD_MS = 50; // a live region must stand before its words come, or they are not read out
 
 const DONE = { bin: "Picked", table: "Packed", tray: "In the tray", shelf: "In its place" };
 const REASONS = {
@@ -55,6 +56,12 @@ function word(answer, station, takeOut) {
   return takeOut ? "Taken out" : DONE[station];
 }
 
+/** The verdict in words, for the ear: a yes is short, a no says why and what to do. */
+export function words(answer, station, takeOut) {
+  if (answer.verdict === "accepted") return `${word(answer, station, takeOut)}.`;
+  return `No. ${REASONS[answer.reason]}. ${answer.advice}`;
+}
+
 export function close() {
   clearTimeout(timer);
   open?.close();
@@ -75,8 +82,8 @@ export function show(answer, station, takeOut, then) {
   title.id = "verdict";
   sheet.setAttribute("aria-labelledby", title.id);
   const advice = make("p", "advice", answer.advice);
-  advice.id = "advice";
-  sheet.setAttribute("aria-describedby", advice.id);
+  const heard = make("p", "heard");
+  heard.setAttribute("aria-live", "assertive");
   const things = answer.code ? [plate(answer.code)] : [];
   if (accepted) {
     const ring = make("div", "ring");
@@ -88,7 +95,7 @@ export function show(answer, station, takeOut, then) {
     sheet.append(band, title, ...things);
   }
   if (answer.title) sheet.append(make("p", "thing", answer.title));
-  sheet.append(advice);
+  sheet.append(advice, heard);
   const gone = () => {
     if (open === sheet) close();
     then();
@@ -111,4 +118,6 @@ export function show(answer, station, takeOut, then) {
   open = sheet;
   sheet.showModal();
   (sheet.querySelector("button") ?? sheet).focus();
+  const said = [words(answer, station, takeOut), answer.code, answer.title, accepted && answer.advice];
+  setTimeout(() => heard.append(said.filter(Boolean).join(" ")), HEARD_MS);
 }

@@ -22,6 +22,11 @@ function tone(shape, hertz, start, seconds, loud) {
   wave.stop(at + seconds);
 }
 
+/** Makes the sounds ready, at a first key or touch: browsers ask for one, and it takes a while. */
+export function ready() {
+  audio();
+}
+
 export function yes() {
   tone("sine", 660, 0, 0.12, 0.3);
   tone("sine", 990, 0.11, 0.18, 0.3);

@@ -6,6 +6,7 @@ import { refresh } from "./live.js";
 import { Queue } from "./queue.js";
 import * as sheet from "./sheet.js";
 import * as sound from "./sound.js";
+import * as voice from "./voice.js";
 import { listen } from "./wedge.js";
 
 const form = () => document.querySelector("form.scan");
@@ -15,13 +16,13 @@ function focus() {
   (box() ?? document.querySelector("main .next"))?.focus();
 }
 
-function tell(sentence) {
+function tell(...sentence) {
   const face = document.querySelector('[data-live="face"]');
   face.querySelector(":scope > .said")?.remove();
   const words = document.createElement("p");
   words.className = "said";
   words.setAttribute("role", "alert");
-  words.textContent = sentence;
+  words.append(...sentence);
   face.prepend(words);
 }
 
@@ -34,13 +35,15 @@ function spot() {
 
 async function answered(scan, answer) {
   const accepted = answer.verdict === "accepted";
+  const pressed = new Promise((go) => sheet.show(answer, scan.station, scan.take_out, go));
   if (accepted) sound.yes();
   else sound.no();
-  const pressed = new Promise((go) => sheet.show(answer, scan.station, scan.take_out, go));
+  voice.say(sheet.words(answer, scan.station, scan.take_out));
   const shown = refresh();
   if (accepted) pressed.then(focus);
   else await pressed;
   await shown;
+  if (accepted) voice.next();
   focus();
 }
 
@@ -56,10 +59,10 @@ function failed(scan, status, problem) {
   focus();
 }
 
-function waiting(scans) {
+function waiting(scans, why) {
   const text = scans[0]?.scan.text ?? "a photo";
   const more = scans.length > 1 ? ` and ${scans.length - 1} more` : "";
-  wait(scans.length ? `Not recorded yet: ${text}${more}. Waiting for the network.` : "");
+  wait(scans.length ? `Not recorded yet: ${text}${more}. ${why}` : "");
 }
 
 function take(via, text, image = null) {
@@ -71,19 +74,31 @@ function take(via, text, image = null) {
   if (out) out.checked = false;
 }
 
-function done() {
-  const text = box().value.trim();
-  const via = wedge.burst() ? "wedge" : "typed";
-  box().value = "";
-  if (!text) return document.querySelector('[data-live="face"] button.next, [data-next]')?.click();
+function scanned(text, via) {
   sheet.close();
   take(via, text);
+}
+
+function entered() {
+  const text = box().value.trim();
+  box().value = "";
+  if (text) scanned(text, "typed");
+  else document.querySelector('[data-live="face"] button.next, [data-next]')?.click();
+}
+
+/** A scanner whose keyboard is not this computer's, and a text that is whole either way. */
+function unclear(texts) {
+  sound.no();
+  const help = document.createElement("a");
+  help.href = "/scanner";
+  help.textContent = "set the scanner's keyboard";
+  tell(`Not taken: this scan can be ${texts.join(" or ")}. First `, help, ".");
 }
 
 document.addEventListener("submit", (event) => {
   if (!event.target.matches("form.scan")) return;
   event.preventDefault();
-  done();
+  entered();
 });
 
 document.addEventListener("change", (event) => {
@@ -103,5 +118,8 @@ document.addEventListener("click", async (event) => {
 });
 
 const queue = new Queue(document.body.dataset.here, { answered, failed, waiting });
-const wedge = listen(box, done, { shut: sheet.stands, refused: sound.no });
+listen(box, { scanned, entered, unclear, shut: sheet.stands, refused: sound.no });
+document.addEventListener("keydown", sound.ready, { once: true });
+document.addEventListener("pointerdown", sound.ready, { once: true });
+voice.offer();
 focus();

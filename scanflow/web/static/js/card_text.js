@@ -1,0 +1,76 @@
+// Which text a run of keys spells: as keyed, or as a scanner set to a US keyboard means it at a French or German one.
+// Only a whole card text or slip decides, by its form and check digit; `labels/slot_code.py` has the grammar.
+
+const CARD = /^[A-Z]{1,2}[0-9]{3,7}$/;
+const SLIP = /^ORD[0-9]{6,}$/;
+const IDENTIFIER = /^\](?:C0|A0|I0)/; // ISO/IEC 15424: Code 128, Code 39, ITF
+const IN_THE_WAY = "?";
+const AROUND = /^[^A-Z0-9\]?]{0,3}|[^A-Z0-9?]{0,3}$/g; // what scanners are set to send before and after a text
+const US_SHIFTED = ")!@#$%^&*(";
+const US_CODES = { Minus: "-", BracketRight: "]", Space: " ", NumpadMultiply: "*", NumpadSubtract: "-" };
+
+/** In upper case, without identifier, spaces and hyphens. */
+export function compact(text) {
+  const upper = text.replace(/[a-z]/g, (letter) => letter.toUpperCase()).replace(/[ \t\r\n]/g, "");
+  return upper.replace(IDENTIFIER, "").replace(/-/g, "");
+}
+
+/** ISO/IEC 7064 MOD 11,10, each letter counting as the two digits 10 … 35: whether the last digit is the check. */
+function checks(text) {
+  let product = 10;
+  const digits = [...text.slice(0, -1)].map((char) => parseInt(char, 36)).join("");
+  for (const digit of digits) product = ((((product + Number(digit)) % 10 || 10) * 2) % 11);
+  return (product + Number(text.at(-1))) % 10 === 1;
+}
+
+/** Whether a text is all of a card's or a slip's, its check right. Stricter than the service: no O for 0, no I for 1. */
+export function isWhole(text) {
+  const bare = compact(text);
+  return (CARD.test(bare) || SLIP.test(bare)) && checks(bare);
+}
+
+/** The whole text within what a scanner may send around it, or null. */
+function whole(text) {
+  const bare = compact(text.toUpperCase().trim().replace(AROUND, ""));
+  return isWhole(bare) ? bare : null;
+}
+
+/** What the key at this place types on a US keyboard, "~" for a sign of no use here. */
+function us({ code, shift }) {
+  if (/^Key[A-Z]$/.test(code)) return code[3];
+  if (/^Digit\d$/.test(code)) return shift ? US_SHIFTED[code[5]] : code[5];
+  if (/^Numpad\d$/.test(code)) return code[6];
+  return US_CODES[code] ?? "~";
+}
+
+/** Both spellings of a run of keys `{key, code, shift, third}`, `third` with AltGr; what a dead key swallowed is not keyed. */
+export function spellings(keys) {
+  return {
+    keyed: keys.map(({ key }) => (key.length === 1 ? key : "")).join(""),
+    asUs: keys.map(us).join(""),
+  };
+}
+
+/** Both spellings; a letter of one that is no letter in the other is in the way there, and not taken off as a sign. */
+function readings(keys) {
+  const isLetter = (char) => /^[A-Z]$/i.test(char);
+  const pairs = keys.map((each) => [each.key.length === 1 ? each.key : "~", each.third || !each.code ? IN_THE_WAY : us(each)]);
+  const first = pairs.map(([keyed, asUs]) => (isLetter(asUs) && !isLetter(keyed) ? IN_THE_WAY : keyed));
+  const second = pairs.map(([keyed, asUs]) => (isLetter(keyed) && !isLetter(asUs) ? IN_THE_WAY : asUs));
+  return [first.join(""), second.join("")];
+}
+
+/** Keys of the figures' row as figures: Caps Lock turns that row on some keyboards. */
+const figures = (keys) =>
+  keys.map((each) => (/^Digit\d$/.test(each.code) && !each.third ? { ...each, key: each.code[5], shift: false } : each));
+
+/**
+ * The texts that a run of keys can be: one, or two whole ones between which nobody can choose. `check` is the room's:
+ * where cards have none, nothing proves a spelling and only what was keyed counts.
+ */
+export function textsOf(keys, check) {
+  const { keyed, asUs } = spellings(keys);
+  if (check === "none") return [keyed.trim()];
+  const found = [...new Set([...readings(keys), ...readings(figures(keys))].map(whole))].filter(Boolean);
+  return found.length ? found : [keyed.trim() || asUs];
+}

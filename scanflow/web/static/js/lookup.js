@@ -1,0 +1,34 @@
+// A scan where no station is: it finds what was scanned, unless something was written that would be lost.
+
+const find = document.querySelector(".find input[name='q']");
+
+function written(field) {
+  if (field.type === "checkbox" || field.type === "radio") return field.checked !== field.defaultChecked;
+  if (field.options) return [...field.options].some((each) => each.defaultSelected) && !field.selectedOptions[0]?.defaultSelected;
+  return "defaultValue" in field && field.type !== "hidden" && field.value !== field.defaultValue;
+}
+
+/** Says what was scanned and lets it be looked up. `texts`: one, or those that one scan can be. */
+export function found(texts) {
+  document.querySelector(".scanned")?.remove();
+  const words = document.createElement("p");
+  words.className = "scanned";
+  words.setAttribute("role", "status");
+  document.body.append(words);
+  words.append("Scanned: ");
+  for (const text of [texts].flat()) {
+    const link = document.createElement("a");
+    link.href = `/search?q=${encodeURIComponent(text)}`;
+    link.textContent = text;
+    words.append(link, " ");
+  }
+}
+
+export function lookUp(text) {
+  const fields = [...document.querySelectorAll("main input, main select, main textarea")];
+  if (!find || fields.some(written)) return found(text);
+  find.value = text;
+  find.form.requestSubmit();
+}
+
+export const box = () => find;
