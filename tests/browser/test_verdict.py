@@ -94,7 +94,11 @@ def test_voice(live: Live, page: Page) -> None:
     expect(page.get_by_role("button", name="Voice is on")).to_be_visible()
     page.reload()
     type_fast(page, slot_code.card_text(due))
-    page.wait_for_function("felt.said.length > 1")
+    expect(page.locator("dialog.yes")).to_have_count(1)
+    for _ in range(100):
+        if len(felt(page)["said"]) > 1:
+            break
+        page.wait_for_timeout(50)
     assert ["In the tray.", "0 cards due back."] == felt(page)["said"]
 
 

@@ -40,6 +40,7 @@ ALWAYS = (
     "/ledger?about=D001",
     "/look",
     "/settings",
+    "/scanner",
     "/cards",
     "/room",
     "/plan",
