@@ -39,6 +39,20 @@ def create() -> Response:
     return answer(_scan(fields, digest(DEFAULTS | _unkeyed(fields)), fields["text"]))
 
 
+@call(blueprint, "POST", "/api/decode", roles=STAFF, form="Frame", answers={200: "Decoded"}, once=False)
+def decode() -> Response:
+    """Reads the codes of one frame of a live camera; it judges, moves and records nothing."""
+    _, image = checking.form("Frame", "image")
+    return answer({"texts": [one.text for one in _read(image).decoded]})
+
+
+def _read(image: bytes) -> Picture:
+    try:
+        return shop().readers.read(image)
+    except ImageError as error:
+        raise Invalid("/image", "bad_image", str(error)) from error
+
+
 def _unkeyed(fields: dict[str, Any]) -> dict[str, Any]:
     return {name: value for name, value in fields.items() if name != "key"}
 
@@ -50,11 +64,7 @@ def _of_image(fields: dict[str, Any], image: bytes) -> scans.Answer:
         before = scans.earlier(unit, fields["key"], body)
     if before is not None:
         return before
-    try:
-        picture = shop().readers.read(image)
-    except ImageError as error:
-        raise Invalid("/image", "bad_image", str(error)) from error
-    return _scan({"via": "camera"} | fields, body, picture)
+    return _scan({"via": "camera"} | fields, body, _read(image))
 
 
 def _scan(fields: dict[str, Any], body: str, seen: str | Picture) -> scans.Answer:

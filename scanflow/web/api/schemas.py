@@ -187,6 +187,10 @@ FORMS: dict[str, Schema] = {
         {**_SCAN, "image": {"type": "string", "format": "binary", "description": "A photograph of the card."}},
         ("station", "key", "image"),
     ),
+    "Frame": taken(
+        {"image": {"type": "string", "format": "binary", "description": "What a live camera sees: grey will do."}},
+        ("image",),
+    ),
     "OrderFile": taken(
         {
             "file": {"type": "string", "format": "binary", "description": "CSV (RFC 4180), with a header."},
@@ -344,6 +348,7 @@ ANSWERS: dict[str, Schema] = {
             "released": {**many(CODE), "description": "The slots whose cards are due back."},
         }
     ),
+    "Decoded": given({"texts": many(STRING, description="What was decoded whole, top down; none is matched.")}),
     "Entry": given(
         {
             "seq": {"type": "integer", "minimum": 1},

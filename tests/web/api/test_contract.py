@@ -55,6 +55,7 @@ POST /api/parcels/{parcel}/set-aside
 POST /api/parcels/{parcel}/reopen
 POST /api/scans
 POST /api/scans/{key}/undo
+POST /api/decode
 GET /api/ledger
 GET /api/sections/{section}
 """

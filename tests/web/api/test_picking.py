@@ -286,6 +286,24 @@ def test_only_decoded_readings_are_a_scan(
 
 
 @SQLITE_ONLY
+def test_a_frame_is_read_and_nothing_else(calls: Calls, shop: Shop) -> None:
+    """It answers with what was decoded whole, top down, records nothing, and refuses what is no picture."""
+    calls.section()
+    before = calls.get("/api/ledger")["entries"]
+
+    for frame, codes in ((photo("D001"), ["D001"]), (photo("D002", "D001"), ["D002", "D001"]), (photo(), [])):
+        assert {"texts": [card_text(code) for code in codes]} == calls.upload("/api/decode", image=frame)
+    assert "bad_image" == calls.upload("/api/decode", 422, image=b"no picture")["code"]
+    corners = ((0.0, 0.0), (9.0, 0.0), (9.0, 5.0), (0.0, 5.0))
+    shop.readers = Seen(  # type: ignore[assignment]
+        Reading(card_text("D002"), Symbology.CODE128, "match", corners, Certainty.MATCHED),
+        Reading(None, Symbology.CODE128, "locate", corners, Certainty.UNREAD),
+    )
+    assert {"texts": []} == calls.upload("/api/decode", image=photo("D002"))
+    assert before == calls.get("/api/ledger")["entries"]
+
+
+@SQLITE_ONLY
 def test_a_photograph_sent_again_is_replayed(calls: Calls) -> None:
     """The same key and picture get the same answer; another picture or other fields are `key_reused`."""
     calls.section()
