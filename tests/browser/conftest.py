@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import shutil
 import threading
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -36,13 +36,18 @@ def live(sqlite_template: Path, tmp_path: Path, readers: Readers) -> Iterator[Li
 
 
 @pytest.fixture(scope="session")
-def browser() -> Iterator[Browser]:
-    """Debian's Chromium; the tests fail where there is none."""
+def launch() -> Iterator[Callable[..., Browser]]:
+    """Starts Debian's Chromium with more arguments; the tests fail where there is none."""
     program = next((found for name in NAMES if (found := shutil.which(name))), None)
     with sync_playwright() as playwright:
-        browser = playwright.chromium.launch(executable_path=program, args=list(ARGUMENTS))
-        yield browser
-        browser.close()
+        yield lambda *more: playwright.chromium.launch(executable_path=program, args=[*ARGUMENTS, *more])
+
+
+@pytest.fixture(scope="session")
+def browser(launch: Callable[..., Browser]) -> Iterator[Browser]:
+    browser = launch()
+    yield browser
+    browser.close()
 
 
 @pytest.fixture

@@ -1,5 +1,6 @@
 // Put away: a scanned card goes into its field, then the title is asked for.
 
+import * as camera from "./camera.js";
 import { found } from "./lookup.js";
 import { listen } from "./wedge.js";
 
@@ -18,3 +19,4 @@ function scanned(text) {
 }
 
 listen(() => card, { scanned, entered: enter, unclear: found });
+camera.offer({ scanned });

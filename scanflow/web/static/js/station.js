@@ -1,6 +1,7 @@
 // A station: cards and slips come in by scanner, keyboard or photo; each gets a verdict.
 
 import { post } from "./api.js";
+import * as camera from "./camera.js";
 import { wait } from "./frame.js";
 import { refresh } from "./live.js";
 import { Queue } from "./queue.js";
@@ -121,5 +122,6 @@ const queue = new Queue(document.body.dataset.here, { answered, failed, waiting 
 listen(box, { scanned, entered, unclear, shut: sheet.stands, refused: sound.no });
 document.addEventListener("keydown", sound.ready, { once: true });
 document.addEventListener("pointerdown", sound.ready, { once: true });
+camera.offer({ scanned, shut: sheet.stands });
 voice.offer();
 focus();

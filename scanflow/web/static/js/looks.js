@@ -1,0 +1,40 @@
+// What a live camera's looks come to: two that agree are a scan, and a card is scanned once while it is in the picture.
+
+import { isWhole } from "./card_text.js";
+
+const AGREE = 1000; // ms from one look to the other that agrees with it
+const GONE = 1500; // ms without a look at a card: it has left the picture, and no blur of a moving hand is that long
+
+/** The texts of a look that are for the shop: its cards and slips, or where there is none of them whatever was read. */
+export function ours(texts) {
+  const whole = texts.filter(isWhole);
+  return [...new Set(whole.length ? whole : texts)];
+}
+
+/** Knows no camera and no clock: `at` is in ms. */
+export class Looks {
+  constructor() {
+    this.scanned = new Map(); // text → when it was seen last
+    this.first = null;
+  }
+
+  /** The text that is scanned by a look at one code, or null. `shut`: nothing may be scanned now. */
+  look(text, at, shut = false) {
+    this.present([text], at);
+    if (this.scanned.has(text)) return null;
+    const agrees = this.first?.text === text && at - this.first.at <= AGREE;
+    this.first = { text, at };
+    if (!agrees || shut) return null;
+    this.first = null;
+    this.scanned.set(text, at);
+    return text;
+  }
+
+  /** These are in the picture: what of them was scanned has not left it. */
+  present(texts, at) {
+    for (const [each, seen] of this.scanned) {
+      if (at - seen > GONE) this.scanned.delete(each);
+      else if (texts.includes(each)) this.scanned.set(each, at);
+    }
+  }
+}
