@@ -1,5 +1,6 @@
 """The only file writer: pages to PDF and SVG in vectors at their exact size, to PNG in whole pixels."""
 
+import io
 import math
 from collections.abc import Callable, Sequence
 from dataclasses import replace
@@ -9,13 +10,14 @@ from pathlib import Path
 from typing import IO, Any
 
 from reportlab.lib.units import mm
+from reportlab.lib.utils import ImageReader
 from reportlab.pdfgen.canvas import Canvas
 
 from labels import draw_svg
 from labels.card import Card
 from labels.draw_tags import Tags
 from labels.paper import INK, PATTERN_STROKE, PATTERNS, TILE
-from labels.shape import Bars, Pattern, Rect, Shape, Text
+from labels.shape import Bars, Pattern, Picture, Rect, Shape, Text
 from labels.sheet import Page
 
 PNG_DPI = 300
@@ -55,8 +57,6 @@ def svg(page: Page, *, title: str) -> bytes:
 
 def png(page: Page, *, title: str, dpi: float = PNG_DPI) -> bytes:
     """One page as PNG: a pixel is exactly 1/dpi inch, so what lies on whole pixels stays sharp."""
-    import io
-
     import pypdfium2
 
     pixel = 25.4 / dpi
@@ -112,6 +112,9 @@ def _draw(canvas: Any, shape: Shape, height: float) -> None:
             _bars(canvas, shape, height)
         case Pattern():
             _pattern(canvas, shape, height)
+        case Picture():
+            box = (shape.x * mm, (height - shape.y - shape.height) * mm, shape.width * mm, shape.height * mm)
+            canvas.drawImage(ImageReader(io.BytesIO(shape.jpeg)), *box, preserveAspectRatio=True)
         case Text():
             canvas.addLiteral(_colour(INK))
             canvas.setFont(shape.font, shape.size * mm)

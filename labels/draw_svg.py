@@ -1,12 +1,13 @@
 """A page as SVG 1.1: user units are mm, letters are outlines, so that nothing depends on the reader's fonts."""
 
 import math
+from base64 import b64encode
 from xml.sax.saxutils import escape, quoteattr
 
 from labels import typeface
 from labels.card import Card
 from labels.paper import INK, PATTERN_STROKE, PATTERNS, TILE
-from labels.shape import Bars, Pattern, Rect, Shape, Text
+from labels.shape import Bars, Pattern, Picture, Rect, Shape, Text
 from labels.sheet import Page
 
 
@@ -52,6 +53,9 @@ def _drawn(shape: Shape) -> str:
             return f'<path fill="#000000" d="{"".join(boxes)}"/>'
         case Pattern():
             return _pattern(shape)
+        case Picture():
+            box = f'x="{_n(shape.x)}" y="{_n(shape.y)}" width="{_n(shape.width)}" height="{_n(shape.height)}"'
+            return f'<image {box} href="data:image/jpeg;base64,{b64encode(shape.jpeg).decode()}"/>'
         case Text():
             return _text(shape)
 

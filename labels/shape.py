@@ -81,4 +81,15 @@ class Text:
     font: str
 
 
-Shape = Rect | Bars | Pattern | Text
+@dataclass(frozen=True, slots=True)
+class Picture:
+    """A JPEG, as large as fits into the area, in its middle."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+    jpeg: bytes
+
+
+Shape = Rect | Bars | Pattern | Text | Picture

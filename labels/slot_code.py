@@ -1,10 +1,11 @@
-"""The only grammar of slot codes, card texts, references and slips.
+"""The only grammar of slot codes, card texts, references, slips and stops.
 
 =============  ==========  ==================================================================
 slot code      `D014`      section of 1-2 letters, number of fixed width per section
 card text      `D0145`     slot code and check digit, ISO/IEC 7064 MOD 11,10; what the bars say
 reference      `D014-07T`  slot code, turn (2 digits or more) and ISO/IEC 7064 MOD 37,36 check
 slip           `ORD000123` `ORD`, number and MOD 11,10 check digit; three letters, so never a card
+stop           `STP000126` the same of a stop on a round's paper
 =============  ==========  ==================================================================
 
 Reading is forgiving about case, spaces and hyphens. A letter O or I where only a digit can stand is read as 0 or 1;
@@ -25,6 +26,7 @@ _WIDTHS = range(2, 7)  # of a number whose section nobody listed
 _TURN_DIGITS = 2
 _SLIP_DIGITS = 5
 _SLIP_LETTERS = "ORD"
+_STOP_LETTERS = "STP"
 _ALPHABET = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 _CODE = re.compile(r"([A-Z]{1,2})([0-9]{2,6})")
 _SPACES = dict.fromkeys(map(ord, " \t\r\n\u00a0\u2009\u202f"))
@@ -258,11 +260,7 @@ def slip_text(number: int) -> str:
     >>> slip_text(12), slip_text(123456)
     ('ORD000123', 'ORD01234566')
     """
-    if number < 1:
-        raise BadFormat(f"slips count from 1, not {number}")
-    width = max(_SLIP_DIGITS, len(str(number)) | 1)
-    text = f"{_SLIP_LETTERS}{number:0{width}}"
-    return text + calc_check_digit(text)
+    return _numbered(_SLIP_LETTERS, number)
 
 
 def parse_slip(text: str) -> int:
@@ -274,11 +272,46 @@ def parse_slip(text: str) -> int:
     Traceback (most recent call last):
     labels.slot_code.BadFormat: 'D0145' is no slip
     """
-    match = re.fullmatch(_SLIP_LETTERS + "([0-9OI]{5,})([0-9OI])", compact(text))
+    return _parse_numbered(_SLIP_LETTERS, text, "slip")
+
+
+def stop_text(number: int) -> str:
+    """What the bars of a stop on a round's paper say: the stop's own number, of the form of a slip.
+
+    It finds the stop and proves nothing, for it is no card text and says none.
+
+    >>> stop_text(12)
+    'STP000126'
+    """
+    return _numbered(_STOP_LETTERS, number)
+
+
+def parse_stop(text: str) -> int:
+    """The number of a stop that was scanned or typed from paper.
+
+    >>> parse_stop("STP000126")
+    12
+    >>> parse_stop("ORD000123")
+    Traceback (most recent call last):
+    labels.slot_code.BadFormat: 'ORD000123' is no stop
+    """
+    return _parse_numbered(_STOP_LETTERS, text, "stop")
+
+
+def _numbered(letters: str, number: int) -> str:
+    if number < 1:
+        raise BadFormat(f"slips and stops count from 1, not {number}")
+    width = max(_SLIP_DIGITS, len(str(number)) | 1)
+    text = f"{letters}{number:0{width}}"
+    return text + calc_check_digit(text)
+
+
+def _parse_numbered(letters: str, text: str, what: str) -> int:
+    match = re.fullmatch(letters + "([0-9OI]{5,})([0-9OI])", compact(text))
     number = int(match[1].translate(_LOOKALIKE)) if match else 0
-    if match is None or number < 1 or len(match[1]) != len(slip_text(number)) - len(_SLIP_LETTERS) - 1:
-        raise BadFormat(f"{text!r} is no slip")
-    if match[2].translate(_LOOKALIKE) != slip_text(number)[-1]:
+    if match is None or number < 1 or len(match[1]) != len(_numbered(letters, number)) - len(letters) - 1:
+        raise BadFormat(f"{text!r} is no {what}")
+    if match[2].translate(_LOOKALIKE) != _numbered(letters, number)[-1]:
         raise BadCheck(f"the check digit of {text!r} is wrong")
     return number
 
@@ -299,6 +332,15 @@ def is_slip_like(text: str) -> bool:
     (True, False)
     """
     return _has_form(lambda: parse_slip(text))
+
+
+def is_stop_like(text: str) -> bool:
+    """Whether the text has the form of a stop, be its check right or wrong.
+
+    >>> is_stop_like("STP000127"), is_stop_like("ORD000123")
+    (True, False)
+    """
+    return _has_form(lambda: parse_stop(text))
 
 
 def _has_form(parse: Callable[[], object]) -> bool:

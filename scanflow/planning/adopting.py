@@ -13,7 +13,7 @@ ADVICE = {
     "several_slots": "{texts} can mean {codes}. Print that card again.",
     "several_texts": "{codes} has more than one card: {texts}. Keep one of them.",
     "lookalike": "{texts} look alike, O for 0 or I for 1. Scan such a card, never type it, or print one again.",
-    "foreign_form": "{texts} has the form of a slip or a reference. No card may have it: print it again.",
+    "foreign_form": "{texts} has the form of a slip, a stop or a reference. No card may have it: print it again.",
 }
 MOST_NAMED = 12
 LOOKALIKE = str.maketrans("OI", "01")
@@ -57,8 +57,8 @@ def _in_section(key: str, section: str, width: int) -> Iterator[Meaning]:
 
 
 def is_foreign(text: str, digits: Mapping[str, int]) -> bool:
-    """Whether the text has the form of a slip or of a reference, which no card may have."""
-    if slot_code.is_slip_like(text):
+    """Whether the text has the form of a slip, a stop or a reference, which no card may have."""
+    if slot_code.is_slip_like(text) or slot_code.is_stop_like(text):
         return True
     try:
         return slot_code.parse_reference(text, digits).turn is not None

@@ -72,6 +72,7 @@ _LINES = (
         stays.c.turn,
         func.coalesce(items.c.title, lines.c.title).label("title"),
         items.c.notes,
+        items.c.photo,
         _STANDS_IN,
         slots.c.section,
         rounds.c.state.label("round_state"),
@@ -101,6 +102,7 @@ _SLOTS = (
         items.c.title,
         items.c.listing,
         items.c.notes,
+        items.c.photo,
         _SLOT_STATE.label("state"),
         _AWAY.label("away"),
     )
@@ -276,7 +278,10 @@ def search_orders(connection: Connection, words: str, limit: int) -> Rows:
 def stay(connection: Connection, stay_id: str) -> Row[Any] | None:
     """A stay with its item and where its slot is."""
     query = (
-        select(stays, items.c.title, items.c.listing, items.c.notes, slots.c.bin, slots.c.section, slots.c.card)
+        select(
+            *(stays, items.c.title, items.c.listing, items.c.notes, items.c.photo),
+            *(slots.c.bin, slots.c.section, slots.c.card),
+        )
         .join(items, items.c.id == stays.c.item)
         .join(slots, slots.c.code == stays.c.code)
     )
@@ -322,9 +327,18 @@ def round_(connection: Connection, round_id: str) -> Row[Any] | None:
 
 
 def round_stops(connection: Connection, round_id: str) -> Rows:
-    """The stops of a round in the order to walk, each with its line as it stands now; `here` is the stop's bin."""
-    query = _LINES.add_columns(stops.c.position, stops.c.bin.label("here")).join(stops, stops.c.line == lines.c.id)
+    """The stops of a round in the order to walk, each with its line as it stands now.
+
+    `here` is the stop's bin, `stop` its own number.
+    """
+    own = (stops.c.position, stops.c.bin.label("here"), stops.c.n.label("stop"))
+    query = _LINES.add_columns(*own).join(stops, stops.c.line == lines.c.id)
     return connection.execute(query.where(stops.c.round == round_id).order_by(stops.c.position)).all()
+
+
+def round_of_stop(connection: Connection, number: int) -> str | None:
+    """The round on which the stop of this number is."""
+    return connection.execute(select(stops.c.round).where(stops.c.n == number)).scalar()
 
 
 def open_parcels(connection: Connection) -> Rows:

@@ -94,14 +94,14 @@ def adopt(unit: Unit, text: str, code: str) -> Alias:
     """Let the card that bears `text` stand for a slot, in a room whose `check` is `none`.
 
     A text adopted before may be given to another slot while no item stands in its old one. Refused: `ambiguous` for
-    a text that means another slot already, or has the form of a slip or a reference; `taken`.
+    a text that means another slot already, or has the form of a slip, a stop or a reference; `taken`.
     """
     must(unit, Slot, code)
     alias = Alias(slot_code.compact(text), code)
     if not 1 <= len(alias.text) <= LONGEST or not alias.text.isprintable():
         raise Invalid("/text", "bad_text", f"A card's text has 1 to {LONGEST} characters.")
     if is_foreign(alias.text, widths(unit)):
-        raise Refused("ambiguous", f"{text} has the form of a slip or a reference. No card may have it.")
+        raise Refused("ambiguous", f"{text} has the form of a slip, a stop or a reference. No card may have it.")
     others = {meaning.code for meaning in _meanings(unit, alias.text, {})} - {code}
     if others:
         raise Refused("ambiguous", f"{text} means {', '.join(sorted(others))} already.")

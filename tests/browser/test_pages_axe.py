@@ -9,11 +9,13 @@ from axe_playwright_python.sync_playwright import Axe
 from calls import photo
 from furnished import Furnished, furnish
 from live_shop import Live, sign_in, type_fast
+from paperwork import jpeg
 from playwright.sync_api import Page
 
 from labels import slot_code
 from scanflow.domain.life import CardState, Hold
 from scanflow.domain.things import Line, Slot
+from scanflow.workflow import photos
 
 RULES = {"runOnly": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]}
 SIZES = {"phone": (360, 740), "desktop": (1440, 900)}
@@ -47,6 +49,8 @@ def addresses(live: Live, room: Furnished) -> Iterator[str]:
     )
     yield from ("/cards", "/cards?rows=99", "/cards/check?module=0.6")
     yield from ("/room", "/room/anew?heavy=W", "/room?section=D&kg=2&rated=1", "/sections/D?intake=9&stay=9")
+    walk = room.round.id if room.round else ""
+    yield from (f"/rounds/{walk}/paper", f"/rounds/{walk}/paper?stop=7")
     yield "/sections/D/near?intake=9&quick=30&quick_stay=9&slow_stay=90"
     yield from ("/devices", "/trust")
     plan = "/plan?section=Bells&code=b&slots_per_bin=9&things=5x4x3in&intake=9&stay=9&count=9&colour=pink&step="
@@ -73,6 +77,9 @@ SMALL = """() => [...document.querySelectorAll("a, button, summary, select, inpu
 def test_pages(live: Live, page: Page, scheme: str, size: str) -> None:
     """Axe finds nothing on any page, everything that is folded away unfolded."""
     room = furnish(live.shop, 25)
+    picture = live.shop.photo(jpeg())
+    for stay in room.stays[::2]:
+        live.shop.act("owner", lambda unit, name=stay.id: photos.keep(unit, name, picture))
     width, height = SIZES[size]
     page.set_viewport_size({"width": width, "height": height})
     page.emulate_media(color_scheme=scheme)  # type: ignore[arg-type]

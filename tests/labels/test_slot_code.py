@@ -280,6 +280,27 @@ def test_refused_slips(text, error):
     assert error is caught.type
 
 
+@given(st.integers(1, 10**9))
+def test_stop_round_trip(number):
+    """A stop reads back as its number, and is never a card, a slip or what a listing names."""
+    text = slot_code.stop_text(number)
+    assert number == slot_code.parse_stop(text) == slot_code.parse_stop(text.lower())
+    assert mod_11_10.is_valid(as_digits(text[:-1]) + text[-1])
+    forms = [form(text) for form in (slot_code.is_stop_like, slot_code.is_slip_like, slot_code.is_card_like)]
+    assert [True, False, False] == forms
+    assert not slot_code.is_card_like(text, {"S": 6, "ST": 6, "P": 6})
+    with pytest.raises(BadFormat):
+        slot_code.parse_reference(text)
+
+
+@pytest.mark.parametrize(("text", "error"), [("STP000127", BadCheck), ("STP0000126", BadFormat), ("D0145", BadFormat)])
+def test_refused_stops(text, error):
+    """Stops with a wrong check or another padding, and cards, are refused."""
+    with pytest.raises(CodeError) as caught:
+        slot_code.parse_stop(text)
+    assert error is caught.type
+
+
 def test_second_letter_o_or_i():
     """A text that splits two ways goes to the listed section, else to the section as written if that is valid."""
     assert slot_code.parse_card("DO145", {"D": 3}) == "D014"
@@ -303,6 +324,7 @@ def test_second_letter_o_or_i():
         lambda: slot_code.section_of("014"),
         lambda: slot_code.reference("D014", 0),
         lambda: slot_code.slip_text(0),
+        lambda: slot_code.stop_text(0),
     ],
 )
 def test_nothing_malformed_is_made(call):

@@ -12,11 +12,20 @@ from scanflow.web.visitors import shop
 
 @dataclass(frozen=True, slots=True)
 class LastScan:
-    """`words` is a sentence; `undo` says that the scan's change still stands as the latest of its line."""
+    """`words` is a sentence; `undo` says that the scan's change still stands as the latest of its line.
+
+    `photo` is the address of the thing's picture; `line` is the line that stands still if it is not this thing, None
+    where none would; `round` is where it was scanned, if on a round.
+    """
 
     key: str
     words: str
     undo: bool
+    code: str
+    title: str
+    photo: str | None
+    line: str | None
+    round: str
 
 
 def last_scan(station: Station, spot: str) -> LastScan | None:
@@ -27,9 +36,17 @@ def last_scan(station: Station, spot: str) -> LastScan | None:
             return None
         answer = json.loads(scan.answer)
         undo = scan.accepted and scan.changed and _latest(unit, scan.line, scan.key)
+        line = _doubtable(unit, scan.line) if scan.accepted and station in (Station.BIN, Station.TABLE) else None
     begin = f"{scan.code}: " if scan.code and scan.code not in answer["advice"] else ""
     said = "Refused. " if not scan.accepted else ""
-    return LastScan(scan.key, f"{said}{begin}{answer['advice']}", undo)
+    walk = spot if station is Station.BIN else ""
+    words = f"{said}{begin}{answer['advice']}"
+    return LastScan(scan.key, words, undo, scan.code or "", answer["title"] or "", answer["photo"], line, walk)
+
+
+def _doubtable(unit: SqlUnit, line_id: str | None) -> str | None:
+    line = unit.get(Line, line_id) if line_id else None
+    return line.id if line is not None and line.live and line.hold is None else None
 
 
 def _latest(unit: SqlUnit, line_id: str | None, key: str) -> bool:

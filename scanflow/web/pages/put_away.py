@@ -9,9 +9,11 @@ from labels import slot_code
 from scanflow.domain.things import Stay
 from scanflow.storage import page_views
 from scanflow.storage.unit import SqlUnit
+from scanflow.web.pages import photo_form
 from scanflow.web.pages.shown import act, look, page
 from scanflow.web.problem import Problem
-from scanflow.workflow import stock
+from scanflow.workflow import photos, stock
+from scanflow.workflow.ports import Invalid
 
 blueprint = Blueprint("put_away", __name__)
 FIELDS = ("text", "section", "code", "title", "listing", "notes")
@@ -36,10 +38,16 @@ def store() -> ResponseReturnValue:
         return _form("Scan the card in your hand, or choose a section.", 422)
     if not given["title"]:
         return _form("Say what it is: a title is needed.", 422)
+    try:
+        photo = photo_form.sent()
+    except Invalid as error:
+        return _form(error.detail, 422)
     made: list[Stay] = []
 
     def work(unit: SqlUnit) -> None:
         made.append(stock.put_away(unit, given["title"], given["listing"], given["notes"], **where))
+        if photo is not None:
+            photos.keep(unit, made[0].id, photo)
 
     said, status = act(work)
     if said:

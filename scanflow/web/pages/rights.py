@@ -22,7 +22,9 @@ HELPERS = frozenset(
         *("table_page.show", "table_page.open_parcel", "table_page.close", "table_page.set_aside"),
         *("tray_page.show", "shelf_page.show", "scanner_page.show", "look_page.show", "look_page.look_at"),
         *("slot_page.index", "slot_page.show", "slot_page.lose_card"),
-        *("slot_page.story", "slot_page.edit", "slot_page.move"),
+        *("slot_page.story", "slot_page.edit", "slot_page.move", "slot_page.photo"),
+        *("paper_page.order_slip", "paper_page.order_slips", "paper_page.round_slips", "paper_page.sheet"),
+        *("paper_page.entry", "paper_page.enter"),
         *("plan_page.show", "plan_page.made", "section_page.show", "room_page.show"),
     }
 )

@@ -51,7 +51,7 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     if walk is None:
         raise Problem(404, "not_found", "There is no such round.")
     stops = look(page_views.round_stops, id)
-    waiting = [stop for stop in stops if _waits(stop, id)]
+    waiting = [stop for stop in stops if waits(stop, id)]
     wanted = request.args.get("stop", 0, type=int)
     stop = next((each for each in waiting if each.position >= wanted), waiting[0] if waiting else None)
     shown = {"round": walk, "stops": stops, "stop": stop, "waiting": waiting, "done": len(stops) - len(waiting)}
@@ -59,7 +59,7 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     return page("round.html", **shown, here=here, last=last_scan(Station.BIN, id), said=said), status
 
 
-def _waits(stop: object, round_id: str) -> bool:
+def waits(stop: object, round_id: str) -> bool:
     """A stop that still wants walking to: its line waits, on this round, and nothing holds it."""
     return stop.state == "waiting" and stop.round == round_id and stop.hold is None  # type: ignore[attr-defined]
 

@@ -30,6 +30,8 @@ def show() -> ResponseReturnValue:
 
 def _exact(unit: SqlUnit, words: str) -> str | None:
     """The page of the one thing that these words name, if they name one."""
+    if slot_code.is_stop_like(words):
+        return _stop_on_paper(unit, words)
     if slot_code.is_slip_like(words):
         return _order_of_slip(unit, words)
     numbered = unit.find(Order, number=words)
@@ -44,6 +46,15 @@ def _exact(unit: SqlUnit, words: str) -> str | None:
     if stay is not None:
         return url_for("slot_page.story", id=stay)
     return url_for("slot_page.show", code=named.code) if unit.facts(named.code) is not None else None
+
+
+def _stop_on_paper(unit: SqlUnit, words: str) -> str | None:
+    try:
+        number = slot_code.parse_stop(words)
+    except slot_code.BadCheck:
+        return None
+    walk = page_views.round_of_stop(unit.connection, number)
+    return url_for("paper_page.entry", id=walk, stop=number) if walk else None
 
 
 def _order_of_slip(unit: SqlUnit, words: str) -> str | None:

@@ -17,6 +17,7 @@ from scanflow.storage.unit import SqlUnit
 from scanflow.web import problem
 from scanflow.web.pages.rights import may
 from scanflow.web.visitors import shop, visitor
+from scanflow.workflow import photos
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
 T = TypeVar("T")
@@ -107,4 +108,5 @@ def register(app: Flask) -> None:
     app.add_template_global(lambda: (known.csrf or "") if (known := g.get("visitor")) else "", "csrf")
     app.add_template_global(lambda: g.get("visitor"), "visitor")
     app.add_template_global(may)
+    app.add_template_global(photos.address_of, "photo_of")
     app.add_template_filter(lambda links: [link for link in links if may(link[0])], "allowed")

@@ -10,13 +10,15 @@ from flask.typing import ResponseReturnValue
 
 from labels import slot_code
 from scanflow.domain.derive import SlotState
+from scanflow.domain.life import LIVE
 from scanflow.storage import ledger_views, page_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import problem
+from scanflow.web.pages import photo_form
 from scanflow.web.pages.shown import act, look, offset, page
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import shop, visitor
-from scanflow.workflow import cards, stock
+from scanflow.workflow import cards, photos, stock
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
 blueprint = Blueprint("slot_page", __name__)
@@ -44,7 +46,9 @@ def _show(code: str, said: str, status: int) -> ResponseReturnValue:
         raise Problem(404, "not_found", f"There is no slot {code}.")
     stays = look(page_views.stays_where, code=code)
     entries = look(ledger_views.newest, about=[code], limit=20)
-    return page("slot.html", slot=slot, stays=stays, entries=entries, said=said), status
+    lines = look(page_views.lines_of_stays, [slot.stay]) if slot.stay else ()
+    wanted = next((line for line in lines if line.state in LIVE and line.hold is None), None)
+    return page("slot.html", slot=slot, stays=stays, wanted=wanted, entries=entries, said=said), status
 
 
 @blueprint.post("/slots/<code>/lost")
@@ -101,6 +105,22 @@ def edit(id: str) -> ResponseReturnValue:
     if not given["title"]:
         return _story(id, "Say what it is: a title is needed.", 422)
     return _done(id, lambda unit: stock.change_item(unit, id, **given))
+
+
+@blueprint.post("/stays/<id>/photo")
+def photo(id: str) -> ResponseReturnValue:
+    """A picture of the thing; back to the page that it was sent from."""
+    try:
+        picture = photo_form.sent()
+    except Invalid as error:
+        return _story(id, error.detail, 422)
+    if picture is None:
+        return _story(id, "Choose a picture.", 422)
+    said, status = act(lambda unit: photos.keep(unit, id, picture))
+    if said:
+        return _story(id, said, status)
+    stored = request.form.get("back") == "stored"
+    return redirect(url_for("put_away.stored" if stored else "slot_page.story", id=id), 303)
 
 
 @blueprint.post("/stays/<id>/withdraw")

@@ -49,6 +49,13 @@ export function plate(code) {
   return box;
 }
 
+function picture(answer) {
+  const image = make("img", "shot");
+  image.src = `${answer.photo}&size=small`;
+  image.alt = `Picture of ${answer.title}`;
+  return image;
+}
+
 function word(answer, station, takeOut) {
   if (!answer.changed) return "Done before";
   if (answer.released.length) return "Released";
@@ -95,6 +102,7 @@ export function show(answer, station, takeOut, then) {
     sheet.append(band, title, ...things);
   }
   if (answer.title) sheet.append(make("p", "thing", answer.title));
+  if (answer.photo) sheet.append(picture(answer));
   sheet.append(advice, heard);
   const gone = () => {
     if (open === sheet) close();

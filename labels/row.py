@@ -1,0 +1,165 @@
+"""What slips and rounds on paper are made of: rows with a thing's edge, picture, plate and words. Lengths in mm."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from typing import TypeVar
+
+from labels import code128, slot_code, typeface
+from labels.card import Card
+from labels.paper import INK, WHITE, Paper
+from labels.shape import Area, Bars, Pattern, Picture, Rect, Shape, Text
+from labels.sheet import Page
+
+MARGIN = 8.0  # what a printer may leave blank, each side
+MODULE = 0.375  # of bars read at arm's length; three whole dots of a printer of 8 dots a mm
+BAR_HEIGHT = 9.0
+SMALL = 2.3  # cap height of what is read with the sheet in the hand
+STRIP = 4.0
+_GREY = "#b0b0b0"
+_T = TypeVar("_T")
+
+Size = tuple[float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class Thing:
+    """What stands in a slot. `paper` is its section's, `picture` a JPEG; both may be missing, and so may the code."""
+
+    code: str
+    title: str
+    bin: str
+    paper: Paper | None = None
+    picture: bytes = b""
+
+
+def text(words: str, x: float, baseline: float, cap: float, room: float, font: str = typeface.REGULAR) -> Text:
+    """A line of type of this cap height, smaller where it would be longer than `room`."""
+    return Text(x, baseline, typeface.fit(words, cap, room, font), words, font)
+
+
+def lines(words: str, cap: float, room: float, most: int, font: str = typeface.REGULAR) -> list[str]:
+    """Words broken into at most `most` lines of `room` mm; what does not fit ends in an ellipsis."""
+    size = cap / typeface.CAP_HEIGHT
+
+    def fits(line: str) -> bool:
+        return typeface.width(line, size, font) <= room
+
+    made = [""]
+    for word in words.split():
+        longer = f"{made[-1]} {word}".strip()
+        if fits(longer):
+            made[-1] = longer
+        elif made[-1]:
+            made.append(word)
+        else:
+            made[-1] = word
+    if len(made) > most:
+        made = [*made[: most - 1], made[most - 1] + "…"]
+    return [_shortened(line, fits) for line in made]
+
+
+def _shortened(line: str, fits: Callable[[str], bool]) -> str:
+    """The line, or as many of its letters as fit before an ellipsis."""
+    kept = line
+    while kept and not fits(line):
+        kept = kept[:-1]
+        line = kept.rstrip("… ") + "…"
+    return line
+
+
+def paragraph(words: str, area: Area, cap: float, most: int, font: str = typeface.REGULAR) -> list[Shape]:
+    """Lines from the top of an area, 1.9 cap heights apart."""
+    return [
+        text(line, area.x, area.y + cap + 1.9 * cap * place, cap, area.width, font)
+        for place, line in enumerate(lines(words, cap, area.width, most, font))
+    ]
+
+
+def plate(letters: str, figures: str, area: Area) -> list[Shape]:
+    """A white plate: letters at half height, figures at full height, in the middle."""
+    per_size = (typeface.width(letters, 0.5, typeface.BOLD), typeface.width(figures, 1, typeface.BOLD))
+    size = min(0.62 * area.height / typeface.CAP_HEIGHT, (area.width - 2.4) / max(sum(per_size), 1e-6))
+    baseline = area.y + (area.height + size * typeface.CAP_HEIGHT) / 2
+    start = area.x + (area.width - size * sum(per_size)) / 2
+    return [
+        Rect(area.x, area.y, area.width, area.height, WHITE, 0.5, 1.5),
+        Text(start, baseline, size / 2, letters, typeface.BOLD),
+        Text(start + size * per_size[0], baseline, size, figures, typeface.BOLD),
+    ]
+
+
+def code_plate(code: str, area: Area) -> list[Shape]:
+    """The plate of a slot; a text that is no slot code stands in it whole."""
+    try:
+        letters = slot_code.section_of(code)
+    except slot_code.CodeError:
+        return plate("", code or "?", area)
+    return plate(letters, code[len(letters) :], area)
+
+
+def edge(paper: Paper | None, area: Area) -> list[Shape]:
+    """The section's paper with its pattern."""
+    if paper is None:
+        return []
+    return [
+        Rect(area.x, area.y, area.width, area.height, paper.hex),
+        Pattern(area.x, area.y, area.width, area.height, paper.pattern),
+        Rect(area.right - 0.25, area.y, 0.25, area.height, INK),
+    ]
+
+
+def picture(thing: Thing, area: Area) -> list[Shape]:
+    """The thing's picture; the section's pattern where there is none."""
+    if thing.picture:
+        return [Picture(area.x, area.y, area.width, area.height, thing.picture)]
+    return edge(thing.paper, area)
+
+
+def square(x: float, y: float, side: float) -> Rect:
+    """A box for a tick or a figure."""
+    return Rect(x, y, side, side, WHITE, 0.5, 0.8)
+
+
+def bars(words: str, x: float, y: float, height: float = BAR_HEIGHT) -> tuple[list[Shape], Bars]:
+    """Code 128 with its text beneath; `x` is the left end of its quiet zone."""
+    drawn = Bars(x + code128.QUIET * MODULE, y, height, MODULE, code128.widths(words))
+    return [drawn, text(words, drawn.x, y + height + 1 + SMALL, SMALL, drawn.width, typeface.BOLD)], drawn
+
+
+def bars_width(words: str) -> float:
+    """Its length with both quiet zones."""
+    return (code128.modules(words) + 2 * code128.QUIET) * MODULE
+
+
+def rule(y: float, page: Size) -> Rect:
+    """A thin line under a row."""
+    return Rect(MARGIN, y, page[0] - 2 * MARGIN, 0.15, _GREY)
+
+
+def row(alt: str, area: Area, shapes: Sequence[Shape], bars_: Bars | None = None) -> Card:
+    """A drawn row that says `alt`."""
+    return Card(alt, area, tuple(shapes), SMALL, bars_)
+
+
+def paged(
+    things: Sequence[_T],
+    page: Size,
+    height: float,
+    head: Callable[[str], tuple[Card, float]],
+    drawn: Callable[[_T, Area], Card],
+) -> list[Page]:
+    """Pages with a head and rows of this height; `head` is given "page 1 of 2", empty for a single page.
+
+    It gives itself and where the rows begin. `drawn` draws one thing into its row.
+    """
+    top = head("")[1]
+    fit = max(1, int((page[1] - MARGIN - top) / height))
+    count = max(1, -(-len(things) // fit))
+    pages = []
+    for number in range(count):
+        first, _ = head(f"page {number + 1} of {count}" if count > 1 else "")
+        areas = [Area(MARGIN, top + height * place, page[0] - 2 * MARGIN, height) for place in range(fit)]
+        rows = [drawn(*pair) for pair in zip(things[number * fit : (number + 1) * fit], areas, strict=False)]
+        marks = tuple(rule(each.area.bottom, page) for each in rows)
+        pages.append(Page(*page, (first, *rows), (rule(top, page), *marks)))
+    return pages

@@ -1,0 +1,67 @@
+"""The slip of an order: what belongs in its parcel, and the bars that open it at the table. Lengths in mm."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from labels import row, slot_code, typeface
+from labels.card import Card
+from labels.paper import SHEETS
+from labels.row import MARGIN, SMALL, STRIP, Thing
+from labels.shape import Area
+from labels.sheet import Page
+
+_ROW = 21.0
+_WIDE = 150.0  # a page so wide has the bars beside the number
+
+
+@dataclass(frozen=True, slots=True)
+class Slip:
+    """An order's number as the shop's channel gave it, the number of its slip, what is said below, and its things."""
+
+    order: str
+    number: int
+    under: str
+    things: Sequence[Thing]
+
+
+def slips(orders: Sequence[Slip], paper: str) -> list[Page]:
+    """A page for each order, or several, in their order; `paper` is a key of `labels.paper.SHEETS`."""
+    return [page for slip in orders for page in _pages(slip, SHEETS[paper])]
+
+
+def _pages(slip: Slip, page: row.Size) -> list[Page]:
+    return row.paged(slip.things, page, _ROW, lambda told: _head(slip, page, told), _thing)
+
+
+def _head(slip: Slip, page: row.Size, told: str) -> tuple[Card, float]:
+    words = slot_code.slip_text(slip.number)
+    wide = page[0] >= _WIDE
+    inside = page[0] - 2 * MARGIN
+    bars_width = row.bars_width(words)
+    number = Area(MARGIN, MARGIN, inside - bars_width - 4 if wide else inside, 17)
+    top = MARGIN if wide else number.bottom + 9
+    shapes, bars = row.bars(words, MARGIN + inside - bars_width if wide else MARGIN, top, 14)
+    under = f"{slip.under}, {told}".strip(", ")
+    shapes += row.plate("", slip.order, number)
+    shapes.append(row.text(under, MARGIN, number.bottom + 2.5 + SMALL, SMALL + 0.4, number.width))
+    bottom = max(number.bottom + 8, bars.y + bars.height + 6)
+    alt = f"Slip of order {slip.order}, {under}; its bars say {words}."
+    return row.row(alt, Area(MARGIN, MARGIN, inside, bottom - MARGIN), shapes, bars), bottom
+
+
+def _thing(thing: Thing, area: Area) -> Card:
+    """Edge, picture, plate, title and bin, and a box to tick."""
+    side = area.height - 3
+    picture = Area(area.x + STRIP + 1.5, area.y + 1.5, side, side)
+    plate = Area(picture.right + 2, area.y + 4.5, 21, 12)
+    words = Area(plate.right + 2, area.y + 3.5, area.right - plate.right - 12, area.height)
+    box = row.square(area.right - 7.5, area.y + (area.height - 7) / 2, 7)
+    shapes = [
+        *row.edge(thing.paper, Area(area.x, area.y, STRIP, area.height)),
+        *row.picture(thing, picture),
+        *row.code_plate(thing.code, plate),
+        *row.paragraph(thing.title, words, SMALL, 3, typeface.BOLD),
+        row.text(f"bin {thing.bin}" if thing.bin else "no bin", words.x, area.bottom - 3, SMALL, words.width),
+        box,
+    ]
+    return row.row(f"{thing.code}: {thing.title}, bin {thing.bin}.", area, shapes)

@@ -1,0 +1,105 @@
+"""A thing's picture from the camera's file to the verdict; a round on paper entered by its bars."""
+
+from __future__ import annotations
+
+import re
+
+from furnished import furnish
+from live_shop import Live, sign_in, type_fast
+from paperwork import jpeg
+from playwright.sync_api import Page, expect
+
+from labels import slot_code
+from scanflow.domain.life import Hold, LineState
+from scanflow.domain.things import Line
+from scanflow.storage import page_views
+from scanflow.workflow import photos
+
+LOADED = "(image) => image.complete && image.naturalWidth > 0"
+
+
+def test_a_picture_is_taken_and_shown(live: Live, page: Page) -> None:
+    """Put away with a picture, by keyboard and file; it is there at once, and whole when it is pressed."""
+    furnish(live.shop, 4)
+    sign_in(page, live)
+    page.goto("/put-away")
+    type_fast(page, slot_code.card_text("D009"))
+    expect(page.locator("#title")).to_be_focused()
+    page.set_input_files("#photo", [{"name": "phone.jpg", "mimeType": "image/jpeg", "buffer": jpeg()}])
+    page.keyboard.type("Rear derailleur, rare")
+    page.keyboard.press("Enter")
+    picture = page.get_by_role("img", name="Picture of Rear derailleur, rare")
+    picture.wait_for()
+    assert picture.evaluate(LOADED)
+    picture.click()
+    page.wait_for_url("**/photo?hash=*")
+
+
+def test_the_verdict_shows_the_thing_and_one_press_holds_it(live: Live, page: Page) -> None:
+    """At the bin its picture stands before the scan, in the verdict, and beside the press that says: not this."""
+    room = furnish(live.shop, 25)
+    assert room.round is not None
+    with live.shop.looking() as unit:
+        stops = page_views.round_stops(unit.connection, room.round.id)
+    stop = next(each for each in stops if each.state == "waiting" and each.hold is None)
+    picture = live.shop.photo(jpeg())
+    live.shop.act("owner", lambda unit: photos.keep(unit, stop.stay, picture))
+    sign_in(page, live)
+    page.goto(f"/rounds/{room.round.id}")
+    assert page.locator(".face .shot img").evaluate(LOADED)
+    type_fast(page, slot_code.card_text(stop.code))
+    shown = page.locator("dialog.yes img")
+    shown.wait_for()
+    assert f"Picture of {stop.title}" == shown.get_attribute("alt")
+    page.wait_for_selector("dialog", state="detached")
+    assert page.locator(".last img").evaluate(LOADED)
+    page.get_by_role("button", name=f"{stop.code} is the wrong thing").click()
+    page.wait_for_url(f"**/rounds/{room.round.id}")
+    with live.shop.looking() as unit:
+        line = unit.get(Line, stop.id)
+    assert line is not None and (Hold.SUSPECT, LineState.PICKED) == (line.hold, line.state)
+
+
+def test_a_round_is_entered_by_the_bars_of_its_sheet(live: Live, page: Page) -> None:
+    """From any page: scan a stop's bars, type the digit, Enter; then the next; what is wrong is told and stays."""
+    room = furnish(live.shop, 25)
+    assert room.round is not None
+    with live.shop.looking() as unit:
+        stops = page_views.round_stops(unit.connection, room.round.id)
+    first, second, *_ = (each for each in stops if each.state == "waiting" and each.hold is None)
+    sign_in(page, live)
+    for stop, wrong, told in ((first, 0, "Picked"), (second, 1, "Not taken")):
+        type_fast(page, slot_code.stop_text(stop.stop))
+        field = page.get_by_label(f"Last digit of card {stop.code}")
+        expect(field).to_be_focused()
+        page.wait_for_timeout(200)
+        page.keyboard.type(str((int(slot_code.calc_check_digit(stop.code)) + wrong) % 10))
+        page.keyboard.press("Enter")
+        expect(page.locator(".told .title")).to_have_text(told)
+    with live.shop.looking() as unit:
+        states = [unit.get(Line, each.id).state for each in (first, second)]  # type: ignore[union-attr]
+    assert [LineState.PICKED, LineState.WAITING] == states
+
+
+def test_slips_are_printed_from_the_pages(live: Live, page: Page) -> None:
+    """Order, list of orders and round each have a button; the paper chosen last is offered first."""
+    room = furnish(live.shop, 25)
+    assert room.round is not None
+    sign_in(page, live)
+    places = {
+        f"/orders/{room.orders[0].id}": "Print the slip",
+        "/orders?state=waiting": "Print the slips of orders waiting",
+        f"/rounds/{room.round.id}": "Print all slips",
+    }
+    for address, label in places.items():
+        page.goto(address)
+        page.evaluate("document.querySelectorAll('main details').forEach((each) => { each.open = true })")
+        form = page.locator("form.printing", has=page.get_by_role("button", name=label))
+        form.locator("select").select_option("4x6")
+        action, query = form.evaluate("(form) => [form.action, new URLSearchParams(new FormData(form)).toString()]")
+        answer = page.request.get(f"{action}?{query}")
+        assert (200, "application/pdf") == (answer.status, answer.headers["content-type"])
+        page.reload()
+        assert re.search(
+            "4 × 6", page.locator("form.printing select").first.evaluate("(s) => s.selectedOptions[0].text")
+        )
