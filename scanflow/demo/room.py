@@ -7,12 +7,13 @@ from datetime import UTC, datetime, time, timedelta
 from functools import partial
 from pathlib import Path
 
-from scanflow.demo import goods
+from scanflow.demo import drawings, goods
 from scanflow.demo.goods import CARDS, KINDS, STORED
+from scanflow.domain.things import Photo
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
-from scanflow.workflow import stock
+from scanflow.workflow import photos, stock
 from scanflow.workflow.ports import Unit
 
 WHO = "workshop"
@@ -26,9 +27,7 @@ def make(data: Path, now: datetime) -> int:
     try:
         shop.act(WHO, _add_sections)
         for clock[0], code in stored:
-            shop.act(
-                WHO, partial(stock.put_away, title=goods.title_of(code), listing=goods.listing_of(code), code=code)
-            )
+            shop.act(WHO, partial(_store, code=code, photo=shop.photo(drawings.drawing(code))))
     finally:
         shop.close()
     return len(stored)
@@ -38,6 +37,11 @@ def _add_sections(unit: Unit) -> None:
     for kind in KINDS:
         stock.add_section(unit, kind.code, kind.name, kind.per_bin, kind.colour)
         stock.add_slots(unit, kind.code, CARDS)
+
+
+def _store(unit: Unit, code: str, photo: Photo) -> None:
+    stay = stock.put_away(unit, goods.title_of(code), goods.listing_of(code), code=code)
+    photos.keep(unit, stay.id, photo)
 
 
 def _stored(now: datetime) -> Iterator[tuple[datetime, str]]:
