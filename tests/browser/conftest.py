@@ -56,8 +56,9 @@ def page(browser: Browser, live: Live) -> Iterator[Page]:
     context = browser.new_context(viewport={"width": 390, "height": 780}, base_url=live.address)
     page = context.new_page()
     errors: list[str] = []
+    ours = (live.address, f"blob:{live.address}", "data:")
     page.on("pageerror", lambda error: errors.append(str(error)))
-    page.on("request", lambda call: None if call.url.startswith((live.address, "data:")) else errors.append(call.url))
+    page.on("request", lambda call: None if call.url.startswith(ours) else errors.append(call.url))
     yield page
     context.close()
     assert [] == errors

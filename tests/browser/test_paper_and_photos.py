@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 
 from furnished import furnish
 from live_shop import Live, sign_in, type_fast
 from paperwork import jpeg
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Browser, Page, expect
 
 from labels import slot_code
 from scanflow.domain.life import Hold, LineState
@@ -33,6 +34,25 @@ def test_a_picture_is_taken_and_shown(live: Live, page: Page) -> None:
     assert picture.evaluate(LOADED)
     picture.click()
     page.wait_for_url("**/photo?hash=*")
+
+
+def test_a_picture_is_taken_with_a_webcam(live: Live, launch: Callable[..., Browser]) -> None:
+    """At a computer the page's own camera takes it, by keyboard alone; it is shown before it is sent."""
+    room = furnish(live.shop, 4)
+    own = launch("--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream")
+    page = own.new_page(base_url=live.address)
+    sign_in(page, live)
+    page.goto(f"/put-away/{room.stays[0].id}")
+    page.get_by_text("Take its picture").press("Enter")
+    page.get_by_role("button", name="Take it with the webcam").press("Enter")
+    page.get_by_role("button", name="Take the picture").press("Enter")
+    page.get_by_role("img", name="The picture as it is now").wait_for()
+    assert 0 == page.locator("video").count()
+    page.get_by_role("button", name="Keep this picture").press("Enter")
+    kept = page.get_by_role("img", name="Picture of Rear derailleur 1")
+    kept.wait_for()
+    assert kept.evaluate(LOADED)
+    own.close()
 
 
 def test_the_verdict_shows_the_thing_and_one_press_holds_it(live: Live, page: Page) -> None:
