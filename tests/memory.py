@@ -17,6 +17,7 @@ from scanflow.domain.things import (
     Alias,
     Bin,
     Item,
+    Label,
     Line,
     Order,
     Parcel,
@@ -33,7 +34,7 @@ from scanflow.domain.things import (
 from scanflow.workflow.ports import Facts, Settings
 
 T = TypeVar("T")
-KINDS = (Section, Rack, Bin, Slot, Alias, Photo, Item, Stay, Order, Line, Round, Stop, Parcel, Scan)
+KINDS = (Section, Rack, Bin, Slot, Alias, Photo, Item, Stay, Order, Line, Round, Stop, Parcel, Label, Scan)
 FIRST = {kind: fields(kind)[0].name for kind in KINDS}
 NOON = datetime(2026, 3, 2, 12, 0, tzinfo=UTC)
 

@@ -242,6 +242,17 @@ class Parcel:
 
 
 @dataclass(frozen=True, slots=True)
+class Label:
+    """A shipping label that is bound to a parcel: the SHA-256 (hex) of what its bars say, for it may lead to a buyer,
+    and its last characters, for a person to tell it by.
+    """
+
+    hash: str
+    parcel: str
+    ends: str
+
+
+@dataclass(frozen=True, slots=True)
 class Scan:
     """One reading at a station as it was answered. `spot` is the round, table or bin it happened at."""
 

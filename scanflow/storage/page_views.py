@@ -10,7 +10,20 @@ from sqlalchemy import Connection, Row, and_, case, exists, func, literal_column
 from scanflow.domain.derive import OrderState, SlotState
 from scanflow.domain.life import LIVE, CardState, LineState, ParcelState, RoundState, StayState
 from scanflow.domain.things import Station
-from scanflow.storage.tables import bins, items, lines, orders, parcels, racks, rounds, sections, slots, stays, stops
+from scanflow.storage.tables import (
+    bins,
+    items,
+    labels,
+    lines,
+    orders,
+    parcels,
+    racks,
+    rounds,
+    sections,
+    slots,
+    stays,
+    stops,
+)
 
 Rows = Sequence[Row[Any]]
 
@@ -345,6 +358,15 @@ def open_parcels(connection: Connection) -> Rows:
     """Parcels on a table or set aside, with the ids of their orders in `orders`."""
     query = select(parcels).where(parcels.c.state.in_([ParcelState.OPEN, ParcelState.ASIDE]))
     return connection.execute(query.order_by(parcels.c.n)).all()
+
+
+def parcels_to_hand_over(connection: Connection, limit: int) -> Rows:
+    """Closed parcels, the latest first, with `ends` of their last label, None without one."""
+    last = select(func.max(labels.c.n)).where(labels.c.parcel == parcels.c.id).correlate(parcels).scalar_subquery()
+    query = select(parcels, labels.c.ends).outerjoin(labels, labels.c.n == last)
+    return connection.execute(
+        query.where(parcels.c.state == ParcelState.CLOSED).order_by(parcels.c.n.desc()).limit(limit)
+    ).all()
 
 
 def orders_to_pack(connection: Connection, states: Sequence[LineState], limit: int) -> Rows:

@@ -23,6 +23,7 @@ KINDS: dict[type, Table] = {
     things.Round: tables.rounds,
     things.Stop: tables.stops,
     things.Parcel: tables.parcels,
+    things.Label: tables.labels,
     things.Order: tables.orders,
     things.Line: tables.lines,
     things.Scan: tables.scans,

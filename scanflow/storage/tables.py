@@ -172,6 +172,9 @@ parcels = _table(
         postgresql_where=text("state = 'open'"),
     ),
 )
+labels = _table(
+    "labels", _name("hash"), _link("parcel", "parcels.id"), _text("ends"), Index("ix_labels_parcel", "parcel")
+)
 orders = _table(
     "orders",
     _name(),

@@ -39,6 +39,7 @@ class Settings:
 
     `check`: what tells a misread card. `none` takes the cards of another system besides our own: bare slot codes and
     aliases, each believed only after two looks that agree. `racks` are measured for the room's drawing and its walks.
+    `bind_labels`: shipping labels are scanned and bound to their parcels.
     """
 
     auto_close: bool = True
@@ -47,6 +48,7 @@ class Settings:
     name: str = "The stock room"
     check: Literal["mod_11_10", "none"] = "mod_11_10"
     racks: Measured = field(default_factory=Measured)
+    bind_labels: bool = False
 
     @classmethod
     def from_dict(cls, kept: Mapping[str, Any]) -> Settings:

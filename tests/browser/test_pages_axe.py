@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
@@ -13,8 +14,8 @@ from paperwork import jpeg
 from playwright.sync_api import Page
 
 from labels import slot_code
-from scanflow.domain.life import CardState, Hold
-from scanflow.domain.things import Line, Slot
+from scanflow.domain.life import CardState, Hold, ParcelState
+from scanflow.domain.things import Line, Parcel, Slot
 from scanflow.workflow import photos
 
 RULES = {"runOnly": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]}
@@ -51,6 +52,9 @@ def addresses(live: Live, room: Furnished) -> Iterator[str]:
     yield from ("/room", "/room/anew?heavy=W", "/room?section=D&kg=2&rated=1", "/sections/D?intake=9&stay=9")
     walk = room.round.id if room.round else ""
     yield from (f"/rounds/{walk}/paper", f"/rounds/{walk}/paper?stop=7")
+    with live.shop.looking() as unit:
+        closed = unit.find(Parcel, state=ParcelState.CLOSED)[0].id
+    yield from ("/hand-over", f"/hand-over?parcel={closed}", f"/hand-over?parcel={closed}&told=known")
     yield "/sections/D/near?intake=9&quick=30&quick_stay=9&slow_stay=90"
     yield from ("/devices", "/trust")
     plan = "/plan?section=Bells&code=b&slots_per_bin=9&things=5x4x3in&intake=9&stay=9&count=9&colour=pink&step="
@@ -77,6 +81,7 @@ SMALL = """() => [...document.querySelectorAll("a, button, summary, select, inpu
 def test_pages(live: Live, page: Page, scheme: str, size: str) -> None:
     """Axe finds nothing on any page, everything that is folded away unfolded."""
     room = furnish(live.shop, 25)
+    live.shop.act("owner", lambda unit: unit.set_settings(replace(unit.settings, bind_labels=True)))
     picture = live.shop.photo(jpeg())
     for stay in room.stays[::2]:
         live.shop.act("owner", lambda unit, name=stay.id: photos.keep(unit, name, picture))

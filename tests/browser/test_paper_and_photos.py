@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
+from dataclasses import replace
 
 from furnished import furnish
 from live_shop import Live, sign_in, type_fast
@@ -11,8 +12,8 @@ from paperwork import jpeg
 from playwright.sync_api import Browser, Page, expect
 
 from labels import slot_code
-from scanflow.domain.life import Hold, LineState
-from scanflow.domain.things import Line
+from scanflow.domain.life import Hold, LineState, ParcelState
+from scanflow.domain.things import Line, Order, Parcel
 from scanflow.storage import page_views
 from scanflow.workflow import photos
 
@@ -99,6 +100,28 @@ def test_a_round_is_entered_by_the_bars_of_its_sheet(live: Live, page: Page) -> 
     with live.shop.looking() as unit:
         states = [unit.get(Line, each.id).state for each in (first, second)]  # type: ignore[union-attr]
     assert [LineState.PICKED, LineState.WAITING] == states
+
+
+def test_the_right_box_gets_the_right_label(live: Live, page: Page) -> None:
+    """By scanner alone: slip, label; the label again tells its order, and on another box it is refused."""
+    furnish(live.shop, 25)
+    live.shop.act("owner", lambda unit: unit.set_settings(replace(unit.settings, bind_labels=True)))
+    with live.shop.looking() as unit:
+        parcel = unit.find(Parcel, state=ParcelState.CLOSED)[0]
+        order = unit.get(Order, parcel.orders[0])
+    assert order is not None
+    sign_in(page, live)
+    page.goto("/hand-over")
+    type_fast(page, slot_code.slip_text(order.slip))
+    heading = page.get_by_role("heading", level=1)
+    expect(heading).to_have_text("Scan its shipping label")
+    page.wait_for_timeout(200)
+    type_fast(page, "RR123456785DE")
+    expect(heading).to_have_text("Its label is bound")
+    page.wait_for_timeout(200)
+    type_fast(page, "RR123456785DE")
+    expect(heading).to_have_text("This label is on the parcel of")
+    expect(page.locator(".face .plate .no")).to_have_text(order.number)
 
 
 def test_slips_are_printed_from_the_pages(live: Live, page: Page) -> None:

@@ -24,7 +24,7 @@ HELPERS = frozenset(
         *("slot_page.index", "slot_page.show", "slot_page.lose_card"),
         *("slot_page.story", "slot_page.edit", "slot_page.move", "slot_page.photo"),
         *("paper_page.order_slip", "paper_page.order_slips", "paper_page.round_slips", "paper_page.sheet"),
-        *("paper_page.entry", "paper_page.enter"),
+        *("paper_page.entry", "paper_page.enter", "hand_over_page.show", "hand_over_page.scan"),
         *("plan_page.show", "plan_page.made", "section_page.show", "room_page.show"),
     }
 )

@@ -11,6 +11,7 @@ from scanflow.storage import page_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.shown import PAGE, look, page
 from scanflow.web.visitors import shop
+from scanflow.workflow import shipping
 
 blueprint = Blueprint("search_page", __name__)
 
@@ -40,12 +41,20 @@ def _exact(unit: SqlUnit, words: str) -> str | None:
     try:
         named = slot_code.parse_reference(words, {each.code: each.digits for each in unit.find(Section)})
     except slot_code.CodeError:
-        adopted = unit.get(Alias, slot_code.compact(words))
-        return url_for("slot_page.show", code=adopted.code) if adopted else None
+        return _borne_by(unit, words)
     stay = page_views.stay_of(unit.connection, named.code, named.turn) if named.turn is not None else None
     if stay is not None:
         return url_for("slot_page.story", id=stay)
     return url_for("slot_page.show", code=named.code) if unit.facts(named.code) is not None else None
+
+
+def _borne_by(unit: SqlUnit, words: str) -> str | None:
+    """The slot of the adopted card, or the parcel of the shipping label, that bears these words."""
+    adopted = unit.get(Alias, slot_code.compact(words))
+    if adopted is not None:
+        return url_for("slot_page.show", code=adopted.code)
+    label = shipping.label_of(unit, words)
+    return url_for("hand_over_page.show", parcel=label.parcel, told="known") if label else None
 
 
 def _stop_on_paper(unit: SqlUnit, words: str) -> str | None:

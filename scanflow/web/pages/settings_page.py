@@ -54,6 +54,7 @@ def save() -> ResponseReturnValue:
             scan_at_bin=request.form.get("scan_at_bin") == "yes",
             zone=zone,
             name=name,
+            bind_labels=request.form.get("bind_labels") == "yes",
             check="none" if request.form.get("check") == "none" else "mod_11_10",
         )
         unit.set_settings(new)

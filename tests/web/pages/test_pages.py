@@ -30,6 +30,7 @@ ALWAYS = (
     "/rounds",
     "/table",
     "/table?table=two",
+    "/hand-over",
     "/tray",
     "/shelf",
     "/slots",

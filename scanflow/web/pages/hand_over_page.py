@@ -1,0 +1,69 @@
+"""Parcels that are handed over: a shipping label is bound to its parcel, and tells it when it is scanned again."""
+
+from __future__ import annotations
+
+from flask import Blueprint, redirect, request, url_for
+from flask.typing import ResponseReturnValue
+
+from labels import slot_code
+from scanflow.domain.things import Order, Parcel
+from scanflow.storage import page_views
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.pages.shown import act, page
+from scanflow.web.visitors import shop
+from scanflow.workflow import shipping
+
+blueprint = Blueprint("hand_over_page", __name__)
+SHOWN = 50
+"""Closed parcels listed; any other is chosen by its slip."""
+
+
+@blueprint.get("/hand-over")
+def show() -> ResponseReturnValue:
+    return _show(request.args.get("parcel", ""), request.args.get("told", ""), "", 200)
+
+
+def _show(parcel: str, told: str, said: str, status: int) -> ResponseReturnValue:
+    """`parcel` is the one before us; `told` says why: `bound` just now, or `known` by its label."""
+    with shop().looking() as unit:
+        here = unit.get(Parcel, parcel)
+        closed = page_views.parcels_to_hand_over(unit.connection, SHOWN)
+        ids = [name for each in closed for name in each.orders.split()]
+        numbers = {row.id: row for row in page_views.numbers(unit.connection, ids)}
+        title = shipping.numbers(unit, here.id) if here else ""
+        lines = page_views.order_lines(unit.connection, *here.orders) if here else ()
+    things = [line for line in lines if here and line.parcel == here.id]
+    shown = {"parcel": here, "title": title, "things": things, "closed": closed, "numbers": numbers}
+    return page("hand_over.html", **shown, told=told, said=said), status
+
+
+@blueprint.post("/hand-over")
+def scan() -> ResponseReturnValue:
+    """A slip chooses its parcel; a label tells its parcel, or is bound to the one that is chosen."""
+    text, chosen = request.form.get("text", "").strip()[:400], request.form.get("parcel", "")
+    if slot_code.is_slip_like(text):
+        with shop().looking() as unit:
+            found = _of_slip(unit, text)
+        if found is None:
+            return _show("", "", "No closed parcel has this slip. Close it at the table first.", 409)
+        return redirect(url_for("hand_over_page.show", parcel=found), 303)
+    with shop().looking() as unit:
+        known = shipping.label_of(unit, text)
+    if known is not None and chosen in ("", known.parcel):
+        return redirect(url_for("hand_over_page.show", parcel=known.parcel, told="known"), 303)
+    if not chosen:
+        return _show("", "", "This label is on no parcel yet. Scan the parcel's slip, then its label.", 409)
+    said, status = act(lambda unit: shipping.bind(unit, chosen, text))
+    if said:
+        return _show(chosen, "", said, status)
+    return redirect(url_for("hand_over_page.show", parcel=chosen, told="bound"), 303)
+
+
+def _of_slip(unit: SqlUnit, text: str) -> str | None:
+    """The latest closed parcel of the order of this slip."""
+    try:
+        orders = unit.find(Order, slip=slot_code.parse_slip(text))
+    except slot_code.CodeError:
+        return None
+    closed = page_views.parcels_to_hand_over(unit.connection, 10 * SHOWN)
+    return next((each.id for each in closed for order in orders if order.id in each.orders.split()), None)

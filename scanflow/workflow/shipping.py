@@ -1,0 +1,65 @@
+"""A parcel's shipping label: its own bar code is bound to the parcel, and recognised when the parcel is handed over."""
+
+from __future__ import annotations
+
+import hashlib
+
+from labels import slot_code
+from scanflow.domain.life import ParcelState
+from scanflow.domain.things import Label, Order, Parcel
+from scanflow.workflow.cards import bears_name, widths
+from scanflow.workflow.ports import Invalid, Refused, Unit, must
+
+SHORTEST, LONGEST = 6, 200
+"""Characters of what a label's bars say."""
+
+_SHOWN = 4
+
+
+def bind(unit: Unit, parcel_id: str, text: str) -> Label:
+    """Let this label be the parcel's: its first use binds it for good, again on the same parcel nothing changes.
+
+    A parcel may have several, for a label is printed again at times. Refused: `labels_off` (a setting), `not_closed`,
+    `label_taken`. Invalid for what is no shipping label.
+    """
+    if not unit.settings.bind_labels:
+        raise Refused("labels_off", "This shop does not bind shipping labels. The settings can switch it on.")
+    parcel = must(unit, Parcel, parcel_id)
+    written = _compact(unit, text)
+    known = unit.get(Label, _hash(written))
+    if known is not None and known.parcel == parcel.id:
+        return known
+    if known is not None:
+        raise Refused(
+            "label_taken", f"This label is on the parcel of {numbers(unit, known.parcel)}. Take the right one."
+        )
+    if parcel.state is not ParcelState.CLOSED:
+        raise Refused("not_closed", "Close the parcel before its label goes on.")
+    label = Label(_hash(written), parcel.id, written[-_SHOWN:])
+    unit.add(label)
+    unit.record("label bound", {"parcel": parcel.id, "label": label.hash, "ends": label.ends})
+    return label
+
+
+def label_of(unit: Unit, text: str) -> Label | None:
+    """The label whose bars say this, if it is bound to a parcel."""
+    return unit.get(Label, _hash(slot_code.compact(text)))
+
+
+def numbers(unit: Unit, parcel_id: str) -> str:
+    """The numbers of the orders of a parcel."""
+    return ", ".join(must(unit, Order, name).number for name in must(unit, Parcel, parcel_id).orders)
+
+
+def _compact(unit: Unit, text: str) -> str:
+    written = slot_code.compact(text)
+    own = slot_code.is_slip_like(text) or slot_code.is_stop_like(text) or bears_name(unit, text)
+    if own or slot_code.is_card_like(text, widths(unit)):
+        raise Invalid("/text", "own_code", "This is a card or a slip of the shop. Scan the shipping label.")
+    if not SHORTEST <= len(written) <= LONGEST or not written.isprintable():
+        raise Invalid("/text", "bad_text", f"A shipping label says {SHORTEST} to {LONGEST} characters.")
+    return written
+
+
+def _hash(written: str) -> str:
+    return hashlib.sha256(written.encode()).hexdigest()
