@@ -30,13 +30,20 @@ REFUSALS: dict[Reason, str] = {
     Reason.WRONG_BIN: "{code} does not belong here. It belongs in {home}.",
 }
 
+OUT_OF_ITS_BIN: dict[Reason, str] = {
+    Reason.CLOSED: "This round is over. {back}",
+    Reason.NOT_ON_ROUND: "{code} is ordered, but not on this round. {back}",
+}
+"""Of a pick that waited for the network: the thing was taken along."""
+
 ONCE_MORE = "There is no check on this card: scan it once more to be sure."
 """Beside the first look at an adopted card."""
 
 
 def refusal(reason: Reason, look: Look) -> str:
     """The sentence beside a refusal."""
-    return REFUSALS[reason].format(
+    words = OUT_OF_ITS_BIN.get(reason, REFUSALS[reason]) if look.late else REFUSALS[reason]
+    return words.format(
         code=look.slot.code if look.slot else "",
         home=look.slot.bin if look.slot else "",
         order=look.order.number if look.order else "",
@@ -50,7 +57,7 @@ def refusal(reason: Reason, look: Look) -> str:
 
 def _back(look: Look) -> str:
     home = look.slot.bin if look.slot else ""
-    return f"Leave it in {home}." if look.station is Station.BIN else f"Put it back in {home}."
+    return f"Leave it in {home}." if look.station is Station.BIN and not look.late else f"Put it back in {home}."
 
 
 def _basket(look: Look) -> str:

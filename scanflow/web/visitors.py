@@ -23,6 +23,7 @@ OPEN = frozenset(
     {
         *("health.show", "openapi.show", "static", "login.show", "login.enter", "login.set_up", "login.set_up_page"),
         *("pairing.show", "pairing.use", "trust.show", "trust.download"),
+        *("installed.icon", "installed.manifest", "installed.worker", "installed.offline"),
     }
 )
 """Endpoints that need nobody."""

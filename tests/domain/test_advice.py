@@ -69,6 +69,13 @@ def test_a_thing_stays_at_the_bin_and_goes_back_from_the_table():
     assert "Put it back in A-1-1." in refusal(Reason.NOT_ORDERED, FULL)
 
 
+@pytest.mark.parametrize("reason", [Reason.CLOSED, Reason.NOT_ORDERED, Reason.CANCELLED, Reason.NOT_ON_ROUND])
+def test_what_was_taken_along_is_put_back(reason):
+    """A pick that waited for the network is refused with the thing in a basket, not in its bin."""
+    late = refusal(reason, replace(FULL, station=Station.BIN, late=True))
+    assert ("Put it back in A-1-1." in late, "Leave" in late) == (True, False)
+
+
 @pytest.mark.parametrize(
     ("look", "words"),
     [

@@ -6,6 +6,7 @@ from scanflow.web.pages import (
     device_page,
     edges,
     hand_over_page,
+    installed,
     ledger_page,
     login,
     look_page,
@@ -32,7 +33,7 @@ from scanflow.web.pages import (
 
 today.blueprint.record_once(lambda state: shown.register(state.app))
 
-FRONT_DOOR = (login.blueprint, pairing.blueprint, trust.blueprint)
+FRONT_DOOR = (login.blueprint, pairing.blueprint, trust.blueprint, installed.blueprint)
 """What needs nobody, or anybody."""
 
 BLUEPRINTS = (

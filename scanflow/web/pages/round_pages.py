@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
@@ -55,6 +57,7 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     wanted = request.args.get("stop", 0, type=int)
     stop = next((each for each in waiting if each.position >= wanted), waiting[0] if waiting else None)
     shown = {"round": walk, "stops": stops, "stop": stop, "waiting": waiting, "done": len(stops) - len(waiting)}
+    shown["listed"] = [_listed(each, id) for each in stops]
     here = url_for("round_page.show", id=id, stop=wanted or None)
     return page("round.html", **shown, here=here, last=last_scan(Station.BIN, id), said=said), status
 
@@ -62,6 +65,12 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
 def waits(stop: object, round_id: str) -> bool:
     """A stop that still wants walking to: its line waits, on this round, and nothing holds it."""
     return stop.state == "waiting" and stop.round == round_id and stop.hold is None  # type: ignore[attr-defined]
+
+
+def _listed(stop: Any, round_id: str) -> dict[str, Any]:
+    """A stop as the page keeps it for while there is no network."""
+    told = {name: getattr(stop, name) for name in ("position", "code", "title", "notes", "number", "basket", "state")}
+    return {**told, "section": stop.section, "bin": stop.here, "waits": waits(stop, round_id)}
 
 
 @blueprint.post("/rounds/<id>/close")

@@ -21,6 +21,8 @@ export async function refresh() {
   }
   document.title = fresh.title;
   document.querySelector(".side").className = fresh.querySelector(".side").className;
+  document.body.classList.remove("away");
+  document.dispatchEvent(new Event("refreshed"));
 }
 
 /** A part of the scan box that comes and goes. */

@@ -3,7 +3,6 @@
 import { newKey, post } from "./api.js";
 
 const PATIENCE = 700; // ms without an answer before the page says so
-const GIVEN_UP = 12000; // ms; a connection this long silent is dead: ask again, with the same key
 const FIRST_RETRY = 1000; // ms
 const LAST_RETRY = 10000;
 
@@ -12,41 +11,50 @@ const SLOW = "Waiting for an answer.";
 const ILL = "The service is in trouble; trying again.";
 
 /**
- * `place` names what is kept over a reload. `answered(scan, json)` is told of a verdict, `failed(scan, status, json)`
- * of a scan that can have none, `waiting(scans, why)` of scans not recorded yet, and [] when all went.
+ * `store` keeps the records (`kept.js`). `answered(record, json)` is told of a verdict, `failed(record, status, json)` of
+ * a scan that can have none, `waiting(records, why)` of scans not recorded yet, and [] when all went. A connection that
+ * is silent for `dead` ms is dead: the scan is sent again, with the same key.
  */
 export class Queue {
-  constructor(place, { answered, failed, waiting }) {
-    Object.assign(this, { place: `scans ${place}`, answered, failed, waiting, busy: false, why: "" });
-    this.scans = JSON.parse(sessionStorage.getItem(this.place) ?? "[]");
-    if (this.scans.length) this.run();
+  constructor(store, { answered, failed, waiting }, dead = 12000) {
+    Object.assign(this, { store, answered, failed, waiting, dead, scans: [], busy: false, why: "" });
+    this.ready = this.load();
+    this.run();
   }
 
-  /** Adds a scan with these fields; `image` is a file in place of `text`. */
+  async load() {
+    const kept = await this.store.all().catch(() => []);
+    this.scans.unshift(...kept.filter((each) => !each.answer));
+  }
+
+  /** Whether there is no network, as far as one knows, or no service. */
+  get lost() {
+    return !navigator.onLine || this.why === NO_NETWORK || this.why === ILL;
+  }
+
+  /** Adds a scan with these fields; `image` is a file in place of `text`. Its record's `stored` says when it is kept. */
   add(fields, image = null) {
-    const scan = { ...fields, key: newKey() };
-    if (!navigator.onLine) scan.at = new Date().toISOString();
-    this.scans.push(image ? { scan, image } : { scan });
-    this.keep();
-    if (!this.busy) this.run();
-    else if (this.why) this.trouble(this.why);
-  }
-
-  keep() {
-    sessionStorage.setItem(this.place, JSON.stringify(this.scans.filter((each) => !each.image)));
+    const record = { scan: { ...fields, key: newKey() } };
+    if (this.lost) record.scan.at = new Date().toISOString();
+    if (image) record.image = image;
+    else record.stored = this.store.add(record);
+    this.scans.push(record);
+    if (this.why) this.trouble(this.why);
+    this.run();
+    return record;
   }
 
   /** Says why scans wait; "" says that none does. */
   trouble(why) {
-    if (why || this.why) this.waiting(why ? this.scans : [], why);
+    const before = this.why;
     this.why = why;
+    if (why || before) this.waiting(why ? this.scans : [], why);
   }
 
-  /** The answer to the first scan; null where there is none, or none that says what became of it. */
-  async ask() {
-    const first = this.scans[0];
+  /** The answer to a scan; null where there is none, or none that says what became of it. */
+  async ask(record) {
     const silent = setTimeout(() => this.why || this.trouble(SLOW), PATIENCE);
-    const reply = await send(first, AbortSignal.timeout(GIVEN_UP)).catch(() => null);
+    const reply = await send(record, AbortSignal.timeout(this.dead)).catch(() => null);
     clearTimeout(silent);
     if (!reply) this.trouble(NO_NETWORK);
     else if (reply.status >= 500 || reply.status === 429 || (reply.status === 200 && !reply.json)) this.trouble(ILL);
@@ -55,29 +63,50 @@ export class Queue {
   }
 
   async run() {
+    if (this.busy) return;
     this.busy = true;
+    await this.ready;
     let pause = FIRST_RETRY;
     while (this.scans.length) {
-      const reply = await this.ask();
+      const record = this.scans[0];
+      const reply = await this.ask(record);
       if (!reply) {
         await nextTry(pause);
         pause = Math.min(2 * pause, LAST_RETRY);
         continue;
       }
-      const { scan } = this.scans[0];
+      pause = FIRST_RETRY;
       if (reply.status === 401) {
-        this.failed(scan, 401, reply.json);
+        this.failed(record, 401, reply.json);
         break;
       }
+      if (comesLate(record, reply)) {
+        Object.assign(record.scan, { key: newKey(), at: record.noted });
+        await this.store.change(record);
+        continue;
+      }
       this.scans.shift();
-      this.keep();
+      await this.settle(record, reply);
       this.trouble(this.why && this.scans.length ? this.why : "");
-      pause = FIRST_RETRY;
-      if (reply.status === 200) await this.answered(scan, reply.json);
-      else this.failed(scan, reply.status, reply.json);
+      if (reply.status === 200) await this.answered(record, reply.json);
+      else this.failed(record, reply.status, reply.json);
     }
     this.busy = false;
   }
+
+  /** What was noted and is no yes is kept until a person has seen it; all else has come to its end. */
+  async settle(record, { json }) {
+    await record.stored?.catch(() => {});
+    if (record.image) return;
+    const lasts = record.noted && json?.verdict !== "accepted";
+    if (lasts) record.answer = json ?? {};
+    await this.store[lasts ? "change" : "remove"](record).catch(() => {});
+  }
+}
+
+/** The scan at which the network went was sent as a live one. Refused, it changed nothing: it is asked as a late one. */
+function comesLate({ scan, noted }, { json }) {
+  return Boolean(noted) && !scan.at && json?.verdict === "refused";
 }
 
 /** After a pause in ms, or as soon as the network is back. */

@@ -38,3 +38,9 @@ export function no() {
   tone("square", 92, 0.24, 0.24, 0.5);
   navigator.vibrate?.([140, 90, 140, 90, 140]);
 }
+
+/** Neither: one plain note, for what waits for an answer. */
+export function noted() {
+  tone("triangle", 440, 0, 0.15, 0.3);
+  navigator.vibrate?.([30, 60, 30]);
+}

@@ -3,8 +3,11 @@
 import { post } from "./api.js";
 import * as camera from "./camera.js";
 import { wait } from "./frame.js";
+import { lasting, passing } from "./kept.js";
 import { refresh } from "./live.js";
+import * as putback from "./putback.js";
 import { Queue } from "./queue.js";
+import * as round from "./round.js";
 import * as sheet from "./sheet.js";
 import * as sound from "./sound.js";
 import * as voice from "./voice.js";
@@ -12,6 +15,11 @@ import { listen } from "./wedge.js";
 
 const form = () => document.querySelector("form.scan");
 const box = () => form()?.elements.text;
+const onRound = Boolean(document.querySelector("[data-stops]"));
+const atTable = form()?.dataset.station === "table";
+
+const DEAD = 4000; // ms; a round goes on without an answer sooner than others ask again
+const NO_TABLE = "The table needs the network: nothing is packed without a look at the order.";
 
 function focus() {
   (box() ?? document.querySelector("main .next"))?.focus();
@@ -34,7 +42,8 @@ function spot() {
   return Object.fromEntries(Object.entries(fields).filter(([, value]) => value));
 }
 
-async function answered(scan, answer) {
+async function answered({ scan, noted }, answer) {
+  if (noted) return settled(answer);
   const accepted = answer.verdict === "accepted";
   const pressed = new Promise((go) => sheet.show(answer, scan.station, scan.take_out, go));
   if (accepted) sound.yes();
@@ -48,7 +57,17 @@ async function answered(scan, answer) {
   focus();
 }
 
-function failed(scan, status, problem) {
+/** What was noted without network has got its answer: the page shows the room again, and what is to be put back. */
+async function settled(answer) {
+  if (answer?.verdict !== "accepted") sound.no();
+  await putback.list();
+  if (queue.scans.length) return;
+  await refresh();
+  focus();
+}
+
+function failed({ noted }, status, problem) {
+  if (noted && status !== 401) return settled(problem);
   sound.no();
   wait("");
   if (status === 401) {
@@ -60,23 +79,75 @@ function failed(scan, status, problem) {
   focus();
 }
 
-function waiting(scans, why) {
-  const text = scans[0]?.scan.text ?? "a photo";
-  const more = scans.length > 1 ? ` and ${scans.length - 1} more` : "";
-  wait(scans.length ? `Not recorded yet: ${text}${more}. ${why}` : "");
+function waiting(records, why) {
+  if (onRound && queue.lost) {
+    records.forEach(note);
+    if (!document.body.classList.contains("away")) round.draw(records);
+  }
+  const text = records[0]?.scan.text ?? "a photo";
+  const more = records.length > 1 ? ` and ${records.length - 1} more` : "";
+  wait(records.length ? `Not recorded yet: ${text}${more}. ${why}${atTable ? ` ${NO_TABLE}` : ""}` : "");
+  if (!records.length) refresh();
+}
+
+/** Without network the round's own list answers, once the scan is kept; the service is asked later. */
+async function note(record) {
+  if (record.noted || record.told || record.image) return;
+  record.told = true;
+  const said = round.judge(record.scan.text, queue.scans);
+  if (said.fresh) {
+    record.noted = record.scan.at ?? new Date().toISOString();
+    try {
+      await record.stored;
+      await lasting.change(record);
+    } catch {
+      record.noted = undefined;
+      return tell("This browser keeps nothing. Write the scan down, and repeat it when the network is back.");
+    }
+  }
+  present(said);
+}
+
+function present(said) {
+  sound.noted();
+  voice.say(`${said.word}. ${said.advice}`);
+  round.draw(queue.scans);
+  round.show(said, focus);
+  if (said.good) voice.next();
 }
 
 function take(via, text, image = null) {
   const fields = { ...spot(), via };
   if (!image) fields.text = text;
+  if (queue.lost && atTable) return away();
+  if (queue.lost && onRound && !image) {
+    const said = round.judge(text, queue.scans);
+    if (!said.fresh) return present(said);
+  }
   const out = form().elements.take_out;
   if (out?.checked) fields.take_out = true;
-  queue.add(fields, image);
+  const record = queue.add(fields, image);
+  if (queue.lost && onRound) note(record);
   if (out) out.checked = false;
+}
+
+/** There is no network, as the browser says. */
+function away() {
+  if (onRound) round.draw(queue.scans);
+  if (queue.scans.length) return;
+  if (atTable) wait(`No network. ${NO_TABLE}`);
+  else wait(`No network. ${onRound ? "Scans are noted on this phone, and recorded later." : "Scans wait on this page."}`);
+}
+
+function back() {
+  if (queue.scans.length) return; // the queue goes on by itself
+  wait("");
+  refresh();
 }
 
 function scanned(text, via) {
   sheet.close();
+  round.close();
   take(via, text);
 }
 
@@ -118,10 +189,15 @@ document.addEventListener("click", async (event) => {
   focus();
 });
 
-const queue = new Queue(document.body.dataset.here, { answered, failed, waiting });
-listen(box, { scanned, entered, unclear, shut: sheet.stands, refused: sound.no });
+const shut = () => sheet.stands() || round.stands();
+const store = onRound ? lasting : passing(document.body.dataset.here);
+const queue = new Queue(store, { answered, failed, waiting }, onRound ? DEAD : undefined);
+listen(box, { scanned, entered, unclear, shut, refused: sound.no });
 document.addEventListener("keydown", sound.ready, { once: true });
 document.addEventListener("pointerdown", sound.ready, { once: true });
-camera.offer({ scanned, shut: sheet.stands });
+camera.offer({ scanned, shut });
 voice.offer();
 focus();
+addEventListener("offline", away);
+addEventListener("online", back);
+queue.ready.then(() => navigator.onLine || away());

@@ -1,0 +1,16 @@
+// The page that stands in for others while there is no network: leads to the open round, and goes on by itself.
+
+document.querySelector("[data-again]").addEventListener("click", () => location.reload());
+addEventListener("online", () => location.reload());
+
+const list = document.querySelector("[data-rounds]");
+const cache = await caches.open("round");
+for (const { url } of await cache.keys()) {
+  const path = new URL(url).pathname;
+  if (!path.startsWith("/rounds/")) continue;
+  const link = document.createElement("a");
+  link.className = "next";
+  link.href = path;
+  link.textContent = "Go on with the round";
+  list.replaceChildren(link);
+}

@@ -1,0 +1,304 @@
+"""A round goes on without network: noted on the phone, settled in order later, nothing lost or doubled."""
+
+from __future__ import annotations
+
+import os
+import re
+import shutil
+import signal
+import socket
+import subprocess
+import sys
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from urllib.error import URLError
+from urllib.request import urlopen
+
+import pytest
+from furnished import Furnished, furnish
+from live_shop import PASSWORD, Live, sign_in, type_fast
+from playwright.sync_api import Browser, BrowserContext, Page, expect
+
+from labels.slot_code import card_text
+from scanflow.domain.life import LineState
+from scanflow.domain.things import Line, Scan, Stay, Stop
+from scanflow.shop import Shop
+from scanflow.storage.database import Database
+from scanflow.vision.workers import Readers
+from scanflow.workflow import orders, rounds
+
+KEPT = """async (path) => Boolean(
+  navigator.serviceWorker.controller && await caches.match(path, { cacheName: "round" }) &&
+  await caches.match("/static/js/station.js"))"""
+HELD = """() => new Promise((go) => (indexedDB.open("scanflow").onsuccess = ({ target }) => {
+  const all = target.result.transaction("scans").objectStore("scans").getAll();
+  all.onsuccess = () => go(all.result.map((each) => each.scan.text));
+}))"""
+
+NOTHING_HELD = f"async () => !(await ({HELD})()).length"
+
+
+def waiting(shop: Shop, room: Furnished) -> list[tuple[str, Line]]:
+    """Code and line of each stop that waits, in the order to walk."""
+    assert room.round is not None
+    found = []
+    with shop.looking() as unit:
+        for stop in unit.find(Stop, round=room.round.id):
+            line = unit.get(Line, stop.line)
+            if line and line.state is LineState.WAITING and not line.hold and line.round == room.round.id:
+                stay = unit.get(Stay, line.stay or "")
+                assert stay is not None
+                found.append((stay.code, line))
+    return found
+
+
+def state(shop: Shop, line: Line) -> str:
+    with shop.looking() as unit:
+        return unit.get(Line, line.id).state.value  # type: ignore[union-attr]
+
+
+def recorded(shop: Shop, code: str) -> int:
+    with shop.looking() as unit:
+        return len(unit.find(Scan, code=code))
+
+
+def until(page: Page, script: str, arg: str | None = None) -> None:
+    """Until an asynchronous script on the page says true."""
+    end = time.monotonic() + 20
+    while not page.evaluate(script, arg):
+        assert time.monotonic() < end, script
+        page.wait_for_timeout(50)
+
+
+def walk(page: Page, room: Furnished) -> str:
+    """Opens the round and waits until the phone keeps it; its address."""
+    assert room.round is not None
+    path = f"/rounds/{room.round.id}"
+    page.goto(path)
+    until(page, KEPT, path)
+    return path
+
+
+def note(page: Page, code: str) -> None:
+    """Scan without network, and let the list's answer go by."""
+    type_fast(page, card_text(code))
+    expect(page.locator("dialog.noted.good")).to_contain_text("Provisional")
+    expect(page.locator("dialog")).to_have_count(0, timeout=4000)
+
+
+def away(context: BrowserContext) -> None:
+    """No network, from the first moment of a new page on too."""
+    context.route("**/api/scans", lambda route: route.abort())
+    context.set_offline(True)
+
+
+def back(context: BrowserContext) -> None:
+    context.unroute("**/api/scans")
+    context.set_offline(False)
+
+
+def test_a_round_goes_on_without_network(live: Live, page: Page) -> None:
+    """The list answers in a look of its own; closed and opened again nothing is lost; later all is settled in order,
+    and what the service refuses says what to do until it is done.
+    """
+    room = furnish(live.shop, 25)
+    (one, first), (two, second), (three, third), *_ = waiting(live.shop, room)
+    sign_in(page, live)
+    path, context = walk(page, room), page.context
+    done = int(page.locator("h1").inner_text().split()[0])
+
+    away(context)
+    expect(page.locator(".frame")).to_contain_text("No network")
+    note(page, one)
+    expect(page.locator("h1")).to_contain_text(f"{done + 1} of 9 done, 1 of them provisional")
+    expect(page.locator(".face .plate")).to_contain_text(re.compile(two[1:]))
+    note(page, one)
+    type_fast(page, card_text("D009"))
+    expect(page.locator("dialog.noted")).to_contain_text("Not on this list")
+    page.wait_for_timeout(2000)
+    page.get_by_role("button", name="Go on").press("Enter")
+    assert [card_text(one)] == page.evaluate(HELD)
+
+    page.close()
+    page = context.new_page()
+    page.goto(path)
+    expect(page.locator("h1")).to_contain_text("1 of them provisional")
+    note(page, two)
+    note(page, three)
+    assert [card_text(each) for each in (one, two, three)] == page.evaluate(HELD)
+    assert 3 * ["waiting"] == [state(live.shop, line) for line in (first, second, third)]
+
+    live.shop.act("owner", lambda unit: orders.cancel(unit, second.order))
+    back(context)
+    duty = page.locator(".putback .line")
+    expect(duty).to_contain_text(f"Put back {two}", timeout=20_000)
+    expect(duty).to_contain_text(re.compile(r"no longer wants .*\. Put it back in [A-Z]-\d"))
+    expect(page.locator(".frame")).to_have_count(0, timeout=15_000)
+    expect(page.locator("h1")).not_to_contain_text("provisional")
+    assert ["picked", "cancelled", "picked"] == [state(live.shop, line) for line in (first, second, third)]
+    assert [1, 1, 1] == [recorded(live.shop, code) for code in (one, two, three)]
+    page.goto("/table")
+    expect(duty).to_contain_text(f"Put back {two}")
+    page.get_by_role("button", name=f"It is back: {two}").press("Enter")
+    expect(duty).to_have_count(0)
+    page.reload()
+    expect(page.locator("h1")).to_be_visible()
+    expect(duty).to_have_count(0)
+    assert [] == page.evaluate(HELD)
+
+
+def test_a_round_that_was_closed_meanwhile(live: Live, page: Page) -> None:
+    """Late picks count while their lines wait, the one at which the network went too; another page sends them."""
+    room = furnish(live.shop, 25)
+    (one, first), (two, second), *_ = waiting(live.shop, room)
+    sign_in(page, live)
+    walk(page, room)
+    page.route("**/api/scans", lambda route: route.abort())  # gone, and the browser does not know
+    note(page, one)
+    note(page, two)
+    live.shop.act("owner", lambda unit: rounds.close_round(unit, room.round.id))  # type: ignore[union-attr]
+    page.goto("/slots")
+    page.unroute("**/api/scans")
+    page.reload()
+    until(page, NOTHING_HELD)
+    assert ["picked", "picked"] == [state(live.shop, line) for line in (first, second)]
+    expect(page.locator(".putback")).to_have_count(0)
+
+
+def test_the_table_never_works_without_network(live: Live, page: Page) -> None:
+    """It says so, takes nothing, and as a page it is not there; the open round is one press away."""
+    room = furnish(live.shop, 25)
+    sign_in(page, live)
+    path = walk(page, room)
+    page.goto("/table")
+    expect(page.locator("h1")).to_be_visible()
+    away(page.context)
+    expect(page.locator(".frame")).to_contain_text("The table needs the network")
+    type_fast(page, card_text("D002"))
+    expect(page.locator("dialog")).to_have_count(0)
+    assert {} == page.evaluate("({ ...sessionStorage })")
+    page.reload()
+    expect(page.locator("h1")).to_have_text("No network")
+    page.get_by_role("link", name="Go on with the round").press("Enter")
+    page.wait_for_url(f"**{path}")
+    expect(page.locator("h1")).to_contain_text("of 9 done")
+
+
+def test_nothing_is_kept_after_signing_out(live: Live, page: Page) -> None:
+    """The round's page is kept while its reader is signed in, and no other page ever."""
+    room = furnish(live.shop, 25)
+    sign_in(page, live)
+    path = walk(page, room)
+    page.goto("/orders")
+    kept = "async () => (await (await caches.open('round')).keys()).map(({ url }) => new URL(url).pathname)"
+    assert {path, "/edges.css"} == set(page.evaluate(kept))
+    page.goto("/trust")
+    page.get_by_role("button", name="Sign out on this device").press("Enter")
+    page.wait_for_url("**/login")
+    assert [] == page.evaluate(kept)
+    away(page.context)
+    page.goto(path)
+    expect(page.locator("h1")).to_have_text("No network")
+
+
+def test_with_network_no_page_is_stale(live: Live, page: Page) -> None:
+    """What another station did is on the round's page when it is loaded again; a round that is over is kept no more."""
+    room = furnish(live.shop, 25)
+    (_, line), *_ = waiting(live.shop, room)
+    sign_in(page, live)
+    path = walk(page, room)
+    before = page.locator("h1").inner_text()
+    live.shop.act("owner", lambda unit: orders.cancel(unit, line.order))
+    page.reload()
+    expect(page.locator("h1")).not_to_have_text(before)
+    live.shop.act("owner", lambda unit: rounds.close_round(unit, room.round.id))  # type: ignore[union-attr]
+    page.reload()
+    until(page, "async (path) => !(await caches.match(path))", path)
+
+
+@pytest.fixture
+def port() -> int:
+    with socket.create_server(("127.0.0.1", 0)) as free:
+        return int(free.getsockname()[1])
+
+
+@contextmanager
+def serving(url: str, port: int) -> Iterator[subprocess.Popen[bytes]]:
+    """A service of its own process, at a port that it finds again."""
+    command = [sys.executable, "-m", "scanflow", "serve", "--port", str(port), "--database", url]
+    process = subprocess.Popen(command, stdout=subprocess.DEVNULL)
+    end = time.monotonic() + 60
+    while True:
+        try:
+            urlopen(f"http://127.0.0.1:{port}/api/health", timeout=5).close()
+            break
+        except (URLError, OSError):
+            assert process.poll() is None and time.monotonic() < end
+            time.sleep(0.05)
+    try:
+        yield process
+    finally:
+        process.kill()
+        process.wait()
+
+
+def kill_browser(folder: Path) -> None:
+    """As a phone does without asking: SIGKILL for the browser that has this profile."""
+    for entry in Path("/proc").iterdir():
+        if entry.name.isdigit() and f"--user-data-dir={folder}\0".encode() in _command(entry):
+            os.kill(int(entry.name), signal.SIGKILL)
+
+
+def _command(entry: Path) -> bytes:
+    try:
+        return (entry / "cmdline").read_bytes()
+    except OSError:
+        return b""
+
+
+def test_service_and_phone_are_killed(
+    sqlite_template: Path, tmp_path: Path, readers: Readers, launch: Callable[..., Browser], browser: Browser, port: int
+) -> None:
+    """A service killed in mid-scan and a browser killed right after: each scan is there once when both are back, also
+    where the phone has to sign in again first.
+    """
+    shutil.copy(sqlite_template, tmp_path / "shop.db")
+    url, profile = f"sqlite:///{tmp_path / 'shop.db'}", tmp_path / "profile"
+    shop = Shop(Database(url), readers)
+    room = furnish(shop, 25)
+    (one, first), (two, second), *_ = waiting(shop, room)
+    live = Live(shop, f"http://127.0.0.1:{port}")
+    options = {"executable_path": shutil.which("chromium"), "args": ["--no-sandbox", "--disable-gpu"]}
+
+    def phone() -> BrowserContext:
+        return browser.browser_type.launch_persistent_context(profile, base_url=live.address, **options)  # type: ignore[arg-type]
+
+    with serving(url, port) as service:
+        context = phone()
+        page = context.new_page()
+        sign_in(page, live)
+        path = walk(page, room)
+        service.kill()
+        service.wait()
+    note(page, one)
+    type_fast(page, card_text(two))
+    expect(page.locator("dialog.noted.good")).to_be_visible()
+    kill_browser(profile)
+    context = phone()
+    page = context.new_page()
+    page.goto(path)
+    expect(page.locator("h1")).to_contain_text("2 of them provisional")
+    context.clear_cookies()  # a browser writes them late
+    with serving(url, port):
+        page.wait_for_url("**/login?next=*", timeout=30_000)
+        assert [card_text(one), card_text(two)] == page.evaluate(HELD)
+        page.keyboard.type(PASSWORD)
+        page.keyboard.press("Enter")
+        page.wait_for_url(f"**{path}")
+        until(page, NOTHING_HELD)
+    context.close()
+    assert ["picked", "picked"] == [state(shop, line) for line in (first, second)]
+    assert [1, 1] == [recorded(shop, code) for code in (one, two)]
+    shop.database.close()
