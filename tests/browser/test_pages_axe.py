@@ -14,9 +14,9 @@ from paperwork import jpeg
 from playwright.sync_api import Page
 
 from labels import slot_code
-from scanflow.domain.life import CardState, Hold, ParcelState
+from scanflow.domain.life import CardState, Hold, LineState, ParcelState
 from scanflow.domain.things import Line, Parcel, Slot
-from scanflow.workflow import photos
+from scanflow.workflow import orders, photos
 
 RULES = {"runOnly": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]}
 SIZES = {"phone": (360, 740), "desktop": (1440, 900)}
@@ -56,7 +56,7 @@ def addresses(live: Live, room: Furnished) -> Iterator[str]:
         closed = unit.find(Parcel, state=ParcelState.CLOSED)[0].id
     yield from ("/hand-over", f"/hand-over?parcel={closed}", f"/hand-over?parcel={closed}&told=known")
     yield "/sections/D/near?intake=9&quick=30&quick_stay=9&slow_stay=90"
-    yield from ("/devices", "/trust")
+    yield from ("/devices", "/trust", "/offline")
     plan = "/plan?section=Bells&code=b&slots_per_bin=9&things=5x4x3in&intake=9&stay=9&count=9&colour=pink&step="
     yield from ("/plan", f"{plan}2", f"{plan}3", f"{plan}4", f"{plan}5", "/plan/made/D")
 
@@ -166,3 +166,28 @@ def test_sheets(live: Live, page: Page) -> None:
     type_fast(page, slot_code.card_text("D003"))
     page.wait_for_selector(".frame")
     assert [] == found + violations(page, "frame")
+
+
+def test_without_network(live: Live, page: Page) -> None:
+    """Nor on what the round's list says, on the round without network, and on what is to be put back."""
+    room = furnish(live.shop, 25)
+    assert room.round is not None
+    with live.shop.looking() as unit:
+        waits = {line.stay: line for line in unit.find(Line, round=room.round.id, state=LineState.WAITING)}
+        stay, line = next((each, waits[each.id]) for each in room.stays if each.id in waits)
+    sign_in(page, live)
+    page.goto(f"/rounds/{room.round.id}")
+    page.route("**/api/scans", lambda route: route.abort())
+    found = []
+    for code, sheet in ((stay.code, "dialog.noted.good"), ("D009", "dialog.noted:not(.good)")):
+        type_fast(page, slot_code.card_text(code))
+        page.wait_for_selector(sheet)
+        if code == "D009":
+            found += violations(page, sheet) + page.evaluate(SMALL)
+            page.keyboard.press("Enter")
+        page.wait_for_selector("dialog", state="detached")
+        found += violations(page, "round without network") + page.evaluate(SMALL)
+    live.shop.act("owner", lambda unit: orders.cancel(unit, line.order))
+    page.unroute("**/api/scans")
+    page.wait_for_selector(".putback", timeout=20_000)
+    assert [] == found + violations(page, "put back") + page.evaluate(SMALL)
