@@ -1,4 +1,8 @@
-"""Still images to readings, in this process; ``workers`` does the same where a decoder's crash costs nothing."""
+"""Still images to readings, in this process; ``workers`` does the same where a decoder's crash costs nothing.
+
+First both decoders look at the whole picture, along its rows and columns. What they leave is located, at any angle and
+size, straightened, and shown to them again. What they can't read is compared with a book of all codes.
+"""
 
 from __future__ import annotations
 
@@ -13,6 +17,7 @@ from scanflow.vision import decoders
 from scanflow.vision.book import Book
 from scanflow.vision.merge import merge
 from scanflow.vision.readings import Picture
+from scanflow.vision.second_look import second_look
 from scanflow.vision.upright import upright
 
 
@@ -20,9 +25,9 @@ def read(image: bytes | Path | NDArray[np.generic], book: Book | Iterable[str] |
     """Read every Code 128, Code 39 and ITF symbol that the decoders read whole and agree about.
 
     ``image`` is a file's bytes or path, or pixels (height, width[, 3 RGB or 4 RGBA]). ``book`` holds every card text
-    that exists, for labels that don't decode; make a Book once for several images. Raises ImageError for a file that
-    gives no pixels, ValueError for a text that Code 128 can't carry. A missing libzbar is logged once, and zxing-cpp
-    reads alone.
+    that exists: a label that doesn't decode is ``matched`` with it; make a Book once for several images. What looks
+    like a card and can't be read is there too, ``unread``. Raises ImageError for a file that gives no pixels,
+    ValueError for a text that Code 128 can't carry. A missing libzbar is logged once, and zxing-cpp reads alone.
     """
     decoders.say_if_alone(decoders.engines())
     return picture(image, book)
@@ -32,6 +37,8 @@ def picture(image: bytes | Path | NDArray[np.generic], book: Book | Iterable[str
     """``read`` without a word about missing decoders."""
     begun = perf_counter()
     grey = upright(image)
-    readings = merge(decoders.zxing(grey) + decoders.zbar(grey))
+    found = decoders.zxing(grey) + decoders.zbar(grey)
+    seen = second_look(grey, found, book if book is None or isinstance(book, Book) else Book(book))
     height, width = grey.shape
+    readings = merge(seen.found, seen.matched, seen.unread)
     return Picture(width, height, round((perf_counter() - begun) * 1000, 1), readings)

@@ -20,6 +20,7 @@ import logging
 import platform
 import shutil
 import subprocess
+from dataclasses import replace
 from math import dist
 from pathlib import Path
 from typing import Any
@@ -38,6 +39,14 @@ ZXING, ZBAR = "zxing-cpp", "zbar"
 _ZXING_ENABLED = zxingcpp.BarcodeFormats(
     [zxingcpp.BarcodeFormat.Code128, zxingcpp.BarcodeFormat.Code39Std, zxingcpp.BarcodeFormat.ITF]
 )
+_ZXING_FOREIGN = zxingcpp.BarcodeFormats(
+    [
+        zxingcpp.BarcodeFormat.EAN13,
+        zxingcpp.BarcodeFormat.EAN8,
+        zxingcpp.BarcodeFormat.UPCA,
+        zxingcpp.BarcodeFormat.UPCE,
+    ]
+)
 _ZXING_SYMBOLOGIES = {
     zxingcpp.BarcodeFormat.Code128: Symbology.CODE128,
     zxingcpp.BarcodeFormat.Code39: Symbology.CODE39,
@@ -47,6 +56,8 @@ _ZBAR_TYPES = {"CODE128": Symbology.CODE128, "CODE39": Symbology.CODE39, "I25": 
 
 # Where reading begins, as the place of that corner in (top left, top right, bottom right, bottom left).
 _ZBAR_FIRST_CORNER = {"UP": 0, "RIGHT": 1, "DOWN": 2, "LEFT": 3}
+
+_LEAST_EXTENT = 2  # pixels: zbar gives a point where it crossed the symbol once, and misreads such
 
 _ITF_LEAST_DIGITS = 6
 _ITF_LEAST_ROWS = 3
@@ -103,9 +114,25 @@ def _from_zbar(symbol: Any) -> Found | None:
     if symbology is Symbology.ITF and _is_stray(text, symbol.quality):
         return None
     corners = extreme_corners([(float(x), float(y)) for x, y in symbol.polygon])
+    if max(dist(corners[0], corner) for corner in corners) < _LEAST_EXTENT:
+        return None
     first = _ZBAR_FIRST_CORNER.get(symbol.orientation, 0)
     quad = whole(clockwise([*corners[first:], *corners[:first]]))
     return Found(text, symbology, ZBAR, quad, sure=symbology is not Symbology.ITF)
+
+
+def strip(grey: NDArray[np.uint8]) -> list[Found]:
+    """What the decoders read in one label's straightened rows, corners in pixels of these.
+
+    All rows are alike, so ITF, whose check is that rows agree, is left out, and Code 39 needs both engines.
+    """
+    found = [one for one in zxing(grey) + zbar(grey) if one.symbology is not Symbology.ITF]
+    return [replace(one, sure=one.symbology is Symbology.CODE128) for one in found]
+
+
+def foreign(grey: NDArray[np.uint8]) -> bool:
+    """Whether straightened rows are a retail code (EAN, UPC) or another that no card carries."""
+    return bool(zxingcpp.read_barcodes(grey, formats=_ZXING_FOREIGN))
 
 
 def _is_stray(digits: str, rows: float) -> bool:

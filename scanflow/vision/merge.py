@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from math import dist
 
 from scanflow.vision.places import area, at_least_high, clip
-from scanflow.vision.readings import Quad, Reading, Symbology
+from scanflow.vision.readings import Certainty, Point, Quad, Reading, Symbology
 
 _SAME_PLACE = 0.25  # of the smaller area; neighbouring symbols don't overlap at all
+
+_NEAR = 0.3  # of the length: the ends of two readings of the same bars
+_WITHIN = 0.7  # of the area: a part of bars read for a whole
 
 _LEAST_GAP = 0.1  # of the length; two cards with the same code, one above the other, are further apart
 
@@ -24,11 +28,53 @@ class Found:
     sure: bool = True
 
 
-def merge(found: list[Found]) -> tuple[Reading, ...]:
+@dataclass(frozen=True, slots=True)
+class Matched:
+    """A text of a book at a place; the more margin, the surer."""
+
+    text: str
+    corners: Quad
+    margin: float
+
+
+@dataclass(frozen=True, slots=True)
+class Unread:
+    """A place that looks like a card's bars; the more likeness, the surer."""
+
+    corners: Quad
+    likeness: float
+
+
+def merge(found: list[Found], matched: Sequence[Matched] = (), unread: Sequence[Unread] = ()) -> tuple[Reading, ...]:
     """One reading per place, top down; where two texts or symbologies claim one place, none.
 
-    Engines earlier in ``found`` give the corners of what several read.
+    Engines earlier in ``found`` give the corners of what several read. Where anything was decoded, nothing is matched,
+    and where anything is known, nothing is unread; where two matches disagree the place is unread.
     """
+    readings = _decoded(found)
+    taken = [one.corners for one in found]
+    for one in sorted(matched, key=lambda one: -one.margin):
+        rivals = [other for other in matched if other.text != one.text and overlap(one.corners, other.corners)]
+        if any(overlap(one.corners, quad) for quad in taken):
+            continue
+        taken.append(one.corners)
+        readings.append(_unread(one.corners) if rivals else _match(one))
+    for place in sorted(unread, key=lambda one: -one.likeness):
+        if not any(overlap(place.corners, quad) for quad in taken):
+            taken.append(place.corners)
+            readings.append(_unread(place.corners))
+    return tuple(sorted(readings, key=lambda r: min((y, x) for x, y in r.corners)))
+
+
+def _match(one: Matched) -> Reading:
+    return Reading(one.text, Symbology.CODE128, "match", one.corners, Certainty.MATCHED)
+
+
+def _unread(corners: Quad) -> Reading:
+    return Reading(None, Symbology.CODE128, "locate", corners, Certainty.UNREAD)
+
+
+def _decoded(found: list[Found]) -> list[Reading]:
     places: list[list[Found]] = []
     for one in found:
         agreeing = [place for place in places if _agree(place[0], one)]
@@ -37,8 +83,7 @@ def merge(found: list[Found]) -> tuple[Reading, ...]:
         if not agreeing:
             places.append([one])
     undisputed = [place for place in places if not any(_dispute(place[0], other[0]) for other in places)]
-    readings = [_reading(place) for place in undisputed if _trusted(place)]
-    return tuple(sorted(readings, key=lambda r: min((y, x) for x, y in r.corners)))
+    return [_reading(place) for place in undisputed if _trusted(place)]
 
 
 def _reading(place: list[Found]) -> Reading:
@@ -52,7 +97,7 @@ def _trusted(place: list[Found]) -> bool:
 
 
 def _agree(one: Found, other: Found) -> bool:
-    return _content(one) == _content(other) and (_overlap(one, other) or _continues(one, other))
+    return _content(one) == _content(other) and (overlap(one.corners, other.corners) or _continues(one, other))
 
 
 def _continues(one: Found, other: Found) -> bool:
@@ -65,7 +110,23 @@ def _continues(one: Found, other: Found) -> bool:
 
 
 def _dispute(one: Found, other: Found) -> bool:
-    return _content(one) != _content(other) and _overlap(one, other)
+    """Whether two readings are of the same bars and differ; cards that stand close overlap, but end elsewhere."""
+    return (
+        _content(one) != _content(other)
+        and overlap(one.corners, other.corners)
+        and (_ends_alike(one.corners, other.corners) or _share(one.corners, other.corners) > _WITHIN)
+    )
+
+
+def _ends_alike(one: Quad, other: Quad) -> bool:
+    first, second = _ends(one), _ends(other)
+    near = _NEAR * dist(*first)
+    return any(dist(first[0], a) < near and dist(first[1], b) < near for a, b in (second, second[::-1]))
+
+
+def _ends(quad: Quad) -> tuple[Point, Point]:
+    a, b, c, d = quad
+    return ((a[0] + d[0]) / 2, (a[1] + d[1]) / 2), ((b[0] + c[0]) / 2, (b[1] + c[1]) / 2)
 
 
 def _content(found: Found) -> tuple[Symbology, bytes]:
@@ -73,6 +134,12 @@ def _content(found: Found) -> tuple[Symbology, bytes]:
     return found.symbology, bytes(byte & 0x7F for byte in found.text.encode("latin-1", "replace"))
 
 
-def _overlap(one: Found, other: Found) -> bool:
-    first, second = at_least_high(one.corners), at_least_high(other.corners)
-    return area(clip(first, second)) > _SAME_PLACE * min(area(first), area(second))
+def overlap(one: Quad, other: Quad) -> bool:
+    """Whether two quadrilaterals are the same place: they share over a quarter of the smaller one."""
+    return _share(one, other) > _SAME_PLACE
+
+
+def _share(one: Quad, other: Quad) -> float:
+    """Of the smaller one's area, drawn out to the least height of bars, that lies in the other."""
+    first, second = at_least_high(one), at_least_high(other)
+    return area(clip(first, second)) / max(min(area(first), area(second)), 1e-9)

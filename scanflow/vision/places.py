@@ -56,16 +56,40 @@ def whole(quad: Quad) -> Quad:
 
 
 def at_least_high(quad: Quad) -> list[Point]:
-    """The quadrilateral, or a rectangle about its middle line where it is thinner than bars are."""
+    """The quadrilateral, or a rectangle about its middle line if it is lower than bars are; about a point a square."""
     a, b, c, d = quad
     start, end = ((a[0] + d[0]) / 2, (a[1] + d[1]) / 2), ((b[0] + c[0]) / 2, (b[1] + c[1]) / 2)
-    length = max(hypot(end[0] - start[0], end[1] - start[1]), 1.0)
+    length = hypot(end[0] - start[0], end[1] - start[1])
+    if length < 1:
+        x, y = start
+        return [(x - 1, y - 1), (x + 1, y - 1), (x + 1, y + 1), (x - 1, y + 1)]
     if area(list(quad)) >= _LEAST_HEIGHT * length * length:
         return list(quad)
     half = _LEAST_HEIGHT / 2
     across = (-(end[1] - start[1]) * half, (end[0] - start[0]) * half)
     up, down = (-across[0], -across[1]), across
     return [(p[0] + v[0], p[1] + v[1]) for p, v in ((start, up), (end, up), (end, down), (start, down))]
+
+
+class Place:
+    """A clockwise quadrilateral, drawn out to the least height of bars, to be asked for many points."""
+
+    def __init__(self, quad: Quad) -> None:
+        self.polygon = at_least_high(quad)
+        across, down = zip(*self.polygon, strict=True)
+        self._box = min(across), min(down), max(across), max(down)
+
+    def contains(self, point: Point) -> bool:
+        left, top, right, bottom = self._box
+        x, y = point
+        return (
+            left <= x <= right
+            and top <= y <= bottom
+            and all(
+                (b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0]) >= 0
+                for a, b in zip(self.polygon, [*self.polygon[1:], self.polygon[0]], strict=True)
+            )
+        )
 
 
 def area(polygon: list[Point]) -> float:

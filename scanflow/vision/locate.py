@@ -1,0 +1,310 @@
+"""Where labels are: places with bars between two quiet zones, at any angle, decoded or not.
+
+The picture is looked at in cells of 4 pixels. A cell's tensor of diagonal differences, each divided by its own
+strength, tells the bars' direction and how much of the cell they fill, down to below one pixel per module; one strong
+edge counts little. From filled cells a line is followed along the bars' normal, both ways, to the first stretch that is
+white, and even for longer than any space between bars. Of these lines those count that look, as a whole, like what all
+codes have in common: their start, their stop and the symbols between. Lines that end alike are one label.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from itertools import product
+from math import cos, sin
+
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+
+from scanflow.vision.patterns import QUIET, blurred, kernel, standardised
+from scanflow.vision.readings import Point
+
+Grey = NDArray[np.uint8]
+Floats = NDArray[np.float32]
+
+CELL = 4  # px
+_FLAT = 12.0**2  # squared difference of grey levels at which a cell counts as half filled
+_BLOCK = 3  # cells; one seed in each block of so many by so many
+_FILLED = 0.2  # least share of a seed's surroundings, and of a line, that bars fill
+_TURNS = np.deg2rad([-9, -6, -3, 0, 3, 6, 9])  # tried about the direction of a seed's own cells
+_SHORT = 5  # cells each way over which a direction is tried
+_REACH = 150  # px each way along a line
+_APART = (-1.3, 0.0, 1.3)  # px between the parallel lines that are averaged
+
+# Length between quiet zones (least, most) and the quiet zone's least length, px: between 4 modules, the widest space
+# of a symbol, and the 10 of a quiet zone, for symbols of 68 to 101 modules.
+_LADDER = ((33, 44, 2), (40, 52, 3), (48, 58, 4), (54, 74, 5), (68, 92, 7), (86, 116, 9), (108, 146, 11))
+_NEAR = 0.55  # of the length each way: a line's surroundings
+_WHITE = 1.4  # standard deviations above the mean of the surroundings
+_LIGHT = 0.6  # or of the way from there to the lightest pixel, if that is less
+_EVEN = 0.8  # standard deviations between the lightest and the darkest pixel of a quiet zone
+
+_OFF = (-2, -1, 0, 1, 2)  # modules by which an end may lie elsewhere than at the quiet zone
+_BLUR = 1.0  # modules
+
+_ENDS, _LENGTH, _TURN, _GAP = (
+    0.05,
+    0.08,
+    0.2,
+    20.0,
+)  # shares of the length, radians, px: what lines of a label differ by
+MOST = 400  # regions of a picture, those that are most like a code first
+
+
+@dataclass(frozen=True, slots=True)
+class Region:
+    """A place like a label's bars, in pixels of the picture it was found in.
+
+    `x`, `y` is the middle between the quiet zones, `angle` the direction of the rows in radians, clockwise since y
+    points down, `skew` by how much it is turned from the bars' normal, `length` that from first to last bar. `low` and
+    `high` are how far lines were found up and down the bars from the middle, `core` where most were, `votes` how many,
+    `likeness` the best of their correlations.
+    """
+
+    x: float
+    y: float
+    angle: float
+    skew: float
+    length: float
+    low: float
+    high: float
+    core: float
+    votes: int
+    likeness: float
+
+    @property
+    def middle(self) -> tuple[float, float]:
+        """Of the rows where most lines were."""
+        return self.x - self.core * sin(self.angle), self.y + self.core * cos(self.angle)
+
+
+class Field:
+    """A picture to locate labels in, again and again."""
+
+    def __init__(self, grey: Grey) -> None:
+        self._grey = grey
+        self._fill = _fill(grey) if min(grey.shape) >= 2 * CELL else np.zeros((2, 1, 1), np.float32)
+
+    def forget(self, corners: Sequence[Point]) -> None:
+        """Find nothing more within a convex place."""
+        cells = np.array(corners) / CELL - 0.5
+        for part in self._fill:
+            cv2.fillConvexPoly(part, np.rint(cells).astype(np.int32), 0.0)
+
+    def locate(
+        self, means: Sequence[Floats], shortest: int = 0, skews: Sequence[float] = (0.0,), like: float = 0.47
+    ) -> list[Region]:
+        """Regions of 33 to 146 pixels in length, at least `shortest`, those most like a code first.
+
+        `means` (modules,) are what codes of each length have in common. `skews` (radians): labels that are seen from
+        aside have rows that are not at right angles to their bars. `like`: least correlation with a mean.
+        """
+        seeds = _lines(self._fill, *_seeds(self._fill))
+        if not len(seeds.x):
+            return []
+        regions: list[Region] = []
+        for skew in skews:
+            lines = _Lines(seeds.x, seeds.y, seeds.angle + np.float32(skew))
+            found = _ends(self._grey, self._fill, lines, skew, shortest)
+            found[:, 6] = _likeness(self._grey, found, means)
+            regions.extend(_labels(found[found[:, 6] > like], skew))
+        return sorted(regions, key=lambda region: -region.likeness)[:MOST]
+
+
+def _fill(grey: Grey) -> Floats:
+    """(2, cells down, cells across): sine and cosine parts of twice the direction, each times the filled share."""
+    rows, across = (grey.shape[0] - 1) // CELL, (grey.shape[1] - 1) // CELL
+    fill = np.empty((2, rows, across), np.float32)
+    for top in range(0, rows, 16):  # so many rows of cells stay in the processor's cache
+        high = min(16, rows - top)
+        part = grey[top * CELL : (top + high) * CELL + 1, : across * CELL + 1].astype(np.float32)
+        down, up = part[1:, 1:] - part[:-1, :-1], part[:-1, 1:] - part[1:, :-1]
+        mixed = down * up
+        down *= down
+        up *= up
+        strength = down + up
+        strength += _FLAT
+        mixed *= 2
+        mixed /= strength
+        down -= up
+        down /= strength
+        for part, into in ((mixed, fill[0]), (down, fill[1])):
+            into[top : top + high] = cv2.resize(part, (across, high), interpolation=cv2.INTER_AREA)
+    return fill
+
+
+def _seeds(fill: Floats) -> tuple[NDArray[np.intp], NDArray[np.intp], Floats]:
+    """x and y in cells of the most filled cell of each block, and the direction there in radians."""
+    smooth = np.stack([cv2.blur(part, (3, 3)) for part in fill])
+    share = smooth[0] ** 2 + smooth[1] ** 2
+    down, across = share.shape[0] // _BLOCK, share.shape[1] // _BLOCK
+    blocks = share[: down * _BLOCK, : across * _BLOCK].reshape(down, _BLOCK, across, _BLOCK).transpose(0, 2, 1, 3)
+    blocks = blocks.reshape(down, across, _BLOCK * _BLOCK)
+    best = blocks.argmax(2)
+    by, bx = np.nonzero(np.take_along_axis(blocks, best[:, :, None], 2)[:, :, 0] > _FILLED**2)
+    y, x = by * _BLOCK + best[by, bx] // _BLOCK, bx * _BLOCK + best[by, bx] % _BLOCK
+    return x, y, 0.5 * np.arctan2(smooth[1, y, x], smooth[0, y, x])
+
+
+@dataclass(frozen=True, slots=True)
+class _Lines:
+    """Points that bars were seen at, px, and the direction of their normal."""
+
+    x: Floats
+    y: Floats
+    angle: Floats
+
+
+def _lines(fill: Floats, x: NDArray[np.intp], y: NDArray[np.intp], angle: Floats) -> _Lines:
+    """The seeds whose surroundings are filled along a straight line, each with the direction that is filled most."""
+    angles = angle[:, None] + _TURNS.astype(np.float32)
+    steps = np.arange(-_SHORT, _SHORT + 1)
+    filled = _along(
+        fill,
+        x[:, None, None] + np.cos(angles)[:, :, None] * steps,
+        y[:, None, None] + np.sin(angles)[:, :, None] * steps,
+        angles[:, :, None],
+    ).mean(2)
+    best = filled.argmax(1)
+    each = np.arange(len(best))
+    kept = filled[each, best] > _FILLED
+    middle = CELL / 2
+    return _Lines(
+        (x[kept] * CELL + middle).astype(np.float32),
+        (y[kept] * CELL + middle).astype(np.float32),
+        angles[each, best][kept],
+    )
+
+
+def _along(fill: Floats, x: NDArray[np.floating], y: NDArray[np.floating], angle: Floats) -> Floats:
+    """How much of the cells at x and y (in cells) is filled by bars of that direction."""
+    down, across = fill.shape[1:]
+    at = np.clip(np.rint(y).astype(np.int32), 0, down - 1) * across
+    at += np.clip(np.rint(x).astype(np.int32), 0, across - 1)
+    sine, cosine = fill.reshape(2, -1)
+    return np.asarray(sine[at] * np.cos(2 * angle) + cosine[at] * np.sin(2 * angle), np.float32)
+
+
+def _ends(grey: Grey, fill: Floats, lines: _Lines, skew: float, shortest: int) -> Floats:
+    """Lines between two quiet zones, (n, 7): middle x, y, length, angle, seed's x, y, and the filled share between."""
+    x, y, angle = lines.x[:, None], lines.y[:, None], lines.angle[:, None]
+    cosine, sine = np.cos(angle), np.sin(angle)
+    steps = np.arange(-_REACH, _REACH + 1, dtype=np.float32)
+    profiles = np.zeros((len(x), len(steps)), np.float32)
+    for apart in map(np.float32, _APART):
+        profiles += _sampled(grey, x + cosine * steps - sine * apart, y + sine * steps + cosine * apart)
+    profiles = np.asarray(cv2.blur(profiles, (3, 1)), np.float32)
+    profiles /= np.float32(len(_APART))
+    cells = steps[::CELL]
+    filled = _along(fill, (x + cosine * cells) / CELL - 0.5, (y + sine * cells) / CELL - 0.5, angle - np.float32(skew))
+    sums = np.concatenate([np.zeros((len(x), 1), np.float32), np.cumsum(filled, 1)], 1)
+    found = []
+    for least, most, quiet in _LADDER:
+        if most < shortest:
+            continue
+        left, right, kept = _quiet_zones(profiles, most, quiet)
+        length = right - left
+        kept &= (length >= max(least, shortest)) & (length <= most)
+        left, right, sums_kept = left[kept], right[kept], sums[kept]
+        first = ((left + _REACH) / CELL).astype(int)
+        last = np.maximum(((right + _REACH) / CELL).astype(int), first + 1)
+        each = np.arange(len(first))
+        share = (sums_kept[each, last] - sums_kept[each, first]) / (last - first)
+        middle = (left + right) / 2
+        x0, y0, turn = lines.x[kept], lines.y[kept], lines.angle[kept]
+        rows = (x0 + np.cos(turn) * middle, y0 + np.sin(turn) * middle, right - left, turn, x0, y0, share)
+        found.append(np.stack(rows, 1)[share > _FILLED])
+    return np.concatenate(found).astype(np.float32) if found else np.empty((0, 7), np.float32)
+
+
+def _sampled(grey: Grey, x: Floats, y: Floats) -> Floats:
+    """Grey levels between pixels; x and y (n, m). OpenCV takes at most 32,767 rows at once."""
+    out = np.empty(x.shape, np.float32)
+    for top in range(0, len(x), 8192):
+        rows = slice(top, top + 8192)
+        out[rows] = cv2.remap(grey, x[rows], y[rows], cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE)
+    return out
+
+
+def _quiet_zones(profiles: Floats, most: int, quiet: int) -> tuple[Floats, Floats, NDArray[np.bool_]]:
+    """Where the nearest quiet zone each way begins, px from the seed, and whether there is one."""
+    near = profiles[:, max(0, _REACH - int(_NEAR * most)) : _REACH + int(_NEAR * most) + 1]
+    mean, deviation = near.mean(1)[:, None], near.std(1)[:, None]
+    kernel = np.ones((1, quiet), np.uint8)
+    # Each of these is of the stretch that begins at its pixel.
+    darkest = cv2.erode(profiles, kernel, anchor=(0, 0), borderType=cv2.BORDER_CONSTANT, borderValue=-1e9)
+    lightest = cv2.dilate(profiles, kernel, anchor=(0, 0), borderType=cv2.BORDER_CONSTANT, borderValue=1e9)
+    paper = np.minimum(_WHITE * deviation, _LIGHT * (near.max(1)[:, None] - mean))
+    white = (darkest > mean + paper) & (lightest - darkest < _EVEN * deviation)
+    after, before = white[:, _REACH:], white[:, _REACH - quiet :: -1]
+    right, left = after.argmax(1).astype(np.float32), -before.argmax(1).astype(np.float32)
+    return left, right, after.any(1) & before.any(1)
+
+
+def _likeness(grey: Grey, found: Floats, means: Sequence[Floats]) -> Floats:
+    """The best correlation of each line with a mean pattern, read either way."""
+    x, y, length, angle = found.T[:4, :, None]
+    cosine, sine = np.cos(angle), np.sin(angle)
+    best = np.zeros(len(found), np.float32)
+    for mean in means:
+        count = len(mean)
+        pattern = standardised(blurred(mean[None], kernel(_BLUR)))[0]
+        reach = QUIET - min(_OFF) + 1  # modules sampled beyond each end, two samples each
+        across = (np.arange(2 * (count + 2 * reach), dtype=np.float32) / 2 + 0.25 - reach - count / 2) / count * length
+        seen = np.zeros(across.shape, np.float32)
+        for apart in map(np.float32, _APART):
+            seen += _sampled(grey, x + cosine * across - sine * apart, y + sine * across + cosine * apart)
+        module = np.arange(-QUIET, count + QUIET) + 0.5
+        for first, last in product(_OFF, _OFF):
+            place = first + module * (count + last - first) / count
+            rows = standardised(seen[:, np.rint((place + reach) * 2 - 0.5).astype(np.intp)])
+            best = np.maximum(best, -np.minimum(rows @ pattern, rows @ pattern[::-1]))
+    return best
+
+
+def _labels(found: Floats, skew: float) -> Iterator[Region]:
+    """Lines that end alike, one upon the other along the bars, are one label."""
+    x, y, length, angle, seed_x, seed_y, share = found.T
+    alive = np.ones(len(found), np.bool_)
+    for i in np.argsort(-share):
+        if not alive[i]:
+            continue
+        cosine, sine = np.cos(angle[i]), np.sin(angle[i])
+        dx, dy = x - x[i], y - y[i]
+        turn = _half_turn(angle - angle[i])
+        down = dy * cosine - dx * sine
+        alike = np.abs(dx * cosine + dy * sine) < _ENDS * length[i]
+        alike &= np.abs(length - length[i]) < _LENGTH * length[i]
+        alike &= (np.abs(down) < 0.5 * length[i]) & (np.abs(turn) < _TURN) & alive
+        members = np.nonzero(alike)[0]
+        alive[members] = False
+        members = members[np.argsort(down[members])]
+        for group in np.split(members, np.nonzero(np.diff(down[members]) > _GAP)[0] + 1):
+            weights = share[group]
+            mx, my = float(np.average(x[group], weights=weights)), float(np.average(y[group], weights=weights))
+            rows = (seed_y[group] - my) * cosine - (seed_x[group] - mx) * sine
+            yield Region(
+                mx,
+                my,
+                float(angle[i] + np.average(turn[group], weights=weights)),
+                skew,
+                float(np.median(length[group])),
+                float(rows.min()),
+                float(rows.max()),
+                _weighted_median(rows, weights**3),
+                len(group),
+                float(weights.max()),
+            )
+
+
+def _half_turn(angle: Floats) -> Floats:
+    """The same direction within ± 90 degrees: bars look alike after half a turn."""
+    return np.asarray((angle + np.pi / 2) % np.pi - np.pi / 2, np.float32)
+
+
+def _weighted_median(values: Floats, weights: Floats) -> float:
+    order = np.argsort(values)
+    sums = np.cumsum(weights[order])
+    return float(values[order][np.searchsorted(sums, sums[-1] / 2)])

@@ -1,0 +1,144 @@
+"""What the decoders left: located, straightened and shown to them again, then compared with a book of codes."""
+
+from __future__ import annotations
+
+from collections import deque
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, field, replace
+
+import cv2
+import numpy as np
+
+from scanflow.vision import decoders
+from scanflow.vision.book import Book
+from scanflow.vision.locate import Field, Grey, Region
+from scanflow.vision.match import Match, likeness, match
+from scanflow.vision.merge import Found, Matched, Unread
+from scanflow.vision.patterns import Patterns, Values, grammar, patterns
+from scanflow.vision.places import Place
+from scanflow.vision.readings import Point, Quad
+from scanflow.vision.straighten import Strip, straighten
+
+_LEAST_SIDE = 48  # pixels of the smallest copy that is looked at
+_SHORTEST = 64  # pixels: shorter labels of a reduced copy were found in the larger one
+_SKEWS = (((0.0,), 0.47), (tuple(np.radians([-18.0, -9.0, 9.0, 18.0])), 0.58))  # first as if seen from in front
+_SHARP = 0.3  # least share of a strip's variance that bars explain
+_CARD = 0.66  # correlation with what all cards have in common from which on a strip is taken for one
+
+
+@dataclass
+class SecondLook:
+    """What was found beside the readings that it began with; `places` of all that was read or recognised as foreign."""
+
+    found: list[Found]
+    matched: list[Matched] = field(default_factory=list)
+    unread: list[Unread] = field(default_factory=list)
+    places: list[Place] = field(default_factory=list)
+
+    def knows(self, point: Point) -> bool:
+        """Whether what lies there was read or recognised."""
+        return any(place.contains(point) for place in self.places)
+
+
+def second_look(grey: Grey, found: list[Found], book: Book | None) -> SecondLook:
+    """Look at every label-like region, the largest first. `found` is what the decoders read in the whole picture."""
+    seen = SecondLook(list(found), places=[Place(one.corners) for one in found])
+    codes = patterns(book) if book else ()
+    means = [group.mean for group in codes] or grammar()
+    copies = list(_copies(grey))
+    for scale, copy in reversed(copies):
+        field = Field(copy)
+        for skews, like in _SKEWS:
+            for place in seen.places:
+                field.forget([_reduced(corner, scale) for corner in place.polygon])
+            regions = field.locate(means, _SHORTEST if scale > 1 else 0, skews, like)
+            if scale == 1:
+                _read(seen, copy, 1, regions, codes, means)
+            else:  # what is located on a small copy is seen better on the next larger one
+                larger = copies[scale.bit_length() - 2][1]
+                _read(seen, larger, scale // 2, map(_enlarged, regions), codes, means)
+    return seen
+
+
+def _read(
+    seen: SecondLook,
+    copy: Grey,
+    scale: int,
+    regions: Iterable[Region],
+    codes: Sequence[Patterns],
+    means: Sequence[Values],
+) -> None:
+    waiting = deque(regions)
+    while waiting:
+        region = waiting.popleft()
+        if seen.knows(_full(region.middle, scale)):
+            continue
+        strip = straighten(copy, region)
+        if strip is None:
+            continue
+        waiting.extend(strip.rest())
+        if strip.sharpness >= _SHARP and not _decode(seen, strip, scale):
+            _compare(seen, strip, scale, codes, means)
+
+
+def _enlarged(region: Region) -> Region:
+    x, y = _full((region.x, region.y), 2)
+    low, high, core = 2 * region.low, 2 * region.high, 2 * region.core
+    return replace(region, x=x, y=y, length=2 * region.length, low=low, high=high, core=core)
+
+
+def _copies(grey: Grey) -> Iterator[tuple[int, Grey]]:
+    """The picture and copies of half, a quarter … of its size: labels are located at some 34 to 146 pixels."""
+    scale = 1
+    while min(grey.shape) >= _LEAST_SIDE:
+        yield scale, grey
+        half = (grey.shape[1] // 2, grey.shape[0] // 2)
+        grey = np.asarray(cv2.resize(grey[: 2 * half[1], : 2 * half[0]], half, interpolation=cv2.INTER_AREA), np.uint8)
+        scale *= 2
+
+
+def _decode(seen: SecondLook, strip: Strip, scale: int) -> bool:
+    """Show a strip to the decoders; whether it holds a code that they know."""
+    drawn = strip.drawn()
+    found = decoders.strip(drawn)
+    for one in found:
+        first, last = (corner[0] for corner in one.corners[:2])
+        corners = _corners(strip, first, last, scale)
+        seen.found.append(Found(one.text, one.symbology, one.engine, corners, one.sure))
+        seen.places.append(Place(corners))
+    if not found and decoders.foreign(drawn):
+        seen.places.append(Place(_corners(strip, *strip.ends, scale)))
+        return True
+    return bool(found)
+
+
+def _compare(seen: SecondLook, strip: Strip, scale: int, codes: Sequence[Patterns], means: Sequence[Values]) -> None:
+    """Match a strip with a book; what is like a card and no code's alone stays unread."""
+    alike = [likeness(strip, mean) for mean in means]
+    best: Match | None = None
+    for group, like in zip(codes, alike, strict=False):
+        one = match(strip, group, like) if like.ends else None
+        if one and (best is None or one.margin > best.margin):
+            best = one
+    if best and best.sure:
+        corners = _corners(strip, best.first, best.last, scale)
+        seen.matched.append(Matched(best.text, corners, best.margin))
+        seen.places.append(Place(corners))
+        return
+    like = max(alike, key=lambda one: one.correlation)
+    if like.correlation >= _CARD:
+        seen.unread.append(Unread(_corners(strip, *like.ends[0], scale), like.correlation))
+
+
+def _corners(strip: Strip, first: float, last: float, scale: int) -> Quad:
+    a, b, c, d = (_full(corner, scale) for corner in strip.corners(first, last))
+    return a, b, c, d
+
+
+def _full(point: Point, scale: int) -> Point:
+    """From pixels of a reduced copy to those of the picture; the middle of a pixel counts."""
+    return (point[0] + 0.5) * scale - 0.5, (point[1] + 0.5) * scale - 0.5
+
+
+def _reduced(point: Point, scale: int) -> Point:
+    return (point[0] + 0.5) / scale - 0.5, (point[1] + 0.5) / scale - 0.5
