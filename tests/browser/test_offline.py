@@ -66,10 +66,14 @@ def recorded(shop: Shop, code: str) -> int:
 
 def until(page: Page, script: str, arg: str | None = None) -> None:
     """Until an asynchronous script on the page says true."""
-    end = time.monotonic() + 20
-    while not page.evaluate(script, arg):
-        assert time.monotonic() < end, script
+    assert becomes(page, script, arg, 20), script
+
+
+def becomes(page: Page, script: str, arg: str | None, seconds: float) -> bool:
+    end = time.monotonic() + seconds
+    while not (said := bool(page.evaluate(script, arg))) and time.monotonic() < end:
         page.wait_for_timeout(50)
+    return said
 
 
 def walk(page: Page, room: Furnished) -> str:
@@ -77,7 +81,9 @@ def walk(page: Page, room: Furnished) -> str:
     assert room.round is not None
     path = f"/rounds/{room.round.id}"
     page.goto(path)
-    until(page, KEPT, path)
+    if not becomes(page, KEPT, path, 15):  # a worker whose first files came too late is fetched by the next page again
+        page.reload()
+        until(page, KEPT, path)
     return path
 
 
