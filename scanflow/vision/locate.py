@@ -59,7 +59,7 @@ class Region:
 
     `x`, `y` is the middle between the quiet zones, `angle` the direction of the rows in radians, clockwise since y
     points down, `skew` by how much it is turned from the bars' normal, `length` that from first to last bar. `low` and
-    `high` are how far lines were found up and down the bars from the middle, `core` where most were, `votes` how many,
+    `high` are how far lines were found up and down the bars from the middle, `core` where most were,
     `likeness` the best of their correlations.
     """
 
@@ -71,7 +71,6 @@ class Region:
     low: float
     high: float
     core: float
-    votes: int
     likeness: float
 
     @property
@@ -294,7 +293,6 @@ def _labels(found: Floats, skew: float) -> Iterator[Region]:
                 float(rows.min()),
                 float(rows.max()),
                 _weighted_median(rows, weights**3),
-                len(group),
                 float(weights.max()),
             )
 

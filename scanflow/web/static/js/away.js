@@ -1,7 +1,11 @@
 // The page that stands in for others while there is no network: leads to the open round, and goes on by itself.
 
 document.querySelector("[data-again]").addEventListener("click", () => location.reload());
-addEventListener("online", () => location.reload());
+addEventListener("online", async () => {
+  // a network that flickers must not take the page away from under a press
+  const reply = await fetch("/api/health", { cache: "no-store" }).catch(() => null);
+  if (reply?.ok) location.reload();
+});
 
 const list = document.querySelector("[data-rounds]");
 const cache = await caches.open("round");
