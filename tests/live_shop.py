@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+import threading
+from dataclasses import dataclass, field
 
 from playwright.sync_api import Page, expect
 
@@ -14,10 +15,11 @@ PASSWORD = "saddle-brown-7"
 
 @dataclass(frozen=True, slots=True)
 class Live:
-    """A shop and the address of its service."""
+    """A shop and the address of its service. While `cut` is set no scan gets through to it."""
 
     shop: Shop
     address: str
+    cut: threading.Event = field(default_factory=threading.Event)
 
 
 def sign_in(page: Page, live: Live) -> None:

@@ -3,7 +3,7 @@
 Messages both ways are a length (4 bytes, big-endian) and so many bytes. First it sends its engines as a JSON list.
 Then, until its input ends, it takes two messages at a time, a JSON value and an image file, and answers
 ``{"picture": {...}}`` or ``{"error": "..."}``. The value is ``null``: read without a book; a list of texts: with this
-book, and keep it; or ``true``: with the book that was kept.
+book, and keep it; ``true``: with the book that was kept; ``false``: only a glance.
 """
 
 from __future__ import annotations
@@ -52,13 +52,13 @@ def main(megabytes: int, seconds: float) -> None:
         which = json.loads(book)
         if isinstance(which, list):
             kept = Book(which)
-        send(answers, json.dumps(_answer(image, None if which is None else kept)).encode())
+        send(answers, json.dumps(_answer(image, None if which is None else kept, which is False)).encode())
         _alarm(0)
 
 
-def _answer(image: bytes, book: Book | None) -> dict[str, Any]:
+def _answer(image: bytes, book: Book | None, glance: bool) -> dict[str, Any]:
     try:
-        return {"picture": decode.picture(image, book).as_dict()}
+        return {"picture": (decode.glance(image) if glance else decode.picture(image, book)).as_dict()}
     except ImageError as error:
         return {"error": str(error)}
     except MemoryError:

@@ -58,10 +58,16 @@ class Readers:
 
         A worker is sent a book once and keeps the last one.
         """
-        data = _bytes(image) if isinstance(image, Path) else image
+        return self._ask(_bytes(image) if isinstance(image, Path) else image, book, glance=False)
+
+    def glance(self, image: bytes) -> Picture:
+        """What the decoders read at once, without a second look; errors as of `read`."""
+        return self._ask(image, None, glance=True)
+
+    def _ask(self, data: bytes, book: Book | None, *, glance: bool) -> Picture:
         worker = self._take()
         try:
-            answer = worker.ask(data, book, self._seconds)
+            answer = worker.ask(data, book, self._seconds, glance=glance)
         finally:
             self._idle.put(worker)
         if "error" in answer:
@@ -108,9 +114,11 @@ class _Worker:
         self._process: subprocess.Popen[bytes] | None = None
         self._kept: str | None = None  # digest of the book that the process has
 
-    def ask(self, image: bytes, book: Book | None, seconds: float) -> dict[str, Any]:
+    def ask(self, image: bytes, book: Book | None, seconds: float, *, glance: bool) -> dict[str, Any]:
         process = self.start()
-        which = None if book is None else book.digest == self._kept or book.texts
+        which: Any = None if book is None else book.digest == self._kept or book.texts
+        if glance:
+            which = False
         answer, late = _exchange(process, (json.dumps(which).encode(), image), seconds)
         if answer is not None:
             self._kept = book.digest if book is not None else self._kept

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import shutil
 import threading
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from pathlib import Path
+from typing import Any
 
 import pytest
 import waitress
@@ -26,10 +27,19 @@ def live(sqlite_template: Path, tmp_path: Path, readers: Readers) -> Iterator[Li
     path = tmp_path / "shop.db"
     shutil.copy(sqlite_template, path)
     shop = Shop(Database(f"sqlite:///{path}"), readers)
-    server = waitress.create_server(create_app(shop), host="127.0.0.1", port=0, threads=4)
+    cut = threading.Event()
+    app = create_app(shop)
+
+    def service(environ: dict[str, Any], start_response: Callable[..., Any]) -> Iterable[bytes]:
+        if cut.is_set() and environ["PATH_INFO"] == "/api/scans":
+            start_response("503 Service Unavailable", [("Content-Length", "0")])
+            return []
+        return app(environ, start_response)
+
+    server = waitress.create_server(service, host="127.0.0.1", port=0, threads=4)
     thread = threading.Thread(target=server.run, daemon=True)
     thread.start()
-    yield Live(shop, f"http://127.0.0.1:{server.effective_port}")
+    yield Live(shop, f"http://127.0.0.1:{server.effective_port}", cut)
     server.close()
     thread.join(timeout=5)
     shop.database.close()

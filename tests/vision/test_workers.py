@@ -7,7 +7,9 @@ from pathlib import Path
 
 import psutil
 import pytest
+from flat_scene import Flat, flat
 from pictures import TEXT, as_file, card, png_header, texts
+from scenes import book_of
 
 from scanflow.vision import Book, ImageError, Picture, decoders, read
 from scanflow.vision.workers import Readers, ReadFailed
@@ -216,3 +218,12 @@ def test_a_huge_file_is_said_before_it_is_loaded(tmp_path: Path) -> None:
         file.truncate((200 << 20) + 1)
     with Readers(1) as readers, pytest.raises(ImageError, match="larger than 200 MB"):
         readers.read(path)
+
+
+def test_a_glance_leaves_the_second_look_out() -> None:
+    """What the decoders read at once is told, and a label that they can't read is not looked for."""
+    small = flat(3, Flat(px=0.8, labels=6, foreign=0, size=(800, 600)), book_of(50)).jpeg
+    with Readers(1) as readers:
+        assert [TEXT] == texts(readers.glance(GOOD))
+        assert () == readers.glance(small).readings
+        assert readers.read(small).readings

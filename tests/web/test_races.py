@@ -50,4 +50,4 @@ def _was_a_race(sent: list[Sent], entries: list[dict]) -> None:
     kinds = Counter(entry["kind"] for entry in entries)
     assert kinds["put away"] > len(CODES) and kinds["order received"] >= 20 and kinds["parcel closed"] >= 1, kinds
     verdicts = Counter(each.answer["verdict"] for each in sent if each.path == "/api/scans" and each.status == 200)
-    assert min(verdicts["accepted"], verdicts["refused"]) >= 100, verdicts
+    assert min(verdicts["accepted"], verdicts["refused"]) >= 40, verdicts

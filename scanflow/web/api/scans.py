@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any
 
 from flask import Blueprint, Response, request
@@ -43,12 +44,12 @@ def create() -> Response:
 def decode() -> Response:
     """Reads the codes of one frame of a live camera; it judges, moves and records nothing."""
     _, image = checking.form("Frame", "image")
-    return answer({"texts": [one.text for one in _read(image).decoded]})
+    return answer({"texts": [one.text for one in _seen(shop().readers.glance, image).decoded]})
 
 
-def _read(image: bytes) -> Picture:
+def _seen(reader: Callable[[bytes], Picture], image: bytes) -> Picture:
     try:
-        return shop().readers.read(image)
+        return reader(image)
     except ImageError as error:
         raise Invalid("/image", "bad_image", str(error)) from error
 
@@ -64,7 +65,7 @@ def _of_image(fields: dict[str, Any], image: bytes) -> scans.Answer:
         before = scans.earlier(unit, fields["key"], body)
     if before is not None:
         return before
-    return _scan({"via": "camera"} | fields, body, _read(image))
+    return _scan({"via": "camera"} | fields, body, _seen(shop().readers.read, image))
 
 
 def _scan(fields: dict[str, Any], body: str, seen: str | Picture) -> scans.Answer:

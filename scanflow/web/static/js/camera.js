@@ -138,12 +138,12 @@ async function watch(mine, video, scan) {
     const texts = await decode(video).then(ours, () => null);
     if (panel !== mine) return;
     if (!texts) tell(NO_NETWORK);
-    else if (texts.length > 1) {
+    else if (texts.length !== 1) {
       looks.present(texts, performance.now());
-      tell(MANY);
+      tell(texts.length ? MANY : READY);
     } else {
       tell(READY);
-      const text = texts.length ? looks.look(texts[0], performance.now(), scan.shut()) : null;
+      const text = looks.look(texts[0], performance.now(), scan.shut());
       if (text) scan.scanned(text, "camera");
     }
     const rest = (texts ? PACE : 8 * PACE) - (performance.now() - begun);

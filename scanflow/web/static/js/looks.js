@@ -3,7 +3,8 @@
 import { isWhole } from "./card_text.js";
 
 const AGREE = 1000; // ms from one look to the other that agrees with it
-const GONE = 1500; // ms without a look at a card: it has left the picture, and no blur of a moving hand is that long
+const GONE = 1500; // ms without a look at a card: it has left the picture, and no blur of a moving hand is that long,
+const MISSED = 4; // if it was looked for so often meanwhile: where looks are slow, time alone says nothing
 
 /** The texts of a look that are for the shop: its cards and slips, or where there is none of them whatever was read. */
 export function ours(texts) {
@@ -14,7 +15,7 @@ export function ours(texts) {
 /** Knows no camera and no clock: `at` is in ms. */
 export class Looks {
   constructor() {
-    this.scanned = new Map(); // text → when it was seen last
+    this.scanned = new Map(); // text → when it was seen last, and how many looks missed it since
     this.first = null;
   }
 
@@ -26,15 +27,16 @@ export class Looks {
     this.first = { text, at };
     if (!agrees || shut) return null;
     this.first = null;
-    this.scanned.set(text, at);
+    this.scanned.set(text, { at, missed: 0 });
     return text;
   }
 
   /** These are in the picture: what of them was scanned has not left it. */
   present(texts, at) {
     for (const [each, seen] of this.scanned) {
-      if (at - seen > GONE) this.scanned.delete(each);
-      else if (texts.includes(each)) this.scanned.set(each, at);
+      if (at - seen.at > GONE && seen.missed >= MISSED) this.scanned.delete(each);
+      else if (texts.includes(each)) this.scanned.set(each, { at, missed: 0 });
+      else seen.missed += 1;
     }
   }
 }
