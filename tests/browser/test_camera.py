@@ -164,8 +164,8 @@ def test_without_https_the_page_says_what_is_missing(live: Live, launch: Callabl
     page = own.new_page(base_url=live.address.replace("127.0.0.1", "room.test"))
     sign_in(own.new_page(base_url=live.address), live)
     page.goto("/login")
-    page.keyboard.type(PASSWORD)
-    page.keyboard.press("Enter")
+    page.locator("input[name=password]").fill(PASSWORD)  # a page behind another one has no focus to type into
+    page.locator("input[name=password]").press("Enter")
     page.wait_for_url("**/")
     page.goto("/tray")
     page.get_by_role("button", name="Camera").press("Enter")
