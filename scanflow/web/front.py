@@ -207,4 +207,7 @@ async def _end(writer: asyncio.StreamWriter) -> None:
         async with asyncio.timeout(FAREWELL):
             await writer.wait_closed()
     except (OSError, TimeoutError):
-        writer.transport.abort()
+        with contextlib.suppress(
+            AttributeError
+        ):  # a TLS transport of Python 3.11 whose peer is gone has forgotten its own
+            writer.transport.abort()

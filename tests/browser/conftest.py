@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 import waitress
 from live_shop import Live
-from playwright.sync_api import Browser, Page, sync_playwright
+from playwright.sync_api import Browser, Page, ViewportSize, sync_playwright
 
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
@@ -61,9 +61,14 @@ def browser(launch: Callable[..., Browser]) -> Iterator[Browser]:
 
 
 @pytest.fixture
-def page(browser: Browser, live: Live) -> Iterator[Page]:
-    """A phone's page that fails the test for any error in a script and any request to another host."""
-    context = browser.new_context(viewport={"width": 390, "height": 780}, base_url=live.address)
+def page(browser: Browser, live: Live, request: pytest.FixtureRequest) -> Iterator[Page]:
+    """A phone's page that fails the test for any error in a script and any request to another host.
+
+    Only a module with `WORKER` set has the service worker: what it fetches a test can't hold up or change on its way.
+    """
+    workers = "allow" if getattr(request.module, "WORKER", False) else "block"
+    size = ViewportSize(width=390, height=780)
+    context = browser.new_context(viewport=size, base_url=live.address, service_workers=workers)
     page = context.new_page()
     errors: list[str] = []
     ours = (live.address, f"blob:{live.address}", "data:")

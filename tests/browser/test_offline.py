@@ -29,6 +29,8 @@ from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
 from scanflow.workflow import orders, rounds
 
+WORKER = True
+
 # A worker that is active serves the next page; whether it has taken over the present one is Chromium's own pace.
 KEPT = """async (path) => Boolean(
   (await navigator.serviceWorker.getRegistration())?.active?.state === "activated" &&
@@ -157,12 +159,12 @@ def test_a_round_that_was_closed_meanwhile(live: Live, page: Page) -> None:
     (one, first), (two, second), *_ = waiting(live.shop, room)
     sign_in(page, live)
     walk(page, room)
-    page.route("**/api/scans", lambda route: route.abort())  # gone, and the browser does not know
+    live.cut.set()  # gone, and the browser does not know
     note(page, one)
     note(page, two)
     live.shop.act("owner", lambda unit: rounds.close_round(unit, room.round.id))  # type: ignore[union-attr]
     page.goto("/slots")
-    page.unroute("**/api/scans")
+    live.cut.clear()
     page.reload()
     until(page, NOTHING_HELD)
     assert ["picked", "picked"] == [state(live.shop, line) for line in (first, second)]
