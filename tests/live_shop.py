@@ -33,6 +33,7 @@ def sign_in(page: Page, live: Live) -> None:
 
 
 def type_fast(page: Page, text: str) -> None:
-    """What a scanner that types does: keys a few milliseconds apart, then Enter."""
+    """What a scanner that types does: keys a few milliseconds apart, then Enter. The page's scripts are there."""
+    page.wait_for_load_state()
     page.keyboard.type(text, delay=8)
     page.keyboard.press("Enter")
