@@ -10,9 +10,10 @@ from dataclasses import asdict
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Connection, Engine, Select, Update, bindparam, inspect, select, text, update
+from sqlalchemy import Connection, Engine, Executable, Select, bindparam, func, inspect, select, text, update
 
 from scanflow.storage import tables
+from scanflow.storage.changes import CHANNEL, Changes
 from scanflow.storage.engine import connect
 from scanflow.storage.ledger import FIRST
 from scanflow.storage.prepared import Statements
@@ -35,6 +36,7 @@ class Database:
         # SQLite lets one write at a time; waiting here is fair and wakes at once, waiting there is polling.
         self._turn = threading.Lock()
         self._writer = self.engine.connect() if self.kind == "sqlite" else None
+        self.changes = Changes(self.engine, self._reader)
 
     def _upgrade(self) -> None:
         with self.engine.begin() as connection:
@@ -57,8 +59,10 @@ class Database:
             unit = SqlUnit(connection, self._statements, at, who, head)
             yield unit
             if unit.seq != head[0]:
-                moved = self._statements.get("move head", _move_head)
+                moved = self._statements.get("move head", lambda: _move_head(self.kind))
                 moved.run(connection, {"new_seq": unit.seq, "new_hash": unit.hash})
+        if unit.seq != head[0]:
+            self.changes.wrote()
 
     @contextmanager
     def _writing(self) -> Iterator[Connection]:
@@ -77,6 +81,7 @@ class Database:
             yield SqlUnit(connection, self._statements, at, "", head)
 
     def close(self) -> None:
+        self.changes.close()
         if self._writer is not None:
             self._writer.close()
         self.engine.dispose()
@@ -87,8 +92,10 @@ def _head() -> Select[Any]:
     return select(tables.head.c.seq, tables.head.c.hash, tables.head.c.settings)
 
 
-def _move_head() -> Update:
-    return update(tables.head).values(seq=bindparam("new_seq"), hash=bindparam("new_hash"))
+def _move_head(kind: str) -> Executable:
+    """PostgreSQL tells who listens, when the transaction is committed."""
+    move = update(tables.head).values(seq=bindparam("new_seq"), hash=bindparam("new_hash"))
+    return move.returning(func.pg_notify(CHANNEL, "")) if kind == "postgresql" else move
 
 
 def _revision(connection: Connection) -> str | None:
