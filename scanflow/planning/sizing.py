@@ -198,8 +198,12 @@ def judge_section(demand: Demand, slots: int, slots_per_bin: int) -> Sizing:
 
 
 def intake_carried(demand: Demand, slots: int, risk: float) -> float:
-    """Items a week that so many slots carry at this risk, all else being as it is; 0 where batches alone exceed it."""
-    return load_for(risk, lambda intake: replace(demand, intake=intake).risk(slots))
+    """Items a week that so many slots carry at this risk, all else being as it is; 0 where batches alone exceed it.
+
+    No more than keeps `MOST` items in store.
+    """
+    most = MOST * DAYS_OF_WEEK / demand.stay
+    return load_for(risk, lambda intake: replace(demand, intake=intake).risk(slots) if intake < most else 1.0)
 
 
 def _sizing(demand: Demand, risk: float, slots_per_bin: int, needed: int, chosen: int) -> Sizing:

@@ -228,14 +228,24 @@ def slot_list(
     connection: Connection, *, section: str = "", state: str = "", skip: int = 0, limit: int = 100, bin_: str = ""
 ) -> Rows:
     """Slots in the order of their codes; `state` is a `SlotState` or `away` for things that must go back."""
-    query = _SLOTS.order_by(slots.c.section, slots.c.number)
-    if section:
-        query = query.where(slots.c.section == section)
+    query = _slots_like(section, state).order_by(slots.c.section, slots.c.number)
     if bin_:
         query = query.where(slots.c.bin == bin_)
+    return connection.execute(query.offset(skip).limit(limit)).all()
+
+
+def slot_count(connection: Connection, section: str, state: str) -> int:
+    """How many slots `slot_list` has in all."""
+    return connection.execute(_counting(_slots_like(section, state))).scalar_one()
+
+
+def _slots_like(section: str, state: str) -> Any:
+    query = _SLOTS
+    if section:
+        query = query.where(slots.c.section == section)
     if state:
         query = query.where(_AWAY if state == "away" else _SLOT_STATE == state)
-    return connection.execute(query.offset(skip).limit(limit)).all()
+    return query
 
 
 def slot(connection: Connection, code: str) -> Row[Any] | None:
@@ -251,14 +261,12 @@ def settle_candidates(connection: Connection, code: str, words: str, limit: int 
     """Things in stock that no live line wants: the one in the slot `code`, then those whose titles hold `words`."""
     unwanted = ~exists(literal_column("1")).where(lines.c.stay == stays.c.id, lines.c.state.in_(_LIVE))
     query = _SLOTS.where(stays.c.id.is_not(None), unwanted)
-    fits = slots.c.code == code
-    for word in words.split()[:8]:
-        fits = or_(fits, _holds(items.c.title, word))
-    first = case((slots.c.code == code, 0), else_=1)
-    likeness: Any = sum(
-        (case((_holds(items.c.title, word), 1), else_=0) for word in words.split()[:8]), literal_column("0")
-    )
-    return connection.execute(query.where(fits).order_by(first, likeness.desc(), slots.c.n).limit(limit)).all()
+    named = slots.c.code == code
+    alike = [_holds(items.c.title, word) for word in words.split()[:8]]
+    rank = [case((named, 0), else_=1)]
+    if alike:
+        rank.append(-sum(case((each, 1), else_=0) for each in alike))
+    return connection.execute(query.where(or_(named, *alike)).order_by(*rank, slots.c.n).limit(limit)).all()
 
 
 def _holds(column: Any, words: str) -> Any:
@@ -371,19 +379,34 @@ def parcels_to_hand_over(connection: Connection, limit: int) -> Rows:
 
 def orders_to_pack(connection: Connection, states: Sequence[LineState], limit: int) -> Rows:
     """Orders without a parcel that have a line in one of these states, the most urgent first."""
-    ready = func.count(lines.c.id)
-    query = (
-        select(orders.c.id, orders.c.number, orders.c.ship_by, ready.label("ready"), func.min(lines.c.basket))
+    query = _to_pack(states).order_by(*_BY_URGENCY).limit(limit)
+    return connection.execute(query).all()
+
+
+def orders_to_pack_count(connection: Connection, states: Sequence[LineState]) -> int:
+    return connection.execute(_counting(_to_pack(states))).scalar_one()
+
+
+def parcels_without_label(connection: Connection) -> int:
+    """How many closed parcels have no label yet."""
+    labelled = exists(literal_column("1")).where(labels.c.parcel == parcels.c.id)
+    return _count(connection, parcels, and_(parcels.c.state == ParcelState.CLOSED, ~labelled))
+
+
+def _to_pack(states: Sequence[LineState]) -> Any:
+    ready, basket = func.count(lines.c.id).label("ready"), func.min(lines.c.basket)
+    return (
+        select(orders.c.id, orders.c.number, orders.c.ship_by, ready, basket)
         .join(lines, lines.c.order == orders.c.id)
         .where(lines.c.state.in_(states), orders.c.parcel.is_(None))
         .group_by(orders.c.id, orders.c.n, orders.c.number, orders.c.ship_by)
     )
-    return connection.execute(query.order_by(*_BY_URGENCY).limit(limit)).all()
 
 
 def section_list(connection: Connection) -> Rows:
     """Sections with how many of their slots are free, taken, due and retired."""
-    states = {state.value: func.sum(case((_SLOT_STATE == state.value, 1), else_=0)) for state in SlotState}
+    stands = slots.c.code.is_not(None)
+    states = {each.value: func.sum(case((and_(stands, _SLOT_STATE == each.value), 1), else_=0)) for each in SlotState}
     query = (
         select(sections, func.count(slots.c.code).label("slots"), *(each.label(name) for name, each in states.items()))
         .outerjoin(slots, slots.c.section == sections.c.code)
@@ -391,6 +414,14 @@ def section_list(connection: Connection) -> Rows:
         .group_by(*sections.c)
     )
     return connection.execute(query.order_by(sections.c.n)).all()
+
+
+def section_bins(connection: Connection, code: str) -> Rows:
+    """Name of each bin of a section that has slots, how many it has and how many of those are taken, in their order."""
+    taken = func.sum(case((stays.c.id.is_not(None), 1), else_=0)).label("taken")
+    query = select(slots.c.bin, func.count(slots.c.code).label("slots"), taken).outerjoin(stays, _OPEN_STAY)
+    query = query.where(slots.c.section == code).group_by(slots.c.bin)
+    return connection.execute(query.order_by(func.min(slots.c.number))).all()
 
 
 def rack_list(connection: Connection) -> Rows:

@@ -23,10 +23,13 @@ class LeftOut:
     why: str
 
 
-def open_round(unit: Unit, order_ids: Iterable[str] | None = None) -> tuple[Round, tuple[LeftOut, ...]]:
+def open_round(
+    unit: Unit, order_ids: Iterable[str] | None = None, *, most: int | None = None
+) -> tuple[Round, tuple[LeftOut, ...]]:
     """Plan a round for these orders, or for all that wait; its stops stand in the order to walk.
 
-    A round without stops is closed at once.
+    `most` things are on it, of the first orders, unless the first alone has more. A round without stops is closed at
+    once.
     """
     orders = _orders(unit, order_ids)
     round_ = Round(unit.new_id(), unit.at)
@@ -40,8 +43,10 @@ def open_round(unit: Unit, order_ids: Iterable[str] | None = None) -> tuple[Roun
         if why:
             left_out.append(LeftOut(order.id, why))
             continue
-        basket += 1
         waiting = [line for line in lines if line.state is LineState.WAITING]
+        if most is not None and chosen and len(chosen) + len(waiting) > most:
+            break
+        basket += 1
         chosen += [(replace(line, round=round_.id, basket=basket), _bin_of(unit, line)) for line in waiting]
     for position, (line, where) in enumerate(_walk(unit, chosen), 1):
         unit.put(line)

@@ -6,18 +6,21 @@ Every slot has had a thing that was shipped, and holds another one. Orders of fo
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import asdict
 from datetime import UTC, datetime
 from typing import Any
 
 from sqlalchemy import Connection, Table, insert, update
 
 from labels import slot_code
+from scanflow.domain.things import Rack
+from scanflow.planning import room
 from scanflow.storage import tables
 from scanflow.storage.database import Database
 from scanflow.storage.ledger import FIRST, canonical, entry_hash
 
 AT = datetime(2026, 3, 2, 8, 0, tzinfo=UTC)
-LINES, PER_SECTION, PER_BIN, BINS_PER_RACK = 4, 9000, 10, 50
+LINES, PER_SECTION, PER_BIN = 4, 9000, 10
 
 
 def fill(database: Database, slots: int, orders: int) -> list[list[str]]:
@@ -38,8 +41,15 @@ def _add(connection: Connection, table: Table, rows: Iterable[dict[str, Any]]) -
 
 def _bin(place: int) -> tuple[str, int, int]:
     """Rack, tier and position of the n-th bin."""
-    rack, rest = divmod(place, BINS_PER_RACK)
-    return f"R{rack + 1}", rest // 10 + 1, rest % 10 + 1
+    rack, rest = divmod(place, room.DEFAULT.tiers * room.DEFAULT.positions)
+    return f"R{rack + 1}", rest // room.DEFAULT.positions + 1, rest % room.DEFAULT.positions + 1
+
+
+def _racks(names: Iterable[str]) -> list[Rack]:
+    racks: list[Rack] = []
+    for name in names:
+        racks.append(room.next_rack(racks, name))
+    return racks
 
 
 def _fill_room(connection: Connection, codes: list[str]) -> None:
@@ -49,11 +59,7 @@ def _fill_room(connection: Connection, codes: list[str]) -> None:
     _add(connection, tables.sections, ({"code": code, "name": f"Section {code}", **section} for code in sections))
     bins = [_bin(place) for place in range(-(-len(codes) // PER_BIN))]
     racks = dict.fromkeys(rack for rack, _, _ in bins)
-    _add(
-        connection,
-        tables.racks,
-        ({"name": rack, "aisle": n // 8, "start": n % 8 * 1.0} for n, rack in enumerate(racks)),
-    )
+    _add(connection, tables.racks, (asdict(rack) for rack in _racks(racks)))
     _add(
         connection,
         tables.bins,

@@ -149,3 +149,8 @@ def test_batches_larger_than_all_slots_carry_nothing() -> None:
 
     assert 0.0 == intake_carried(demand, 9, 0.01)
     assert 0 < intake_carried(Demand(10, 60), 9, 0.01)
+
+
+def test_so_many_slots_that_any_intake_would_do() -> None:
+    """Where as many slots stand as can be reckoned with, the intake is that which keeps so many items."""
+    assert pytest.approx(7 * 10_000 / 9) == intake_carried(Demand(9, 9), 12_000, 0.01)

@@ -26,6 +26,21 @@ def test_a_round_takes_all_that_wait_each_order_in_its_basket():
     assert [2, 1, 2] == [floor.line(code).basket for code in ("D001", "D003", "D005")]
 
 
+@pytest.mark.parametrize(
+    ("most", "taken"), [(1, "D001 D002"), (2, "D001 D002"), (3, "D001 D002 D003"), (9, "D001 D002 D003 D004")]
+)
+def test_a_round_of_at_most_so_many_things(most, taken):
+    """Whole orders are taken, the most urgent first, until one is too many; the first is taken in any case."""
+    floor = Floor("D001", "D002", "D003", "D004")
+    floor.order("1", "D004", ship_by="2026-03-09")
+    floor.order("2", "D001", "D002", ship_by="2026-03-03")
+    floor.order("3", "D003", ship_by="2026-03-04")
+    walk, left_out = rounds.open_round(floor.unit, most=most)
+    walked = [floor.unit.get(Line, stop.line) for stop in floor.unit.find(Stop, round=walk.id)]
+    codes = sorted(code for code in ("D001", "D002", "D003", "D004") if floor.line(code) in walked)
+    assert (taken, ()) == (" ".join(codes), left_out)
+
+
 def test_stops_stand_in_the_order_to_walk():
     """Along the rack the bins come one after the other, there or back."""
     floor = Floor("D001", "D003", "D005")

@@ -28,13 +28,14 @@ def _show(parcel: str, told: str, said: str, status: int) -> ResponseReturnValue
     with shop().looking() as unit:
         here = unit.get(Parcel, parcel)
         closed = page_views.parcels_to_hand_over(unit.connection, SHOWN)
+        bare = page_views.parcels_without_label(unit.connection)
         ids = [name for each in closed for name in each.orders.split()]
         numbers = {row.id: row for row in page_views.numbers(unit.connection, ids)}
         title = shipping.numbers(unit, here.id) if here else ""
         lines = page_views.order_lines(unit.connection, *here.orders) if here else ()
     things = [line for line in lines if here and line.parcel == here.id]
-    shown = {"parcel": here, "title": title, "things": things, "closed": closed, "numbers": numbers}
-    return page("hand_over.html", **shown, told=told, said=said), status
+    shown = {"parcel": here, "title": title, "things": things, "closed": closed, "numbers": numbers, "bare": bare}
+    return page("hand_over.html", **shown, most=SHOWN, told=told, said=said), status
 
 
 @blueprint.post("/hand-over")

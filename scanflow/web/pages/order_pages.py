@@ -27,7 +27,7 @@ STATES = tuple(state.value for state in OrderState)
 def index() -> ResponseReturnValue:
     state = request.args.get("state", "")
     state = state if state in STATES else ""
-    rows = look(page_views.order_list, [state] if state else [], offset(), PAGE + 1)
+    rows = look(page_views.order_list, [state] if state else [], offset(), PAGE)
     counts = look(page_views.order_counts)
     return page("orders.html", orders=rows, counts=counts, state=state, skip=offset(), size=PAGE, states=STATES)
 

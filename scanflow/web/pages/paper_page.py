@@ -26,6 +26,9 @@ from scanflow.workflow import orders, paper
 from scanflow.workflow.ports import Invalid, Missing, must
 
 blueprint = Blueprint("paper_page", __name__)
+SHOWN = 100
+"""Stops that are entered in one go; then come the next."""
+
 MOST_SLIPS = 200
 """Of a list of orders, printed in one go."""
 
@@ -151,7 +154,9 @@ def _entry(id: str, told: Sequence[tuple[str, str, str]], status: int) -> Respon
     stops = look(page_views.round_stops, id)
     waiting = [stop for stop in stops if waits(stop, id)]
     wanted = request.args.get("stop", 0, type=int)
-    shown = {"round": round_, "stops": stops, "waiting": waiting, "wanted": wanted, "told": told}
+    first = next((place for place, stop in enumerate(waiting) if stop.stop == wanted), 0)
+    rows = waiting[first // SHOWN * SHOWN :][:SHOWN]
+    shown = {"round": round_, "stops": stops, "waiting": waiting, "rows": rows, "wanted": wanted, "told": told}
     return page("paper.html", **shown, form=secrets.token_hex(8)), status
 
 

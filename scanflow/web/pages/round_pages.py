@@ -11,11 +11,13 @@ from scanflow.domain.things import Round, Station
 from scanflow.storage import page_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.last_scan import last_scan
-from scanflow.web.pages.shown import act, look, page
+from scanflow.web.pages.shown import PAGE, act, count, look, offset, page
 from scanflow.web.problem import Problem
 from scanflow.workflow import rounds
 
 blueprint = Blueprint("round_page", __name__)
+MOST = 100
+"""Things of a round that is started here for all that waits: the most urgent orders; the rest is another walk."""
 
 
 @blueprint.get("/rounds")
@@ -25,17 +27,23 @@ def index() -> ResponseReturnValue:
 
 def _index(said: str, status: int) -> ResponseReturnValue:
     counts = look(page_views.counts)
-    return page("rounds.html", rounds=look(page_views.open_rounds), counts=counts, said=said), status
+    shown = {"rounds": look(page_views.open_rounds), "counts": counts, "things": round_of(counts["waiting"])}
+    return page("rounds.html", **shown, most=MOST, said=said), status
+
+
+def round_of(waiting: int) -> str:
+    """How many things the next round takes of those that wait."""
+    return count(waiting, "thing") if waiting <= MOST else f"up to {count(MOST, 'thing')}"
 
 
 @blueprint.post("/rounds")
 def start() -> ResponseReturnValue:
-    """A round of all that waits, or of the orders that were ticked."""
+    """A round of what waits, or of the orders asked for."""
     chosen = request.form.getlist("order") or None
     made: list[Round] = []
 
     def work(unit: SqlUnit) -> None:
-        made.append(rounds.open_round(unit, chosen)[0])
+        made.append(rounds.open_round(unit, chosen, most=None if chosen else MOST)[0])
 
     said, status = act(work)
     if said:
@@ -58,7 +66,10 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     stop = next((each for each in waiting if each.position >= wanted), waiting[0] if waiting else None)
     shown = {"round": walk, "stops": stops, "stop": stop, "waiting": waiting, "done": len(stops) - len(waiting)}
     shown["listed"] = [_listed(each, id) for each in stops]
-    here = url_for("round_page.show", id=id, stop=wanted or None)
+    turned = "from" in request.args
+    skip = offset() if turned else (stop.position - 1) // PAGE * PAGE if stop else 0
+    shown |= {"rows": stops[skip : skip + PAGE], "skip": skip, "size": PAGE, "turned": turned}
+    here = url_for("round_page.show", id=id, stop=wanted or None, **({"from": skip} if turned else {}))
     return page("round.html", **shown, here=here, last=last_scan(Station.BIN, id), said=said), status
 
 

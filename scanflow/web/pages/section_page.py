@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
@@ -59,7 +58,7 @@ def _show(code: str, said: str, status: int) -> ResponseReturnValue:
         if row is None:
             raise Problem(404, "not_found", f"There is no section {code}.")
         own = plan_form.own(history.stays_in(unit, code), unit.at)
-        bins = _bins(unit, code)
+        bins = page_views.section_bins(unit.connection, code)
     given = request.args.to_dict()
     if own is not None and not given.get("intake", "").strip():
         given["intake"] = f"{own.intake:.3g}"
@@ -70,22 +69,12 @@ def _show(code: str, said: str, status: int) -> ResponseReturnValue:
     ), status
 
 
-def _bins(unit: SqlUnit, code: str) -> list[tuple[str, int, int]]:
-    """The section's bins with their slots and how many of those are taken."""
-    held: Counter[str] = Counter()
-    taken: Counter[str] = Counter()
-    for slot in page_views.slot_list(unit.connection, section=code, limit=1_000_000):
-        held[slot.bin] += 1
-        taken[slot.bin] += slot.state == "taken"
-    return [(name, count, taken[name]) for name, count in held.items()]
-
-
 def _plan(row: Any, given: Mapping[str, str], own: Own | None) -> tuple[Plan | None, str]:
     """The plan, once enough is known for one; and what is wrong with what was typed."""
     estimate = own.stays if own else None
     if not given.get("intake", "").strip() or not (given.get("stay", "").strip() or estimate):
         return None, ""
-    usable = row.slots - (row.retired or 0)
+    usable = row.slots - row.retired
     try:
         demand, risk = plan_form.demand(given, estimate), plan_form.risk(given)
         cards = typed.whole(given, "cards", "Cards", 1, 100_000) if given.get("cards", "").strip() else usable

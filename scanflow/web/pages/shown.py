@@ -104,6 +104,7 @@ def register(app: Flask) -> None:
     app.add_template_filter(due)
     app.add_template_filter(among)
     app.add_template_filter(count, "units")
+    app.add_template_filter("{:,}".format, "figures")
     app.add_template_global(lambda colour: colour if colour in COLOURS else "white", "paper_of")
     app.add_template_global(lambda: (known.csrf or "") if (known := g.get("visitor")) else "", "csrf")
     app.add_template_global(lambda: g.get("visitor"), "visitor")

@@ -15,14 +15,13 @@ from scanflow.storage import ledger_views, page_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import problem
 from scanflow.web.pages import photo_form
-from scanflow.web.pages.shown import act, look, offset, page
+from scanflow.web.pages.shown import PAGE, act, look, offset, page
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import shop, visitor
 from scanflow.workflow import cards, photos, stock
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
 blueprint = Blueprint("slot_page", __name__)
-SIZE = 100
 STATES = (*(state.value for state in SlotState), "away")
 
 
@@ -30,9 +29,10 @@ STATES = (*(state.value for state in SlotState), "away")
 def index() -> ResponseReturnValue:
     section, state = request.args.get("section", ""), request.args.get("state", "")
     state = state if state in STATES else ""
-    rows = look(page_views.slot_list, section=section, state=state, skip=offset(), limit=SIZE + 1)
-    sections = look(page_views.section_list)
-    return page("slots.html", slots=rows, sections=sections, section=section, state=state, skip=offset(), size=SIZE)
+    rows = look(page_views.slot_list, section=section, state=state, skip=offset(), limit=PAGE)
+    found, sections = look(page_views.slot_count, section, state), look(page_views.section_list)
+    shown = {"slots": rows, "found": found, "skip": offset(), "size": PAGE}
+    return page("slots.html", **shown, sections=sections, section=section, state=state)
 
 
 @blueprint.get("/slots/<code>")

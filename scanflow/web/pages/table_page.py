@@ -30,13 +30,14 @@ DUTIES = ("waiting", "picked", "short", "unbound")
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """The open parcel with its orders and lines, or what could be packed next."""
+    """The open parcel with its orders and lines, or what could be packed next: the first of `to_pack` orders."""
 
     parcel: Row[Any] | None
     aside: Rows
     numbers: dict[str, Row[Any]]
     lines: Rows
     ready: Rows
+    to_pack: int
 
     @property
     def packed(self) -> list[Row[Any]]:
@@ -59,6 +60,7 @@ def read(connection: Connection, name: str, *, scan_at_bin: bool) -> Table:
         numbers={row.id: row for row in page_views.numbers(connection, ids)},
         lines=page_views.order_lines(connection, *parcel.orders.split()) if parcel is not None else (),
         ready=page_views.orders_to_pack(connection, states, SHOWN) if parcel is None else (),
+        to_pack=page_views.orders_to_pack_count(connection, states) if parcel is None else 0,
     )
 
 

@@ -10,6 +10,7 @@ from sqlalchemy import Connection
 
 from scanflow.storage import page_views
 from scanflow.storage.page_views import Rows
+from scanflow.web.pages.round_pages import round_of
 from scanflow.web.pages.shown import count, page
 from scanflow.web.visitors import shop
 
@@ -72,7 +73,7 @@ def next_of(day: Day, *, scan_at_bin: bool = True) -> Next:
         things = counts["picked"] + (0 if scan_at_bin else counts["waiting"])
         return Next(f"Pack {count(things, 'thing')}", url_for("table_page.show"))
     if counts["waiting"]:
-        return Next(f"Start a round of {count(counts['waiting'], 'thing')}", url_for("round_page.start"), post=True)
+        return Next(f"Start a round of {round_of(counts['waiting'])}", url_for("round_page.start"), post=True)
     if counts["held"]:
         return Next(f"Settle {count(counts['held'], 'held line')}", url_for("order_page.index", state="held"))
     if counts["due"]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from itertools import product
+from itertools import pairwise, product
 from pathlib import Path
 
 import pytest
@@ -61,6 +61,22 @@ def test_borders_can_be_seen(theme: str) -> None:
     pairs = (("rule", "ground"), ("rule", "panel"), ("ring", "yes"), ("band", "no"), ("accent", "ground"))
     poor = {pair: ratio for pair in pairs if (ratio := contrast(colours[pair[0]], colours[pair[1]])) < 3}
     assert {} == poor
+
+
+def test_one_palette() -> None:
+    """No colour stands outside the palette."""
+    assert [] == re.findall(r"#[0-9a-f]{3,8}\b|rgba?\(|hsla?\(", re.sub(r":root \{[^}]*\}", "", CSS))
+
+
+def test_one_scale_of_type() -> None:
+    """Texts have one of five sizes, each about a quarter more than the one before; only plates and verdicts grow."""
+    sizes = [float(size) for size in re.findall(r"--s\d: ([0-9.]+)rem;", ROOTS[0])]
+    assert 5 == len(sizes)
+    assert all(1.14 < larger / smaller < 1.26 for smaller, larger in pairwise(sizes))
+    used = set(re.findall(r"font-size: ([^;]+);", CSS)) - {f"var(--s{n})" for n in range(1, 6)}
+    plate = {"var(--at)", "0.5em"}
+    field = {"max(1rem, 16px)"}  # below 16 px a phone zooms into the field
+    assert all(size.startswith("clamp(") for size in used - plate - field)
 
 
 def test_yes_and_no_differ_in_lightness() -> None:
