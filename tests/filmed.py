@@ -79,3 +79,12 @@ def film(path: Path, seen: Seen, cards: Iterable[Frame | None]) -> Path:
             levels = Image.fromarray((255 * seen(card, number)).astype(np.uint8)).convert("RGB")
             levels.save(out, "JPEG", quality=85)
     return path
+
+
+def avi(path: Path, seen: Seen, cards: Iterable[Frame | None]) -> Path:
+    """The same in a container that says its rate, as OpenCV writes and plays it."""
+    out = cv2.VideoWriter(str(path), cv2.VideoWriter.fourcc(*"MJPG"), RATE, SIZE)
+    for number, card in enumerate(cards):
+        out.write(cv2.cvtColor((255 * seen(card, number)).astype(np.uint8), cv2.COLOR_GRAY2BGR))
+    out.release()
+    return path

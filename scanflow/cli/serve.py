@@ -18,6 +18,8 @@ if TYPE_CHECKING:
     from scanflow.web.certificates import Home, Own
 
 THREADS = 8
+"""For all calls but the streams, which have as many besides as there may be."""
+
 PEM = click.Path(exists=True, dir_okay=False, path_type=Path)
 
 
@@ -61,22 +63,31 @@ def _run(shop: "Shop", host: str, port: int, identity: "Home | Own | None") -> N
     from scanflow.web.addresses import Listening
     from scanflow.web.certificates import Home
 
-    with _listening(host, port) as listener:
+    with listening_at(host, port) as listener:
         listening = Listening(host, listener.getsockname()[1], https=identity is not None)
         app = create_app(shop, listening, identity if isinstance(identity, Home) else None)
         with _server(shop, app, listener, identity) as server:
             _tell(shop, listening, trust=isinstance(identity, Home))
+            for number in (signal.SIGINT, signal.SIGTERM):
+                signal.signal(number, lambda *_: _end(shop))
             server.run()
 
 
+def _end(shop: "Shop") -> None:
+    """Streams end first: the server waits for the threads that they hold."""
+    shop.database.changes.close()
+    sys.exit(0)
+
+
 @contextlib.contextmanager
-def _listening(host: str, port: int) -> Iterator[socket.socket]:
+def listening_at(host: str, port: int, option: str = "--port") -> Iterator[socket.socket]:
+    """A socket that listens there; an error in one line, which names the option, where it can't."""
     family = socket.AF_INET6 if ":" in host else socket.AF_INET
     try:
         listener = socket.create_server((host, port), family=family, backlog=1024)
     except OSError as error:
         why = str(error.strerror).partition(" (while")[0]
-        raise click.ClickException(f"Can't listen at {host}:{port}: {why}. Try another --port.") from error
+        raise click.ClickException(f"Can't listen at {host}:{port}: {why}. Try another {option}.") from error
     with contextlib.closing(listener):
         yield listener
 
@@ -86,11 +97,12 @@ def _server(shop: "Shop", app: Any, listener: socket.socket, identity: "Home | O
     """The server, ready to run: at the listener itself, or behind HTTPS at doors of its own."""
     import waitress
 
+    from scanflow.web.api.changes import MOST
     from scanflow.web.certificates import BadCertificate
     from scanflow.web.front import Doors, Front, inner_doors
 
     if identity is None:
-        server = waitress.create_server(app, sockets=[listener], threads=THREADS, ident=None)
+        server = waitress.create_server(app, sockets=[listener], threads=THREADS + MOST, ident=None)
         with contextlib.closing(server):
             yield server
         return
@@ -99,7 +111,7 @@ def _server(shop: "Shop", app: Any, listener: socket.socket, identity: "Home | O
     server = waitress.create_server(
         Doors(app, {door: port for door, (_, port) in inner.items()}),
         sockets=list(doors.values()),
-        threads=THREADS,
+        threads=THREADS + MOST,
         ident=None,
     )
     with contextlib.closing(server):
