@@ -17,6 +17,7 @@ from scanflow.storage import access
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
 from scanflow.web import create_app
+from scanflow.web.api.changes import MOST
 
 PICTURES = Path(__file__).parents[1] / ".pictures"
 PHONE = {"width": 360, "height": 740}
@@ -30,7 +31,7 @@ def main() -> None:
         demo.run(data, lambda _: None)
         shop = Shop(Database(sqlite_url(data)))
         shop.act("owner", lambda unit: access.set_password(unit.connection, PASSWORD, unit.at))
-        server = waitress.create_server(create_app(shop), host="127.0.0.1", port=0)
+        server = waitress.create_server(create_app(shop), host="127.0.0.1", port=0, threads=4 + MOST)
         threading.Thread(target=server.run, daemon=True).start()
         with sync_playwright() as playwright:
             browser = playwright.chromium.launch(executable_path="/usr/bin/chromium", args=CHROMIUM)

@@ -7,6 +7,7 @@ from flask import Flask
 from scanflow.shop import Shop
 from scanflow.web import api, pages, problem, visitors
 from scanflow.web.addresses import Listening
+from scanflow.web.api.changes import Streams
 from scanflow.web.certificates import Home
 
 LARGEST_BODY = 32 * 1024 * 1024
@@ -22,6 +23,7 @@ def create_app(shop: Shop, listening: Listening | None = None, home: Home | None
     app.extensions["scanflow"] = shop
     app.extensions["listening"] = listening or Listening()
     app.extensions["home"] = home
+    app.extensions["streams"] = Streams()
     app.json.sort_keys = False  # type: ignore[attr-defined]
     problem.register(app)
     visitors.register(app)

@@ -24,6 +24,9 @@ CODES = {
     500: "internal",
 }
 
+RETRY_AFTER = "10"
+"""Seconds until what is full may have room again."""
+
 
 class Problem(Exception):
     """An answer other than the one asked for. `errors` are (JSON pointer, code) of the fields at fault."""
@@ -67,6 +70,8 @@ def respond(problem: Problem) -> Response:
     response = Response(json.dumps(body), problem.status, mimetype="application/problem+json")
     if problem.status == 401:
         response.headers["WWW-Authenticate"] = "Bearer"
+    if problem.status == 503:
+        response.headers["Retry-After"] = RETRY_AFTER
     return response
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import secrets
 import time
 from collections import deque
+from collections.abc import Callable
 from datetime import datetime, timedelta
 from typing import cast
 from urllib.parse import urlsplit
@@ -115,6 +116,13 @@ class Recent:
 
 
 def _identify() -> Visitor | None:
+    shown = _shown()
+    recent: Recent = current_app.extensions["recent"]
+    return recent.known(*shown) if shown else None
+
+
+def _shown() -> tuple[str, str] | None:
+    """Kind and secret of the token or session that came with the call."""
     header = request.headers.get("Authorization", "")
     kind, secret = "token", ""
     if header:
@@ -123,10 +131,14 @@ def _identify() -> Visitor | None:
             return None
     else:
         kind, secret = "session", session_secret()
-    if not secret.strip():
-        return None
+    return (kind, secret.strip()) if secret.strip() else None
+
+
+def lasting() -> Callable[[], bool]:
+    """Says, also after the call, whether its visitor may still come in."""
     recent: Recent = current_app.extensions["recent"]
-    return recent.known(kind, secret.strip())
+    shown = _shown()
+    return lambda: shown is not None and recent.known(*shown) is not None
 
 
 def _check_csrf(known: Visitor) -> None:

@@ -20,6 +20,7 @@ from werkzeug.middleware.dispatcher import DispatcherMiddleware
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.web import create_app
+from scanflow.web.api.changes import MOST
 
 THREADS = 8
 """As many as `scanflow serve` has."""
@@ -71,7 +72,7 @@ def main() -> None:
     if len(sys.argv) > 2:
         app = profiled(app, sys.argv[2])
     both = DispatcherMiddleware(app, {"/bare": bare_app(folder / "bare.db")})
-    server = waitress.create_server(both, host="127.0.0.1", port=0, threads=THREADS, ident=None)
+    server = waitress.create_server(both, host="127.0.0.1", port=0, threads=THREADS + MOST, ident=None)
     print(server.effective_port, flush=True)
     server.run()
 

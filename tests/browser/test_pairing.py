@@ -19,6 +19,7 @@ from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app
+from scanflow.web.api.changes import MOST
 from scanflow.web.addresses import Listening
 from scanflow.web.certificates import Home
 
@@ -31,7 +32,7 @@ def live(sqlite_template: Path, tmp_path: Path, readers: Readers) -> Iterator[Li
     shop = Shop(Database(f"sqlite:///{path}"), readers)
     home = Home(tmp_path / "https", lambda: ["bench", "192.168.1.7"])
     app = create_app(shop, Listening("192.168.1.7", 8765, https=True), home)
-    server = waitress.create_server(app, host="127.0.0.1", port=0, threads=4)
+    server = waitress.create_server(app, host="127.0.0.1", port=0, threads=4 + MOST)
     thread = threading.Thread(target=server.run, daemon=True)
     thread.start()
     yield Live(shop, f"http://127.0.0.1:{server.effective_port}")

@@ -6,6 +6,7 @@ import re
 import ssl
 import subprocess
 import sys
+import time
 import urllib.error
 import urllib.request
 from collections.abc import Iterator
@@ -17,6 +18,10 @@ import pytest
 from click.testing import CliRunner
 
 from scanflow.cli import main
+from scanflow.shop import Shop
+from scanflow.storage.access import Role
+from scanflow.storage.database import Database
+from scanflow.storage.engine import sqlite_url
 from scanflow.web import certificates
 
 
@@ -58,6 +63,24 @@ def test_https(tmp_path: Path) -> None:
         assert 0 == process.returncode
         kept.append({each.name: each.read_bytes() for each in folder.iterdir()})
     assert kept[0] == kept[1] and {"authority.pem", "server.pem"} == kept[0].keys()
+
+
+@pytest.mark.parametrize("more", [(), ("--https",)], ids=["plain", "https"])
+def test_streams_end_with_the_service(tmp_path: Path, more: tuple[str, ...]) -> None:
+    """An open stream is no reason to wait: it ends, and the service with it, sooner than the server would give up."""
+    shop = Shop(Database(sqlite_url(tmp_path)))
+    token = shop.token("station", Role.PROGRAM)
+    shop.close()
+    with serving("--data", tmp_path, *more) as (address, process):
+        call = urllib.request.Request(f"{address}/api/changes", headers={"Authorization": f"Bearer {token}"})
+        with urllib.request.urlopen(call, timeout=20) as stream:
+            while stream.readline() != b"id: 1\n":
+                pass
+            begun = time.monotonic()
+            process.terminate()
+            stream.read()
+            assert 0 == process.wait(timeout=30)
+            assert time.monotonic() - begun < 5.0, "waitress waits five seconds for its threads"
 
 
 def test_a_certificate_of_ones_own(tmp_path: Path) -> None:

@@ -1,6 +1,7 @@
 """The JSON API, one blueprint per noun."""
 
 from scanflow.web.api import (
+    changes,
     health,
     ledger,
     lines,
@@ -15,5 +16,6 @@ from scanflow.web.api import (
 )
 
 BLUEPRINTS = tuple(
-    noun.blueprint for noun in (health, openapi, sections, slots, stays, orders, lines, rounds, parcels, scans, ledger)
+    noun.blueprint
+    for noun in (health, openapi, sections, slots, stays, orders, lines, rounds, parcels, scans, ledger, changes)
 )

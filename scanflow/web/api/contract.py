@@ -34,6 +34,7 @@ class Call:
     for no body.
 
     `image`: the body is a picture. `conflicts` are the codes of its 409. `once`: it takes an Idempotency-Key.
+    `bounded`: only so many at once.
     """
 
     name: str
@@ -49,6 +50,7 @@ class Call:
     query: str = "NoQuery"
     conflicts: tuple[str, ...] = ()
     once: bool = False
+    bounded: bool = False
 
     @property
     def ids(self) -> list[str]:

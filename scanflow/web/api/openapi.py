@@ -27,6 +27,7 @@ PROBLEMS = {
     413: "The body is too large.",
     415: "The body has another content type.",
     422: "A field or parameter is wrong; `errors` points at each.",
+    503: "Too many of these are open. `Retry-After` says when to ask again.",
 }
 
 
@@ -110,6 +111,8 @@ def _responses(each: Call) -> dict[int, Any]:
         statuses |= {413, 415}
     if each.conflicts:
         statuses.add(409)
+    if each.bounded:
+        statuses.add(503)
     return answers | {status: _problem(status, each) for status in statuses}
 
 

@@ -57,6 +57,7 @@ POST /api/scans
 POST /api/scans/{key}/undo
 POST /api/decode
 GET /api/ledger
+GET /api/changes
 GET /api/sections/{section}
 """
 """The last is where a new section's Location leads."""

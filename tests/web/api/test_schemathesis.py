@@ -25,6 +25,7 @@ from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app
 from scanflow.web.api import schemas
+from scanflow.web.api.changes import Streams
 from scanflow.web.api.contract import CALLS
 
 ACCEPTED = ["2xx", "404", "409", "422"]
@@ -52,6 +53,7 @@ class Room:
 
     def __init__(self, shop: Shop) -> None:
         self.app = create_app(shop)
+        self.app.extensions["streams"] = Streams(lasts=0.0)
         self.token = shop.token("generator", Role.OWNER)
         calls = Calls(client_of(self.app, shop, Role.PROGRAM))
         calls.section("D", 40)
