@@ -19,8 +19,8 @@ from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app
-from scanflow.web.api.changes import MOST
 from scanflow.web.addresses import Listening
+from scanflow.web.api.changes import MOST
 from scanflow.web.certificates import Home
 
 
@@ -36,6 +36,7 @@ def live(sqlite_template: Path, tmp_path: Path, readers: Readers) -> Iterator[Li
     thread = threading.Thread(target=server.run, daemon=True)
     thread.start()
     yield Live(shop, f"http://127.0.0.1:{server.effective_port}")
+    shop.database.changes.close()
     server.close()
     thread.join(timeout=5)
     shop.database.close()
