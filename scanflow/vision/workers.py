@@ -61,7 +61,7 @@ class Readers:
         return self._ask(_bytes(image) if isinstance(image, Path) else image, book, glance=False)
 
     def glance(self, image: bytes) -> Picture:
-        """What the decoders read at once, without a second look; errors as of `read`."""
+        """What `decode.glance` gives: fast, by one decoder, without a second look; errors as of `read`."""
         return self._ask(image, None, glance=True)
 
     def _ask(self, data: bytes, book: Book | None, *, glance: bool) -> Picture:
