@@ -90,14 +90,14 @@ class Person:
 
 
 @contextmanager
-def at_a_page() -> Iterator[tuple[Person, Shop, Path]]:
-    """A person before a browser, signed in, the shop, and a folder."""
+def at_a_page(*more: str) -> Iterator[tuple[Person, Shop, Path]]:
+    """A person before a browser started with more arguments, signed in, the shop, and a folder."""
     program = shutil.which("chromium") or shutil.which("chromium-browser") or shutil.which("google-chrome")
     with TemporaryDirectory() as folder, sync_playwright() as playwright:
         shop = Shop(Database(f"sqlite:///{folder}/shop.db"))
         shop.act("owner", _build)
         with serving(Path(folder)) as port:
-            browser = playwright.chromium.launch(executable_path=program, args=ARGUMENTS)
+            browser = playwright.chromium.launch(executable_path=program, args=[*ARGUMENTS, *more])
             page = browser.new_page(base_url=f"http://127.0.0.1:{port}", viewport={"width": 1100, "height": 900})
             secret = shop.act("owner", lambda unit: access.make_session(unit.connection, OWNER, unit.at))
             page.context.add_cookies([{"name": COOKIE, "value": secret, "url": f"http://127.0.0.1:{port}"}])
