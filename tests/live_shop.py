@@ -2,8 +2,16 @@
 
 from __future__ import annotations
 
+import socket
+import subprocess
+import sys
 import threading
+import time
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass, field
+from urllib.error import URLError
+from urllib.request import urlopen
 
 from playwright.sync_api import Page, expect
 
@@ -37,3 +45,35 @@ def type_fast(page: Page, text: str) -> None:
     page.wait_for_load_state()
     page.keyboard.type(text, delay=8)
     page.keyboard.press("Enter")
+
+
+def free_port() -> int:
+    with socket.create_server(("127.0.0.1", 0)) as free:
+        return int(free.getsockname()[1])
+
+
+@contextmanager
+def serving(url: str, port: int) -> Iterator[subprocess.Popen[bytes]]:
+    """A service of its own process, at a port that it finds again."""
+    command = [sys.executable, "-m", "scanflow", "serve", "--port", str(port), "--database", url]
+    process = subprocess.Popen(command, stdout=subprocess.DEVNULL)
+    end = time.monotonic() + 60
+    while True:
+        try:
+            urlopen(f"http://127.0.0.1:{port}/api/health", timeout=5).close()
+            break
+        except (URLError, OSError):
+            assert process.poll() is None and time.monotonic() < end
+            time.sleep(0.05)
+    try:
+        yield process
+    finally:
+        process.kill()
+        process.wait()
+
+
+def go_on(page: Page, key: str = "Enter") -> None:
+    """Press a no away, when it has stood long enough to be read."""
+    button = page.get_by_role("button", name="Go on")
+    expect(button).to_be_enabled()
+    button.press(key)

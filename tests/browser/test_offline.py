@@ -6,19 +6,12 @@ import os
 import re
 import shutil
 import signal
-import socket
-import subprocess
-import sys
 import time
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from collections.abc import Callable
 from pathlib import Path
-from urllib.error import URLError
-from urllib.request import urlopen
 
-import pytest
 from furnished import Furnished, furnish
-from live_shop import PASSWORD, Live, sign_in, type_fast
+from live_shop import PASSWORD, Live, free_port, go_on, serving, sign_in, type_fast
 from playwright.sync_api import Browser, BrowserContext, Page, expect
 
 from labels.slot_code import card_text
@@ -122,7 +115,7 @@ def test_a_round_goes_on_without_network(live: Live, page: Page) -> None:
     type_fast(page, card_text("D009"))
     expect(page.locator("dialog.noted")).to_contain_text("Not on this list")
     page.wait_for_timeout(2000)
-    page.get_by_role("button", name="Go on").press("Enter")
+    go_on(page)
     assert [card_text(one)] == page.evaluate(HELD)
 
     page.close()
@@ -222,32 +215,6 @@ def test_with_network_no_page_is_stale(live: Live, page: Page) -> None:
     until(page, "async (path) => !(await caches.match(path))", path)
 
 
-@pytest.fixture
-def port() -> int:
-    with socket.create_server(("127.0.0.1", 0)) as free:
-        return int(free.getsockname()[1])
-
-
-@contextmanager
-def serving(url: str, port: int) -> Iterator[subprocess.Popen[bytes]]:
-    """A service of its own process, at a port that it finds again."""
-    command = [sys.executable, "-m", "scanflow", "serve", "--port", str(port), "--database", url]
-    process = subprocess.Popen(command, stdout=subprocess.DEVNULL)
-    end = time.monotonic() + 60
-    while True:
-        try:
-            urlopen(f"http://127.0.0.1:{port}/api/health", timeout=5).close()
-            break
-        except (URLError, OSError):
-            assert process.poll() is None and time.monotonic() < end
-            time.sleep(0.05)
-    try:
-        yield process
-    finally:
-        process.kill()
-        process.wait()
-
-
 def kill_browser(folder: Path) -> None:
     """As a phone does without asking: SIGKILL for the browser that has this profile."""
     for entry in Path("/proc").iterdir():
@@ -263,12 +230,13 @@ def _command(entry: Path) -> bytes:
 
 
 def test_service_and_phone_are_killed(
-    sqlite_template: Path, tmp_path: Path, readers: Readers, launch: Callable[..., Browser], browser: Browser, port: int
+    sqlite_template: Path, tmp_path: Path, readers: Readers, launch: Callable[..., Browser], browser: Browser
 ) -> None:
     """A service killed in mid-scan and a browser killed right after: each scan is there once when both are back, also
     where the phone has to sign in again first.
     """
     shutil.copy(sqlite_template, tmp_path / "shop.db")
+    port = free_port()
     url, profile = f"sqlite:///{tmp_path / 'shop.db'}", tmp_path / "profile"
     shop = Shop(Database(url), readers)
     room = furnish(shop, 25)

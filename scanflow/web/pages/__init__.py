@@ -66,3 +66,4 @@ BLUEPRINTS = (
 for _blueprint in BLUEPRINTS:
     if _blueprint not in FRONT_DOOR:
         _blueprint.before_request(rights.admit)
+        _blueprint.before_request(shown.note_seq)

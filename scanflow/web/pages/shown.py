@@ -24,6 +24,23 @@ T = TypeVar("T")
 PAGE = 50
 """Rows of a list on one page."""
 
+LIVE = frozenset(
+    {
+        *("today.show", "order_page.index", "order_page.show", "round_page.index", "round_page.show"),
+        *("table_page.show", "tray_page.show", "shelf_page.show", "hand_over_page.show"),
+        *("slot_page.index", "slot_page.show", "slot_page.story", "section_page.show"),
+        *("ledger_page.show", "device_page.show"),
+    }
+)
+"""Pages that follow what changes elsewhere: `static/js/changes.js`."""
+
+
+def note_seq() -> None:
+    """Where the ledger ends before a page is read, so that what comes meanwhile counts as news."""
+    if request.endpoint in LIVE or request.method == "POST":
+        with shop().looking() as unit:
+            g.seq = unit.seq
+
 
 def page(template: str, **rows: Any) -> str:
     """A template with the shop's settings and papers beside its own rows."""
@@ -32,6 +49,8 @@ def page(template: str, **rows: Any) -> str:
         settings = unit.settings
     zone = ZoneInfo(settings.zone)
     frame = {"settings": settings, "papers": papers, "zone": zone, "now": shop().clock().astimezone(zone)}
+    if request.method == "GET" or "here" in rows:
+        frame["seq"] = g.get("seq")
     return render_template(template, **frame, **rows)
 
 

@@ -2,12 +2,12 @@
 
 import { listen } from "./wedge.js";
 
-const label = document.querySelector("#label");
+const label = () => document.querySelector("#label");
 
 function scanned(text) {
-  label.value = text;
-  label.form.requestSubmit();
+  label().value = text;
+  label().form.requestSubmit();
 }
 
-const entered = () => label.value.trim() && label.form.requestSubmit();
-if (label) listen(() => label, { scanned, entered, unclear: ([first]) => scanned(first) });
+const entered = () => label().value.trim() && label().form.requestSubmit();
+if (label()) listen(label, { scanned, entered, unclear: ([first]) => scanned(first) });

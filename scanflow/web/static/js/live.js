@@ -1,34 +1,87 @@
 // Brings what the server shows now into the page, without leaving it: the scan box keeps its focus and its sounds.
 
-/** Replaces each part marked `data-live`, the edge and the scan box's label by what the station's address gives now. */
-export async function refresh() {
-  const response = await fetch(document.body.dataset.here, { credentials: "same-origin" }).catch(() => null);
-  if (!response?.ok) return;
-  if (response.redirected) return location.reload();
+let asked = 0;
+let shown = 0;
+
+const here = () => document.body.dataset.here ?? location.pathname + location.search;
+
+/** What is exchanged: the parts marked `data-live`, else those of a page that marks none. */
+function partsOf(page) {
+  const marked = [...page.querySelectorAll("[data-live]")];
+  return marked.length ? marked : [...page.querySelectorAll("main > *")];
+}
+
+/**
+ * Replaces what is another by what the page's address gives now, the edge and the scan box's label too, unless `may()`
+ * says no by then. Gives whether the page is as it was at the asking, or newer.
+ */
+export async function refresh(may = () => true) {
+  const mine = ++asked;
+  const response = await fetch(here(), { credentials: "same-origin" }).catch(() => null);
+  if (!response?.ok) return false;
   const fresh = new DOMParser().parseFromString(await response.text(), "text/html");
-  const parts = (page) => [...page.querySelectorAll("[data-live]")];
-  const [old, now] = [parts(document), parts(fresh)];
+  if (mine < shown) return true;
+  if (!may()) return false;
+  if (response.redirected) location.reload();
+  else replace(fresh);
+  shown = mine;
+  return true;
+}
+
+function replace(fresh) {
+  const [left, top, focused] = [scrollX, scrollY, document.activeElement];
+  const [old, now] = [partsOf(document), partsOf(fresh)];
   if (old.length !== now.length || !document.querySelector(".scan") !== !fresh.querySelector(".scan")) {
-    document.querySelector("main").replaceWith(fresh.querySelector("main"));
+    exchange(document.querySelector("main"), fresh.querySelector("main"));
   } else {
-    const opened = parts(document).flatMap((part) => [...part.querySelectorAll("details")].map((each) => each.open));
-    old.forEach((part, i) => part.replaceWith(now[i]));
-    parts(document)
-      .flatMap((part) => [...part.querySelectorAll("details")])
-      .forEach((each, i) => (each.open = opened[i] ?? false));
-    exchange(".scan label[for]", fresh);
-    exchange(".scan .tick", fresh);
+    old.forEach((part, i) => exchange(part, now[i]));
+    swap(".scan label[for]", fresh);
+    swap(".scan .tick", fresh);
   }
   document.title = fresh.title;
   document.querySelector(".side").className = fresh.querySelector(".side").className;
   document.body.classList.remove("away");
+  if (fresh.body.dataset.seq) document.body.dataset.seq = fresh.body.dataset.seq;
+  if (focused && !focused.isConnected) focusLike(focused);
+  if (scrollX !== left || scrollY !== top) scrollTo({ left, top, behavior: "instant" });
   document.dispatchEvent(new Event("refreshed"));
 }
 
+/** One part for another; what a person opened stays open. A part that is the same stays. */
+function exchange(old, now) {
+  const [before, after] = [old, now].map((part) => [...part.querySelectorAll("details")]);
+  const titleOf = (each) => each.querySelector("summary")?.textContent;
+  after.forEach((each, i) => {
+    const same = before.length === after.length ? before[i] : before.find((other) => titleOf(other) === titleOf(each));
+    if (same) each.open = same.open;
+  });
+  if (!old.isEqualNode(now)) old.replaceWith(now);
+}
+
 /** A part of the scan box that comes and goes. */
-function exchange(selector, fresh) {
+function swap(selector, fresh) {
   const [old, now] = [document.querySelector(selector), fresh.querySelector(selector)];
   if (old && now) old.replaceWith(now);
   else if (old) old.remove();
   else if (now) document.querySelector(".scan .label").after(now);
+}
+
+/** What a control does, by which it is found again: another one in its place must not get its focus. */
+function nameOf(control) {
+  const { tagName, id, name, type, form, textContent } = control;
+  const href = control.getAttribute("href");
+  const sent = [...(form?.querySelectorAll('[type="hidden"]') ?? [])].map(({ value }) => value);
+  const value = ["submit", "radio", "checkbox"].includes(type) ? control.value : "";
+  return JSON.stringify([tagName, id, name, value, href, form?.action, sent, href || form ? "" : textContent]);
+}
+
+function focusLike(gone) {
+  const name = nameOf(gone);
+  const main = document.querySelector("main");
+  const same = [...main.querySelectorAll("a, button, input, select, textarea, summary, [tabindex]")].find(
+    (each) => nameOf(each) === name,
+  );
+  const box = document.querySelector(".scan input[name=text]");
+  if (!same && !box) main.tabIndex = -1;
+  (same ?? box ?? main).focus({ preventScroll: true });
 }

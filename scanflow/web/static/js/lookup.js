@@ -2,7 +2,8 @@
 
 const find = document.querySelector(".find input[name='q']");
 
-function written(field) {
+/** Whether a person has written, chosen or ticked something in this field. */
+export function written(field) {
   if (field.type === "checkbox" || field.type === "radio") return field.checked !== field.defaultChecked;
   if (field.options) return [...field.options].some((each) => each.defaultSelected) && !field.selectedOptions[0]?.defaultSelected;
   return "defaultValue" in field && field.type !== "hidden" && field.value !== field.defaultValue;

@@ -15,9 +15,9 @@ async function copy(text) {
   }
 }
 
-for (const button of document.querySelectorAll("[data-copy]")) {
-  button.addEventListener("click", async () => {
-    await copy(document.getElementById(button.dataset.copy).textContent);
-    button.textContent = "Copied";
-  });
-}
+document.addEventListener("click", async ({ target }) => {
+  const button = target.closest("[data-copy]");
+  if (!button) return;
+  await copy(document.getElementById(button.dataset.copy).textContent);
+  button.textContent = "Copied";
+});

@@ -1,6 +1,6 @@
 // A thing's picture: what was chosen is shown before it is sent, and a computer's own camera can take one.
 
-const input = document.querySelector('input[type="file"][name="photo"]');
+let input = null;
 const wanted = { facingMode: { ideal: "environment" }, width: { ideal: 1920 }, height: { ideal: 1440 } };
 const QUALITY = 0.92;
 
@@ -71,7 +71,14 @@ function offer() {
   addEventListener("pagehide", shut);
 }
 
-if (input) {
+/** The field may have been exchanged. */
+function begin() {
+  const found = document.querySelector('input[type="file"][name="photo"]');
+  if (!found || found === input) return;
+  input = found;
   input.addEventListener("change", show);
   if (navigator.mediaDevices?.getUserMedia && matchMedia("(pointer: fine)").matches) offer();
 }
+
+begin();
+document.addEventListener("refreshed", begin);
