@@ -5,7 +5,7 @@ from __future__ import annotations
 from flask import Flask
 
 from scanflow.shop import Shop
-from scanflow.web import api, pages, problem, visitors
+from scanflow.web import api, packed, pages, problem, visitors
 from scanflow.web.addresses import Listening
 from scanflow.web.api.changes import Streams
 from scanflow.web.certificates import Home
@@ -27,6 +27,7 @@ def create_app(shop: Shop, listening: Listening | None = None, home: Home | None
     app.json.sort_keys = False  # type: ignore[attr-defined]
     problem.register(app)
     visitors.register(app)
+    packed.register(app)
     for blueprint in (*api.BLUEPRINTS, *pages.BLUEPRINTS):
         app.register_blueprint(blueprint)
     return app

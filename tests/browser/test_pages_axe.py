@@ -2,63 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import replace
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 from calls import photo
-from furnished import Furnished, furnish
+from every_page import addresses
+from furnished import furnish
 from live_shop import Live, sign_in, type_fast
 from paperwork import jpeg
-from playwright.sync_api import Page
+from playwright.sync_api import Browser, Page, ViewportSize, expect
+from watched import seeing, served
 
 from labels import slot_code
-from scanflow.domain.life import CardState, Hold, LineState, ParcelState
-from scanflow.domain.things import Line, Parcel, Slot
+from scanflow.domain.life import CardState, LineState
+from scanflow.domain.things import Line, Slot
 from scanflow.workflow import orders, photos
 
 RULES = {"runOnly": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]}
 SIZES = {"phone": (360, 740), "desktop": (1440, 900)}
-
-
-def addresses(live: Live, room: Furnished) -> Iterator[str]:
-    """Every page, with something on it and, where that is another page, with nothing."""
-    stay, order = room.stays[0].id, room.orders[0].id
-    with live.shop.looking() as unit:
-        held = unit.find(Line, hold=Hold.DOUBTFUL)[0]
-        unbound = unit.find(Line, hold=Hold.UNKNOWN_CODE)[0]
-    yield from ("/", "/put-away", "/put-away?code=D009", f"/put-away/{stay}", "/orders", "/orders?state=returned")
-    yield from (f"/orders/{order}", f"/orders/{unbound.order}", f"/lines/{held.id}", f"/lines/{unbound.id}")
-    yield from (
-        "/orders/load",
-        "/rounds",
-        f"/rounds/{room.round.id if room.round else ''}",
-        "/table",
-        "/table?table=two",
-    )
-    yield from ("/tray", "/shelf", "/shelf?bin=A-1-1", "/shelf?bin=Z-9-9", "/slots", "/slots?section=D&state=taken")
-    yield from ("/slots/D001", f"/stays/{stay}", f"/stays/{stay}?why=By+mistake", "/search", "/search?q=saddle")
-    yield from (
-        "/search?q=nothing+at+all",
-        "/ledger",
-        "/ledger?about=D001",
-        "/settings",
-        "/scanner",
-        "/no-such-page",
-        "/look",
-    )
-    yield from ("/cards", "/cards?rows=99", "/cards/check?module=0.6")
-    yield from ("/room", "/room/anew?heavy=W", "/room?section=D&kg=2&rated=1", "/sections/D?intake=9&stay=9")
-    walk = room.round.id if room.round else ""
-    yield from (f"/rounds/{walk}/paper", f"/rounds/{walk}/paper?stop=7")
-    with live.shop.looking() as unit:
-        closed = unit.find(Parcel, state=ParcelState.CLOSED)[0].id
-    yield from ("/hand-over", f"/hand-over?parcel={closed}", f"/hand-over?parcel={closed}&told=known")
-    yield "/sections/D/near?intake=9&quick=30&quick_stay=9&slow_stay=90"
-    yield from ("/devices", "/trust", "/offline")
-    plan = "/plan?section=Bells&code=b&slots_per_bin=9&things=5x4x3in&intake=9&stay=9&count=9&colour=pink&step="
-    yield from ("/plan", f"{plan}2", f"{plan}3", f"{plan}4", f"{plan}5", "/plan/made/D")
 
 
 def violations(page: Page, where: str) -> list[str]:
@@ -90,7 +52,7 @@ def test_pages(live: Live, page: Page, scheme: str, size: str) -> None:
     page.emulate_media(color_scheme=scheme)  # type: ignore[arg-type]
     sign_in(page, live)
     found = []
-    for address in addresses(live, room):
+    for address in addresses(live.shop, room):
         page.goto(address)
         page.evaluate("document.querySelectorAll('main details').forEach((each) => { each.open = true })")
         found += violations(page, address)
@@ -160,6 +122,7 @@ def test_sheets(live: Live, page: Page) -> None:
         type_fast(page, slot_code.card_text(code))
         page.wait_for_selector(sheet)
         found += violations(page, sheet)
+        expect(page.locator("[aria-disabled]")).to_have_count(0)
         page.keyboard.press("Escape")
         page.wait_for_selector("dialog", state="detached")
     page.route("**/api/scans", lambda route: route.abort())
@@ -191,3 +154,20 @@ def test_without_network(live: Live, page: Page) -> None:
     page.unroute("**/api/scans")
     page.wait_for_selector(".putback", timeout=20_000)
     assert [] == found + violations(page, "put back") + page.evaluate(SMALL)
+
+
+@pytest.mark.parametrize(("scheme", "size"), [("light", "phone"), ("dark", "desktop")])
+def test_camera_at_a_station(browser: Browser, scheme: str, size: str) -> None:
+    """Nor on the page of `scanflow watch`, with a picture and without one."""
+    width, height = SIZES[size]
+    page = browser.new_page(viewport=ViewportSize(width=width, height=height), color_scheme=scheme)  # type: ignore[arg-type]
+    with served(watched := seeing("D014")) as address:
+        page.goto(address)
+        expect(page.locator("svg text")).to_be_visible()
+        found = violations(page, "picture") + page.evaluate(SMALL)
+        watched.jpeg = b""
+        expect(page.locator("#picture")).to_be_hidden()
+        found += violations(page, "no picture")
+        wide = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth")
+    page.close()
+    assert ([], 0) == (found, wide)

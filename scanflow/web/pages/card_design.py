@@ -61,11 +61,12 @@ class Design:
 
 
 def unprinted(slots: Iterable[Slot]) -> str:
-    """The numbers that never had a thing, as ranges; all of them where each had one."""
+    """The numbers that never had a thing, as ranges, the first that go into one file; all where each had one."""
     slots = tuple(slots)
     fresh = [slot.number for slot in slots if slot.turns == 0 and slot.card is CardState.TRAY]
     ranges: list[list[int]] = []
-    for number in fresh or [slot.number for slot in slots if slot.card is not CardState.LOST]:
+    numbers = fresh or [slot.number for slot in slots if slot.card is not CardState.LOST]
+    for number in numbers[: typed.MOST_NUMBERS]:
         if ranges and ranges[-1][1] == number - 1:
             ranges[-1][1] = number
         else:

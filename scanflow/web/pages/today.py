@@ -80,7 +80,7 @@ def next_of(day: Day, *, scan_at_bin: bool = True) -> Next:
         return Next(f"Scan {count(counts['due'], 'card')} into the tray", url_for("tray_page.show"))
     if counts["slots"]:
         return Next("Put something away", url_for("put_away.show"))
-    return Next("Make the first section", url_for("plan_page.show"))
+    return Next("Plan the first section", url_for("plan_page.show"))
 
 
 @blueprint.get("/")

@@ -36,7 +36,7 @@ def test_next(shop: Shop, client: FlaskClient) -> None:
     assert room.round is not None
     shop.act("owner", lambda unit: rounds.close_round(unit, room.round.id if room.round else ""))
     words.append(next_words(client))
-    assert ["Make the first section", f"Go on packing {order.number}"] == words[:2]
+    assert ["Plan the first section", f"Go on packing {order.number}"] == words[:2]
     shapes = [r"Go on with the round, \d+ stops?", r"Pack \d+ things?"]
     assert [True, True] == [
         re.fullmatch(shape, said) is not None for shape, said in zip(shapes, words[2:], strict=True)

@@ -103,8 +103,9 @@ export function draw(records) {
     parts.push(make("p", "say", "Nothing of it is recorded yet. Go where the network is: the scans go out by themselves."));
   } else {
     parts.push(make("p", "work", make("small", "", "Bin"), stop.bin), make("div", "beside", plate(stop.code)));
-    parts.push(make("p", "work", stop.title, stop.notes && make("small", "", stop.notes)));
+    parts.push(make("p", stop.title.length > 60 ? "work much" : "work", stop.title));
     parts.push(make("p", "work", make("small", "", `for order ${stop.number}, into`), `Basket ${stop.basket}`));
+    if (stop.notes) parts.push(make("p", "", stop.notes));
     if (left.length > 1) parts.push(later(left, stop, records));
   }
   face.replaceChildren(...parts);

@@ -1,0 +1,29 @@
+"""A first view weighs little: what a phone loads that has seen nothing of the service."""
+
+from __future__ import annotations
+
+import pytest
+from first_view_bench import MOST_BYTES, first_view
+from furnished import furnish
+from live_shop import Live
+from paperwork import jpeg
+from playwright.sync_api import Browser
+
+from scanflow.storage import access
+from scanflow.storage.access import Role, Visitor
+from scanflow.workflow import photos
+
+
+@pytest.mark.parametrize("name", ["today", "round", "table"])
+def test_first_view(live: Live, browser: Browser, name: str) -> None:
+    """Document, styles, scripts and pictures together stay below 150 kB; the scripts' time is a bench's."""
+    room = furnish(live.shop, 25)
+    picture = live.shop.photo(jpeg())
+    for stay in room.stays:
+        live.shop.act("owner", lambda unit, name=stay.id: photos.keep(unit, name, picture))
+    owner = Visitor("owner", Role.OWNER)
+    secret = live.shop.act("owner", lambda unit: access.make_session(unit.connection, owner, unit.at))
+    paths = {"today": "/", "round": f"/rounds/{room.round.id if room.round else ''}", "table": "/table"}
+    view = first_view(browser, live.address + paths[name], secret)
+    assert view.requests > 5  # styles and scripts were counted
+    assert MOST_BYTES > view.bytes

@@ -1,0 +1,54 @@
+"""The narrowest phone shows every page without scrolling sideways, however long the names are."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from every_page import addresses
+from furnished import furnish
+from live_shop import Live, sign_in
+from paperwork import jpeg
+from playwright.sync_api import Page
+from sqlalchemy import func, update
+
+from scanflow.storage.tables import items, lines, orders, sections
+from scanflow.storage.unit import SqlUnit
+from scanflow.workflow import photos
+
+NARROW = {"width": 360, "height": 740}
+
+OUTSIDE = """() => [...document.querySelectorAll("header *, main *")].filter((each) => {
+  const { left, right, width } = each.getBoundingClientRect();
+  return width > 0 && (left < 0 || right > innerWidth + 1) && !each.closest(".scroll, .heard, svg");
+}).map((each) => each.outerHTML.slice(0, 120))"""
+"""What sticks out of the page, though nobody could scroll there; drawings have a part of their own to scroll."""
+
+
+@pytest.mark.parametrize("word", ["Reclaimed", "Reclaimed "], ids=["one_word", "many_words"])
+def test_no_page_scrolls_sideways(live: Live, page: Page, word: str) -> None:
+    """Titles, notes, sections, the shop, order numbers and channels of 200 characters fit on a screen of 360 px."""
+    name = (word * 23)[:200].strip()
+    room = furnish(live.shop, 25, name)
+    picture = live.shop.photo(jpeg())
+
+    def lengthen(unit: SqlUnit) -> None:
+        unit.set_settings(replace(unit.settings, name=name, bind_labels=True))
+        for column in (sections.c.name, items.c.listing, items.c.notes, orders.c.channel, lines.c.why):
+            unit.connection.execute(update(column.table).values({column: name}))
+        longer = orders.c.number.concat(func.substr(name, 1, 190))
+        unit.connection.execute(update(orders).where(orders.c.n % 2 == 0).values(number=longer))
+        for stay in room.stays[::2]:
+            photos.keep(unit, stay.id, picture)
+
+    live.shop.act("owner", lengthen)
+    page.set_viewport_size(NARROW)  # type: ignore[arg-type]
+    sign_in(page, live)
+    found = []
+    for address in addresses(live.shop, room):
+        page.goto(address)
+        page.evaluate("document.querySelectorAll('main details').forEach((each) => { each.open = true })")
+        wide = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth")
+        found += [f"{address} is {wide} px too wide"] if wide > 0 else []
+        found += [f"{address}: {each}" for each in page.evaluate(OUTSIDE)]
+    assert [] == found

@@ -1,0 +1,50 @@
+"""The addresses of all pages, for tests that go through each."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from furnished import Furnished
+
+from scanflow.domain.life import Hold, ParcelState
+from scanflow.domain.things import Line, Parcel
+from scanflow.shop import Shop
+
+
+def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
+    """Every page, with something on it and, where that is another page, with nothing."""
+    stay, order = room.stays[0].id, room.orders[0].id
+    with shop.looking() as unit:
+        held = unit.find(Line, hold=Hold.DOUBTFUL)[0]
+        unbound = unit.find(Line, hold=Hold.UNKNOWN_CODE)[0]
+    yield from ("/", "/put-away", "/put-away?code=D009", f"/put-away/{stay}", "/orders", "/orders?state=returned")
+    yield from (f"/orders/{order}", f"/orders/{unbound.order}", f"/lines/{held.id}", f"/lines/{unbound.id}")
+    yield from (
+        "/orders/load",
+        "/rounds",
+        f"/rounds/{room.round.id if room.round else ''}",
+        "/table",
+        "/table?table=two",
+    )
+    yield from ("/tray", "/shelf", "/shelf?bin=A-1-1", "/shelf?bin=Z-9-9", "/slots", "/slots?section=D&state=taken")
+    yield from ("/slots/D001", f"/stays/{stay}", f"/stays/{stay}?why=By+mistake", "/search", "/search?q=saddle")
+    yield from (
+        "/search?q=nothing+at+all",
+        "/ledger",
+        "/ledger?about=D001",
+        "/settings",
+        "/scanner",
+        "/no-such-page",
+        "/look",
+    )
+    yield from ("/cards", "/cards?rows=99", "/cards/check?module=0.6")
+    yield from ("/room", "/room/anew?heavy=W", "/room?section=D&kg=2&rated=1", "/sections/D?intake=9&stay=9")
+    walk = room.round.id if room.round else ""
+    yield from (f"/rounds/{walk}/paper", f"/rounds/{walk}/paper?stop=7")
+    with shop.looking() as unit:
+        closed = unit.find(Parcel, state=ParcelState.CLOSED)[0].id
+    yield from ("/hand-over", f"/hand-over?parcel={closed}", f"/hand-over?parcel={closed}&told=known")
+    yield "/sections/D/near?intake=9&quick=30&quick_stay=9&slow_stay=90"
+    yield from ("/devices", "/trust", "/offline")
+    plan = "/plan?section=Bells&code=b&slots_per_bin=9&things=5x4x3in&intake=9&stay=9&count=9&colour=pink&step="
+    yield from ("/plan", f"{plan}2", f"{plan}3", f"{plan}4", f"{plan}5", "/plan/made/D")
