@@ -87,6 +87,7 @@ class Watching:
         """A frame, or why there is none."""
         if isinstance(each, Trouble):
             self._watched.jpeg = b""
+            self._light = None  # the first pictures of a camera that was opened again may be black
             return self._say(each.words)
         try:
             picture = self._readers.glance(each.jpeg)

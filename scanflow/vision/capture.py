@@ -19,7 +19,7 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
-os.environ.setdefault("OPENCV_LOG_LEVEL", "ERROR")  # before OpenCV is loaded: it warns of every camera that is absent
+os.environ.setdefault("OPENCV_LOG_LEVEL", "SILENT")  # before OpenCV is loaded: we say ourselves what is absent
 
 import cv2
 import numpy as np

@@ -22,18 +22,20 @@ import waitress
 from click.testing import CliRunner
 from clients import SQLITE_ONLY
 from furnished import furnish
+from paperwork import jpeg
 
 from labels import slot_code
 from scanflow.cli import main, watching
 from scanflow.cli.sending import Service
 from scanflow.domain.life import CardState
-from scanflow.domain.things import Scan, Slot, Station
+from scanflow.domain.things import Scan, Slot, Station, Stay
 from scanflow.shop import Shop
 from scanflow.storage.access import Role
 from scanflow.vision.camera import Camera, Trouble
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app
 from scanflow.web.watch_page import Watched
+from scanflow.workflow import photos
 
 pytestmark = SQLITE_ONLY
 
@@ -231,6 +233,29 @@ def test_a_camera_that_freezes_and_goes_loses_no_card_and_doubles_none(
     assert ["gives no new picture", "There is a picture again", "has gone"] == [
         found[0] for found in re.finditer("gives no new picture|There is a picture again|has gone", told)
     ][:3]
+
+
+@pytest.mark.parametrize(("right", "bells"), [(True, b"\a"), (False, b"\a\a\a")])
+def test_bells_and_the_picture_of_the_thing(
+    served: Served, monkeypatch: pytest.MonkeyPatch, right: bool, bells: bytes
+) -> None:
+    """At a terminal one bell is yes and three are no; the page has the verdict, with the picture of its thing."""
+    code = served.due() if right else "D002"
+    with served.shop.looking() as unit:
+        stay = unit.find(Stay, code=code)[-1]
+    served.shop.act("owner", lambda unit: photos.keep(unit, stay.id, served.shop.photo(jpeg())))
+    screen, terminal = os.openpty()
+    monkeypatch.setattr(sys, "stderr", os.fdopen(terminal, "w"))
+    sender = watching.Sender(served.service, {"station": "tray"}, watched := Watched("tray"), as_json=True)
+    sender.send(slot_code.card_text(code))
+    sender.wait()
+
+    assert bells == os.read(screen, 100)
+    assert watched.answer is not None
+    assert (1, None if right else "not_released") == (watched.answers, watched.answer["reason"])
+    pictured = "/thing?number=1" if watched.thing else None
+    assert (pictured, right or watched.thing.startswith(b"\xff\xd8")) == (watched.answer["photo"], True)
+    os.close(screen)
 
 
 def test_a_scan_without_an_answer_is_told_at_the_end(served: Served, capsys: pytest.CaptureFixture[str]) -> None:

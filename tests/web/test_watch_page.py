@@ -9,12 +9,13 @@ from flask.testing import FlaskClient
 
 from scanflow.web.watch_page import Watched, create_page
 
+SEEN = b"\xff\xd8 the table"
 OUTLINE = {"text": "D0145", "corners": ((1, 2), (9, 2), (9, 4), (1, 4)), "kind": "scanned"}
 
 
 @pytest.fixture
 def watched() -> Watched:
-    return Watched("table", "Hold a card up.", jpeg=b"a picture", size=(640, 480), outlines=[OUTLINE])
+    return Watched("table", "Hold a card up.", jpeg=SEEN, size=(640, 480), outlines=[OUTLINE])
 
 
 @pytest.fixture
@@ -28,7 +29,7 @@ def test_what_is_seen_now(client: FlaskClient) -> None:
     now = answer.get_json()
 
     assert ("no-store", 200) == (answer.headers["Cache-Control"], answer.status_code)
-    assert (b"a picture", 640, 480) == (base64.b64decode(now["picture"]), now["width"], now["height"])
+    assert (SEEN, 640, 480) == (base64.b64decode(now["picture"]), now["width"], now["height"])
     assert ([[1, 2], [9, 2], [9, 4], [1, 4]], "scanned") == (now["outlines"][0]["corners"], now["outlines"][0]["kind"])
     assert ("Hold a card up.", "", 0, None) == (now["hint"], now["waits"], now["answers"], now["answer"])
 
@@ -40,7 +41,8 @@ def test_what_is_seen_now(client: FlaskClient) -> None:
 def test_it_is_for_this_machine_alone(client: FlaskClient, path: str, host: str, status: int) -> None:
     """A name of elsewhere that points here is refused, whatever is asked for; other pages can't show the picture."""
     answer = client.get(path, base_url=f"http://{host}")
-    assert (status, True) == (answer.status_code, b"a picture" not in answer.data)
+    pictured = base64.b64encode(SEEN) in answer.data
+    assert (status, status == 200 and path == "/now") == (answer.status_code, pictured)
     assert "same-origin" == answer.headers["Cross-Origin-Resource-Policy"]
 
 
