@@ -6,6 +6,7 @@ What storage does with tables and transactions is done here in the plainest way,
 
 from __future__ import annotations
 
+import json
 from collections.abc import Mapping
 from copy import copy
 from dataclasses import fields
@@ -114,6 +115,11 @@ class Memory:
 
     def record(self, kind: str, data: Mapping[str, Any]) -> None:
         self.ledger.append((kind, dict(data)))
+
+    def told_at(self, kind: str, name: str) -> datetime | None:
+        """All that happens here happens now."""
+        told = (json.dumps(data) for each, data in self.ledger if each == kind)
+        return self.at if any(json.dumps(name) in each for each in told) else None
 
     def set_settings(self, settings: Settings) -> None:
         self.settings = settings

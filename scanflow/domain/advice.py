@@ -15,13 +15,13 @@ REFUSALS: dict[Reason, str] = {
     Reason.UNKNOWN_CODE: "This is no card of the room.",
     Reason.RETIRED: "Card {code} was given up as lost. Bring it to the tray and scan it there.",
     Reason.CLOSED: "This round is over. Leave the thing in its bin.",
-    Reason.SLOT_FREE: "Nothing is stored in {code}. Bring the card to the tray.",
+    Reason.SLOT_FREE: "Nothing is stored in {code}{since}. Bring the card to the tray.",
     Reason.NOT_ORDERED: "Nobody ordered {code}. {back}",
-    Reason.CANCELLED: "Order {order} no longer wants {code}. {back}",
+    Reason.CANCELLED: "Order {order} no longer wants {code}{since}. {back}",
     Reason.HELD: "{held}",
     Reason.NOT_ON_ROUND: "{code} is ordered, but not on this round. Leave it in {home}.",
-    Reason.ALREADY_PICKED: "{code} is picked already{basket}.",
-    Reason.ALREADY_PACKED: "{code} is packed already, in the parcel of {order}.",
+    Reason.ALREADY_PICKED: "{code} is picked already{basket}{since}.",
+    Reason.ALREADY_PACKED: "{code} is packed already{since}, in the parcel of {order}.",
     Reason.NO_PARCEL: "No parcel is open at this table. Choose an order or scan its slip first.",
     Reason.ALREADY_RELEASED: "The thing of {code} left with order {order}. Bring the card to the tray.",
     Reason.OTHER_ORDER: "Another order's. This is {code}, wanted by {order}. {other_basket}",
@@ -31,7 +31,7 @@ REFUSALS: dict[Reason, str] = {
 }
 
 OUT_OF_ITS_BIN: dict[Reason, str] = {
-    Reason.CLOSED: "This round is over. {back}",
+    Reason.CLOSED: "This round is over{since}. {back}",
     Reason.NOT_ON_ROUND: "{code} is ordered, but not on this round. {back}",
 }
 """Of a pick that waited for the network: the thing was taken along."""
@@ -48,6 +48,7 @@ def refusal(reason: Reason, look: Look) -> str:
         home=look.slot.bin if look.slot else "",
         order=look.order.number if look.order else "",
         back=_back(look),
+        since=_since(look),
         basket=_basket(look),
         other_basket=_other_basket(look),
         held=_held(look),
@@ -58,6 +59,10 @@ def refusal(reason: Reason, look: Look) -> str:
 def _back(look: Look) -> str:
     home = look.slot.bin if look.slot else ""
     return f"Leave it in {home}." if look.station is Station.BIN and not look.late else f"Put it back in {home}."
+
+
+def _since(look: Look) -> str:
+    return f" since {look.since}" if look.since else ""
 
 
 def _basket(look: Look) -> str:
@@ -74,7 +79,7 @@ def _held(look: Look) -> str:
     if look.line is not None and look.line.hold is Hold.CANCELLED_IN_BOX:
         return "It was cancelled and must come out of the parcel. Press “Take out”, then scan it."
     order, why = (look.order.number if look.order else "", look.line.why if look.line else "")
-    return f"Order {order} is held: {why} Settle it on the orders page."
+    return f"Order {order} is held{_since(look)}: {why} Settle it on the orders page."
 
 
 def _not_picked(look: Look) -> str:

@@ -39,7 +39,8 @@ class Look:
 
     `unread` is why there is no card at all. `stay` is the slot's open stay or else its last one; `line` the live
     line of that stay or else its last one; `order` the order of `line`. `parcel` is the one open at the table.
-    `late` marks a scan that waited for the network; `by_bin` is false in a shop that does not scan at the bin.
+    `late` marks a scan that waited for the network, and `since` says from when on it is refused, in the shop's time,
+    where that is known; `by_bin` is false in a shop that does not scan at the bin.
     """
 
     station: Station
@@ -54,6 +55,7 @@ class Look:
     bin: str | None = None
     take_out: bool = False
     late: bool = False
+    since: str = ""
     by_bin: bool = True
 
     @property

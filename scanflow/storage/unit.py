@@ -36,6 +36,9 @@ from scanflow.storage.rows import COLUMNS, FIELDS, KINDS, thing, values
 from scanflow.workflow.ports import Facts, Settings
 
 T = TypeVar("T")
+RECENT = 10_000
+"""Entries of the ledger that are looked through for what happened while a phone had no network."""
+
 _READERS = {kind: reader(columns) for kind, columns in COLUMNS.items()}
 
 
@@ -127,6 +130,13 @@ class SqlUnit:
         self.hash = entry_hash(self.hash, entry)
         row = {**entry, "data": canonical(data), "hash": self.hash}
         self._statements.get("record", lambda: insert(tables.ledger), list(row)).run(self.connection, row)
+
+    def told_at(self, kind: str, name: str) -> datetime | None:
+        entries = tables.ledger.c
+        named = entries.data.contains(json.dumps(name), autoescape=True)
+        query = select(entries.at).where(entries.seq > self.seq - RECENT, entries.kind == kind, named)
+        at = self.connection.execute(query.order_by(entries.seq.desc()).limit(1)).scalar()
+        return datetime.fromisoformat(at) if at else None
 
     def set_settings(self, settings: Settings) -> None:
         self.settings = settings

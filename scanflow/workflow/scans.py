@@ -15,6 +15,7 @@ from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Sighti
 from scanflow.domain.verdict import Look, Reason, effects, judge
 from scanflow.workflow import cards, parcels, photos, slips
 from scanflow.workflow.ports import Facts, Invalid, Refused, Unit, must
+from scanflow.workflow.times import clock
 
 Answer = dict[str, Any]
 
@@ -89,7 +90,7 @@ def scan(unit: Unit, reading: Reading) -> Answer:
     reason = judge(look)
     if reason is not None:
         _sight(unit, look, reading, accepted=False)
-        answer = _answer(unit, look, reason)
+        answer = _answer(unit, replace(look, since=_since(unit, look, reason)), reason)
         if seen.unread and seen.card:
             answer |= {"code": seen.card.slot.code, "advice": advice.ONCE_MORE}
         return _keep(unit, reading, look, answer, "")
@@ -174,6 +175,25 @@ def _look(unit: Unit, reading: Reading, facts: Facts | None, unread: Reason | No
         late=reading.at is not None,
         by_bin=unit.settings.scan_at_bin,
     )
+
+
+def _since(unit: Unit, look: Look, reason: Reason) -> str:
+    """From when on a scan that waited for the network would have been refused; empty where that is not known."""
+    if not look.late:
+        return ""
+    line, stay, at = look.line, look.stay, None
+    match reason:
+        case Reason.CANCELLED if line:
+            at = unit.told_at("cancelled", line.id)
+        case Reason.HELD if line:
+            at = unit.told_at("held", line.id)
+        case Reason.ALREADY_PICKED | Reason.ALREADY_PACKED if line and line.scan:
+            at = unit.told_at("scan", line.scan)
+        case Reason.CLOSED if look.round:
+            at = unit.told_at("round closed", look.round.id)
+        case Reason.SLOT_FREE if stay:
+            at = stay.ended
+    return clock(at, unit.at, unit.settings.zone) if at else ""
 
 
 def _repeated(unit: Unit, reading: Reading, look: Look) -> Answer | None:

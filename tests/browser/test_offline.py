@@ -131,7 +131,7 @@ def test_a_round_goes_on_without_network(live: Live, page: Page) -> None:
     back(live, context)
     duty = page.locator(".putback .line")
     expect(duty).to_contain_text(f"Put back {two}", timeout=20_000)
-    expect(duty).to_contain_text(re.compile(r"no longer wants .*\. Put it back in [A-Z]-\d"))
+    expect(duty).to_contain_text(re.compile(r"no longer wants .* since .*\d\d:\d\d\. Put it back in [A-Z]-\d"))
     expect(page.locator(".frame")).to_have_count(0, timeout=15_000)
     expect(page.locator("h1")).not_to_contain_text("provisional")
     assert ["picked", "cancelled", "picked"] == [state(live.shop, line) for line in (first, second, third)]

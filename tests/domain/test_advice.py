@@ -76,6 +76,24 @@ def test_what_was_taken_along_is_put_back(reason):
     assert ("Put it back in A-1-1." in late, "Leave" in late) == (True, False)
 
 
+SINCE = (
+    Reason.CLOSED,
+    Reason.SLOT_FREE,
+    Reason.CANCELLED,
+    Reason.HELD,
+    Reason.ALREADY_PICKED,
+    Reason.ALREADY_PACKED,
+)
+
+
+@pytest.mark.parametrize("reason", Reason)
+def test_a_late_refusal_says_since_when(reason):
+    """Where it is known from when on the pick would have been refused, and nowhere else."""
+    late = replace(FULL, station=Station.BIN, late=True)
+    assert (reason in SINCE) is (" since 10:42" in refusal(reason, replace(late, since="10:42")))
+    assert " since" not in refusal(reason, late)
+
+
 @pytest.mark.parametrize(
     ("look", "words"),
     [

@@ -303,3 +303,13 @@ def test_settings_stay(place: Place) -> None:
         assert new == unit.settings
     with place.unit() as unit:
         assert new == unit.settings
+
+
+def test_when_something_was_told(place: Place) -> None:
+    """The time of the entry of this kind that names the thing, whole; of another kind or thing there is none."""
+    for kind, names in (("cancelled", ["l1", "l2"]), ("held", ["l3"])):
+        with place.unit() as unit:
+            unit.record(kind, {"lines": names})
+    with place.unit() as unit:
+        told = [unit.told_at(kind, name) for kind, name in (("cancelled", "l2"), ("held", "l2"), ("held", "l"))]
+    assert [NOON, None, None] == told

@@ -220,6 +220,35 @@ def test_a_late_pick_counts_only_while_its_line_waits_on_no_other_round():
     assert "closed" == floor.scan("bin", "D001", round=walk.id, at=LATER)["reason"]
 
 
+def late_trouble(floor, order, walk, trouble):
+    if trouble == "cancelled":
+        orders.cancel(floor.unit, order.id)
+    elif trouble == "held":
+        orders.hold(floor.unit, floor.lines(order)[0].id, "Another colour.")
+    elif trouble == "already_picked":
+        floor.scan("bin", "D001", round=walk.id)
+        floor.scan("bin", "D002", round=walk.id)
+    elif trouble == "closed":
+        rounds.close_round(floor.unit, walk.id)
+        floor.round()
+    else:
+        orders.cancel(floor.unit, order.id)
+        stock.withdraw(floor.unit, floor.stay("D001").id, "It is broken.")
+
+
+@pytest.mark.parametrize("trouble", ["cancelled", "held", "already_picked", "closed", "slot_free"])
+def test_a_late_refusal_says_since_when(trouble):
+    """What became of the thing without the phone's knowing is told with the hour in the shop's zone; live it is not."""
+    floor = Floor("D001", "D002")
+    floor.unit.set_settings(replace(floor.unit.settings, zone="Europe/Berlin"))
+    order = floor.order("1", "D001", "D002")
+    walk = floor.round()
+    late_trouble(floor, order, walk, trouble)
+    answers = [floor.scan("bin", "D001", round=walk.id, **more) for more in ({"at": LATER}, {})]
+    assert [" since 13:00" in answer["advice"] for answer in answers] == [True, False], answers
+    assert trouble == answers[0]["reason"]
+
+
 def test_a_thing_brought_back_to_its_shelf_again_has_no_duty_left():
     """A card seen at the shelf, at the table, and at the shelf again is no second beep: its put-back duty ends."""
     floor, first, _ = picked()

@@ -4,7 +4,7 @@ from datetime import UTC, datetime
 
 import pytest
 
-from scanflow.workflow.times import instant
+from scanflow.workflow.times import clock, instant
 
 
 @pytest.mark.parametrize(
@@ -29,3 +29,12 @@ def test_what_is_no_time_is_an_error(text):
     """Words and impossible dates are not guessed at."""
     with pytest.raises(ValueError):
         instant(text, "UTC")
+
+
+@pytest.mark.parametrize(
+    ("zone", "words"), [("UTC", "1 Jul 23:05"), ("Europe/Berlin", "01:05"), ("America/New_York", "19:05")]
+)
+def test_a_time_that_is_past(zone, words):
+    """The hour in the shop's zone, with the day where it is not today's there."""
+    at, now = (datetime(2026, 7, *rest, tzinfo=UTC) for rest in ((1, 23, 5), (2, 2, 0)))
+    assert words == clock(at, now, zone)
