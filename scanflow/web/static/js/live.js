@@ -78,9 +78,9 @@ function nameOf(control) {
 function focusLike(gone) {
   const name = nameOf(gone);
   const main = document.querySelector("main");
-  const same = [...main.querySelectorAll("a, button, input, select, textarea, summary, [tabindex]")].find(
-    (each) => nameOf(each) === name,
-  );
+  const all = [...main.querySelectorAll("a, button, input, select, textarea, summary, [tabindex]")];
+  const alike = all.filter((each) => nameOf(each) === name);
+  const same = alike.find(({ textContent }) => textContent === gone.textContent) ?? alike[0];
   const box = document.querySelector(".scan input[name=text]");
   if (!same && !box) main.tabIndex = -1;
   (same ?? box ?? main).focus({ preventScroll: true });
