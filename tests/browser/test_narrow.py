@@ -7,11 +7,12 @@ from dataclasses import replace
 import pytest
 from every_page import addresses
 from furnished import furnish
-from live_shop import Live, sign_in
+from live_shop import Live, sign_in, type_fast
 from paperwork import jpeg
-from playwright.sync_api import Page
+from playwright.sync_api import Page, expect
 from sqlalchemy import func, update
 
+from labels import slot_code
 from scanflow.storage.tables import items, lines, orders, sections
 from scanflow.storage.unit import SqlUnit
 from scanflow.workflow import photos
@@ -52,3 +53,32 @@ def test_no_page_scrolls_sideways(live: Live, page: Page, word: str) -> None:
         found += [f"{address} is {wide} px too wide"] if wide > 0 else []
         found += [f"{address}: {each}" for each in page.evaluate(OUTSIDE)]
     assert [] == found
+
+
+def test_a_no_fits(live: Live, page: Page) -> None:
+    """However long the title, a no shows its word, the plate, what to do and the button without scrolling."""
+    furnish(live.shop, 25, "Reclaimed" * 22)
+    page.set_viewport_size(NARROW)  # type: ignore[arg-type]
+    sign_in(page, live)
+    page.goto("/table")
+    type_fast(page, slot_code.card_text("D002"))
+    sheet = page.locator("dialog.no")
+    for part in (".word", ".plate", ".advice", "button"):
+        expect(sheet.locator(part)).to_be_in_viewport(ratio=0.99)
+
+
+def test_no_answer_covers_nothing(live: Live, page: Page) -> None:
+    """What is said of the lost network pushes the page down and does not lie on it; then the page moves back."""
+    furnish(live.shop, 4)
+    page.set_viewport_size(NARROW)  # type: ignore[arg-type]
+    sign_in(page, live)
+    page.goto("/table")
+    page.route("**/api/scans", lambda route: route.abort())
+    type_fast(page, slot_code.card_text("D002"))
+    expect(page.locator(".frame")).to_be_visible()
+    bottom = "document.querySelector('.frame p').getBoundingClientRect().bottom + scrollY"
+    top = "document.querySelector('.head').getBoundingClientRect().top + scrollY"
+    assert page.evaluate(bottom) <= page.evaluate(top)
+    page.unroute("**/api/scans")
+    expect(page.locator(".frame")).to_have_count(0, timeout=20_000)
+    assert 0 == page.evaluate(top)

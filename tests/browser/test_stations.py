@@ -14,7 +14,7 @@ from scanflow.domain.life import LineState
 from scanflow.domain.things import Line, Scan, Station
 from scanflow.storage import ledger_views
 from scanflow.storage.unit import SqlUnit
-from scanflow.workflow import parcels
+from scanflow.workflow import parcels, stock
 
 
 def test_photo(live: Live, page: Page) -> None:
@@ -86,3 +86,23 @@ def test_empty_enter_and_typing(live: Live, page: Page) -> None:
         tray = unit.find(Scan, station=Station.TRAY)
         entries = ledger_views.newest(unit.connection, about=["D001"], limit=1)
     assert (1, "typed") == (len(tray), entries[0].data["via"])
+
+
+def test_the_scan_box_stays_beside_a_long_list(live: Live, page: Page) -> None:
+    """On a wide screen the box stands under the face, however long the list beside it is, and goes along with it."""
+    page.set_viewport_size({"width": 1440, "height": 900})
+    live.shop.act("owner", _sixty_in_one_bin)
+    sign_in(page, live)
+    page.goto("/shelf?bin=A-1-1")
+    box = page.locator("#scan-text")
+    expect(box).to_be_focused()
+    assert 0 == page.evaluate("scrollY")
+    expect(box).to_be_in_viewport()
+    page.locator("text=Another bin").scroll_into_view_if_needed()
+    assert page.evaluate("scrollY") > 0
+    expect(box).to_be_in_viewport()
+
+
+def _sixty_in_one_bin(unit: SqlUnit) -> None:
+    stock.add_section(unit, "B", "Bells", 60, "pink")
+    stock.add_slots(unit, "B", 60)

@@ -10,6 +10,7 @@ export function wait(sentence) {
   if (!sentence) {
     frame?.remove();
     frame = null;
+    document.body.style.paddingTop = "";
     return;
   }
   if (!frame) {
@@ -20,5 +21,7 @@ export function wait(sentence) {
     document.body.append(frame);
   }
   const words = frame.querySelector("span");
-  if (words.textContent !== sentence) words.textContent = sentence;
+  if (words.textContent === sentence) return;
+  words.textContent = sentence;
+  document.body.style.paddingTop = `${frame.firstElementChild.getBoundingClientRect().bottom}px`; // it covers nothing
 }
