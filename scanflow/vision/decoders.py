@@ -15,20 +15,16 @@ turned, scaled, blurred, noised, cropped): ITF misreads 17 by zxing-cpp and 147 
 from __future__ import annotations
 
 import functools
-import importlib
 import logging
-import platform
-import shutil
-import subprocess
 from dataclasses import replace
 from math import dist
-from pathlib import Path
 from typing import Any
 
 import numpy as np
 import zxingcpp
 from numpy.typing import NDArray
 
+from scanflow.vision import zbar as _zbar
 from scanflow.vision.merge import Found
 from scanflow.vision.places import clockwise, extreme_corners, whole
 from scanflow.vision.readings import Symbology
@@ -57,19 +53,21 @@ _ZBAR_TYPES = {"CODE128": Symbology.CODE128, "CODE39": Symbology.CODE39, "I25": 
 # Where reading begins, as the place of that corner in (top left, top right, bottom right, bottom left).
 _ZBAR_FIRST_CORNER = {"UP": 0, "RIGHT": 1, "DOWN": 2, "LEFT": 3}
 
-_LEAST_EXTENT = 2  # pixels: zbar gives a point where it crossed the symbol once, and misreads such
+_LEAST_EXTENT = 12  # pixels: zbar gives hardly more than a point where it crossed a part of a symbol, and misreads it
 
 _ITF_LEAST_DIGITS = 6
 _ITF_LEAST_ROWS = 3
 _ITF_SURE_SHARE = 0.05  # of the code's length, along the bars
 _ITF_SURE_ROWS = 5
 
+_ROWS = 8  # of a straightened label's, all alike, that zbar is shown
+
 _log = logging.getLogger(__name__)
 
 
 def engines() -> tuple[str, ...]:
     """The decoders at work here: ``zxing-cpp`` always, ``zbar`` where its library is found."""
-    return (ZXING, ZBAR) if _pyzbar() else (ZXING,)
+    return (ZXING, ZBAR) if _zbar.pyzbar() else (ZXING,)
 
 
 @functools.cache
@@ -79,9 +77,17 @@ def say_if_alone(at_work: tuple[str, ...]) -> None:
         _log.warning("libzbar is missing: zxing-cpp reads alone. Install libzbar0 (Debian) or zbar (Homebrew).")
 
 
-def zxing(grey: NDArray[np.uint8]) -> list[Found]:
-    """What zxing-cpp reads in (height, width) grey levels."""
-    barcodes = zxingcpp.read_barcodes(grey, formats=_ZXING_ENABLED, text_mode=zxingcpp.TextMode.Plain)
+def zxing(grey: NDArray[np.uint8], *, only_across: bool = False) -> list[Found]:
+    """What zxing-cpp reads in (height, width) grey levels; ``only_across``: in rows alone, at their own size."""
+    more = not only_across
+    barcodes = zxingcpp.read_barcodes(
+        grey,
+        formats=_ZXING_ENABLED,
+        text_mode=zxingcpp.TextMode.Plain,
+        try_rotate=more,
+        try_downscale=more,
+        try_invert=more,
+    )
     return [found for barcode in barcodes if (found := _from_zxing(barcode))]
 
 
@@ -99,14 +105,9 @@ def _from_zxing(barcode: Any) -> Found | None:
     return Found(barcode.text, symbology, ZXING, whole(clockwise(corners)), sure)
 
 
-def zbar(grey: NDArray[np.uint8]) -> list[Found]:
-    """What zbar reads in (height, width) grey levels; nothing where its library is missing."""
-    pyzbar = _pyzbar()
-    if pyzbar is None:
-        return []
-    symbols = [pyzbar.ZBarSymbol[name] for name in _ZBAR_TYPES]
-    decoded = pyzbar.decode(grey, symbols=symbols)
-    return [found for symbol in decoded if (found := _from_zbar(symbol))]
+def zbar(grey: NDArray[np.uint8], across: int = 1, down: int = 1) -> list[Found]:
+    """What zbar reads in (height, width) grey levels, in one line of so many; nothing where its library is missing."""
+    return [found for symbol in _zbar.decode(grey, across, down) if (found := _from_zbar(symbol))]
 
 
 def _from_zbar(symbol: Any) -> Found | None:
@@ -126,42 +127,17 @@ def strip(grey: NDArray[np.uint8]) -> list[Found]:
 
     All rows are alike, so ITF, whose check is that rows agree, is left out, and Code 39 needs both engines.
     """
-    found = [one for one in zxing(grey) + zbar(grey) if one.symbology is not Symbology.ITF]
+    found = zxing(grey, only_across=True) + zbar(grey[:_ROWS], down=0)
+    found = [one for one in found if one.symbology is not Symbology.ITF]
     return [replace(one, sure=one.symbology is Symbology.CODE128) for one in found]
 
 
 def foreign(grey: NDArray[np.uint8]) -> bool:
     """Whether straightened rows are a retail code (EAN, UPC) or another that no card carries."""
-    return bool(zxingcpp.read_barcodes(grey, formats=_ZXING_FOREIGN))
+    return bool(
+        zxingcpp.read_barcodes(grey, formats=_ZXING_FOREIGN, try_rotate=False, try_downscale=False, try_invert=False)
+    )
 
 
 def _is_stray(digits: str, rows: float) -> bool:
     return len(digits) < _ITF_LEAST_DIGITS or rows < _ITF_LEAST_ROWS
-
-
-@functools.cache
-def _pyzbar() -> Any | None:
-    """pyzbar's module, or None where libzbar can't be loaded."""
-    try:
-        return importlib.import_module("pyzbar.pyzbar")
-    except (ImportError, OSError):
-        library = homebrew_library() if platform.system() == "Darwin" else None
-    if library is None:
-        return None
-    try:  # pyzbar asks the loader alone, which on Apple silicon doesn't look into Homebrew's prefix
-        loader = importlib.import_module("pyzbar.zbar_library")
-        loader.find_library = lambda name: str(library)  # type: ignore[attr-defined]
-        return importlib.import_module("pyzbar.pyzbar")
-    except (ImportError, OSError):
-        return None
-
-
-def homebrew_library() -> Path | None:
-    """libzbar under the prefix that ``brew --prefix zbar`` names."""
-    brew = shutil.which("brew") or "/opt/homebrew/bin/brew"
-    try:
-        done = subprocess.run([brew, "--prefix", "zbar"], capture_output=True, text=True, timeout=20, check=True)
-    except (OSError, subprocess.SubprocessError):
-        return None
-    library = Path(done.stdout.strip(), "lib", "libzbar.dylib")
-    return library if library.is_file() else None

@@ -9,7 +9,7 @@ codes have in common: their start, their stop and the symbols between. Lines tha
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from itertools import product
 from math import cos, sin
@@ -18,7 +18,7 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
-from scanflow.vision.patterns import QUIET, blurred, kernel, standardised
+from scanflow.vision.patterns import QUIET, blurred, kernel
 from scanflow.vision.readings import Point
 
 Grey = NDArray[np.uint8]
@@ -30,12 +30,11 @@ _BLOCK = 3  # cells; one seed in each block of so many by so many
 _FILLED = 0.2  # least share of a seed's surroundings, and of a line, that bars fill
 _TURNS = np.deg2rad([-9, -6, -3, 0, 3, 6, 9])  # tried about the direction of a seed's own cells
 _SHORT = 5  # cells each way over which a direction is tried
-_REACH = 150  # px each way along a line
 _APART = (-1.3, 0.0, 1.3)  # px between the parallel lines that are averaged
 
 # Length between quiet zones (least, most) and the quiet zone's least length, px: between 4 modules, the widest space
-# of a symbol, and the 10 of a quiet zone, for symbols of 68 to 101 modules.
-_LADDER = ((33, 44, 2), (40, 52, 3), (48, 58, 4), (54, 74, 5), (68, 92, 7), (86, 116, 9), (108, 146, 11))
+# of a symbol, and the 10 of a quiet zone, for symbols of 68 to 101 modules. What is longer is found in a reduced copy.
+_LADDER = ((33, 44, 2), (40, 52, 3), (48, 58, 4), (54, 74, 5), (68, 94, 7), (86, 116, 9), (108, 146, 11))
 _NEAR = 0.55  # of the length each way: a line's surroundings
 _WHITE = 1.4  # standard deviations above the mean of the surroundings
 _LIGHT = 0.6  # or of the way from there to the lightest pixel, if that is less
@@ -43,6 +42,7 @@ _EVEN = 0.8  # standard deviations between the lightest and the darkest pixel of
 
 _OFF = (-2, -1, 0, 1, 2)  # modules by which an end may lie elsewhere than at the quiet zone
 _BLUR = 1.0  # modules
+_SAMPLES = 180  # over a length: two or more a module
 
 _ENDS, _LENGTH, _TURN, _GAP = (
     0.05,
@@ -92,13 +92,11 @@ class Field:
         for part in self._fill:
             cv2.fillConvexPoly(part, np.rint(cells).astype(np.int32), 0.0)
 
-    def locate(
-        self, means: Sequence[Floats], shortest: int = 0, skews: Sequence[float] = (0.0,), like: float = 0.47
-    ) -> list[Region]:
-        """Regions of 33 to 146 pixels in length, at least `shortest`, those most like a code first.
+    def locate(self, common: Common, lengths: tuple[int, int], skews: Sequence[float], like: float) -> list[Region]:
+        """Regions of the least to the most of `lengths` (px, in 33 to 146), those most like a code first.
 
-        `means` (modules,) are what codes of each length have in common. `skews` (radians): labels that are seen from
-        aside have rows that are not at right angles to their bars. `like`: least correlation with a mean.
+        `common` is what codes have in common. `skews` (radians): labels that are seen from aside have rows that are
+        not at right angles to their bars. `like`: least correlation with what is common.
         """
         seeds = _lines(self._fill, *_seeds(self._fill))
         if not len(seeds.x):
@@ -106,8 +104,8 @@ class Field:
         regions: list[Region] = []
         for skew in skews:
             lines = _Lines(seeds.x, seeds.y, seeds.angle + np.float32(skew))
-            found = _ends(self._grey, self._fill, lines, skew, shortest)
-            found[:, 6] = _likeness(self._grey, found, means)
+            found = _ends(self._grey, self._fill, lines, skew, lengths)
+            found[:, 6] = _likeness(self._grey, found, common)
             regions.extend(_labels(found[found[:, 6] > like], skew))
         return sorted(regions, key=lambda region: -region.likeness)[:MOST]
 
@@ -186,11 +184,13 @@ def _along(fill: Floats, x: NDArray[np.floating], y: NDArray[np.floating], angle
     return np.asarray(sine[at] * np.cos(2 * angle) + cosine[at] * np.sin(2 * angle), np.float32)
 
 
-def _ends(grey: Grey, fill: Floats, lines: _Lines, skew: float, shortest: int) -> Floats:
+def _ends(grey: Grey, fill: Floats, lines: _Lines, skew: float, lengths: tuple[int, int]) -> Floats:
     """Lines between two quiet zones, (n, 7): middle x, y, length, angle, seed's x, y, and the filled share between."""
     x, y, angle = lines.x[:, None], lines.y[:, None], lines.angle[:, None]
     cosine, sine = np.cos(angle), np.sin(angle)
-    steps = np.arange(-_REACH, _REACH + 1, dtype=np.float32)
+    ladder = [step for step in _LADDER if step[0] < lengths[1] and step[1] > lengths[0]]
+    reach = ladder[-1][1] + ladder[-1][2]  # px each way along a line
+    steps = np.arange(-reach, reach + 1, dtype=np.float32)
     profiles = np.zeros((len(x), len(steps)), np.float32)
     for apart in map(np.float32, _APART):
         profiles += _sampled(grey, x + cosine * steps - sine * apart, y + sine * steps + cosine * apart)
@@ -200,15 +200,12 @@ def _ends(grey: Grey, fill: Floats, lines: _Lines, skew: float, shortest: int) -
     filled = _along(fill, (x + cosine * cells) / CELL - 0.5, (y + sine * cells) / CELL - 0.5, angle - np.float32(skew))
     sums = np.concatenate([np.zeros((len(x), 1), np.float32), np.cumsum(filled, 1)], 1)
     found = []
-    for least, most, quiet in _LADDER:
-        if most < shortest:
-            continue
-        left, right, kept = _quiet_zones(profiles, most, quiet)
+    for least, most, left, right, kept in _quiet_zones(profiles, ladder):
         length = right - left
-        kept &= (length >= max(least, shortest)) & (length <= most)
+        kept &= (length >= max(least, lengths[0])) & (length <= most)
         left, right, sums_kept = left[kept], right[kept], sums[kept]
-        first = ((left + _REACH) / CELL).astype(int)
-        last = np.maximum(((right + _REACH) / CELL).astype(int), first + 1)
+        first = ((left + reach) / CELL).astype(int)
+        last = np.maximum(((right + reach) / CELL).astype(int), first + 1)
         each = np.arange(len(first))
         share = (sums_kept[each, last] - sums_kept[each, first]) / (last - first)
         middle = (left + right) / 2
@@ -227,40 +224,83 @@ def _sampled(grey: Grey, x: Floats, y: Floats) -> Floats:
     return out
 
 
-def _quiet_zones(profiles: Floats, most: int, quiet: int) -> tuple[Floats, Floats, NDArray[np.bool_]]:
-    """Where the nearest quiet zone each way begins, px from the seed, and whether there is one."""
-    near = profiles[:, max(0, _REACH - int(_NEAR * most)) : _REACH + int(_NEAR * most) + 1]
-    mean, deviation = near.mean(1)[:, None], near.std(1)[:, None]
-    kernel = np.ones((1, quiet), np.uint8)
-    # Each of these is of the stretch that begins at its pixel.
-    darkest = cv2.erode(profiles, kernel, anchor=(0, 0), borderType=cv2.BORDER_CONSTANT, borderValue=-1e9)
-    lightest = cv2.dilate(profiles, kernel, anchor=(0, 0), borderType=cv2.BORDER_CONSTANT, borderValue=1e9)
-    paper = np.minimum(_WHITE * deviation, _LIGHT * (near.max(1)[:, None] - mean))
-    white = (darkest > mean + paper) & (lightest - darkest < _EVEN * deviation)
-    after, before = white[:, _REACH:], white[:, _REACH - quiet :: -1]
-    right, left = after.argmax(1).astype(np.float32), -before.argmax(1).astype(np.float32)
-    return left, right, after.any(1) & before.any(1)
+def _quiet_zones(
+    profiles: Floats, ladder: Sequence[tuple[int, int, int]]
+) -> Iterator[tuple[int, int, Floats, Floats, NDArray[np.bool_]]]:
+    """For each length of the ladder, where the nearest quiet zone each way begins, px from the seed, and if there is
+    one.
+    """
+    darkest = lightest = profiles  # of the stretch of `quiet` pixels that begins at each
+    before, reach = 1, profiles.shape[1] // 2
+    for least, most, quiet in ladder:
+        darkest = _widened(darkest, quiet - before, np.minimum)
+        lightest = _widened(lightest, quiet - before, np.maximum)
+        before = quiet
+        near = profiles[:, max(0, reach - int(_NEAR * most)) : reach + int(_NEAR * most) + 1]
+        mean, deviation = near.mean(1)[:, None], near.std(1)[:, None]
+        paper = np.minimum(_WHITE * deviation, _LIGHT * (near.max(1)[:, None] - mean))
+        white = (darkest > mean + paper) & (lightest - darkest < _EVEN * deviation)
+        white[:, 2 * reach + 2 - quiet :] = False
+        after, ahead = white[:, reach:], white[:, reach - quiet :: -1]
+        right, left = after.argmax(1).astype(np.float32), -ahead.argmax(1).astype(np.float32)
+        yield least, most, left, right, after.any(1) & ahead.any(1)
 
 
-def _likeness(grey: Grey, found: Floats, means: Sequence[Floats]) -> Floats:
-    """The best correlation of each line with a mean pattern, read either way."""
+def _widened(values: Floats, by: int, both: Callable[..., Floats]) -> Floats:
+    """Of stretches longer `by` so many pixels; the last ones are not known."""
+    wider = values.copy()
+    both(values[:, :-by], values[:, by:], out=wider[:, :-by])
+    return wider
+
+
+@dataclass(frozen=True, eq=False)
+class Common:
+    """What codes have in common, as samples of lines to compare: `patterns` and `inside` (samples, ways).
+
+    Each way is a mean pattern, read forwards or backwards, with its ends some modules off. Samples are evenly spaced
+    over a length and `beyond` of it on both sides. A pattern has mean 0 and length 1 over its `inside`.
+    """
+
+    patterns: Floats
+    inside: Floats
+    beyond: float
+
+    @classmethod
+    def of(cls, means: Sequence[Floats]) -> Common:
+        beyond = (QUIET - min(_OFF)) / min(len(mean) for mean in means)
+        share = cls.shares(beyond)
+        patterns, inside = [], []
+        for mean, first, last in product(means, _OFF, _OFF):
+            count = len(mean)
+            module = np.floor((share * count - first) * count / (count + last - first)).astype(int) + QUIET
+            known = (module >= 0) & (module < count + 2 * QUIET)
+            pattern = blurred(mean[None], kernel(_BLUR))[0][np.where(known, module, 0)]
+            pattern = np.where(known, pattern - pattern[known].mean(), 0.0)
+            pattern /= np.sqrt(pattern @ pattern)
+            patterns += [pattern, pattern[::-1]]
+            inside += [known, known[::-1]]
+        return cls(np.array(patterns, np.float32).T, np.array(inside, np.float32).T, beyond)
+
+    @staticmethod
+    def shares(beyond: float) -> Floats:
+        """Of the length, from the first bar on: where the samples are."""
+        count = int(_SAMPLES * (1 + 2 * beyond))
+        return np.asarray((np.arange(count, dtype=np.float32) + 0.5) / count * (1 + 2 * beyond) - beyond)
+
+
+def _likeness(grey: Grey, found: Floats, common: Common) -> Floats:
+    """The best correlation of each line with what is common."""
     x, y, length, angle = found.T[:4, :, None]
+    across = (common.shares(common.beyond) - np.float32(0.5)) * length
     cosine, sine = np.cos(angle), np.sin(angle)
-    best = np.zeros(len(found), np.float32)
-    for mean in means:
-        count = len(mean)
-        pattern = standardised(blurred(mean[None], kernel(_BLUR)))[0]
-        reach = QUIET - min(_OFF) + 1  # modules sampled beyond each end, two samples each
-        across = (np.arange(2 * (count + 2 * reach), dtype=np.float32) / 2 + 0.25 - reach - count / 2) / count * length
-        seen = np.zeros(across.shape, np.float32)
-        for apart in map(np.float32, _APART):
-            seen += _sampled(grey, x + cosine * across - sine * apart, y + sine * across + cosine * apart)
-        module = np.arange(-QUIET, count + QUIET) + 0.5
-        for first, last in product(_OFF, _OFF):
-            place = first + module * (count + last - first) / count
-            rows = standardised(seen[:, np.rint((place + reach) * 2 - 0.5).astype(np.intp)])
-            best = np.maximum(best, -np.minimum(rows @ pattern, rows @ pattern[::-1]))
-    return best
+    seen = np.zeros(across.shape, np.float32)
+    for apart in map(np.float32, _APART):
+        seen += _sampled(grey, x + cosine * across - sine * apart, y + sine * across + cosine * apart)
+    seen -= seen.mean(1, keepdims=True)
+    sums = seen @ common.inside
+    squares = (seen * seen) @ common.inside
+    varies = squares - sums * sums / common.inside.sum(0)
+    return np.asarray((-(seen @ common.patterns) / np.sqrt(np.maximum(varies, 1.0))).max(1), np.float32)
 
 
 def _labels(found: Floats, skew: float) -> Iterator[Region]:

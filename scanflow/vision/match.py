@@ -45,6 +45,7 @@ _LIKELY = 0.52  # correlation with what all codes have in common
 _CODE = 0.6  # correlation of the best code at the first look
 _OFF = np.arange(-3.0, 3.5)  # modules by which an end may lie elsewhere than it was located
 _HALF = np.array([-0.5, 0.0, 0.5])
+_GOOD = 0.85  # share explained from which on no other start is tried
 _HOPEFUL = 0.5  # share explained after the first steps
 _STARTS_KEPT, _CODES_KEPT, _SYMBOLS_KEPT = 2, 48, 4
 
@@ -137,6 +138,8 @@ def match(strip: Strip, codes: Patterns, alike: Likeness) -> Match | None:
         upright = bool(first[i] < last[i])
         looked, ends = (profile, (first[i], last[i])) if upright else (profile.reversed(), (-first[i], -last[i]))
         fits.append((fit(looked, codes.bits[best[i]], *ends, FIRST_SIGMA, px), looked, best[i], upright))
+        if fits[-1][0].explained > _GOOD:
+            break
     found, looked, code, upright = max(fits, key=lambda one: one[0].explained)
     if found.explained < _HOPEFUL:
         return None

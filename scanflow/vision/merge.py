@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import dist
+from functools import lru_cache
+from math import dist, hypot
 
 from scanflow.vision.places import area, at_least_high, clip
 from scanflow.vision.readings import Certainty, Point, Quad, Reading, Symbology
@@ -53,10 +54,13 @@ def merge(found: list[Found], matched: Sequence[Matched] = (), unread: Sequence[
     """
     readings = _decoded(found)
     taken = [one.corners for one in found]
+    texts = [one.text for one in found]
     for one in sorted(matched, key=lambda one: -one.margin):
-        rivals = [other for other in matched if other.text != one.text and overlap(one.corners, other.corners)]
-        if any(overlap(one.corners, quad) for quad in taken):
+        rivals = [other for other in matched if other.text != one.text and _same_bars(one.corners, other.corners)]
+        known = zip(texts, taken, strict=True)
+        if any((overlap if text == one.text else _same_bars)(one.corners, quad) for text, quad in known):
             continue
+        texts.append(one.text)
         taken.append(one.corners)
         readings.append(_unread(one.corners) if rivals else _match(one))
     for place in sorted(unread, key=lambda one: -one.likeness):
@@ -110,12 +114,14 @@ def _continues(one: Found, other: Found) -> bool:
 
 
 def _dispute(one: Found, other: Found) -> bool:
-    """Whether two readings are of the same bars and differ; cards that stand close overlap, but end elsewhere."""
-    return (
-        _content(one) != _content(other)
-        and overlap(one.corners, other.corners)
-        and (_ends_alike(one.corners, other.corners) or _share(one.corners, other.corners) > _WITHIN)
-    )
+    """Whether two readings are of the same bars and differ."""
+    return _content(one) != _content(other) and _same_bars(one.corners, other.corners)
+
+
+def _same_bars(one: Quad, other: Quad) -> bool:
+    """Whether one is a part of the other, or they end alike; cards that stand close overlap, but end elsewhere."""
+    share = _share(one, other)
+    return share > _WITHIN or (share > _SAME_PLACE and _ends_alike(one, other))
 
 
 def _ends_alike(one: Quad, other: Quad) -> bool:
@@ -141,5 +147,20 @@ def overlap(one: Quad, other: Quad) -> bool:
 
 def _share(one: Quad, other: Quad) -> float:
     """Of the smaller one's area, drawn out to the least height of bars, that lies in the other."""
+    if _apart(one, other):
+        return 0.0
     first, second = at_least_high(one), at_least_high(other)
     return area(clip(first, second)) / max(min(area(first), area(second)), 1e-9)
+
+
+def _apart(one: Quad, other: Quad) -> bool:
+    """Whether circles about both, drawn out or not, don't meet: most don't."""
+    (x, y, radius), (u, v, reach) = _circle(one), _circle(other)
+    return hypot(x - u, y - v) > radius + reach
+
+
+@lru_cache(maxsize=4096)
+def _circle(quad: Quad) -> tuple[float, float, float]:
+    a, b, c, d = quad
+    radius = 0.6 * max(dist(a, c), dist(b, d)) + 1
+    return (a[0] + b[0] + c[0] + d[0]) / 4, (a[1] + b[1] + c[1] + d[1]) / 4, radius

@@ -11,17 +11,26 @@ import numpy as np
 
 from scanflow.vision import decoders
 from scanflow.vision.book import Book
-from scanflow.vision.locate import Field, Grey, Region
+from scanflow.vision.locate import Common, Field, Grey, Region
 from scanflow.vision.match import Match, likeness, match
 from scanflow.vision.merge import Found, Matched, Unread
+from scanflow.vision.outline import outlined
 from scanflow.vision.patterns import Patterns, Values, grammar, patterns
 from scanflow.vision.places import Place
 from scanflow.vision.readings import Point, Quad
 from scanflow.vision.straighten import Strip, straighten
 
 _LEAST_SIDE = 48  # pixels of the smallest copy that is looked at
-_SHORTEST = 64  # pixels: shorter labels of a reduced copy were found in the larger one
-_SKEWS = (((0.0,), 0.47), (tuple(np.radians([-18.0, -9.0, 9.0, 18.0])), 0.58))  # first as if seen from in front
+
+# Skews (radians), least likeness, and lengths in pixels of a copy: first as if seen from in front.
+_LOOKS = (
+    ((0.0,), 0.58, (33, 146)),
+    (tuple(np.radians([-18.0, -9.0, 9.0, 18.0])), 0.67, (33, 94)),
+)
+_SHORTEST = 44  # pixels: shorter labels of a reduced copy were found in the larger one
+_LONGEST = 104  # of a reduced copy: low strips of longer ones are seen in the whole picture alone
+
+_RESOLVED = 66.0  # px: in less, below 0.85 pixels a module, no decoder reads
 _SHARP = 0.3  # least share of a strip's variance that bars explain
 _CARD = 0.66  # correlation with what all cards have in common from which on a strip is taken for one
 
@@ -42,26 +51,34 @@ class SecondLook:
 
 def second_look(grey: Grey, found: list[Found], book: Book | None) -> SecondLook:
     """Look at every label-like region, the largest first. `found` is what the decoders read in the whole picture."""
-    seen = SecondLook(list(found), places=[Place(one.corners) for one in found])
+    seen = SecondLook([])
+    for one in found:
+        if not seen.knows(_middle(one.corners)):
+            one = replace(one, corners=outlined(grey, one.corners))
+            seen.places.append(Place(one.corners))
+        seen.found.append(one)
     codes = patterns(book) if book else ()
     means = [group.mean for group in codes] or grammar()
+    common = Common.of(means)
     copies = list(_copies(grey))
     for scale, copy in reversed(copies):
         field = Field(copy)
-        for skews, like in _SKEWS:
+        for skews, like, (shortest, longest) in _LOOKS:
             for place in seen.places:
                 field.forget([_reduced(corner, scale) for corner in place.polygon])
-            regions = field.locate(means, _SHORTEST if scale > 1 else 0, skews, like)
+            lengths = (_SHORTEST, _LONGEST) if scale > 1 else (shortest, longest)
+            regions = field.locate(common, lengths, skews, like)
             if scale == 1:
-                _read(seen, copy, 1, regions, codes, means)
+                _read(seen, grey, copy, 1, regions, codes, means)
             else:  # what is located on a small copy is seen better on the next larger one
                 larger = copies[scale.bit_length() - 2][1]
-                _read(seen, larger, scale // 2, map(_enlarged, regions), codes, means)
+                _read(seen, grey, larger, scale // 2, map(_enlarged, regions), codes, means)
     return seen
 
 
 def _read(
     seen: SecondLook,
+    grey: Grey,
     copy: Grey,
     scale: int,
     regions: Iterable[Region],
@@ -77,8 +94,10 @@ def _read(
         if strip is None:
             continue
         waiting.extend(strip.rest())
-        if strip.sharpness >= _SHARP and not _decode(seen, strip, scale):
-            _compare(seen, strip, scale, codes, means)
+        if strip.sharpness < _SHARP:
+            continue
+        if region.length < _RESOLVED or not _decode(seen, grey, strip, scale):
+            _compare(seen, grey, strip, scale, codes, means)
 
 
 def _enlarged(region: Region) -> Region:
@@ -97,13 +116,13 @@ def _copies(grey: Grey) -> Iterator[tuple[int, Grey]]:
         scale *= 2
 
 
-def _decode(seen: SecondLook, strip: Strip, scale: int) -> bool:
+def _decode(seen: SecondLook, grey: Grey, strip: Strip, scale: int) -> bool:
     """Show a strip to the decoders; whether it holds a code that they know."""
     drawn = strip.drawn()
     found = decoders.strip(drawn)
     for one in found:
         first, last = (corner[0] for corner in one.corners[:2])
-        corners = _corners(strip, first, last, scale)
+        corners = outlined(grey, _corners(strip, first, last, scale))
         seen.found.append(Found(one.text, one.symbology, one.engine, corners, one.sure))
         seen.places.append(Place(corners))
     if not found and decoders.foreign(drawn):
@@ -112,7 +131,9 @@ def _decode(seen: SecondLook, strip: Strip, scale: int) -> bool:
     return bool(found)
 
 
-def _compare(seen: SecondLook, strip: Strip, scale: int, codes: Sequence[Patterns], means: Sequence[Values]) -> None:
+def _compare(
+    seen: SecondLook, grey: Grey, strip: Strip, scale: int, codes: Sequence[Patterns], means: Sequence[Values]
+) -> None:
     """Match a strip with a book; what is like a card and no code's alone stays unread."""
     alike = [likeness(strip, mean) for mean in means]
     best: Match | None = None
@@ -121,13 +142,17 @@ def _compare(seen: SecondLook, strip: Strip, scale: int, codes: Sequence[Pattern
         if one and (best is None or one.margin > best.margin):
             best = one
     if best and best.sure:
-        corners = _corners(strip, best.first, best.last, scale)
+        corners = outlined(grey, _corners(strip, best.first, best.last, scale))
         seen.matched.append(Matched(best.text, corners, best.margin))
         seen.places.append(Place(corners))
         return
     like = max(alike, key=lambda one: one.correlation)
     if like.correlation >= _CARD:
         seen.unread.append(Unread(_corners(strip, *like.ends[0], scale), like.correlation))
+
+
+def _middle(quad: Quad) -> Point:
+    return sum(x for x, _ in quad) / 4, sum(y for _, y in quad) / 4
 
 
 def _corners(strip: Strip, first: float, last: float, scale: int) -> Quad:

@@ -29,6 +29,8 @@ _STIFF = 0.0005  # share of the variance by which a square degree must pay
 _TWISTS = np.arange(-6, 7) / 60  # over the whole length
 _ALIKE = 0.6  # of the middle rows' contrast and correlation that a row of the same bars has
 _LEAST_PIXELS = 60
+_ENOUGH = 2500  # pixels that tell a direction
+_GOLDEN = (5**0.5 - 1) / 2
 _APART = 2.0  # px between the rows of two cards
 _REACH = 50.0  # px: rows beyond add nothing
 
@@ -123,8 +125,9 @@ def straighten(grey: Grey, region: Region) -> Strip | None:
         middle = inside & ours
         if np.count_nonzero(middle) < _LEAST_PIXELS:
             return None
-        lean, sharpness = bins.sheared(across[middle], down[middle], level[middle], lean, turns)
-        lean, sharpness = bins.twisted(across[middle], down[middle], level[middle], lean)
+        some = _some(np.nonzero(middle)[0])
+        lean, sharpness = bins.sheared(across[some], down[some], level[some], lean, turns)
+        lean, sharpness = bins.twisted(across[some], down[some], level[some], lean)
     place = (lean.straight(across[ours], down[ours]) / region.length + 0.5) * BINS + MARGIN
     count = MARGIN + BINS + MARGIN
     known = (place >= 0) & (place < count)
@@ -132,6 +135,12 @@ def straighten(grey: Grey, region: Region) -> Strip | None:
     sums = np.bincount(place, weights=level[ours][known], minlength=count).astype(np.float64)
     counts = np.bincount(place, minlength=count).astype(np.float64)
     return Strip(region, sums, counts, sharpness, lean, low, high)
+
+
+def _some(pixels: NDArray[np.intp]) -> NDArray[np.intp]:
+    """At most about _ENOUGH of them, spread evenly and in step with neither rows nor columns."""
+    share = _ENOUGH / max(len(pixels), 1)
+    return pixels if share >= 1 else pixels[np.arange(len(pixels)) * _GOLDEN % 1 < share]
 
 
 def _pixels(grey: Grey, region: Region, half: float, low: float, high: float) -> tuple[Values, Values, Values] | None:

@@ -1,10 +1,8 @@
 """The two decoders, and what is done where one is missing."""
 
 import logging
-import os
 import subprocess
 import sys
-from collections.abc import Callable
 from pathlib import Path
 
 import numpy as np
@@ -98,34 +96,3 @@ def test_nothing_is_said_where_both_are(caplog: pytest.LogCaptureFixture) -> Non
         decoders.say_if_alone((decoders.ZXING, decoders.ZBAR))
 
     assert [] == caplog.messages
-
-
-@pytest.fixture
-def brew(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Callable[[str], None]:
-    """Puts a ``brew`` first in the path: a shell script of the lines given."""
-
-    def put(lines: str) -> None:
-        script = tmp_path / "brew"
-        script.write_text(f"#!/bin/sh\n{lines}\n")
-        script.chmod(0o755)
-        monkeypatch.setenv("PATH", f"{tmp_path}{os.pathsep}{os.environ['PATH']}")
-
-    return put
-
-
-def test_homebrew_library_is_where_brew_says(tmp_path: Path, brew: Callable[[str], None]) -> None:
-    """The library is taken from the prefix that ``brew --prefix zbar`` prints."""
-    library = tmp_path / "opt" / "zbar" / "lib" / "libzbar.dylib"
-    library.parent.mkdir(parents=True)
-    library.touch()
-    brew(f'[ "$*" = "--prefix zbar" ] && echo {tmp_path}/opt/zbar')
-
-    assert library == decoders.homebrew_library()
-
-
-@pytest.mark.parametrize("lines", ["exit 1", "echo /nowhere"])
-def test_without_homebrew_zbar_there_is_no_library(lines: str, brew: Callable[[str], None]) -> None:
-    """A brew that knows no zbar, or has not installed it, counts as no library."""
-    brew(lines)
-
-    assert None is decoders.homebrew_library()
