@@ -9,7 +9,7 @@ from pathlib import Path
 import filmed
 import pytest
 from furnished import furnish
-from live_shop import PASSWORD, Live, sign_in
+from live_shop import PASSWORD, Live, go_on, sign_in
 from playwright.sync_api import Browser, Page, expect
 
 from labels import slot_code
@@ -97,7 +97,7 @@ def test_a_card_that_comes_again_is_scanned_again(live: Live, before: Filmed) ->
         expect(page.locator("dialog.no")).to_contain_text("Still in stock", timeout=20_000)
         page.wait_for_timeout(6000)
         assert 1 == scans(live)
-        page.get_by_role("button", name="Go on").press("Enter")
+        go_on(page)
         expect(page.locator("dialog.no")).to_be_visible(timeout=20_000)
     assert 2 == scans(live)
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from live_shop import PASSWORD, Live, type_fast
+from live_shop import PASSWORD, Live, go_on, type_fast
 from playwright.sync_api import Page, expect
 
 from labels import slot_code
@@ -102,7 +102,7 @@ def test_day(live: Live, page: Page, tmp_path: Path) -> None:
     page.wait_for_timeout(1500)
     expect(page.locator("dialog.no")).to_be_visible()
     expect(page.locator("dialog.no")).to_contain_text("B-2")
-    page.keyboard.press("Enter")
+    go_on(page)
     expect(page.locator("dialog")).to_have_count(0)
     assert 0 == released(live, "B-1")
 

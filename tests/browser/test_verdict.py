@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from furnished import furnish
-from live_shop import Live, sign_in, type_fast
+from live_shop import Live, go_on, sign_in, type_fast
 from playwright.sync_api import Page, Route, expect
 
 from labels import slot_code
@@ -68,7 +68,7 @@ def test_yes_and_no_differ_to_every_sense(live: Live, page: Page) -> None:
     assert 0 < yes["painted"] - yes["answered"]
     page.wait_for_timeout(1500)
     expect(page.locator("dialog.no")).to_be_visible()
-    page.get_by_role("button", name="Go on").press("Enter")
+    go_on(page)
     expect(page.locator("dialog")).to_have_count(0)
 
 

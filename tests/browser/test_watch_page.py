@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 import pytest
+from live_shop import go_on
 from playwright.sync_api import Browser, Page, ViewportSize, expect
 from watched import seeing, served
 
@@ -49,7 +50,7 @@ def test_what_is_read_is_outlined_and_told(page: Page) -> None:
         expect(page.locator("dialog")).to_have_count(0)
         watched.answer, watched.answers = ANSWER | {"advice": "Put it back in A-1-1.", "reason": "not_ordered"}, 2
         expect(page.locator("dialog.no")).to_contain_text("Nobody ordered it")
-        page.keyboard.press("Enter")
+        go_on(page)
         expect(page.locator("dialog")).to_have_count(0)
         watched.waits = f"Not recorded yet: {TEXT}. Waiting for the network."
         expect(page.locator(".frame")).to_contain_text("Not recorded yet")

@@ -1,6 +1,7 @@
 // The verdict sheet: covers the page. Yes goes by itself, no stays until pressed.
 
 const YES_MS = 1000;
+const READ_MS = 500; // nobody reads a no in less; a scanner's Enter that comes late must not press it away
 const HEARD_MS = 50; // a live region must stand before its words come, or they are not read out
 
 const DONE = { bin: "Picked", table: "Packed", tray: "In the tray", shelf: "In its place" };
@@ -115,12 +116,14 @@ export function show(answer, station, takeOut, then) {
   } else {
     const button = make("button", "next", "Go on");
     button.type = "button";
-    button.addEventListener("click", gone);
+    button.setAttribute("aria-disabled", "true");
+    timer = setTimeout(() => button.removeAttribute("aria-disabled"), READ_MS);
+    button.addEventListener("click", () => button.ariaDisabled || gone());
     sheet.append(button);
   }
   sheet.addEventListener("cancel", (event) => {
     event.preventDefault();
-    gone();
+    if (!sheet.querySelector("[aria-disabled]")) gone();
   });
   document.body.append(sheet);
   open = sheet;
