@@ -1,7 +1,9 @@
-"""Makes sample_images/: ``python -m tests.make_samples [FOLDER]``. The same code gives the same files.
+"""Makes sample_images/: ``PYTHONPATH=tests/bench python tests/make_samples.py [FOLDER]``: each time the same files.
 
 Cards are printed to PDF, rendered and photographed; beside each NAME.jpg stands NAME.txt with the texts in it, one a
-line. What lies in no_code/ must read as nothing: goods with retail codes, stripes, grids, type.
+line. What lies in no_code/ must read as nothing: goods with retail codes, stripes, grids, type. BOOKED are read with
+a book: drawings by the renderers of the bench, with labels too small, or too much covered, for a decoder, and with
+labels that the book does not hold.
 """
 
 from __future__ import annotations
@@ -16,8 +18,11 @@ from typing import Any
 import numpy as np
 import pypdfium2
 import zxingcpp
+from filed_scene import Filed, filed
+from flat_scene import Flat, flat
 from numpy.typing import NDArray
 from PIL import Image, ImageDraw, ImageFont
+from scenes import book_of, strangers_to
 
 from labels import card, draw, sheet, slot_code
 from labels.paper import COLOURS
@@ -49,6 +54,16 @@ CONDITIONS: dict[str, list[dict[str, Any]]] = {
     "far": [{"size": size, "quality": 90} for size in (280, 240, 210, 180)],
 }
 
+_FEW = {"labels": 8, "size": (1000, 750), "foreign": 2, "stripes": 5, "marks": 25, "quality": 85}
+_BIN = {"size": (2016, 1512), "quality": 75}
+BOOK = book_of(2000)
+BOOKED: dict[str, list[tuple[str, Flat | Filed]]] = {
+    "small_bars": [(f"{px} px a module", Flat(px=px, **_FEW)) for px in (0.6, 0.8, 1.0)],
+    "filed": [(f"{module} mm a module", Filed(module=module, **_BIN)) for module in (0.72, 0.5)],
+    "not_in_book": [(f"{px} px a module", Flat(px=px, **_FEW)) for px in (0.8, 1.2)],
+}
+"""What is read with BOOK, by condition and name; of the labels in `not_in_book` BOOK holds none."""
+
 
 def samples() -> Iterator[Sample]:
     """Path without suffix below sample_images, the texts in the picture, and what makes its JPEG."""
@@ -66,6 +81,18 @@ def samples() -> Iterator[Sample]:
         yield f"adopted/{symbology}_{text}".lower(), [text], _shot(_symbol, symbology, text, seed=len(text), tilt=2)
     for seed, (name, (draws, *arguments)) in enumerate(_WITHOUT_CODE.items()):
         yield f"no_code/{name}", [], _shot(draws, *arguments, seed=seed, tilt=seed % 5 - 2)
+    for condition, shots in BOOKED.items():
+        for seed, (name, how) in enumerate(shots):
+            share = float(condition == "not_in_book")
+            name = name.replace(" ", "_").replace(".", "_")
+            yield f"{condition}/{name}", *_rendered(how, seed, share)
+
+
+def _rendered(how: Flat | Filed, seed: int, share: float) -> tuple[list[str], Callable[[], bytes]]:
+    draws: Callable[..., Any] = flat if isinstance(how, Flat) else filed
+    scene = draws(seed, how, BOOK, strangers_to(len(BOOK)), share)
+    cards = [truth.text for truth in scene.truths if truth.kind != "foreign" and truth.visible]
+    return cards, lambda: scene.jpeg
 
 
 def _shot(page: Callable[..., Pixels], *arguments: Any, **settings: Any) -> Callable[[], bytes]:
