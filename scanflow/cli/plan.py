@@ -9,6 +9,7 @@ from typing import Any
 import click
 
 from scanflow.cli.opening import in_shop, open_shop
+from scanflow.cli.plan_count import count
 from scanflow.cli.plan_room import room
 from scanflow.cli.typed import COUNTS, SHARE, SIZE, as_json, say_assumptions
 from scanflow.planning import measures, stays
@@ -22,10 +23,11 @@ per_bin = click.option("--per-bin", type=click.IntRange(1, 1000), default=20, sh
 
 @click.group()
 def plan() -> None:
-    """Plan a room: how many slots, how many in a bin, which racks, where things go."""
+    """Plan a room: how many slots, how many in a bin, which racks, where things go, how many bins to count."""
 
 
 plan.add_command(room)
+plan.add_command(count)
 
 
 def _estimate(section: str, data: Path | None, database: str | None) -> stays.Estimate:
