@@ -72,8 +72,10 @@ def test_by_keyboard_alone(live: Live, page: Page, tmp_path: Path) -> None:
     page.set_viewport_size(DESKTOP)  # type: ignore[arg-type]
     keys = Keys(page)
     page.goto(f"/set-up/{live.shop.setup_link()}")
+    expect(page.locator("#password")).to_be_focused()
     keys.write(PASSWORD)
     page.keyboard.press("Tab")
+    expect(page.locator("#again")).to_be_focused()
     keys.write(PASSWORD)
     keys.press("button", "Set the password")
     page.wait_for_url(f"{live.address}/")
@@ -94,9 +96,7 @@ def test_by_keyboard_alone(live: Live, page: Page, tmp_path: Path) -> None:
     keys.press("link", "Load a file of orders")
     page.wait_for_url("**/orders/load")
     expect(page.locator("#file")).to_be_focused()
-    with page.expect_file_chooser() as chooser:
-        page.keyboard.press("Space")
-    chooser.value.set_files(file_of_orders(tmp_path, *references))
+    page.set_input_files("#file", file_of_orders(tmp_path, *references))  # in the system's dialog
     keys.press("button", "Look at the file")
     expect(page.get_by_role("heading", level=1)).to_have_text("Check the file before it is loaded")
     keys.press("button", "Load 2 orders")
@@ -151,6 +151,7 @@ class Names:
         self.page.get_by_role("navigation", name="All pages").get_by_role("link", name=name, exact=True).click()
 
     def write_card(self, label: str, code: str, verdict: str) -> None:
+        self.page.wait_for_load_state()  # the page's scripts are there
         self.one("textbox", label).fill(slot_code.card_text(code))
         self.page.keyboard.press("Enter")
         expect(self.page.get_by_role("alertdialog", name=verdict)).to_be_visible()
@@ -197,8 +198,9 @@ def test_by_names_alone(live: Live, page: Page, tmp_path: Path) -> None:
     reader.heading("1 thing missing")
     expect(page.get_by_role("img", name="not packed", exact=True)).to_have_count(1)
     reader.write_card("Scan a card of this order", "S001", "Another order’s")
-    page.wait_for_timeout(200)
+    expect(reader.one("button", "Go on")).to_be_enabled()
     reader.one("button", "Go on").click()
+    expect(page.get_by_role("alertdialog")).to_have_count(0)
     reader.write_card("Scan a card of this order", "D002", "Released")
     expect(page.get_by_role("alertdialog")).to_have_count(0)
     reader.heading("Which order is packed?")

@@ -7,7 +7,7 @@ from dataclasses import replace
 from furnished import furnish
 from live_shop import Live, sign_in, type_fast
 from pictures import TEXT, as_file, card
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Page, Route, expect
 
 from labels import slot_code
 from scanflow.domain.life import LineState
@@ -106,3 +106,20 @@ def test_the_scan_box_stays_beside_a_long_list(live: Live, page: Page) -> None:
 def _sixty_in_one_bin(unit: SqlUnit) -> None:
     stock.add_section(unit, "B", "Bells", 60, "pink")
     stock.add_slots(unit, "B", 60)
+
+
+def test_an_enter_before_the_scripts(live: Live, page: Page) -> None:
+    """What is typed before the page's scripts have come stays in the box and on the page; the next Enter scans it."""
+    furnish(live.shop, 4)
+    sign_in(page, live)
+    held: list[Route] = []
+    page.route("**/js/station.js", lambda route: held.append(route))
+    page.goto("/tray", wait_until="commit")
+    expect(page.locator("#scan-text")).to_be_visible()
+    page.locator("#scan-text").press_sequentially(slot_code.card_text("D001"))
+    page.keyboard.press("Enter")
+    expect(page.locator("#scan-text")).to_have_value(slot_code.card_text("D001"))
+    held[0].continue_()
+    page.wait_for_load_state()
+    page.keyboard.press("Enter")
+    expect(page.locator("dialog.no")).to_contain_text("Still in stock")
