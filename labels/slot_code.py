@@ -1,4 +1,4 @@
-"""The only grammar of slot codes, card texts, references, slips and stops.
+"""The only grammar of slot codes, card texts, references, slips, stops and bin labels.
 
 =============  ==========  ==================================================================
 slot code      `D014`      section of 1-2 letters, number of fixed width per section
@@ -6,6 +6,7 @@ card text      `D0145`     slot code and check digit, ISO/IEC 7064 MOD 11,10; wh
 reference      `D014-07T`  slot code, turn (2 digits or more) and ISO/IEC 7064 MOD 37,36 check
 slip           `ORD000123` `ORD`, number and MOD 11,10 check digit; three letters, so never a card
 stop           `STP000126` the same of a stop on a round's paper
+bin label      `BINA-2-32` `BIN`, the bin's name and MOD 37,36 check character; three letters too
 =============  ==========  ==================================================================
 
 Reading is forgiving about case, spaces and hyphens. A letter O or I where only a digit can stand is read as 0 or 1;
@@ -27,6 +28,8 @@ _TURN_DIGITS = 2
 _SLIP_DIGITS = 5
 _SLIP_LETTERS = "ORD"
 _STOP_LETTERS = "STP"
+_BIN_LETTERS = "BIN"
+_BIN = re.compile("[0-9A-Z]{1,16}-[0-9]{1,3}-[0-9]{1,3}")
 _ALPHABET = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 _CODE = re.compile(r"([A-Z]{1,2})([0-9]{2,6})")
 _SPACES = dict.fromkeys(map(ord, " \t\r\n\u00a0\u2009\u202f"))
@@ -298,6 +301,40 @@ def parse_stop(text: str) -> int:
     return _parse_numbered(_STOP_LETTERS, text, "stop")
 
 
+def bin_text(name: str) -> str:
+    """What the bars on a bin's front say, of its name rack-tier-position; BadFormat if it is none.
+
+    The hyphens count: without them A-1-23 and A-12-3 were one.
+
+    >>> bin_text("A-2-3")
+    'BINA-2-32'
+    """
+    if not _BIN.fullmatch(name.upper()):
+        raise BadFormat(f"{name!r} is no bin's name")
+    return _BIN_LETTERS + name.upper() + calc_check_character(_BIN_LETTERS + compact(name))
+
+
+def parse_bin(text: str) -> str:
+    """The name, in upper case, on a scanned or typed bin label.
+
+    >>> parse_bin("bina-2-32")
+    'A-2-3'
+    >>> parse_bin("BINA-2-42")
+    Traceback (most recent call last):
+    labels.slot_code.BadCheck: the check character of 'BINA-2-42' is wrong
+    >>> parse_bin("D0145")
+    Traceback (most recent call last):
+    labels.slot_code.BadFormat: 'D0145' is no bin label
+    """
+    tidy = _tidy(text)
+    name, check = tidy.removeprefix(_BIN_LETTERS)[:-1], tidy[-1:]
+    if not tidy.startswith(_BIN_LETTERS) or not _BIN.fullmatch(name):
+        raise BadFormat(f"{text!r} is no bin label")
+    if check != bin_text(name)[-1]:
+        raise BadCheck(f"the check character of {text!r} is wrong")
+    return name
+
+
 def _numbered(letters: str, number: int) -> str:
     if number < 1:
         raise BadFormat(f"slips and stops count from 1, not {number}")
@@ -341,6 +378,15 @@ def is_stop_like(text: str) -> bool:
     (True, False)
     """
     return _has_form(lambda: parse_stop(text))
+
+
+def is_bin_like(text: str) -> bool:
+    """Whether the text has the form of a bin label, be its check right or wrong.
+
+    >>> is_bin_like("BINA-2-42"), is_bin_like("D0145")
+    (True, False)
+    """
+    return _has_form(lambda: parse_bin(text))
 
 
 def _has_form(parse: Callable[[], object]) -> bool:

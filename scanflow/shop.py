@@ -15,6 +15,7 @@ from typing import Any, TypeVar
 from sqlalchemy import insert, select
 
 from labels import card, draw, sheet
+from scanflow.domain.stocktake import Certainty, How
 from scanflow.domain.things import Photo, Section
 from scanflow.exchange import csv_table, orders_csv
 from scanflow.exchange import mapping as columns
@@ -27,6 +28,7 @@ from scanflow.vision.kept import kept
 from scanflow.vision.workers import Readers
 from scanflow.workflow import cards
 from scanflow.workflow.ports import Invalid
+from scanflow.workflow.stocktakes import Shown, Text
 
 T = TypeVar("T")
 
@@ -112,6 +114,24 @@ class Shop:
         """The texts of all cards that exist, for labels in pictures that don't decode."""
         with self.looking() as unit:
             return Book(views.card_texts(unit.connection, unit.settings.check))
+
+    def shown(self, image: bytes, *, key: str, body: str, how: How = How.PHOTO, **more: Any) -> Shown:
+        """What a photograph shows a count, read before the transaction; `more` as of `Shown`. Raises ImageError.
+
+        Labels that don't decode are matched against all codes that exist, never against what should be there.
+        """
+        picture = self.readers.read(image, self.book())
+        texts = tuple(
+            Text(
+                one.text,
+                Certainty(one.certainty),
+                tuple(round(each, 1) for corner in one.corners for each in corner),
+                one.engines,
+            )
+            for one in picture.readings
+        )
+        size = (picture.width, picture.height)
+        return Shown(key, body, texts, how, image=True, size=size, photo=self.photo(image, "/image"), **more)
 
     def read_orders(self, data: bytes, mapping: str | None = None) -> orders_csv.Parsed:
         """The orders of a file, by the mapping of that name; without one by the one remembered for its columns, or

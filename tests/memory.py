@@ -14,6 +14,7 @@ from datetime import UTC, datetime
 from typing import Any, TypeVar
 
 from scanflow.domain.life import CardState, LineState
+from scanflow.domain.stocktake import Looked, Resolved, Stocktake
 from scanflow.domain.things import (
     Alias,
     Bin,
@@ -35,7 +36,26 @@ from scanflow.domain.things import (
 from scanflow.workflow.ports import Facts, Settings
 
 T = TypeVar("T")
-KINDS = (Section, Rack, Bin, Slot, Alias, Photo, Item, Stay, Order, Line, Round, Stop, Parcel, Label, Scan)
+KINDS = (
+    Section,
+    Rack,
+    Bin,
+    Slot,
+    Alias,
+    Photo,
+    Item,
+    Stay,
+    Order,
+    Line,
+    Round,
+    Stop,
+    Parcel,
+    Label,
+    Scan,
+    Stocktake,
+    Looked,
+    Resolved,
+)
 FIRST = {kind: fields(kind)[0].name for kind in KINDS}
 NOON = datetime(2026, 3, 2, 12, 0, tzinfo=UTC)
 
@@ -113,8 +133,18 @@ class Memory:
         """Drop a thing that nothing refers to any more: history, where only the present matters."""
         del self._writable(kind)[name]
 
+    def drop(self, kind: type, name: str) -> None:
+        self.forget(kind, name)
+
+    @property
+    def seq(self) -> int:
+        return len(self.ledger)
+
     def record(self, kind: str, data: Mapping[str, Any]) -> None:
         self.ledger.append((kind, dict(data)))
+
+    def told_since(self, seq: int) -> list[tuple[int, str, Mapping[str, Any]]]:
+        return [(place, *entry) for place, entry in enumerate(self.ledger, 1) if place > seq]
 
     def told_at(self, kind: str, name: str) -> datetime | None:
         """All that happens here happens now."""

@@ -11,7 +11,14 @@ from scanflow.domain.things import Station
 from scanflow.domain.verdict import ALL, GUARDS, Guard
 
 BEGIN, END = "<!-- diagrams -->", "<!-- /diagrams -->"
-STARTS = {"line": "unbound", "stay": "stored", "card": "tray", "parcel": "open", "round": "open"}
+STARTS = {
+    "line": "unbound",
+    "stay": "stored",
+    "card": "tray",
+    "parcel": "open",
+    "round": "open",
+    "stocktake": "open",
+}
 
 
 def diagrams() -> str:

@@ -1,4 +1,4 @@
-"""What can happen to a line, a stay, a card, a parcel and a round: one transition table each.
+"""What can happen to a line, a stay, a card, a parcel, a round and a stocktake: one transition table each.
 
 What is not in a table is refused. States of orders and slots are not here: they are derived (`derive`).
 """
@@ -48,6 +48,12 @@ class RoundState(StrEnum):
     CLOSED = "closed"
 
 
+class StocktakeState(StrEnum):
+    OPEN = "open"
+    CLOSED = "closed"
+    CANCELLED = "cancelled"
+
+
 class Hold(StrEnum):
     """Why a line stands still until a person settles it."""
 
@@ -62,9 +68,10 @@ class Hold(StrEnum):
     BAD_ROW = "bad_row"
     SUSPECT = "suspect"
     CANCELLED_IN_BOX = "cancelled_in_box"
+    STILL_HERE = "still_here"
 
 
-State = TypeVar("State", LineState, StayState, CardState, ParcelState, RoundState)
+State = TypeVar("State", LineState, StayState, CardState, ParcelState, RoundState, StocktakeState)
 Table = dict[tuple[State, str], State]
 
 LINE: Table[LineState] = {
@@ -127,12 +134,18 @@ ROUND: Table[RoundState] = {
     (RoundState.OPEN, "close"): RoundState.CLOSED,
 }
 
+STOCKTAKE: Table[StocktakeState] = {
+    (StocktakeState.OPEN, "close"): StocktakeState.CLOSED,
+    (StocktakeState.OPEN, "cancel"): StocktakeState.CANCELLED,
+}
+
 TABLES: Mapping[str, Mapping[tuple[Any, str], StrEnum]] = {
     "line": LINE,
     "stay": STAY,
     "card": CARD,
     "parcel": PARCEL,
     "round": ROUND,
+    "stocktake": STOCKTAKE,
 }
 
 LIVE = frozenset({LineState.WAITING, LineState.PICKED, LineState.PACKED, LineState.SHORT})

@@ -57,8 +57,8 @@ def _in_section(key: str, section: str, width: int) -> Iterator[Meaning]:
 
 
 def is_foreign(text: str, digits: Mapping[str, int]) -> bool:
-    """Whether the text has the form of a slip, a stop or a reference, which no card may have."""
-    if slot_code.is_slip_like(text) or slot_code.is_stop_like(text):
+    """Whether the text has the form of a slip, a stop, a bin label or a reference, which no card may have."""
+    if slot_code.is_slip_like(text) or slot_code.is_stop_like(text) or slot_code.is_bin_like(text):
         return True
     try:
         return slot_code.parse_reference(text, digits).turn is not None

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable, Mapping
 from dataclasses import fields
 from typing import Any
 
 from sqlalchemy import Table
 
-from scanflow.domain import things
+from scanflow.domain import stocktake, things
 from scanflow.storage import tables
 
 KINDS: dict[type, Table] = {
@@ -27,6 +28,9 @@ KINDS: dict[type, Table] = {
     things.Order: tables.orders,
     things.Line: tables.lines,
     things.Scan: tables.scans,
+    stocktake.Stocktake: tables.stocktakes,
+    stocktake.Looked: tables.looks,
+    stocktake.Resolved: tables.resolutions,
 }
 
 FIELDS: dict[type, tuple[str, ...]] = {kind: tuple(field.name for field in fields(kind)) for kind in KINDS}
@@ -47,7 +51,21 @@ def _parcel(row: Any) -> things.Parcel:
     return things.Parcel(name, table, tuple(orders.split()), opened, state)
 
 
-_READERS: dict[type, Callable[[Any], Any]] = {things.Slot: _slot, things.Parcel: _parcel}
+def _looked(row: Any) -> stocktake.Looked:
+    key, body, count, place, at, how, reads, whole, closer, size, photo = row
+    read = tuple(_read(*each) for each in json.loads(reads))
+    return stocktake.Looked(key, body, count, place, at, how, read, whole, closer, tuple(json.loads(size)), photo)
+
+
+def _read(text: str, code: str | None, certainty: str, corners: list[float]) -> stocktake.Read:
+    return stocktake.Read(text, code, stocktake.Certainty(certainty), tuple(corners))
+
+
+_READERS: dict[type, Callable[[Any], Any]] = {
+    things.Slot: _slot,
+    things.Parcel: _parcel,
+    stocktake.Looked: _looked,
+}
 
 
 def thing(kind: type, row: Any) -> Any:
@@ -68,4 +86,7 @@ def values(given: Mapping[str, Any]) -> dict[str, Any]:
         row["at_table"] = row.pop("table")
     if "orders" in row:
         row["orders"] = " ".join(row["orders"])
+    if "reads" in row:
+        row["reads"] = json.dumps([(each.text, each.code, each.certainty, each.corners) for each in row["reads"]])
+        row["size"] = json.dumps(row["size"])
     return row

@@ -26,7 +26,8 @@ from sqlalchemy import (
     text,
 )
 
-from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState, StayState
+from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState, StayState, StocktakeState
+from scanflow.domain.stocktake import How
 from scanflow.domain.things import Station
 
 
@@ -240,6 +241,46 @@ scans = _table(
     _text("answer"),
     _text("was"),
     Index("ix_scans_spot", "station", "spot", "n"),
+)
+stocktakes = _table(
+    "stocktakes",
+    _name(),
+    Column("area", String(64), nullable=False),
+    _text("note"),
+    Column("opened", Instant, nullable=False),
+    Column("seq", _COUNT, nullable=False),
+    Column("state", Choice(StocktakeState), nullable=False),
+    Column("closed", Instant),
+    _text("report"),
+    Index("ix_stocktakes_state", "state"),
+)
+looks = _table(
+    "looks",
+    _name("key"),
+    Column("body", String(64), nullable=False),
+    _link("stocktake", "stocktakes.id"),
+    Column("place", String(64), nullable=False),
+    Column("at", Instant, nullable=False),
+    Column("how", Choice(How), nullable=False),
+    _text("reads"),
+    Column("whole", Boolean, nullable=False),
+    _link("closer", "looks.key", null=True),
+    _text("size"),
+    _link("photo", "photos.hash", null=True),
+    Index("ix_looks_stocktake", "stocktake"),
+    Index("ix_looks_photo", "photo"),
+)
+resolutions = _table(
+    "resolutions",
+    _name(),
+    _link("stocktake", "stocktakes.id"),
+    _text("finding"),
+    Column("how", String(24), nullable=False),
+    _text("reason"),
+    _text("who"),
+    Column("at", Instant, nullable=False),
+    _text("undo"),
+    Index("ix_resolutions_stocktake", "stocktake"),
 )
 ledger = Table(
     "ledger",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import secrets
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import asdict
 from datetime import datetime
 from enum import StrEnum
@@ -17,6 +17,7 @@ from sqlalchemy import (
     and_,
     bindparam,
     case,
+    delete,
     exists,
     func,
     insert,
@@ -118,6 +119,12 @@ class SqlUnit:
             self._known[kind, name] = new
             self._found[kind].clear()
 
+    def drop(self, kind: type, name: str) -> None:
+        gone = delete(KINDS[kind]).where(_name(kind) == bindparam("wanted"))
+        self._statements.get(("drop", kind), lambda: gone).run(self.connection, {"wanted": name})
+        self._known.pop((kind, name), None)
+        self._found[kind].clear()
+
     def record(self, kind: str, data: Mapping[str, Any]) -> None:
         self.seq += 1
         entry = {
@@ -130,6 +137,12 @@ class SqlUnit:
         self.hash = entry_hash(self.hash, entry)
         row = {**entry, "data": canonical(data), "hash": self.hash}
         self._statements.get("record", lambda: insert(tables.ledger), list(row)).run(self.connection, row)
+
+    def told_since(self, seq: int) -> Iterator[tuple[int, str, Mapping[str, Any]]]:
+        entries = tables.ledger.c
+        query = select(entries.seq, entries.kind, entries.data).where(entries.seq > seq).order_by(entries.seq)
+        for row in self.connection.execute(query):
+            yield row.seq, row.kind, json.loads(row.data)
 
     def told_at(self, kind: str, name: str) -> datetime | None:
         entries = tables.ledger.c

@@ -15,7 +15,20 @@ from sqlalchemy import Connection, Row, Select, and_, exists, func, literal_colu
 from labels import slot_code
 from scanflow.domain.derive import OrderState, SlotState
 from scanflow.domain.life import CardState, LineState
-from scanflow.storage.tables import aliases, items, ledger, lines, orders, photos, sections, slots, stays, stops
+from scanflow.storage.tables import (
+    aliases,
+    items,
+    ledger,
+    lines,
+    looks,
+    orders,
+    photos,
+    sections,
+    slots,
+    stays,
+    stocktakes,
+    stops,
+)
 
 Rows = Sequence[Row[Any]]
 
@@ -169,6 +182,19 @@ def photo(connection: Connection, stay_id: str, *, small: bool = False) -> Row[A
         .join(stays, stays.c.item == items.c.id)
     )
     return connection.execute(query.where(stays.c.id == stay_id)).one_or_none()
+
+
+def stocktake_page(connection: Connection, after: int, limit: int) -> Rows:
+    """Stocktakes in the order they were opened; `n` is the key."""
+    query = select(stocktakes.c.n, stocktakes.c.id).where(stocktakes.c.n > after).order_by(stocktakes.c.n)
+    return connection.execute(query.limit(limit + 1)).all()
+
+
+def look_photo(connection: Connection, stocktake_id: str, key: str, *, small: bool = False) -> Row[Any] | None:
+    """`hash` and `data` of the photo of a look, or of its small one; None without one."""
+    query = select(photos.c.hash, (photos.c.thumb if small else photos.c.picture).label("data"))
+    query = query.join(looks, looks.c.photo == photos.c.hash)
+    return connection.execute(query.where(looks.c.stocktake == stocktake_id, looks.c.key == key)).one_or_none()
 
 
 def thumbs(connection: Connection, hashes: Iterable[str]) -> dict[str, bytes]:

@@ -100,7 +100,7 @@ def adopt(unit: Unit, text: str, code: str) -> Alias:
     alias = Alias(slot_code.compact(text), code)
     if not 1 <= len(alias.text) <= LONGEST or not alias.text.isprintable():
         raise Invalid("/text", "bad_text", f"A card's text has 1 to {LONGEST} characters.")
-    if is_foreign(alias.text, widths(unit)):
+    if is_foreign(text, widths(unit)):
         raise Refused("ambiguous", f"{text} has the form of a slip, a stop or a reference. No card may have it.")
     others = {meaning.code for meaning in _meanings(unit, alias.text, {})} - {code}
     if others:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any, Literal, Protocol, TypeVar
@@ -39,7 +39,8 @@ class Settings:
 
     `check`: what tells a misread card. `none` takes the cards of another system besides our own: bare slot codes and
     aliases, each believed only after two looks that agree. `racks` are measured for the room's drawing and its walks.
-    `bind_labels`: shipping labels are scanned and bound to their parcels.
+    `bind_labels`: shipping labels are scanned and bound to their parcels. `photo_days`: how long the photos of a
+    stocktake are kept after it was closed.
     """
 
     auto_close: bool = True
@@ -49,6 +50,7 @@ class Settings:
     check: Literal["mod_11_10", "none"] = "mod_11_10"
     racks: Measured = field(default_factory=Measured)
     bind_labels: bool = False
+    photo_days: int = 90
 
     @classmethod
     def from_dict(cls, kept: Mapping[str, Any]) -> Settings:
@@ -78,12 +80,16 @@ class Facts:
 class Unit(Protocol):
     """One unit of work: what is read and written in it stands or falls together.
 
-    `at` and `who` are the time and the actor of the call. A thing is named by its kind and its first field.
+    `at` and `who` are the time and the actor of the call. A thing is named by its kind and its first field. `seq`
+    counts the ledger's entries.
     """
 
     at: datetime
     who: str
     settings: Settings
+
+    @property
+    def seq(self) -> int: ...
 
     def new_id(self) -> str: ...
 
@@ -99,8 +105,16 @@ class Unit(Protocol):
         """Replace the thing of the same kind and name."""
         ...
 
+    def drop(self, kind: type, name: str) -> None:
+        """Delete a thing to which nothing refers; only what is no account may go: photos, and what was taken back."""
+        ...
+
     def record(self, kind: str, data: Mapping[str, Any]) -> None:
         """Append one entry to the ledger."""
+        ...
+
+    def told_since(self, seq: int) -> Iterable[tuple[int, str, Mapping[str, Any]]]:
+        """Number, kind and data of the ledger's entries after this one."""
         ...
 
     def told_at(self, kind: str, name: str) -> datetime | None:

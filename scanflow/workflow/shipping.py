@@ -53,8 +53,8 @@ def numbers(unit: Unit, parcel_id: str) -> str:
 
 def _compact(unit: Unit, text: str) -> str:
     written = slot_code.compact(text)
-    own = slot_code.is_slip_like(text) or slot_code.is_stop_like(text) or bears_name(unit, text)
-    if own or slot_code.is_card_like(text, widths(unit)):
+    own = slot_code.is_slip_like(text) or slot_code.is_stop_like(text) or slot_code.is_bin_like(text)
+    if own or bears_name(unit, text) or slot_code.is_card_like(text, widths(unit)):
         raise Invalid("/text", "own_code", "This is a card or a slip of the shop. Scan the shipping label.")
     if not SHORTEST <= len(written) <= LONGEST or not written.isprintable():
         raise Invalid("/text", "bad_text", f"A shipping label says {SHORTEST} to {LONGEST} characters.")

@@ -209,12 +209,20 @@ def move(unit: Unit, stay_id: str, to: str) -> Stay:
     if line is not None and line.state is LineState.PACKED:
         raise Refused("still_in_box", "It lies in a parcel. Take it out with a scan first.")
     ended = stay.after("move", unit.at)
-    slot = _free_slot(unit, to, "/to")
+    return _carry(unit, ended, line, _free_slot(unit, to, "/to"))
+
+
+def move_back(unit: Unit, stay: Stay, code: str) -> Stay:
+    """Take a move back: the item's next stay begins in its former slot, whose card never left it."""
+    return _carry(unit, stay.after("move", unit.at), _live_line(unit, stay), must(unit, Slot, code))
+
+
+def _carry(unit: Unit, ended: Stay, line: Line | None, slot: Slot) -> Stay:
     _end(unit, ended)
-    new = _begin(unit, slot, stay.item)
+    new = _begin(unit, slot, ended.item)
     if line is not None:
         unit.put(replace(line, stay=new.id, scan=None))
-    unit.record("moved", {"stay": stay.id, "code": stay.code, "to": new.code, "new_stay": new.id})
+    unit.record("moved", {"stay": ended.id, "code": ended.code, "to": new.code, "new_stay": new.id})
     return new
 
 

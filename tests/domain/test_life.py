@@ -41,6 +41,9 @@ ROWS = {
     "round": """
         open: close closed
     """,
+    "stocktake": """
+        open: close closed, cancel cancelled
+    """,
 }
 """Each table as it is meant: state, then its events with the state after them."""
 

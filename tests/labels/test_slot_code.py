@@ -301,6 +301,34 @@ def test_refused_stops(text, error):
     assert error is caught.type
 
 
+BINS = ["A-2-3", "A-12-3", "A-1-23", "ANNEX2-10-12", "1-1-1"]
+
+
+@pytest.mark.parametrize("name", BINS)
+def test_a_bin_label_names_its_bin_and_is_nothing_else(name):
+    """It is read in any case, its check is that of python-stdnum, and it has the form of no card, slip or reference."""
+    text = slot_code.bin_text(name)
+    assert name == slot_code.parse_bin(f" {text.lower()} ")
+    assert mod_37_36.calc_check_digit("BIN" + name.replace("-", "")) == text[-1]
+    forms = [slot_code.is_card_like(text), slot_code.is_slip_like(text), slot_code.is_stop_like(text)]
+    assert [False, False, False] == forms
+    with pytest.raises(BadFormat):
+        slot_code.parse_reference(text)
+
+
+def test_bin_labels_of_other_bins_differ():
+    """A-1-23 and A-12-3 are not one, though their letters and digits are."""
+    assert len(BINS) == len({slot_code.bin_text(name) for name in BINS})
+
+
+@pytest.mark.parametrize(("text", "error"), [("BINA-2-42", BadCheck), ("BINA232", BadFormat), ("D0145", BadFormat)])
+def test_refused_bin_labels(text, error):
+    """Bin labels with a wrong check or without hyphens, and cards, are refused."""
+    with pytest.raises(CodeError) as caught:
+        slot_code.parse_bin(text)
+    assert error is caught.type
+
+
 def test_second_letter_o_or_i():
     """A text that splits two ways goes to the listed section, else to the section as written if that is valid."""
     assert slot_code.parse_card("DO145", {"D": 3}) == "D014"
@@ -325,6 +353,7 @@ def test_second_letter_o_or_i():
         lambda: slot_code.reference("D014", 0),
         lambda: slot_code.slip_text(0),
         lambda: slot_code.stop_text(0),
+        lambda: slot_code.bin_text("A-2"),
     ],
 )
 def test_nothing_malformed_is_made(call):

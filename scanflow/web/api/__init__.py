@@ -13,9 +13,24 @@ from scanflow.web.api import (
     sections,
     slots,
     stays,
+    stocktakes,
 )
 
 BLUEPRINTS = tuple(
     noun.blueprint
-    for noun in (health, openapi, sections, slots, stays, orders, lines, rounds, parcels, scans, ledger, changes)
+    for noun in (
+        health,
+        openapi,
+        sections,
+        slots,
+        stays,
+        orders,
+        lines,
+        rounds,
+        parcels,
+        scans,
+        stocktakes,
+        ledger,
+        changes,
+    )
 )

@@ -34,7 +34,7 @@ class Call:
     for no body.
 
     `image`: the body is a picture. `conflicts` are the codes of its 409. `once`: it takes an Idempotency-Key.
-    `bounded`: only so many at once.
+    `bounded`: only so many at once. `also`: media types that a 200 may have instead.
     """
 
     name: str
@@ -51,6 +51,7 @@ class Call:
     conflicts: tuple[str, ...] = ()
     once: bool = False
     bounded: bool = False
+    also: tuple[str, ...] = ()
 
     @property
     def ids(self) -> list[str]:

@@ -126,6 +126,7 @@ def _response(each: Call, status: int, name: str | None) -> dict[str, Any]:
     response: dict[str, Any] = {"description": described, **({"headers": headers} if headers else {})}
     if name is not None:
         response["content"] = {name: {}} if "/" in name else {"application/json": {"schema": schemas.ref(name)}}
+        response["content"] |= {kind: {} for kind in each.also}
     return response
 
 

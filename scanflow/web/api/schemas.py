@@ -12,9 +12,12 @@ from typing import Any
 from labels.paper import COLOURS
 from labels.slot_code import DEFAULT_DIGITS
 from scanflow.domain.derive import OrderState, SlotState
-from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState, StayState
+from scanflow.domain.findings import Kind
+from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState, StayState, StocktakeState
+from scanflow.domain.stocktake import Certainty, How
 from scanflow.domain.things import Station
 from scanflow.domain.verdict import Reason
+from scanflow.workflow.resolving import WAYS
 
 Schema = dict[str, Any]
 
@@ -105,6 +108,21 @@ _SCAN = {
     "at": {**TIME, "description": "The client's clock, for a scan that waited for the network; only recorded."},
 }
 
+_LOOK = {
+    "key": {**IDENTITY, "description": "Made by the client, unique in the shop; a repeat gets the same answer."},
+    "place": {
+        **PLACE,
+        "description": "A bin's name or `tray`. Absent: the bin whose label is in view, or the area's only place.",
+    },
+    "via": one_of(How),
+    "whole": {
+        "type": "boolean",
+        "default": True,
+        "description": "All that stands there was in view. By a look that is not whole nothing counts as missing.",
+    },
+    "closer": {**IDENTITY, "description": "The key of an earlier look of which this one shows a part again."},
+}
+
 BODIES: dict[str, Schema] = {
     "NewSection": taken(
         {
@@ -180,6 +198,40 @@ BODIES: dict[str, Schema] = {
         ("station", "key", "text"),
         examples=[{"station": "table", "key": "phone-1-000017", "text": "D0145"}],
     ),
+    "NewStocktake": taken(
+        {
+            "area": {
+                **text(64, least=1),
+                "description": "`bin:A-2-3`, `shelf:A-2`, `rack:A`, `section:D`, `tray` or `room`.",
+            },
+            "note": text(500),
+        },
+        ("area",),
+        examples=[{"area": "shelf:A-2", "note": "After the sale"}],
+    ),
+    "NewLook": taken(
+        {
+            **_LOOK,
+            "texts": many(text(200, least=1), maxItems=MOST_LINES, description="Of the cards, as scanned or typed."),
+        },
+        ("key", "texts"),
+        examples=[{"key": "phone-1-000018", "place": "A-2-3", "texts": ["D0145", "D0153"]}],
+    ),
+    "Resolution": taken(
+        {
+            "how": one_of(WAYS),
+            "reason": {**text(500), "description": "Required for what is withdrawn or ignored."},
+            "to": {**CODE, "description": "For what is moved: a free slot. Absent: the lowest of that bin."},
+            "text": {**text(200, least=1), "description": "Read from the damaged card that is printed again."},
+            "sure": {
+                "type": "boolean",
+                "default": False,
+                "description": "Somebody looked: needed for a finding that rests on a matched reading.",
+            },
+        },
+        ("how",),
+        examples=[{"how": "ignore", "reason": "On loan"}],
+    ),
 }
 
 FORMS: dict[str, Schema] = {
@@ -190,6 +242,13 @@ FORMS: dict[str, Schema] = {
     "Frame": taken(
         {"image": {"type": "string", "format": "binary", "description": "What a live camera sees: grey will do."}},
         ("image",),
+    ),
+    "LookImage": taken(
+        {
+            **_LOOK,
+            "image": {"type": "string", "format": "binary", "description": "A photograph of one bin or the tray."},
+        },
+        ("key", "image"),
     ),
     "OrderFile": taken(
         {
@@ -217,6 +276,7 @@ QUERIES: dict[str, Schema] = {
             },
         }
     ),
+    "ReportQuery": taken({"format": {**one_of(("json", "csv")), "default": "json"}}),
     "LedgerQuery": taken({"after": {**COUNT, "maximum": 2**53 - 1, "default": 0}, **_LIMIT}),
 }
 
@@ -349,6 +409,93 @@ ANSWERS: dict[str, Schema] = {
         }
     ),
     "Decoded": given({"texts": many(STRING, description="What was decoded whole, top down; none is matched.")}),
+    "Stocktake": given(
+        {
+            "id": IDENTITY,
+            "area": STRING,
+            "note": STRING,
+            "state": one_of(StocktakeState),
+            "opened": INSTANT,
+            "closed": maybe(INSTANT),
+            "looked": COUNT,
+            "to_look": many(STRING, description="The places that nobody has looked at so far."),
+        }
+    ),
+    "Stocktakes": page("stocktakes", "Stocktake"),
+    "Look": given(
+        {
+            "key": IDENTITY,
+            "place": STRING,
+            "at": INSTANT,
+            "via": one_of(How),
+            "whole": {"type": "boolean"},
+            "closer": maybe(IDENTITY),
+            "reads": many(
+                given(
+                    {
+                        "text": maybe(STRING),
+                        "code": maybe(CODE),
+                        "certainty": one_of(Certainty),
+                        "unexpected": {"type": "boolean", "description": "By the account it is not there."},
+                        "corners": {**many(many({"type": "number"})), "description": "x, y in pixels of the picture."},
+                    }
+                )
+            ),
+            "unread": COUNT,
+            "width": maybe(COUNT),
+            "height": maybe(COUNT),
+            "photo": maybe(PHOTO),
+        }
+    ),
+    "Looks": given({"looks": many(ref("Look"))}),
+    "Finding": given(
+        {
+            "id": IDENTITY,
+            "kind": one_of(Kind),
+            "code": maybe(CODE),
+            "text": {**maybe(STRING), "description": "Of a card that the shop does not have."},
+            "title": maybe(STRING),
+            "bin": {**maybe(STRING), "description": "Where it belongs."},
+            "places": many(STRING, description="Where it was seen."),
+            "certainty": {
+                **maybe(one_of(Certainty)),
+                "description": "`matched`: take a closer photo before anything is changed.",
+            },
+            "looks": many(IDENTITY, description="Keys of the looks that show it."),
+            "read": maybe(COUNT),
+            "unread": maybe(COUNT),
+            "expected": {**maybe(COUNT), "description": "How many cards should be there, of what is missing."},
+            "ways": {**many(one_of(WAYS)), "description": "How it can be resolved."},
+            "resolved": maybe(given({"how": one_of(WAYS), "reason": STRING, "who": STRING, "at": INSTANT})),
+        }
+    ),
+    "Findings": given({"findings": many(ref("Finding"))}),
+    "Report": given(
+        {
+            "stocktake": IDENTITY,
+            "area": STRING,
+            "note": STRING,
+            "opened": INSTANT,
+            "closed": INSTANT,
+            "places": COUNT,
+            "looked": COUNT,
+            "not_looked": many(STRING),
+            "looks": COUNT,
+            "sections": many(
+                given(
+                    {
+                        "section": STRING,
+                        "expected": COUNT,
+                        "counted": {**COUNT, "description": "Of these, in places that were looked at well enough."},
+                        "agreed": COUNT,
+                        "record_not_found": COUNT,
+                        "found_not_recorded": COUNT,
+                    }
+                )
+            ),
+            "findings": many(ref("Finding")),
+        }
+    ),
     "Entry": given(
         {
             "seq": {"type": "integer", "minimum": 1},

@@ -56,6 +56,19 @@ POST /api/parcels/{parcel}/reopen
 POST /api/scans
 POST /api/scans/{key}/undo
 POST /api/decode
+POST /api/stocktakes
+GET /api/stocktakes
+GET /api/stocktakes/{stocktake}
+POST /api/stocktakes/{stocktake}/looks
+GET /api/stocktakes/{stocktake}/looks
+GET /api/stocktakes/{stocktake}/looks/{key}/photo
+POST /api/stocktakes/{stocktake}/forget
+POST /api/stocktakes/{stocktake}/cancel
+POST /api/stocktakes/{stocktake}/close
+GET /api/stocktakes/{stocktake}/findings
+POST /api/stocktakes/{stocktake}/findings/{finding}/resolve
+POST /api/stocktakes/{stocktake}/findings/{finding}/undo
+GET /api/stocktakes/{stocktake}/report
 GET /api/ledger
 GET /api/changes
 GET /api/sections/{section}
@@ -140,6 +153,7 @@ def test_a_role_may_do_what_is_declared(app: Flask, shop: Shop) -> None:
         "POST /api/orders/{order}/cancel",
         "POST /api/lines/{line}/settle",
         "POST /api/lines/{line}/revive",
+        "POST /api/stocktakes/{stocktake}/forget",
         "GET /api/ledger",
     } == denied
 

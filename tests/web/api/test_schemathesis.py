@@ -64,14 +64,24 @@ class Room:
         stored = [calls.put_away(f"Saddle {place}", "S") for place in range(3)]
         waiting = calls.order("1004", *stored[:2])
         orders = (left, picked, held, waiting)
+        count, done = (calls.post("/api/stocktakes", 201, area="room")["id"] for _ in range(2))
+        for each, key in ((count, "look-1"), (done, "look-2")):
+            seen = {"key": key, "place": packed[0]["bin"], "image": photo("S001")}
+            calls.upload(f"/api/stocktakes/{each}/looks", **seen)
+        calls.post(f"/api/stocktakes/{done}/close")
+        found = calls.get(f"/api/stocktakes/{count}/findings")["findings"]
         self.known = {
+            "stocktake": [count, done],
+            "finding": [each["id"] for each in found],
+            "area": ["room", "tray", "section:D", "bin:A-1-1"],
+            "place": ["tray", packed[0]["bin"], stored[0]["bin"]],
             "section": ["D", "S"],
             "stay": [stay["id"] for stay in (*packed, *stored)],
             "order": [order["id"] for order in orders],
             "line": [line["id"] for order in orders for line in order["lines"]],
             "round": [calls.post("/api/rounds", 201)["id"]],
             "parcel": [parcel["id"], calls.post("/api/parcels", 201, orders=[waiting["id"]])["id"]],
-            "key": ["test-1", "test-2", "test-3"],
+            "key": ["test-1", "test-2", "test-3", "look-1", "look-2"],
             "to": ["S008", "S009"],
             "code": ["S010", "D001"],
             "text": ["S0109", "D0010", "S0028"],

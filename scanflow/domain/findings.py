@@ -1,0 +1,307 @@
+"""What a count comes to: from what stands where by the shop's account, and what was seen, to what is amiss.
+
+Nothing here guesses. What was not looked at is not missing, nor is anything where a card could not be read; a slot
+that changed since the count began is left out; and of each slot there is one finding at most.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Collection, Iterator, Mapping, Sequence
+from dataclasses import asdict, dataclass
+from enum import StrEnum
+from typing import Any
+
+from scanflow.domain.life import CardState, LineState
+from scanflow.domain.stocktake import TRAY, Certainty, Looked
+
+
+class Kind(StrEnum):
+    """`missing`: its place was looked at well enough, and it was seen nowhere. `elsewhere`: seen in another bin only.
+
+    `twin`: one code at two places. `slot_free`: a card on a shelf, and nothing stands in its slot. `in_tray`: a card in
+    the tray whose thing is in stock. `card_due`: a card that should be back and is not, or is and nobody said so.
+    `unknown`: a card that the shop does not have. `unreadable`: a card that nobody could read, where one is missed.
+    `suspect`: a card on its shelf whose thing counts as picked or packed.
+    """
+
+    MISSING = "missing"
+    ELSEWHERE = "elsewhere"
+    TWIN = "twin"
+    SLOT_FREE = "slot_free"
+    IN_TRAY = "in_tray"
+    CARD_DUE = "card_due"
+    UNKNOWN = "unknown"
+    UNREADABLE = "unreadable"
+    SUSPECT = "suspect"
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """One slot by the shop's account.
+
+    `bin` is its own, `where` the bin that its thing was last seen in. `line` is the state of the live line that wants
+    the thing. `away`: the thing is known to be off the shelves, on a round or at a table.
+    """
+
+    code: str
+    bin: str
+    taken: bool
+    card: CardState
+    where: str
+    line: LineState | None = None
+    away: bool = False
+
+    @property
+    def place(self) -> str | None:
+        """Where its card should be seen, None where that is nowhere that is counted."""
+        if self.taken:
+            return None if self.away else self.bin
+        return TRAY if self.card is CardState.TRAY else None
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """One thing amiss. `subject` is a slot code, a foreign card's text, or a place.
+
+    `bin` is the slot's own, `places` are where it was seen, or could not be read; `looks` the keys of the looks that
+    show it, for what is missing those of its place. `read`, `unread` and `expected` count the cards there.
+    """
+
+    kind: Kind
+    subject: str
+    bin: str | None = None
+    places: tuple[str, ...] = ()
+    certainty: Certainty | None = None
+    looks: tuple[str, ...] = ()
+    read: int | None = None
+    unread: int | None = None
+    expected: int | None = None
+
+    @property
+    def id(self) -> str:
+        return f"{self.kind}-{self.subject}"
+
+    @property
+    def code(self) -> str | None:
+        """The slot it is about, None where it is about none of the shop's."""
+        return None if self.kind in (Kind.UNKNOWN, Kind.UNREADABLE) else self.subject
+
+    def as_dict(self) -> dict[str, Any]:
+        """Plain JSON values; `from_dict` takes them back."""
+        return asdict(self)
+
+    @classmethod
+    def from_dict(cls, kept: Mapping[str, Any]) -> Finding:
+        certainty = kept["certainty"]
+        return cls(
+            **{
+                **kept,
+                "kind": Kind(kept["kind"]),
+                "certainty": Certainty(certainty) if certainty else None,
+                "places": tuple(kept["places"]),
+                "looks": tuple(kept["looks"]),
+            }
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """One card at one place: how well it was read at best, by which looks, and whether one shows it twice."""
+
+    certainty: Certainty
+    looks: tuple[str, ...]
+    twice: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """What is known of one place: codes expected there, what was read, how many cards nobody could read."""
+
+    expected: frozenset[str]
+    read: frozenset[str]
+    unread: int
+    looks: tuple[str, ...]
+    looked: bool
+
+    @property
+    def well(self) -> bool:
+        """Whether what was not seen here is not here."""
+        return self.looked and self.unread == 0
+
+    @property
+    def unseen(self) -> int:
+        return len(self.expected - self.read)
+
+
+def places(
+    names: Sequence[str],
+    room: Mapping[str, Standing],
+    looks: Sequence[Looked],
+    changed: Collection[str] = (),
+    settled: Collection[str] = (),
+) -> dict[str, Place]:
+    """Each place of the area. At `settled` ones a person has said that what is unread there is no card of the shop."""
+    expected: defaultdict[str, set[str]] = defaultdict(set)
+    for each in room.values():
+        if each.place is not None and each.code not in changed:
+            expected[each.place].add(each.code)
+    by_place: defaultdict[str, list[Looked]] = defaultdict(list)
+    for look in sorted(looks, key=lambda look: look.key):
+        by_place[look.place].append(look)
+    return {
+        name: Place(
+            frozenset(expected[name]),
+            frozenset().union(*(look.texts for look in by_place[name])),
+            0 if name in settled else _unread(by_place[name]),
+            tuple(look.key for look in by_place[name]),
+            any(look.whole and look.closer is None for look in by_place[name]),
+        )
+        for name in names
+    }
+
+
+def _unread(looks: Sequence[Looked]) -> int:
+    """The cards of one place that no look could read.
+
+    A closer look reads some of those of the look it names. A look that reads all that another read, and as many more
+    as that one could not, has read them too. Nothing else takes an unread card away, for two looks may show two parts
+    of a bin.
+    """
+    closer: defaultdict[str, set[str]] = defaultdict(set)
+    for look in looks:
+        if look.closer is not None:
+            closer[look.closer] |= look.texts
+    left = 0
+    for look in looks:
+        if look.closer is None and not any(_covers(other, look) for other in looks):
+            left += max(0, look.unread - len(closer[look.key] - look.texts))
+    return left
+
+
+def _covers(other: Looked, look: Looked) -> bool:
+    return other.unread == 0 and other.texts >= look.texts and len(other.texts) >= len(look.texts) + look.unread
+
+
+def findings(
+    names: Sequence[str],
+    room: Mapping[str, Standing],
+    looks: Sequence[Looked],
+    changed: Collection[str] = (),
+    settled: Collection[str] = (),
+) -> tuple[Finding, ...]:
+    """What is amiss in the places of an area (`names`): by kind, then by subject, whatever the order of the looks.
+
+    `changed`: codes of slots that changed since the count began. `settled` as in `places`.
+    """
+    known = places(names, room, looks, changed, settled)
+    seen = _seen(looks)
+    found = [*_of_cards(room, seen, changed), *_absent(room, seen, known, changed), *_unreadable(known)]
+    order = list(Kind)
+    return tuple(sorted(found, key=lambda each: (order.index(each.kind), each.subject)))
+
+
+def _seen(looks: Sequence[Looked]) -> dict[tuple[str, bool], dict[str, Seen]]:
+    """(code, True) or (text of no card of the shop, False) → place → how it was seen there."""
+    seen: dict[tuple[str, bool], dict[str, Seen]] = defaultdict(dict)
+    for look in sorted(looks, key=lambda look: look.key):
+        for read in look.reads:
+            if read.certainty is Certainty.UNREAD:
+                continue
+            at = seen[read.code or read.text, read.code is not None]
+            before = at.get(look.place, Seen(read.certainty, ()))
+            twice = before.twice or look.key in before.looks
+            keys = tuple(dict.fromkeys((*before.looks, look.key)))
+            at[look.place] = Seen(_best(before.certainty, read.certainty), keys, twice)
+    return seen
+
+
+def _best(*ways: Certainty) -> Certainty:
+    return Certainty.DECODED if Certainty.DECODED in ways else Certainty.MATCHED
+
+
+def _worst(*ways: Certainty) -> Certainty:
+    return Certainty.MATCHED if Certainty.MATCHED in ways else Certainty.DECODED
+
+
+def _of_cards(
+    room: Mapping[str, Standing], seen: Mapping[tuple[str, bool], Mapping[str, Seen]], changed: Collection[str]
+) -> Iterator[Finding]:
+    """What is wrong with cards that were seen."""
+    for (subject, ours), at in seen.items():
+        own = room.get(subject) if ours else None
+        if subject in changed and ours:
+            continue
+        kind = _amiss(own, at) if own is not None else Kind.UNKNOWN
+        if kind is not None:
+            yield Finding(
+                kind,
+                subject,
+                own.bin if own is not None else None,
+                tuple(sorted(at)),
+                _worst(*(each.certainty for each in at.values())),
+                tuple(key for place in sorted(at) for key in at[place].looks),
+            )
+
+
+def _amiss(own: Standing, at: Mapping[str, Seen]) -> Kind | None:
+    """What it means that a card of the shop was seen at these places; None where it belongs there."""
+    if len(at) > 1 or any(each.twice for each in at.values()):
+        return Kind.TWIN
+    (place,) = at
+    if place == TRAY:
+        if own.taken:
+            return Kind.IN_TRAY
+        return None if own.card is CardState.TRAY else Kind.CARD_DUE
+    if not own.taken:
+        return Kind.SLOT_FREE
+    if place != own.bin:
+        return Kind.ELSEWHERE
+    return Kind.SUSPECT if own.line in (LineState.PICKED, LineState.PACKED) else None
+
+
+def _absent(
+    room: Mapping[str, Standing],
+    seen: Mapping[tuple[str, bool], object],
+    known: Mapping[str, Place],
+    changed: Collection[str],
+) -> Iterator[Finding]:
+    """Cards that were seen nowhere though their places were looked at well enough."""
+    tray = known.get(TRAY)
+    for own in room.values():
+        if (own.code, True) in seen or own.code in changed:
+            continue
+        if own.place is None:
+            if not own.taken and own.card in (CardState.DUE, CardState.HAND) and tray is not None and tray.well:
+                yield Finding(Kind.CARD_DUE, own.code, own.bin, looks=tray.looks)
+            continue
+        spots = {own.place, own.where} if own.taken else {own.place}
+        if all(spot in known and known[spot].well for spot in spots):
+            here = known[own.place]
+            yield Finding(
+                Kind.MISSING,
+                own.code,
+                own.place,
+                looks=here.looks,
+                read=len(here.read),
+                unread=here.unread,
+                expected=len(here.expected),
+            )
+
+
+def _unreadable(known: Mapping[str, Place]) -> Iterator[Finding]:
+    """Places where somebody has to look: cards that could not be read, where as many are missed."""
+    for name, here in known.items():
+        unread = min(here.unread, here.unseen)
+        if unread:
+            yield Finding(
+                Kind.UNREADABLE,
+                name,
+                name,
+                (name,),
+                Certainty.UNREAD,
+                here.looks,
+                read=len(here.read),
+                unread=unread,
+                expected=len(here.expected),
+            )

@@ -1,0 +1,115 @@
+"""Counts, looks and findings as the API shows them."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+from collections.abc import Mapping
+
+from scanflow.domain.findings import Finding, Kind, Standing
+from scanflow.domain.stocktake import Area, Looked, Resolved, Stocktake
+from scanflow.domain.things import Bin
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.api.render import Json, time
+from scanflow.workflow.resolving import ACTS
+from scanflow.workflow.stocktake_report import title_of
+from scanflow.workflow.stocktakes import Found
+
+COLUMNS = ("kind", "code", "text", "title", "bin", "places", "certainty", "read", "unread", "expected", "resolved")
+
+
+def count(unit: SqlUnit, shown: Stocktake) -> Json:
+    """What is looked at stands by itself: nothing is told of what should be there."""
+    seen = {each.place for each in unit.find(Looked, stocktake=shown.id) if each.whole and each.closer is None}
+    names = Area.parse(shown.area).places(unit.find(Bin))
+    return {
+        "id": shown.id,
+        "area": shown.area,
+        "note": shown.note,
+        "state": shown.state,
+        "opened": time(shown.opened),
+        "closed": time(shown.closed),
+        "looked": len(seen),
+        "to_look": [name for name in names if name not in seen],
+    }
+
+
+def look(shown: Looked, room: Mapping[str, Standing]) -> Json:
+    width, height = shown.size or (None, None)
+    return {
+        "key": shown.key,
+        "place": shown.place,
+        "at": time(shown.at),
+        "via": shown.how,
+        "whole": shown.whole,
+        "closer": shown.closer,
+        "reads": [
+            {
+                "text": read.text or None,
+                "code": read.code,
+                "certainty": read.certainty,
+                "unexpected": bool(read.text) and (read.code is None or room[read.code].place != shown.place),
+                "corners": [list(read.corners[at : at + 2]) for at in range(0, len(read.corners), 2)],
+            }
+            for read in shown.reads
+        ],
+        "unread": shown.unread,
+        "width": width,
+        "height": height,
+        "photo": photo(shown),
+    }
+
+
+def photo(shown: Looked) -> str | None:
+    """Where a look's photo is given, None without one."""
+    return f"/api/stocktakes/{shown.stocktake}/looks/{shown.key}/photo" if shown.photo else None
+
+
+def finding(unit: SqlUnit, found: Found) -> Json:
+    return _finding(found.finding, title_of(unit, found.finding), _resolved(found.resolved))
+
+
+def _finding(shown: Finding, title: str | None, resolved: Json | None) -> Json:
+    return {
+        "id": shown.id,
+        "kind": shown.kind,
+        "code": shown.code,
+        "text": shown.subject if shown.kind is Kind.UNKNOWN else None,
+        "title": title,
+        "bin": shown.bin,
+        "places": list(shown.places),
+        "certainty": shown.certainty,
+        "looks": list(shown.looks),
+        "read": shown.read,
+        "unread": shown.unread,
+        "expected": shown.expected,
+        "ways": list(ACTS[shown.kind]),
+        "resolved": resolved,
+    }
+
+
+def _resolved(shown: Resolved | None) -> Json | None:
+    if shown is None:
+        return None
+    return {"how": shown.how, "reason": shown.reason, "who": shown.who, "at": time(shown.at)}
+
+
+def report(shown: Stocktake) -> Json:
+    """As it was written when the count was closed."""
+    written: Json = json.loads(shown.report)
+    resolved, titles = written.pop("resolved"), written.pop("titles")
+    found = [Finding.from_dict(each) for each in written["findings"]]
+    return {**written, "findings": [_finding(each, titles.get(each.id), resolved.get(each.id)) for each in found]}
+
+
+def csv_of(written: Json) -> str:
+    """The findings of a report as CSV (RFC 4180), a header first."""
+    out = io.StringIO()
+    rows = csv.writer(out)
+    rows.writerow(COLUMNS)
+    for each in written["findings"]:
+        how = each["resolved"]["how"] if each["resolved"] else ""
+        row = {**each, "places": " ".join(each["places"]), "resolved": how}
+        rows.writerow(["" if row[name] is None else row[name] for name in COLUMNS])
+    return out.getvalue()

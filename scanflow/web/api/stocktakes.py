@@ -1,0 +1,245 @@
+"""Counts: opened, looked into, closed; what they found, and how that is put right."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from flask import Blueprint, Response, request
+
+from scanflow.domain.stocktake import Looked, Stocktake
+from scanflow.shop import Reply
+from scanflow.storage import views
+from scanflow.storage.unit import SqlUnit
+from scanflow.vision.readings import ImageError
+from scanflow.web.api import checking, paging, render_stocktake, schemas
+from scanflow.web.api.contract import MANAGERS, STAFF, answer, call, digest, do, look
+from scanflow.web.visitors import shop, visitor
+from scanflow.workflow import resolving, stocktake_report, stocktakes
+from scanflow.workflow.ports import Invalid, Missing, Refused, must
+
+blueprint = Blueprint("api_stocktakes", __name__)
+
+CSV = "text/csv"
+
+
+@call(blueprint, "POST", "/api/stocktakes", roles=STAFF, body="NewStocktake", answers={201: "Stocktake"})
+def create(body: dict[str, Any]) -> Response:
+    """Begins a count of an area; it may rest for days, and several may count at once."""
+
+    def work(unit: SqlUnit) -> Reply:
+        count = stocktakes.open_count(unit, **body)
+        return Reply(201, render_stocktake.count(unit, count), f"/api/stocktakes/{count.id}")
+
+    return do(work)
+
+
+@call(blueprint, "GET", "/api/stocktakes", roles=STAFF, query="Page", answers={200: "Stocktakes"})
+def listing(query: dict[str, Any]) -> Response:
+    """Lists the counts in the order they were begun."""
+
+    def work(unit: SqlUnit) -> dict[str, Any]:
+        (start,) = paging.after(query.get("cursor"), (0,))
+        rows = views.stocktake_page(unit.connection, start, query["limit"])
+        rows, following = paging.cut(rows, query["limit"], lambda row: (row.n,))
+        shown = [render_stocktake.count(unit, must(unit, Stocktake, row.id)) for row in rows]
+        return {"stocktakes": shown, "next": following}
+
+    return look(work)
+
+
+@call(blueprint, "GET", "/api/stocktakes/{stocktake}", roles=STAFF, answers={200: "Stocktake"})
+def show(stocktake: str) -> Response:
+    """Shows how far a count is; what should stand where is not told."""
+    return look(lambda unit: render_stocktake.count(unit, must(unit, Stocktake, stocktake)))
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/stocktakes/{stocktake}/looks",
+    roles=STAFF,
+    body="NewLook",
+    form="LookImage",
+    answers={200: "Look"},
+    conflicts=("closed",),
+    once=False,
+)
+def add_look(stocktake: str) -> Response:
+    """Adds what one look into a bin or the tray saw; the same key gets the same answer, once."""
+    if request.mimetype == "multipart/form-data":
+        fields, image = checking.form("LookImage", "image")
+        body = digest(fields, image)
+    else:
+        fields, image = checking.body("NewLook"), None
+        body = digest(fields)
+    with shop().looking() as unit:
+        must(unit, Stocktake, stocktake)
+        before = stocktakes.earlier(unit, stocktake, fields["key"], body)
+        if before is not None:
+            return answer(render_stocktake.look(before, stocktakes.standings(unit)))
+    via = {"how": stocktakes.How(fields.pop("via"))} if "via" in fields else {}
+    if image is None:
+        texts = tuple(stocktakes.Text(text) for text in fields.pop("texts"))
+        shown = stocktakes.Shown(body=body, texts=texts, **via, **fields)
+    else:
+        try:
+            shown = shop().shown(image, body=body, **via, **fields)
+        except ImageError as error:
+            raise Invalid("/image", "bad_image", str(error)) from error
+
+    def work(unit: SqlUnit) -> dict[str, Any]:
+        looked = stocktakes.look(unit, stocktake, shown)
+        return render_stocktake.look(looked, stocktakes.standings(unit))
+
+    return answer(shop().act(visitor().name, work))
+
+
+@call(blueprint, "GET", "/api/stocktakes/{stocktake}/looks", roles=STAFF, answers={200: "Looks"})
+def looks(stocktake: str) -> Response:
+    """Gives all looks of a count, with what was read in each."""
+
+    def work(unit: SqlUnit) -> dict[str, Any]:
+        must(unit, Stocktake, stocktake)
+        room = stocktakes.standings(unit)
+        return {"looks": [render_stocktake.look(each, room) for each in unit.find(Looked, stocktake=stocktake)]}
+
+    return look(work)
+
+
+@call(
+    blueprint,
+    "GET",
+    "/api/stocktakes/{stocktake}/looks/{key}/photo",
+    roles=STAFF,
+    query="PhotoQuery",
+    answers={200: schemas.JPEG, 304: None},
+)
+def photo(stocktake: str, key: str, query: dict[str, Any]) -> Response:
+    """Gives the photo of a look, as long as it is kept."""
+    with shop().looking() as unit:
+        row = views.look_photo(unit.connection, stocktake, key, small=query["size"] == "small")
+    if row is None:
+        raise Missing("There is no such photo, or it is kept no longer.")
+    response = Response(row.data, mimetype=schemas.JPEG)
+    response.set_etag(f"{row.hash}-{query['size']}")
+    response.cache_control.private = True
+    response.cache_control.no_cache = True
+    return response.make_conditional(request)
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/stocktakes/{stocktake}/forget",
+    roles=MANAGERS,
+    body="Nothing",
+    answers={200: "Stocktake"},
+)
+def forget(stocktake: str, body: dict[str, Any]) -> Response:
+    """Deletes the photos of a count for good."""
+    return do(lambda unit: Reply(200, render_stocktake.count(unit, stocktakes.forget_photos(unit, stocktake))))
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/stocktakes/{stocktake}/cancel",
+    roles=STAFF,
+    body="Nothing",
+    answers={200: "Stocktake"},
+    conflicts=("not_allowed",),
+)
+def cancel(stocktake: str, body: dict[str, Any]) -> Response:
+    """Ends a count without a report; what was resolved stays so."""
+    return do(lambda unit: Reply(200, render_stocktake.count(unit, stocktakes.cancel(unit, stocktake))))
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/stocktakes/{stocktake}/close",
+    roles=STAFF,
+    body="Nothing",
+    answers={200: "Report"},
+    conflicts=("not_allowed",),
+)
+def close(stocktake: str, body: dict[str, Any]) -> Response:
+    """Ends a count and writes its report, which never changes."""
+
+    def work(unit: SqlUnit) -> Reply:
+        return Reply(200, render_stocktake.report(stocktake_report.close(unit, stocktake)))
+
+    return do(work)
+
+
+@call(blueprint, "GET", "/api/stocktakes/{stocktake}/findings", roles=STAFF, answers={200: "Findings"})
+def findings(stocktake: str) -> Response:
+    """Lists what is amiss so far, and what was done about it."""
+
+    def work(unit: SqlUnit) -> dict[str, Any]:
+        found = stocktakes.state(unit, stocktake).found
+        return {"findings": [render_stocktake.finding(unit, each) for each in found]}
+
+    return look(work)
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/stocktakes/{stocktake}/findings/{finding}/resolve",
+    roles=STAFF,
+    body="Resolution",
+    answers={200: "Finding"},
+    conflicts=(
+        *("resolved", "not_for_this", "look_closer", "changed_since", "not_allowed", "has_live_line", "still_in_box"),
+        *("taken", "card_due", "retired", "bin_full", "not_lost", "not_shipped", "held"),
+    ),
+)
+def resolve(stocktake: str, finding: str, body: dict[str, Any]) -> Response:
+    """Puts a finding right in the way that is said."""
+
+    def work(unit: SqlUnit) -> Reply:
+        found = resolving.resolve(unit, stocktake, finding, resolving.Said(**body))
+        return Reply(200, render_stocktake.finding(unit, found))
+
+    return do(work)
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/stocktakes/{stocktake}/findings/{finding}/undo",
+    roles=STAFF,
+    body="Nothing",
+    answers={200: "Finding"},
+    conflicts=("changed_since", "not_allowed"),
+)
+def undo(stocktake: str, finding: str, body: dict[str, Any]) -> Response:
+    """Takes back how a finding was resolved, as long as nothing has built on it."""
+
+    def work(unit: SqlUnit) -> Reply:
+        return Reply(200, render_stocktake.finding(unit, resolving.undo(unit, stocktake, finding)))
+
+    return do(work)
+
+
+@call(
+    blueprint,
+    "GET",
+    "/api/stocktakes/{stocktake}/report",
+    roles=STAFF,
+    query="ReportQuery",
+    answers={200: "Report"},
+    also=(CSV,),
+    conflicts=("not_closed",),
+)
+def report(stocktake: str, query: dict[str, Any]) -> Response:
+    """Gives the report of a count that is closed, as JSON or its findings as CSV."""
+    with shop().looking() as unit:
+        count = must(unit, Stocktake, stocktake)
+    if not count.report:
+        raise Refused("not_closed", "The report is written when the count is closed.")
+    written = render_stocktake.report(count)
+    if query["format"] == "csv" or request.accept_mimetypes.best_match(("application/json", CSV)) == CSV:
+        return Response(render_stocktake.csv_of(written), mimetype=CSV)
+    return answer(written)

@@ -1,0 +1,300 @@
+"""A finding is put right: each way one transaction, which can be taken back as long as nothing has built on it."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
+from datetime import datetime
+from typing import Any
+
+from scanflow.domain.derive import SlotState, slot_state
+from scanflow.domain.findings import Finding, Kind
+from scanflow.domain.life import CardState, Hold, LineState, StayState
+from scanflow.domain.stocktake import TRAY, Certainty, Resolved, Stocktake
+from scanflow.domain.things import Line, Order, Sighting, Slot, Station, Stay
+from scanflow.workflow import cards, orders, stock, stocktakes
+from scanflow.workflow.ports import Facts, Invalid, Missing, Refused, Unit, must
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """What a person decides. `to`: the slot for what is moved. `text`: read from the damaged card in hand.
+
+    `sure`: they looked themselves, where the count knows a card by its looks alone.
+    """
+
+    how: str
+    reason: str = ""
+    to: str | None = None
+    text: str | None = None
+    sure: bool = False
+
+
+Act = Callable[[Unit, Finding, Said], None]
+
+
+def _facts(unit: Unit, finding: Finding) -> Facts:
+    return cards.slot_facts(unit, finding.subject, "")
+
+
+def _noted(unit: Unit, finding: Finding, said: Said) -> None:
+    """Nothing of the account changes."""
+
+
+def _at_home(unit: Unit, finding: Finding, said: Said) -> None:
+    """The card was seen with its thing in its own bin; a line that missed it waits again."""
+    facts = _facts(unit, finding)
+    slot = facts.slot.after("see on item")
+    unit.put(replace(slot, seen=Sighting(Station.SHELF, slot.bin, True)))
+    line = facts.live_line
+    if line is not None and line.state is LineState.SHORT:
+        orders.found(unit, line.id)
+
+
+def _back(unit: Unit, finding: Finding, said: Said) -> None:
+    """The card was seen in the tray."""
+    slot = _facts(unit, finding).slot.after("see in tray")
+    unit.put(replace(slot, seen=Sighting(Station.TRAY, "", True)))
+
+
+def _one_left(unit: Unit, finding: Finding, said: Said) -> None:
+    """Of two cards of one code one was taken away; the other is where it belongs."""
+    (_at_home if _facts(unit, finding).taken else _back)(unit, finding, said)
+
+
+def _lost(unit: Unit, finding: Finding, said: Said) -> None:
+    stock.lose_card(unit, finding.subject)
+
+
+def _withdrawn(unit: Unit, finding: Finding, said: Said) -> None:
+    """The thing is gone; where its card lies in the tray, that is back with it."""
+    stay = _facts(unit, finding).stay
+    stock.withdraw(unit, stay.id if stay else "", said.reason)
+    if finding.kind is Kind.IN_TRAY:
+        _back(unit, finding, said)
+
+
+def _moved(unit: Unit, finding: Finding, said: Said) -> None:
+    """The thing stays in the bin where it was seen: it gets a free slot there, and that slot's card."""
+    stay = _facts(unit, finding).stay
+    stock.move(unit, stay.id if stay else "", said.to or _free_in(unit, finding.places[0]))
+
+
+def _free_in(unit: Unit, bin_: str) -> str:
+    for slot in sorted(unit.find(Slot, bin=bin_, card=CardState.TRAY), key=lambda slot: slot.number):
+        facts = unit.facts(slot.code)
+        if facts is not None and slot_state(slot, facts.stay) is SlotState.FREE:
+            return slot.code
+    raise Refused("bin_full", f"No slot of {bin_} is free. Put the thing into another.")
+
+
+def _reprinted(unit: Unit, finding: Finding, said: Said) -> None:
+    """A card is printed again: the damaged one in hand, or one that is gone while its thing is there."""
+    if finding.code is None:
+        code = cards.card_facts(unit, said.text or "").slot.code
+        cards.reprint(unit, code, text=said.text)
+    elif said.text is not None:
+        cards.reprint(unit, finding.code, text=said.text)
+    else:
+        if _facts(unit, finding).slot.card is not CardState.LOST:
+            stock.lose_card(unit, finding.code)
+        cards.reprint(unit, finding.code, lost=said.reason)
+
+
+def _still_here(unit: Unit, finding: Finding, said: Said) -> None:
+    """The card of a shipped stay hangs on a thing: what has left in its place? The order stands until that is known."""
+    facts = _facts(unit, finding)
+    if facts.taken or facts.stay is None or facts.stay.state is not StayState.SHIPPED or facts.line is None:
+        raise Refused("not_shipped", "The last thing of this slot was not shipped.")
+    if facts.line.hold is not None:
+        raise Refused("held", f"That order is held already: {facts.line.why}")
+    number = must(unit, Order, facts.line.order).number
+    why = f"Card {finding.subject} was found on a thing in {finding.places[0]}. Ask what order {number} got."
+    unit.put(facts.line.held(Hold.STILL_HERE, why))
+    unit.record("held", {"line": facts.line.id, "why": why})
+
+
+def _looked_into(unit: Unit, finding: Finding, said: Said) -> None:
+    """Its thing is on the shelf: a pick is put back; of what is packed a person has to look into the parcel."""
+    line = _facts(unit, finding).live_line
+    if line is not None and line.state is LineState.PACKED:
+        orders.hold(unit, line.id, f"Its card was seen in {finding.bin} while it is packed. Look into the parcel.")
+        return
+    if line is not None and line.state is LineState.PICKED:
+        unit.put(line.after("put back"))
+    _at_home(unit, finding, said)
+
+
+ACTS: Mapping[Kind, Mapping[str, Act]] = {
+    Kind.MISSING: {
+        "found_later": _at_home,
+        "lost": _lost,
+        "reprint": _reprinted,
+        "withdraw": _withdrawn,
+        "ignore": _noted,
+    },
+    Kind.ELSEWHERE: {"put_right": _at_home, "moved": _moved, "withdraw": _withdrawn, "ignore": _noted},
+    Kind.TWIN: {"put_right": _one_left, "ignore": _noted},
+    Kind.SLOT_FREE: {"put_right": _back, "still_here": _still_here, "ignore": _noted},
+    Kind.IN_TRAY: {"put_right": _at_home, "withdraw": _withdrawn, "ignore": _noted},
+    Kind.CARD_DUE: {"put_right": _back, "found_later": _back, "lost": _lost, "ignore": _noted},
+    Kind.UNKNOWN: {"put_right": _noted, "ignore": _noted},
+    Kind.UNREADABLE: {"put_right": _noted, "reprint": _reprinted, "ignore": _noted},
+    Kind.SUSPECT: {"put_right": _looked_into, "ignore": _noted},
+}
+"""What can be done about a finding of each kind, and what that does."""
+
+WAYS = tuple(dict.fromkeys(how for acts in ACTS.values() for how in acts))
+NEED_REASON = ("withdraw", "ignore")
+
+
+def resolve(unit: Unit, count_id: str, finding_id: str, said: Said) -> stocktakes.Found:
+    """Do what a person decides about a finding.
+
+    Refused: `resolved`, `not_for_this`, `look_closer` where it rests on a matched reading alone, `changed_since`
+    where its slot moved after the count, and what the acts themselves refuse.
+    """
+    now = stocktakes.state(unit, count_id)
+    finding = _open(now, finding_id)
+    act = _act(finding, said)
+    if finding.code is not None and finding.code in stocktakes.changed(unit, now.count):
+        raise Refused("changed_since", f"{finding.code} has changed since. Count it again.")
+    after = unit.seq
+    before = unit.facts(finding.code) if finding.code else None
+    act(unit, finding, said)
+    undo = _undo_of(before, unit.facts(finding.code) if finding.code else None)
+    resolved = Resolved(
+        id=_name(count_id, finding),
+        stocktake=count_id,
+        finding=json.dumps(finding.as_dict()),
+        how=said.how,
+        reason=said.reason,
+        who=unit.who,
+        at=unit.at,
+        undo=json.dumps(undo | {"to": _moved_to(unit, before) if said.how == "moved" else None}),
+    )
+    unit.add(resolved)
+    unit.record(
+        "finding resolved",
+        {
+            "stocktake": count_id,
+            "finding": finding.id,
+            "how": said.how,
+            "reason": said.reason,
+            "sure": said.sure,
+            "after": after,
+        },
+    )
+    return stocktakes.Found(finding, resolved)
+
+
+def _name(count_id: str, finding: Finding) -> str:
+    return f"{count_id}.{finding.id}"
+
+
+def _open(now: stocktakes.State, finding_id: str) -> Finding:
+    for each in now.found:
+        if each.finding.id == finding_id:
+            if each.resolved is not None:
+                raise Refused("resolved", f"This was resolved already: {each.resolved.how.replace('_', ' ')}.")
+            return each.finding
+    raise Missing(f"There is no finding {finding_id} in this count.")
+
+
+def _act(finding: Finding, said: Said) -> Act:
+    acts = ACTS[finding.kind]
+    if said.how not in acts:
+        raise Refused("not_for_this", f"What is {finding.kind} can be: {', '.join(acts)}.")
+    if finding.kind is Kind.MISSING and finding.bin == TRAY and said.how in ("withdraw", "reprint"):
+        raise Refused("not_for_this", "A card that is missing in the tray can be: found_later, lost, ignore.")
+    if said.how in NEED_REASON and not said.reason.strip():
+        raise Invalid("/reason", "required", "Say why.")
+    if said.how == "reprint" and said.text is None and (finding.code is None or not said.reason.strip()):
+        raise Invalid("/text", "required", "Read the text of the damaged card, or say why the card is lost.")
+    acts_on_it = acts[said.how] is not _noted
+    if finding.certainty is Certainty.MATCHED and acts_on_it and not said.sure:
+        raise Refused("look_closer", "No decoder read this card. Take a closer photo, or look yourself and say so.")
+    if finding.kind is Kind.MISSING and finding.bin == TRAY and said.how == "found_later":
+        return _back
+    return acts[said.how]
+
+
+def _moved_to(unit: Unit, before: Facts | None) -> str | None:
+    return unit.find(Stay, item=before.item.id)[-1].id if before and before.item else None
+
+
+# What each act may change, and how it is read back from JSON.
+_REVIVE: Mapping[type, Mapping[str, Callable[[Any], Any]]] = {
+    Slot: {"card": CardState, "seen": lambda kept: Sighting(Station(kept[0]), kept[1], kept[2])},
+    Stay: {"state": StayState, "ended": datetime.fromisoformat, "reason": str},
+    Line: {"state": LineState, "hold": Hold, "why": str, "scan": str},
+}
+
+
+def _image(thing: Any) -> dict[str, Any]:
+    """What an act may change of a thing, as plain JSON values."""
+    return {name: _plain(getattr(thing, name)) for name in _REVIVE[type(thing)]}
+
+
+def _plain(value: Any) -> Any:
+    match value:
+        case datetime():
+            return value.isoformat()
+        case Sighting():
+            return [value.station, value.place, value.accepted]
+    return value
+
+
+def _parts(facts: Facts | None) -> dict[str, Any]:
+    return {
+        type(each).__name__: each
+        for each in ((facts.slot, facts.stay, facts.line) if facts else ())
+        if each is not None
+    }
+
+
+def _undo_of(before: Facts | None, after: Facts | None) -> dict[str, Any]:
+    """What the parts of a slot were before an act and after it."""
+    both = {"before": before, "after": after}
+    return {when: {name: _image(part) for name, part in _parts(facts).items()} for when, facts in both.items()}
+
+
+def undo(unit: Unit, count_id: str, finding_id: str) -> stocktakes.Found:
+    """Take back how a finding was resolved: all stands as before. `changed_since` once something has built on it."""
+    must(unit, Stocktake, count_id)
+    resolved = unit.get(Resolved, f"{count_id}.{finding_id}")
+    if resolved is None:
+        raise Missing(f"Nothing was resolved under {finding_id} in this count.")
+    finding = Finding.from_dict(json.loads(resolved.finding))
+    kept, after = json.loads(resolved.undo), unit.seq
+    if kept["to"] is not None:
+        _move_back(unit, finding, kept["to"])
+    elif finding.code is not None:
+        _restore(unit, finding.code, kept)
+    unit.drop(Resolved, resolved.id)
+    unit.record("finding reopened", {"stocktake": count_id, "finding": finding_id, "how": resolved.how, "after": after})
+    return stocktakes.Found(finding)
+
+
+def _restore(unit: Unit, code: str, kept: Mapping[str, Any]) -> None:
+    parts = _parts(unit.facts(code))
+    # a sale of what was resolved, a newer stay, any later scan of the card
+    if {name: _image(part) for name, part in parts.items()} != kept["after"]:
+        raise Refused("changed_since", f"{code} has changed since. What was done stands.")
+    for name, part in parts.items():
+        revive = _REVIVE[type(part)]
+        was = kept["before"][name]
+        unit.put(replace(part, **{each: None if was[each] is None else revive[each](was[each]) for each in was}))
+
+
+def _move_back(unit: Unit, finding: Finding, stay_id: str) -> None:
+    """The thing's next stay begins in its former slot, whose card still hangs on it or lies beside it."""
+    stay = must(unit, Stay, stay_id)
+    facts = unit.facts(finding.subject)
+    moved = unit.facts(stay.code)
+    if facts is None or moved is None or facts.taken or facts.slot.card is not CardState.DUE or not stay.open:
+        raise Refused("changed_since", f"{finding.subject} has changed since. Move the thing instead.")
+    if moved.slot.seen is not None or (moved.live_line is not None and moved.live_line.state is not LineState.WAITING):
+        raise Refused("changed_since", "The thing was touched since. Move it instead.")
+    stock.move_back(unit, stay, finding.subject)

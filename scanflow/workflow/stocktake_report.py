@@ -1,0 +1,101 @@
+"""What a count came to: written once, when it is closed, and never changed."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from dataclasses import replace
+from typing import Any
+
+from labels import slot_code
+from scanflow.domain.findings import Finding, Kind
+from scanflow.domain.stocktake import Stocktake
+from scanflow.domain.things import Bin
+from scanflow.workflow.ports import Unit
+from scanflow.workflow.stocktakes import State, state
+
+RECORD_NOT_FOUND = (Kind.MISSING, Kind.ELSEWHERE, Kind.IN_TRAY)
+"""The account has a thing in a place, and there it is not."""
+FOUND_NOT_RECORDED = (Kind.SLOT_FREE, Kind.UNKNOWN)
+"""There is a card on a shelf, and the account has nothing of it."""
+
+
+def close(unit: Unit, count_id: str) -> Stocktake:
+    """End a count: its findings are written down with the report. They can be resolved later too."""
+    now = state(unit, count_id)
+    closed = now.count.after("close", unit.at)
+    closed = replace(closed, report=json.dumps(report(unit, now)))
+    unit.put(closed)
+    kinds = [each.finding.kind for each in now.found]
+    told = {kind.value: kinds.count(kind) for kind in Kind if kind in kinds}
+    unit.record("stocktake closed", {"stocktake": count_id, "looked": now.looked, "findings": told})
+    return closed
+
+
+def report(unit: Unit, now: State) -> dict[str, Any]:
+    """The report of a count as it stands, as plain JSON values.
+
+    Of each section: `expected` cards by the account, `counted` of them in places that were looked at well enough,
+    `agreed` that were found there; `record_not_found` and `found_not_recorded` count findings.
+    """
+    count = now.count
+    return {
+        "stocktake": count.id,
+        "area": count.area,
+        "note": count.note,
+        "opened": count.opened.isoformat(),
+        "closed": unit.at.isoformat(),
+        "places": len(now.places),
+        "looked": now.looked,
+        "not_looked": [name for name, place in now.places.items() if not place.looked],
+        "looks": len(now.looks),
+        "sections": _sections(unit, now),
+        "findings": [each.finding.as_dict() for each in now.found],
+        "resolved": {
+            each.finding.id: {
+                "how": each.resolved.how,
+                "reason": each.resolved.reason,
+                "who": each.resolved.who,
+                "at": each.resolved.at.isoformat(),
+            }
+            for each in now.found
+            if each.resolved is not None
+        },
+        "titles": {each.finding.id: title for each in now.found if (title := title_of(unit, each.finding)) is not None},
+    }
+
+
+def title_of(unit: Unit, finding: Finding) -> str | None:
+    """What stands in the finding's slot, or stood there last."""
+    facts = unit.facts(finding.code) if finding.code is not None else None
+    return facts.item.title if facts is not None and facts.item is not None else None
+
+
+def _sections(unit: Unit, now: State) -> list[dict[str, Any]]:
+    bins = {each.name: each.section for each in unit.find(Bin)}
+    rows: dict[str, dict[str, Any]] = {}
+    for place in now.places.values():
+        for code in place.expected:
+            section = slot_code.section_of(code)
+            row = rows.setdefault(section, _row(section))
+            row["expected"] += 1
+            row["counted"] += place.well
+            row["agreed"] += place.well and code in place.read
+    for finding in (each.finding for each in now.found):
+        section = _section_of(finding, bins)
+        row = rows.setdefault(section, _row(section))
+        row["record_not_found"] += finding.kind in RECORD_NOT_FOUND
+        row["found_not_recorded"] += finding.kind in FOUND_NOT_RECORDED
+    return [rows[section] for section in sorted(rows)]
+
+
+def _row(section: str) -> dict[str, Any]:
+    counts = ("expected", "counted", "agreed", "record_not_found", "found_not_recorded")
+    return {"section": section, **dict.fromkeys(counts, 0)}
+
+
+def _section_of(finding: Finding, bins: Mapping[str, str]) -> str:
+    """The slot's, or of what has none the section of the bin where it was seen; empty for the tray."""
+    if finding.code is not None:
+        return slot_code.section_of(finding.code)
+    return bins.get(finding.places[0], "")

@@ -1,0 +1,312 @@
+"""A count of an area: opened, looked into place by place, closed with a report or cancelled. It changes nothing else.
+
+What its findings are put right by stands in `resolving`, what is said at its end in `stocktake_report`.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
+from datetime import timedelta
+from typing import Any
+
+from labels import slot_code
+from scanflow.domain.derive import seen_away, stands_in
+from scanflow.domain.findings import Finding, Kind, Place, Standing, findings, places
+from scanflow.domain.life import LIVE, LineState, StayState, StocktakeState
+from scanflow.domain.stocktake import Area, BadArea, Certainty, How, Looked, Read, Resolved, Stocktake
+from scanflow.domain.things import Bin, Item, Line, Photo, Slot, Station, Stay
+from scanflow.workflow import cards
+from scanflow.workflow.ports import Invalid, Refused, Unit, must
+
+
+@dataclass(frozen=True, slots=True)
+class Text:
+    """One label as a reader gave it: None where it is located and not read. `engines` that read it agree."""
+
+    text: str | None
+    certainty: Certainty = Certainty.DECODED
+    corners: tuple[float, ...] = ()
+    engines: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """A look as it came in; its fields are those of `domain.stocktake.Looked`.
+
+    Without `place` a bin's label among the texts says it, or the area where that is one place. In an `image` codes
+    that are not the shop's don't count.
+    """
+
+    key: str
+    body: str
+    texts: tuple[Text, ...]
+    how: How = How.WEDGE
+    place: str | None = None
+    whole: bool = True
+    closer: str | None = None
+    image: bool = False
+    size: tuple[int, ...] = ()
+    photo: Photo | None = None
+
+
+def open_count(unit: Unit, area: str, note: str = "") -> Stocktake:
+    """Begin a count of an area; it may rest for days. `Invalid` at `/area`."""
+    try:
+        wanted = Area.parse(area)
+    except BadArea as error:
+        raise Invalid("/area", "bad_area", str(error)) from error
+    if not wanted.places(unit.find(Bin)):
+        raise Invalid("/area", "unknown_area", f"There is no bin in {wanted}.")
+    count = Stocktake(unit.new_id(), str(wanted), note, unit.at, unit.seq)
+    unit.add(count)
+    unit.record("stocktake opened", {"stocktake": count.id, "area": count.area, "note": note})
+    forget_old_photos(unit)
+    return count
+
+
+def earlier(unit: Unit, count_id: str, key: str, body: str) -> Looked | None:
+    """The look that came with this key before; `key_reused` if it was another one."""
+    look = unit.get(Looked, key)
+    if look is None:
+        return None
+    if (look.stocktake, look.body) != (count_id, body):
+        raise Invalid("/key", "key_reused", "This key was used for another look.")
+    return look
+
+
+def look(unit: Unit, count_id: str, shown: Shown) -> Looked:
+    """Keep what one look saw. `Invalid` where it can't be told which place it shows, or a typed text is no card."""
+    count = must(unit, Stocktake, count_id)
+    before = earlier(unit, count_id, shown.key, shown.body)
+    if before is not None:
+        return before
+    if count.state is not StocktakeState.OPEN:
+        raise Refused("closed", f"This count is {count.state}. Begin another.")
+    reads, labels = _understood(unit, shown)
+    place = _place(unit, count, shown.place, labels)
+    if shown.closer is not None:
+        former = unit.get(Looked, shown.closer)
+        if former is None or (former.stocktake, former.place) != (count_id, place):
+            raise Invalid("/closer", "unknown_look", f"There is no such look at {place} in this count.")
+        closer = former.closer or former.key
+    else:
+        closer = None
+    if shown.photo is not None and unit.get(Photo, shown.photo.hash) is None:
+        unit.add(shown.photo)
+    looked = Looked(
+        key=shown.key,
+        body=shown.body,
+        stocktake=count_id,
+        place=place,
+        at=unit.at,
+        how=shown.how,
+        reads=tuple(reads),
+        whole=shown.whole,
+        closer=closer,
+        size=shown.size,
+        photo=shown.photo.hash if shown.photo else None,
+    )
+    unit.add(looked)
+    told = {certainty: [r.text for r in reads if r.certainty is certainty] for certainty in Certainty}
+    unit.record(
+        "looked",
+        {
+            "stocktake": count_id,
+            "key": looked.key,
+            "place": place,
+            "how": looked.how,
+            "decoded": told[Certainty.DECODED],
+            "matched": told[Certainty.MATCHED],
+            "unread": looked.unread,
+            "photo": looked.photo,
+        },
+    )
+    return looked
+
+
+def _understood(unit: Unit, shown: Shown) -> tuple[list[Read], list[str]]:
+    """The cards in view, and the names on bin labels; a card that was typed or beeped twice is one."""
+    widths = cards.widths(unit)
+    reads: list[Read] = []
+    labels: list[str] = []
+    for number, each in enumerate(shown.texts):
+        if each.text is None:
+            reads.append(Read("", None, Certainty.UNREAD, each.corners))
+            continue
+        try:
+            if slot_code.is_bin_like(each.text):
+                labels.append(slot_code.parse_bin(each.text))
+            elif (read := _card(unit, each, widths)) is not None and (shown.image or read not in reads):
+                reads.append(read)
+        except slot_code.CodeError as error:
+            if not shown.image:
+                code = "bad_check" if isinstance(error, slot_code.BadCheck) else "unknown_code"
+                raise Invalid(f"/texts/{number}", code, f"“{each.text}” is no card's text. Read it again.") from error
+    return reads, list(dict.fromkeys(labels))
+
+
+def _card(unit: Unit, seen: Text, widths: Mapping[str, int]) -> Read | None:
+    """One card; a text without a check is as good as matched until two engines agree on it.
+
+    None for what only has the form of another shop's card without a check: nothing says that it is one.
+    """
+    text = seen.text or ""
+    name = cards.named(unit, text, widths)
+    ours = unit.get(Slot, name.code) is not None
+    if not ours and not name.checked:
+        return None
+    sure = seen.certainty is Certainty.DECODED and (name.checked or seen.engines > 1)
+    certainty = Certainty.DECODED if sure else Certainty.MATCHED
+    return Read(slot_code.compact(text), name.code if ours else None, certainty, seen.corners)
+
+
+def _place(unit: Unit, count: Stocktake, said: str | None, labels: list[str]) -> str:
+    """The one place of the area that a look shows: as said, or by the label in view, or the area's only one."""
+    there = Area.parse(count.area).places(unit.find(Bin))
+    if said is not None and labels and said.upper() not in labels:
+        raise Invalid("/place", "other_bin", f"The label in view is that of {labels[0]}, not of {said}.")
+    if said is None and len(labels) > 1:
+        raise Invalid(
+            "/place", "many_bins", f"There are the labels of {', '.join(labels)} in view. Say which bin it is."
+        )
+    name = said or (labels[0] if labels else there[0] if len(there) == 1 else None)
+    if name is None:
+        raise Invalid("/place", "required", "Say which bin this is, or have its label in view.")
+    found = [each for each in there if each == name] or [each for each in there if each.upper() == name.upper()]
+    if len(found) != 1:
+        raise Invalid("/place", "not_in_area", f"{name} is no place of {count.area}.")
+    return found[0]
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """A finding with how it was resolved, None while it is open."""
+
+    finding: Finding
+    resolved: Resolved | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class State:
+    """A count as it stands: all slots by the shop's account, its looks, what is known of each place, its findings."""
+
+    count: Stocktake
+    room: Mapping[str, Standing]
+    looks: tuple[Looked, ...]
+    places: Mapping[str, Place]
+    found: tuple[Found, ...]
+
+    @property
+    def looked(self) -> int:
+        return sum(each.looked for each in self.places.values())
+
+
+def state(unit: Unit, count_id: str) -> State:
+    """How a count stands. Once it is closed its findings are those of the report, whatever happened since."""
+    count = must(unit, Stocktake, count_id)
+    names = Area.parse(count.area).places(unit.find(Bin))
+    looks = unit.find(Looked, stocktake=count_id)
+    room = standings(unit)
+    resolved = {
+        finding.id: Found(finding, each)
+        for each in unit.find(Resolved, stocktake=count_id)
+        for finding in (Finding.from_dict(json.loads(each.finding)),)
+    }
+    gone = changed(unit, count)
+    sorted_out = {one.finding.subject for one in resolved.values() if one.finding.kind is Kind.UNREADABLE}
+    known = places(names, room, looks, gone, sorted_out)
+    if count.report:
+        written = [Finding.from_dict(each) for each in json.loads(count.report)["findings"]]
+        return State(count, room, looks, known, tuple(resolved.get(each.id, Found(each)) for each in written))
+    settled = {one.finding.subject for one in resolved.values()}
+    now = [Found(each) for each in findings(names, room, looks, gone, sorted_out) if each.subject not in settled]
+    order = list(Kind)
+    found = sorted([*resolved.values(), *now], key=lambda one: (order.index(one.finding.kind), one.finding.subject))
+    return State(count, room, looks, known, tuple(found))
+
+
+def standings(unit: Unit) -> dict[str, Standing]:
+    """Every slot by the shop's account."""
+    stays = {stay.code: stay for stay in unit.find(Stay, state=StayState.STORED)}
+    lines = {line.stay: line for live in sorted(LIVE) for line in unit.find(Line, state=live)}
+    return {slot.code: _standing(slot, stays.get(slot.code), lines) for slot in unit.find(Slot)}
+
+
+def _standing(slot: Slot, stay: Stay | None, lines: Mapping[str | None, Line]) -> Standing:
+    if stay is None:
+        return Standing(slot.code, slot.bin, False, slot.card, slot.bin)
+    line = lines.get(stay.id)
+    state = line.state if line is not None else None
+    carried = seen_away(slot) and slot.seen is not None and slot.seen.station is not Station.SHELF
+    away = carried or state in (LineState.PICKED, LineState.PACKED)
+    return Standing(slot.code, slot.bin, True, slot.card, stands_in(slot), state, away)
+
+
+def changed(unit: Unit, count: Stocktake) -> set[str]:
+    """Codes of the slots whose thing or card moved since the count began, its own resolutions apart."""
+    moved: list[tuple[int, set[str]]] = []
+    for seq, kind, data in unit.told_since(count.seq):
+        if kind in ("finding resolved", "finding reopened") and data["stocktake"] == count.id:
+            moved = [each for each in moved if each[0] <= data["after"]]
+        elif codes := set(_moved(unit, kind, data)):
+            moved.append((seq, codes))
+    return set().union(*(codes for _, codes in moved))
+
+
+def _moved(unit: Unit, kind: str, data: Mapping[str, Any]) -> Iterator[str]:
+    """The slots that an entry of the ledger is about, if it tells of a thing or card that moved."""
+    match kind:
+        case "put away" | "withdrawn" | "card lost" | "found" | "undone" | "settled":
+            yield from [data["code"]] if "code" in data else _codes_of(unit, unit.find(Line, id=data["line"]))
+        case "moved":
+            yield from (data["code"], data["to"])
+        case "scan":
+            yield from data["released"]
+            if data["verdict"] == "accepted" and data["code"] is not None:
+                yield data["code"]
+        case "parcel closed":
+            yield from data["released"]
+        case "parcel reopened":
+            for order in data["orders"]:
+                yield from _codes_of(unit, unit.find(Line, order=order))
+
+
+def _codes_of(unit: Unit, lines: tuple[Line, ...]) -> Iterator[str]:
+    for line in lines:
+        stay = unit.get(Stay, line.stay) if line.stay else None
+        if stay is not None:
+            yield stay.code
+
+
+def cancel(unit: Unit, count_id: str) -> Stocktake:
+    """End a count without a report; what was resolved in it stays resolved."""
+    count = must(unit, Stocktake, count_id).after("cancel", unit.at)
+    unit.put(count)
+    unit.record("stocktake cancelled", {"stocktake": count.id})
+    return count
+
+
+def forget_photos(unit: Unit, count_id: str) -> Stocktake:
+    """Delete the photos of a count for good, but for those that a thing has, or another count."""
+    count = must(unit, Stocktake, count_id)
+    forgotten = []
+    for each in unit.find(Looked, stocktake=count_id):
+        if each.photo is not None:
+            unit.put(replace(each, photo=None))
+            if not unit.find(Looked, photo=each.photo) and not unit.find(Item, photo=each.photo):
+                unit.drop(Photo, each.photo)
+            forgotten.append(each.photo)
+    if forgotten:
+        unit.record("photos deleted", {"stocktake": count_id, "photos": sorted(set(forgotten))})
+    return count
+
+
+def forget_old_photos(unit: Unit) -> None:
+    """Delete the photos of counts that ended longer ago than the shop keeps them."""
+    before = unit.at - timedelta(days=unit.settings.photo_days)
+    for ended in (StocktakeState.CLOSED, StocktakeState.CANCELLED):
+        for count in unit.find(Stocktake, state=ended):
+            if count.closed is not None and count.closed < before:
+                forget_photos(unit, count.id)
