@@ -20,8 +20,6 @@ from scanflow.vision.readings import Picture, Reading
 from scanflow.vision.second_look import second_look
 from scanflow.vision.upright import upright
 
-_LINES = 2  # of a picture's lines zbar looks at one in so many: bars are higher, and what it misses is looked at again
-
 
 def read(image: bytes | Path | NDArray[np.generic], book: Book | Iterable[str] | None = None) -> Picture:
     """Read every Code 128, Code 39 and ITF symbol that the decoders read whole and agree about.
@@ -49,7 +47,7 @@ def picture(image: bytes | Path | NDArray[np.generic], book: Book | Iterable[str
     """``read`` without a word about missing decoders."""
     begun = perf_counter()
     grey = upright(image)
-    found = decoders.zxing(grey) + decoders.zbar(grey, across=_LINES, down=_LINES)
+    found = decoders.zxing(grey) + decoders.zbar(grey)
     seen = second_look(grey, found, book if book is None or isinstance(book, Book) else Book(book))
     return _told(grey, merge(seen.found, seen.matched, seen.unread), begun)
 

@@ -53,7 +53,7 @@ _ZBAR_TYPES = {"CODE128": Symbology.CODE128, "CODE39": Symbology.CODE39, "I25": 
 # Where reading begins, as the place of that corner in (top left, top right, bottom right, bottom left).
 _ZBAR_FIRST_CORNER = {"UP": 0, "RIGHT": 1, "DOWN": 2, "LEFT": 3}
 
-_LEAST_EXTENT = 12  # pixels: zbar gives hardly more than a point where it crossed a part of a symbol, and misreads it
+_LEAST_LENGTH = 12  # pixels: where zbar gives less, it crossed a part of a symbol, and misreads it
 
 _ITF_LEAST_DIGITS = 6
 _ITF_LEAST_ROWS = 3
@@ -115,10 +115,10 @@ def _from_zbar(symbol: Any) -> Found | None:
     if symbology is Symbology.ITF and _is_stray(text, symbol.quality):
         return None
     corners = extreme_corners([(float(x), float(y)) for x, y in symbol.polygon])
-    if max(dist(corners[0], corner) for corner in corners) < _LEAST_EXTENT:
-        return None
     first = _ZBAR_FIRST_CORNER.get(symbol.orientation, 0)
     quad = whole(clockwise([*corners[first:], *corners[:first]]))
+    if max(dist(quad[0], quad[1]), dist(quad[3], quad[2])) < _LEAST_LENGTH:
+        return None
     return Found(text, symbology, ZBAR, quad, sure=symbology is not Symbology.ITF)
 
 

@@ -27,7 +27,8 @@ Floats = NDArray[np.float32]
 CELL = 4  # px
 _FLAT = 12.0**2  # squared difference of grey levels at which a cell counts as half filled
 _BLOCK = 3  # cells; one seed in each block of so many by so many
-_FILLED = 0.2  # least share of a seed's surroundings, and of a line, that bars fill
+_FILLED = 0.2  # least share of a cell's neighbours, and of a line, that bars fill
+_SEED = 0.25  # and of the line about a seed
 _TURNS = np.deg2rad([-9, -6, -3, 0, 3, 6, 9])  # tried about the direction of a seed's own cells
 _SHORT = 5  # cells each way over which a direction is tried
 _APART = (-1.3, 0.0, 1.3)  # px between the parallel lines that are averaged
@@ -166,7 +167,7 @@ def _lines(fill: Floats, x: NDArray[np.intp], y: NDArray[np.intp], angle: Floats
     ).mean(2)
     best = filled.argmax(1)
     each = np.arange(len(best))
-    kept = filled[each, best] > _FILLED
+    kept = filled[each, best] > _SEED
     middle = CELL / 2
     return _Lines(
         (x[kept] * CELL + middle).astype(np.float32),

@@ -12,30 +12,35 @@ from scanflow.vision.readings import Certainty, Point, Quad, Reading, Symbology
 
 _SAME_PLACE = 0.25  # of the smaller area; neighbouring symbols don't overlap at all
 
-_NEAR = 0.3  # of the length: the ends of two readings of the same bars
-_WITHIN = 0.7  # of the area: a part of bars read for a whole
+_NEAR = 0.15  # of the length: the ends of two readings of the same bars
+_WITHIN, _SHORTER = 0.7, 0.8  # of the area, and of the length: a part of bars read for a whole
 
 _LEAST_GAP = 0.1  # of the length; two cards with the same code, one above the other, are further apart
 
 
 @dataclass(frozen=True, slots=True)
 class Found:
-    """One engine's reading at a place; what is not ``sure`` needs another engine to agree."""
+    """One engine's reading at a place; what is not ``sure`` needs another engine to agree.
+
+    ``corners`` are of the rows that were read, ``outline`` is of all the bars.
+    """
 
     text: str
     symbology: Symbology
     engine: str
     corners: Quad
     sure: bool = True
+    outline: Quad | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Matched:
-    """A text of a book at a place; the more margin, the surer."""
+    """A text of a book at a place; the more margin, the surer. ``corners`` and ``outline`` as in ``Found``."""
 
     text: str
     corners: Quad
     margin: float
+    outline: Quad | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,7 +76,7 @@ def merge(found: list[Found], matched: Sequence[Matched] = (), unread: Sequence[
 
 
 def _match(one: Matched) -> Reading:
-    return Reading(one.text, Symbology.CODE128, "match", one.corners, Certainty.MATCHED)
+    return Reading(one.text, Symbology.CODE128, "match", one.outline or one.corners, Certainty.MATCHED)
 
 
 def _unread(corners: Quad) -> Reading:
@@ -93,7 +98,7 @@ def _decoded(found: list[Found]) -> list[Reading]:
 def _reading(place: list[Found]) -> Reading:
     first = place[0]
     engines = dict.fromkeys(one.engine for one in place)
-    return Reading(first.text, first.symbology, "+".join(engines), first.corners)
+    return Reading(first.text, first.symbology, "+".join(engines), first.outline or first.corners)
 
 
 def _trusted(place: list[Found]) -> bool:
@@ -121,7 +126,10 @@ def _dispute(one: Found, other: Found) -> bool:
 def _same_bars(one: Quad, other: Quad) -> bool:
     """Whether one is a part of the other, or they end alike; cards that stand close overlap, but end elsewhere."""
     share = _share(one, other)
-    return share > _WITHIN or (share > _SAME_PLACE and _ends_alike(one, other))
+    if share > _SAME_PLACE and _ends_alike(one, other):
+        return True
+    lengths = sorted(dist(*_ends(quad)) for quad in (one, other))
+    return share > _WITHIN and lengths[0] < _SHORTER * lengths[1]
 
 
 def _ends_alike(one: Quad, other: Quad) -> bool:
@@ -137,7 +145,12 @@ def _ends(quad: Quad) -> tuple[Point, Point]:
 
 def _content(found: Found) -> tuple[Symbology, bytes]:
     """What must be equal: zbar ignores Code 128's FNC4, which sets the eighth bit of a Latin-1 character."""
-    return found.symbology, bytes(byte & 0x7F for byte in found.text.encode("latin-1", "replace"))
+    return found.symbology, _seven_bits(found.text)
+
+
+@lru_cache(maxsize=4096)
+def _seven_bits(text: str) -> bytes:
+    return bytes(byte & 0x7F for byte in text.encode("latin-1", "replace"))
 
 
 def overlap(one: Quad, other: Quad) -> bool:

@@ -48,14 +48,19 @@ class SecondLook:
         """Whether what lies there was read or recognised."""
         return any(place.contains(point) for place in self.places)
 
+    def outlined(self, grey: Grey, corners: Quad) -> Quad:
+        """All of the bars that were read there, which are known from now on."""
+        outline = outlined(grey, corners)
+        self.places.append(Place(outline))
+        return outline
+
 
 def second_look(grey: Grey, found: list[Found], book: Book | None) -> SecondLook:
     """Look at every label-like region, the largest first. `found` is what the decoders read in the whole picture."""
     seen = SecondLook([])
     for one in found:
         if not seen.knows(_middle(one.corners)):
-            one = replace(one, corners=outlined(grey, one.corners))
-            seen.places.append(Place(one.corners))
+            one = replace(one, outline=seen.outlined(grey, one.corners))
         seen.found.append(one)
     codes = patterns(book) if book else ()
     means = [group.mean for group in codes] or grammar()
@@ -122,9 +127,9 @@ def _decode(seen: SecondLook, grey: Grey, strip: Strip, scale: int) -> bool:
     found = decoders.strip(drawn)
     for one in found:
         first, last = (corner[0] for corner in one.corners[:2])
-        corners = outlined(grey, _corners(strip, first, last, scale))
-        seen.found.append(Found(one.text, one.symbology, one.engine, corners, one.sure))
-        seen.places.append(Place(corners))
+        corners = _corners(strip, first, last, scale)
+        outline = seen.outlined(grey, corners)
+        seen.found.append(Found(one.text, one.symbology, one.engine, corners, one.sure, outline))
     if not found and decoders.foreign(drawn):
         seen.places.append(Place(_corners(strip, *strip.ends, scale)))
         return True
@@ -142,9 +147,8 @@ def _compare(
         if one and (best is None or one.margin > best.margin):
             best = one
     if best and best.sure:
-        corners = outlined(grey, _corners(strip, best.first, best.last, scale))
-        seen.matched.append(Matched(best.text, corners, best.margin))
-        seen.places.append(Place(corners))
+        corners = _corners(strip, best.first, best.last, scale)
+        seen.matched.append(Matched(best.text, corners, best.margin, seen.outlined(grey, corners)))
         return
     like = max(alike, key=lambda one: one.correlation)
     if like.correlation >= _CARD:

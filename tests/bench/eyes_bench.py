@@ -250,11 +250,11 @@ def draw(folder: Path, words: Sequence[str], first: int, count: int) -> None:
 
 
 def negatives(labels: int, first: int, count: int) -> None:
-    """Labels of the same grammar that are not in the book, as many to a picture as fit, with foreign codes."""
+    """Labels of the same grammar that are not in the book, as many to a picture as are looked at, with foreign codes."""
     book, tally, strangers, seed = Book(book_of(count)), Tally(), 0, first
     while strangers < labels:
         px = (0.6, 0.8, 1.0, 1.5, 2.0)[seed % 5]
-        how = Flat(px=px, labels=2000, tilt=(180.0, 15.0)[seed % 2], blur=(0.6, 0.9, 0.6)[seed % 3], warp=0.006)
+        how = Flat(px=px, labels=300, tilt=(180.0, 15.0)[seed % 2], blur=(0.6, 0.9, 0.6)[seed % 3], warp=0.006)
         one = scene(seed, how, count, share=1.0)
         picture = read(one.pixels, book)
         score(tally, one.truths, picture)
