@@ -1,0 +1,129 @@
+"""What went wrong, from the ledger and the scans, read-only. Who did it is not looked at."""
+
+from __future__ import annotations
+
+import json
+import re
+from collections.abc import Container, Sequence
+from dataclasses import replace
+from datetime import datetime
+from typing import Any, NamedTuple
+
+from sqlalchemy import Connection, and_, func, or_, select
+
+from scanflow.domain.things import Station
+from scanflow.domain.verdict import Reason
+from scanflow.planning.trouble import SHORT, TWICE, UNDONE, Trouble
+from scanflow.storage.tables import head, ledger, lines, scans, sections, slots, stays
+
+LATEST = 20_000
+"""Entries of the ledger that are looked at, whatever the time."""
+
+_LETTERS = re.compile(r"\s*([A-Za-z]{1,2})")
+
+
+class Past(NamedTuple):
+    """What went wrong since then, and when each scan of the same time was."""
+
+    since: datetime
+    troubles: list[Trouble]
+    scans: list[datetime]
+
+
+def past(connection: Connection, after: datetime) -> Past:
+    """What went wrong after this time, as far back as `LATEST` entries reach."""
+    before = connection.execute(select(head.c.seq)).scalar_one() - LATEST
+    oldest = connection.execute(select(ledger.c.at).where(ledger.c.seq == before + 1)).scalar()
+    since = max(after, datetime.fromisoformat(oldest)) if before > 0 and oldest else after
+    recent = ledger.c.seq > before
+    times = connection.execute(select(ledger.c.at).where(recent, ledger.c.kind == "scan")).scalars()
+    scanned = [at for at in map(datetime.fromisoformat, times) if at >= since]
+    amiss = or_(
+        ledger.c.kind.in_(["undone", "short"]),
+        and_(ledger.c.kind == "scan", ledger.c.data.contains('"changed":false', autoescape=True)),
+    )
+    query = select(ledger.c.at, ledger.c.kind, ledger.c.data).where(recent, amiss).order_by(ledger.c.seq)
+    told = [(datetime.fromisoformat(row.at), row.kind, json.loads(row.data)) for row in connection.execute(query)]
+    return Past(since, _troubles(connection, [entry for entry in told if entry[0] >= since]), scanned)
+
+
+Told = Sequence[tuple[datetime, str, dict[str, Any]]]
+
+
+def _troubles(connection: Connection, told: Told) -> list[Trouble]:
+    undone = _scans(connection, [data["key"] for _, kind, data in told if kind == "undone"])
+    short = _codes(connection, [data["line"] for _, kind, data in told if kind == "short"])
+    right = _next_right(connection, [data["key"] for _, kind, data in told if kind == "scan" and _at_bin(data)])
+    letters = set(connection.execute(select(sections.c.code)).scalars())
+    found = []
+    for at, kind, data in told:
+        if kind == "undone":
+            scan = undone[data["key"]]
+            found.append(Trouble(UNDONE, at, scan.station, _table(scan.station, scan.spot), code=scan.code or ""))
+        elif kind == "short":
+            found.append(Trouble(SHORT, at, code=short.get(data["line"], "")))
+        elif (what := _kind(data)) is not None:
+            station, code = data["station"], data["code"] or ""
+            section = "" if code else _section(data["text"], letters)
+            place, then = _table(station, data["spot"]), right.get(data["key"], "")
+            found.append(Trouble(what, at, station, place, section, code, via=data["via"], right=then))
+    return _placed(connection, found)
+
+
+def _kind(data: dict[str, Any]) -> str | None:
+    """The kind of trouble of a scan that changed nothing; None for what is none.
+
+    The first look at a card without a check is none, nor is a card that is seen where it was seen before.
+    """
+    if data["verdict"] == "refused":
+        return None if data["reason"] == Reason.BAD_CHECK and data["code"] else str(data["reason"])
+    return TWICE if data["code"] and data["station"] in (Station.BIN, Station.TABLE) else None
+
+
+def _at_bin(data: dict[str, Any]) -> bool:
+    return data["verdict"] == "refused" and data["station"] == Station.BIN and bool(data["code"])
+
+
+def _table(station: str, spot: str) -> str:
+    return spot if station == Station.TABLE else ""
+
+
+def _scans(connection: Connection, keys: Sequence[str]) -> dict[str, Any]:
+    query = select(scans.c.key, scans.c.station, scans.c.spot, scans.c.code).where(scans.c.key.in_(keys))
+    return {row.key: row for row in connection.execute(query)}
+
+
+def _codes(connection: Connection, line_ids: Sequence[str]) -> dict[str, str]:
+    """The slot of each of these lines that has one."""
+    query = select(lines.c.id, stays.c.code).join(stays, stays.c.id == lines.c.stay).where(lines.c.id.in_(line_ids))
+    return {row.id: row.code for row in connection.execute(query)}
+
+
+def _next_right(connection: Connection, keys: Sequence[str]) -> dict[str, str]:
+    """The card that was accepted next at the same spot, for each of these scans that has one."""
+    later = scans.alias()
+    same = and_(later.c.station == scans.c.station, later.c.spot == scans.c.spot, later.c.n > scans.c.n)
+    next_ = select(func.min(later.c.n)).where(same, later.c.accepted.is_(True)).correlate(scans).scalar_subquery()
+    after = scans.alias()
+    query = select(scans.c.key, after.c.code).select_from(scans).join(after, after.c.n == next_)
+    query = query.where(scans.c.key.in_(keys))
+    return {row.key: row.code for row in connection.execute(query) if row.code}
+
+
+def _section(texts: Sequence[str], letters: Container[str]) -> str:
+    """The section that the letters of a text name which is no card's, if there is one."""
+    read = _LETTERS.match(texts[0]) if texts else None
+    return read[1].upper() if read and read[1].upper() in letters else ""
+
+
+def _placed(connection: Connection, found: Sequence[Trouble]) -> list[Trouble]:
+    """The same with the sections and bins of their cards."""
+    codes = {code for each in found for code in (each.code, each.right) if code}
+    query = select(slots.c.code, slots.c.section, slots.c.bin).where(slots.c.code.in_(codes))
+    places = {row.code: (row.section, row.bin) for row in connection.execute(query)}
+    placed = []
+    for each in found:
+        section, bin_ = places.get(each.code, (each.section, ""))
+        right_bin = places.get(each.right, ("", ""))[1]
+        placed.append(replace(each, section=section, bin=bin_, right_bin=right_bin))
+    return placed
