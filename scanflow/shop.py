@@ -25,6 +25,7 @@ from scanflow.storage.database import Database
 from scanflow.storage.unit import SqlUnit
 from scanflow.vision import Book, ImageError
 from scanflow.vision.kept import kept
+from scanflow.vision.readings import Reading
 from scanflow.vision.workers import Readers
 from scanflow.workflow import cards
 from scanflow.workflow.ports import Invalid
@@ -54,6 +55,11 @@ class Once:
     def of(cls, key: str, who: str, method: str, path: str, body: bytes) -> Once:
         head = json.dumps([who, method, path]).encode()
         return cls(key, hashlib.sha256(head + body).hexdigest())
+
+
+def _text(one: Reading) -> Text:
+    corners = tuple(round(each, 1) for corner in one.corners for each in corner)
+    return Text(one.text, Certainty(one.certainty), corners, one.engines)
 
 
 def _now() -> datetime:
@@ -115,23 +121,15 @@ class Shop:
         with self.looking() as unit:
             return Book(views.card_texts(unit.connection, unit.settings.check))
 
-    def shown(self, image: bytes, *, key: str, body: str, how: How = How.PHOTO, **more: Any) -> Shown:
+    def shown(self, image: bytes, *, how: How = How.PHOTO, **more: Any) -> Shown:
         """What a photograph shows a count, read before the transaction; `more` as of `Shown`. Raises ImageError.
 
         Labels that don't decode are matched against all codes that exist, never against what should be there.
         """
         picture = self.readers.read(image, self.book())
-        texts = tuple(
-            Text(
-                one.text,
-                Certainty(one.certainty),
-                tuple(round(each, 1) for corner in one.corners for each in corner),
-                one.engines,
-            )
-            for one in picture.readings
-        )
         size = (picture.width, picture.height)
-        return Shown(key, body, texts, how, image=True, size=size, photo=self.photo(image, "/image"), **more)
+        texts = tuple(map(_text, picture.readings))
+        return Shown(texts=texts, how=how, image=True, size=size, photo=self.photo(image, "/image"), **more)
 
     def read_orders(self, data: bytes, mapping: str | None = None) -> orders_csv.Parsed:
         """The orders of a file, by the mapping of that name; without one by the one remembered for its columns, or

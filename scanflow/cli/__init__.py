@@ -16,6 +16,7 @@ from scanflow.cli.printcheck import printcheck
 from scanflow.cli.read import read
 from scanflow.cli.reprint import reprint
 from scanflow.cli.serve import serve
+from scanflow.cli.stocktake import stocktake
 from scanflow.cli.watch import watch
 
 
@@ -32,6 +33,7 @@ main.add_command(cards)
 main.add_command(printcheck)
 main.add_command(read)
 main.add_command(serve)
+main.add_command(stocktake)
 main.add_command(watch)
 
 

@@ -33,7 +33,7 @@ def read(images: tuple[str, ...], codes: Path | None, draw: Path | None, as_json
     from scanflow.vision.workers import Readers
 
     book = book_of(codes) if codes else None
-    names = _names(draw, images) if draw else [None] * len(images)
+    names = names_for(draw, images) if draw else [None] * len(images)
     failed = False
     counted = len(images) > 1 and sys.stderr.isatty() and not sys.stdout.isatty()
     with Readers() as readers, ThreadPoolExecutor(readers.count) as threads:
@@ -62,7 +62,7 @@ def book_of(file: Path) -> Book:
     return Book(filter(None, lines))
 
 
-def _names(folder: Path, images: tuple[str, ...]) -> list[Path | None]:
+def names_for(folder: Path, images: tuple[str, ...]) -> list[Path | None]:
     """A file in the folder for each image, of its name; a name that is taken gets a number.
 
     BadParameter for a folder that holds one of the images: a drawing could take the place of a photo.

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from math import ceil, dist
 from statistics import median
 from typing import NamedTuple
@@ -28,31 +28,36 @@ LINES = {
     Certainty.MATCHED: Line("#d55e00", 5.0, 3.0),
     Certainty.UNREAD: Line("#000000", 1.0, 2.5),
 }
+UNEXPECTED = Line("#cc79a7", 7.0, 1.5)
+"""Of a card that does not belong where the picture was taken, however it was read."""
 _PAPER = "#ffffff"
 # Size of lines and letters: at most a share of the picture's longer side, and of the usual code's length; in pixels.
 _WIDTH, _WIDTH_OF_CODE, _LEAST_WIDTH = 0.002, 0.02, 2
 _TYPE, _TYPE_OF_CODE, _LEAST_TYPE = 0.022, 0.22, 14
 
 
-def draw(image: Image.Image, picture: Picture) -> Image.Image:
-    """A copy of an upright RGB image of the picture, at any scale, with an outline and a word for each reading."""
+def draw(image: Image.Image, picture: Picture, unexpected: Collection[str] = ()) -> Image.Image:
+    """A copy of an upright RGB image of the picture, at any scale, with an outline and a word for each reading.
+
+    `unexpected` are the texts of cards that do not belong there.
+    """
     drawn = image.copy()
     if not picture.readings:
         return drawn
     outlines = [(one, _scaled(one.corners, image.width / picture.width)) for one in picture.readings]
     sheet = _Sheet(drawn, [corners for _, corners in outlines])
-    for one, corners in outlines:
-        sheet.outline(corners, LINES[one.certainty])
-    for one, corners in outlines:
-        sheet.label(words(one), corners, LINES[one.certainty].colour)
+    lines = [UNEXPECTED if one.text in unexpected else LINES[one.certainty] for one, _ in outlines]
+    for (_, corners), line in zip(outlines, lines, strict=True):
+        sheet.outline(corners, line)
+    for (one, corners), line in zip(outlines, lines, strict=True):
+        sheet.label(words(one, unexpected=one.text in unexpected), corners, line.colour)
     return drawn
 
 
-def words(reading: Reading) -> str:
-    """The text, and how it is known unless a decoder read it."""
-    if reading.certainty is Certainty.DECODED:
-        return reading.text or ""
-    return " ".join(filter(None, (reading.text, reading.certainty.value)))
+def words(reading: Reading, *, unexpected: bool = False) -> str:
+    """The text, how it is known unless a decoder read it, and that it does not belong there."""
+    known = None if reading.certainty is Certainty.DECODED else reading.certainty.value
+    return " ".join(filter(None, (reading.text, known, "unexpected" if unexpected else None)))
 
 
 class _Sheet:

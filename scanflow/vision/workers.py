@@ -58,7 +58,7 @@ class Readers:
 
         A worker is sent a book once and keeps the last one.
         """
-        return self._ask(_bytes(image) if isinstance(image, Path) else image, book, glance=False)
+        return self._ask(read_file(image) if isinstance(image, Path) else image, book, glance=False)
 
     def glance(self, image: bytes) -> Picture:
         """What `decode.glance` gives: fast, by one decoder, without a second look; errors as of `read`."""
@@ -181,7 +181,8 @@ def _close_quietly(stream: IO[bytes]) -> None:
         stream.close()
 
 
-def _bytes(path: Path) -> bytes:
+def read_file(path: Path) -> bytes:
+    """A file's bytes; ImageError where it can't be opened, or is larger than any photo."""
     try:
         if path.stat().st_size > _MOST_MEGABYTES << 20:
             raise ImageError(f"This file is larger than {_MOST_MEGABYTES} MB. Send the photo as JPEG, or smaller.")

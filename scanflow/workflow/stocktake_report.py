@@ -11,6 +11,7 @@ from labels import slot_code
 from scanflow.domain.findings import Finding, Kind
 from scanflow.domain.stocktake import Stocktake
 from scanflow.domain.things import Bin
+from scanflow.planning.sampling import rate_between
 from scanflow.workflow.ports import Unit
 from scanflow.workflow.stocktakes import State, state
 
@@ -36,7 +37,8 @@ def report(unit: Unit, now: State) -> dict[str, Any]:
     """The report of a count as it stands, as plain JSON values.
 
     Of each section: `expected` cards by the account, `counted` of them in places that were looked at well enough,
-    `agreed` that were found there; `record_not_found` and `found_not_recorded` count findings.
+    `agreed` that were found there; `agreement` is where the share of those lies with 95 % certainty (Clopper and
+    Pearson), None where nothing was counted; `record_not_found` and `found_not_recorded` count findings.
     """
     count = now.count
     return {
@@ -86,7 +88,14 @@ def _sections(unit: Unit, now: State) -> list[dict[str, Any]]:
         row = rows.setdefault(section, _row(section))
         row["record_not_found"] += finding.kind in RECORD_NOT_FOUND
         row["found_not_recorded"] += finding.kind in FOUND_NOT_RECORDED
-    return [rows[section] for section in sorted(rows)]
+    return [rows[section] | {"agreement": _agreement(rows[section])} for section in sorted(rows)]
+
+
+def _agreement(row: Mapping[str, Any]) -> list[float] | None:
+    if not row["counted"]:
+        return None
+    low, high = rate_between(row["counted"] - row["agreed"], row["counted"])
+    return [round(1 - high, 4), round(1 - low, 4)]
 
 
 def _row(section: str) -> dict[str, Any]:

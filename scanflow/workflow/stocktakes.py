@@ -244,6 +244,11 @@ def _standing(slot: Slot, stay: Stay | None, lines: Mapping[str | None, Line]) -
     return Standing(slot.code, slot.bin, True, slot.card, stands_in(slot), state, away)
 
 
+def unexpected(read: Read, place: str, room: Mapping[str, Standing]) -> bool:
+    """Whether by the account this card is not at this place."""
+    return bool(read.text) and (read.code is None or room[read.code].place != place)
+
+
 def changed(unit: Unit, count: Stocktake) -> set[str]:
     """Codes of the slots whose thing or card moved since the count began, its own resolutions apart."""
     moved: list[tuple[int, set[str]]] = []

@@ -14,7 +14,7 @@ from scanflow.storage.unit import SqlUnit
 from scanflow.web.api.render import Json, time
 from scanflow.workflow.resolving import ACTS
 from scanflow.workflow.stocktake_report import title_of
-from scanflow.workflow.stocktakes import Found
+from scanflow.workflow.stocktakes import Found, unexpected
 
 COLUMNS = ("kind", "code", "text", "title", "bin", "places", "certainty", "read", "unread", "expected", "resolved")
 
@@ -49,7 +49,7 @@ def look(shown: Looked, room: Mapping[str, Standing]) -> Json:
                 "text": read.text or None,
                 "code": read.code,
                 "certainty": read.certainty,
-                "unexpected": bool(read.text) and (read.code is None or room[read.code].place != shown.place),
+                "unexpected": unexpected(read, shown.place, room),
                 "corners": [list(read.corners[at : at + 2]) for at in range(0, len(read.corners), 2)],
             }
             for read in shown.reads

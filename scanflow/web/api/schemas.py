@@ -488,6 +488,10 @@ ANSWERS: dict[str, Schema] = {
                         "expected": COUNT,
                         "counted": {**COUNT, "description": "Of these, in places that were looked at well enough."},
                         "agreed": COUNT,
+                        "agreement": {
+                            **maybe(many({"type": "number"})),
+                            "description": "The least and the greatest share that agrees, with 95 % certainty.",
+                        },
                         "record_not_found": COUNT,
                         "found_not_recorded": COUNT,
                     }

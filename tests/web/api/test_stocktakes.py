@@ -65,7 +65,9 @@ def test_a_right_room_has_no_findings(calls: Calls, count: Count) -> None:
     assert (3, []) == tuple(calls.get(count.path)[name] for name in ("looked", "to_look"))
 
     report = calls.post(f"{count.path}/close")
-    row = {"section": "D", "expected": 6, "counted": 6, "agreed": 6, "record_not_found": 0, "found_not_recorded": 0}
+    counts = {"expected": 6, "counted": 6, "agreed": 6, "record_not_found": 0, "found_not_recorded": 0}
+    # Clopper and Pearson, none wrong of 6: 0.05 / 2 = p ** 6
+    row = {"section": "D", "agreement": [round(0.025 ** (1 / 6), 4), 1.0], **counts}
     assert ([row], [], []) == (report["sections"], report["findings"], report["not_looked"])
     assert report == calls.get(f"{count.path}/report")
     assert "closed" == calls.get(count.path)["state"]

@@ -1,0 +1,213 @@
+"""`scanflow stocktake`: an area is counted from photos."""
+
+from __future__ import annotations
+
+import json
+import re
+import sys
+from collections import Counter
+from collections.abc import Sequence
+from concurrent.futures import ThreadPoolExecutor
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from scanflow.cli.opening import in_shop, open_shop
+from scanflow.cli.read import FOLDER, names_for
+from scanflow.cli.typed import as_json
+
+if TYPE_CHECKING:
+    from scanflow.domain.stocktake import Looked
+    from scanflow.shop import Shop
+    from scanflow.workflow.stocktakes import Shown
+
+WHO = "scanflow stocktake"
+
+
+@dataclass(frozen=True, slots=True)
+class Image:
+    """A photo and its look, or why it does not count."""
+
+    name: str
+    look: Looked | None
+    error: str | None = None
+
+
+@click.command()
+@click.argument("area")
+@click.argument("images", nargs=-1, required=True, metavar="IMAGE...")
+@click.option("--note", default="", help="What the report says about this count.")
+@click.option("--draw", type=FOLDER, help="Folder for a copy of each photo with its readings drawn in.")
+@as_json
+@in_shop
+def stocktake(
+    area: str,
+    images: tuple[str, ...],
+    note: str,
+    draw: Path | None,
+    as_json: bool,
+    data: Path | None,
+    database: str | None,
+) -> None:
+    """Count AREA from photos: bin:A-2-3, shelf:A-2, rack:A, section:D, tray or room.
+
+    Each photo shows one bin, or the tray. The bin's label in the picture says which one, else the photo's name (as in
+    A-2-3.jpg or "A-2-3 left.jpg"), else that of its folder. What no photo shows is never missing. Nothing in the shop
+    is changed: the count with its findings is kept, to be put right later. Status 1 if something is amiss or a photo
+    could not be used.
+    """
+    from scanflow.workflow import stocktake_report, stocktakes
+    from scanflow.workflow.ports import Invalid
+
+    drawn: Sequence[Path | None] = names_for(draw, images) if draw else [None] * len(images)
+    shop = open_shop(data, database)
+    try:
+        count = shop.act(WHO, lambda unit: stocktakes.open_count(unit, area, note))
+        looks = _looks(shop, count.id, images)
+        if any(each.look for each in looks):
+            count = shop.act(WHO, lambda unit: stocktake_report.close(unit, count.id))
+        else:
+            count = shop.act(WHO, lambda unit: stocktakes.cancel(unit, count.id))
+        with shop.looking() as unit:
+            room = stocktakes.standings(unit)
+        for each, out in zip(looks, drawn, strict=True):
+            if out is not None and each.look is not None:
+                reads, place = each.look.reads, each.look.place
+                _draw(each, {read.text for read in reads if stocktakes.unexpected(read, place, room)}, out)
+    except Invalid as error:
+        raise click.BadParameter(error.detail, param_hint="AREA") from None
+    finally:
+        shop.close()
+    report = json.loads(count.report) if count.report else None
+    if as_json:
+        click.echo(json.dumps({"stocktake": count.id, "images": list(map(_as_dict, looks)), "report": report}))
+    else:
+        for line in _in_words(looks, report):
+            click.echo(line)
+    sys.exit(int(any(each.error for each in looks) or bool(report and report["findings"])))
+
+
+def _looks(shop: Shop, count_id: str, images: Sequence[str]) -> list[Image]:
+    """The photos are read by all workers at once, and each kept as soon as it is read."""
+    from scanflow.domain.stocktake import Area, Stocktake
+    from scanflow.domain.things import Bin
+    from scanflow.workflow.ports import must
+
+    with shop.looking() as unit:
+        places = Area.parse(must(unit, Stocktake, count_id).area).places(unit.find(Bin))
+    shown = sys.stderr.isatty()
+    with ThreadPoolExecutor(shop.readers.count) as threads:
+        looks = []
+        for number, look in enumerate(
+            threads.map(lambda pair: _look(shop, count_id, places, *pair), enumerate(images)), start=1
+        ):
+            looks.append(look)
+            if shown:
+                click.echo(f"\r{number} of {len(images)}", err=True, nl=number == len(images))
+    return looks
+
+
+def _look(shop: Shop, count_id: str, places: Sequence[str], number: int, image: str) -> Image:
+    import hashlib
+
+    from scanflow.vision import ImageError
+    from scanflow.vision.workers import read_file
+    from scanflow.workflow import stocktakes
+    from scanflow.workflow.ports import Invalid
+
+    try:
+        content = read_file(Path(image))
+        shown = shop.shown(content, key=f"{count_id}-{number}", body=hashlib.sha256(content).hexdigest())
+        shown = _placed(shown, Path(image), places)
+        return Image(image, shop.act(WHO, lambda unit: stocktakes.look(unit, count_id, shown)))
+    except ImageError as error:
+        return Image(image, None, str(error))
+    except Invalid as error:
+        return Image(image, None, error.detail)
+
+
+def _placed(shown: Shown, image: Path, places: Sequence[str]) -> Shown:
+    """With the place that the photo's name or its folder's says, unless a bin's label is in view."""
+    from dataclasses import replace
+
+    from labels import slot_code
+
+    if any(text.text and slot_code.is_bin_like(text.text) for text in shown.texts):
+        return shown
+    return replace(shown, place=place_of(image, places))
+
+
+def place_of(image: Path, places: Sequence[str]) -> str | None:
+    """The place whose name the photo's name begins with, else the one its folder is called; None where neither is.
+
+    >>> place_of(Path("photos/a-1-10 left.jpg"), ["A-1-1", "A-1-10"])
+    'A-1-10'
+    """
+    for name in (image.stem, image.absolute().parent.name):
+        for place in places:
+            if re.match(rf"{re.escape(place)}(?![0-9A-Za-z])", name, re.IGNORECASE):
+                return place
+    return None
+
+
+def _draw(image: Image, unexpected: set[str], out: Path) -> None:
+    """The photo with its readings as a file. ClickException where it can't be written."""
+    from scanflow.vision.drawn import draw
+    from scanflow.vision.readings import Certainty, Picture, Reading, Symbology
+    from scanflow.vision.upright import to_look_at
+
+    assert image.look is not None
+    width, height = image.look.size
+    readings = []
+    for read in image.look.reads:
+        a, b, c, d = (read.corners[at : at + 2] for at in range(0, 8, 2))
+        certainty = Certainty(read.certainty)
+        readings.append(Reading(read.text or None, Symbology.CODE128, "", (a, b, c, d), certainty))  # type: ignore[arg-type]
+    try:
+        picture = Picture(width, height, 0.0, tuple(readings))
+        draw(to_look_at(Path(image.name)), picture, unexpected).save(out, quality=90)
+    except OSError as error:
+        raise click.ClickException(f"The drawing can't be written: {error}") from error
+
+
+def _as_dict(image: Image) -> dict[str, Any]:
+    look = image.look
+    return {
+        "image": image.name,
+        "place": look.place if look else None,
+        "error": image.error,
+        "reads": [
+            {"text": read.text or None, "code": read.code, "certainty": read.certainty, "corners": read.corners}
+            for read in (look.reads if look else ())
+        ],
+    }
+
+
+def _in_words(looks: Sequence[Image], report: dict[str, Any] | None) -> list[str]:
+    said = [f"{each.name}: {each.error}" for each in looks if each.error]
+    if report is None:
+        return [*said, "Nothing was counted."]
+    said += [f"{each['kind'].replace('_', ' ')}: {_sentence(each, report)}" for each in report["findings"]]
+    kinds = Counter(each["kind"].replace("_", " ") for each in report["findings"])
+    amiss = ", ".join(f"{count} {kind}" for kind, count in kinds.items()) or "nothing amiss"
+    said.append(f"{report['looked']} of {report['places']} places looked at: {amiss}.")
+    return said
+
+
+def _sentence(finding: dict[str, Any], report: dict[str, Any]) -> str:
+    title = report["titles"].get(f"{finding['kind']}-{finding['subject']}")
+    thing = finding["subject"] + (f" ({title})" if title else "")
+    where = " and ".join(finding["places"])
+    matched = ", matched only: take a closer photo" if finding["certainty"] == "matched" else ""
+    match finding["kind"]:
+        case "missing":
+            return f"{thing} is not in {finding['bin']}; {finding['read']} cards were read there."
+        case "elsewhere":
+            return f"{thing} belongs in {finding['bin']} and was seen in {where}{matched}."
+        case "unreadable":
+            return f"somebody look at {where}: {finding['unread']} of {finding['expected']} cards can't be read."
+        case "card_due" if not where:
+            return f"{thing} is not back in the tray."
+    return f"{thing} was seen in {where}{matched}."
