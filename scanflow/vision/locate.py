@@ -19,7 +19,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from scanflow.vision.patterns import QUIET, blurred, kernel
-from scanflow.vision.readings import Point
+from scanflow.vision.readings import Point, Quad
 
 Grey = NDArray[np.uint8]
 Floats = NDArray[np.float32]
@@ -78,6 +78,16 @@ class Region:
     def middle(self) -> tuple[float, float]:
         """Of the rows where most lines were."""
         return self.x - self.core * sin(self.angle), self.y + self.core * cos(self.angle)
+
+    @classmethod
+    def of(cls, corners: Quad) -> Region:
+        """The region of bars that were read."""
+        a, b, c, d = np.array(corners)
+        x, y = (a + b + c + d) / 4
+        across, down = (b + c - a - d) / 2, (c + d - a - b) / 2
+        angle, half = float(np.arctan2(across[1], across[0])), float(np.hypot(*down)) / 2
+        skew = angle - float(np.arctan2(-down[0], down[1])) if half > 2 * CELL else 0.0
+        return cls(float(x), float(y), angle, skew, float(np.hypot(*across)), -half, half, 0.0, 1.0)
 
 
 class Field:

@@ -17,7 +17,7 @@ from scanflow.vision.merge import Found, Matched, Unread
 from scanflow.vision.outline import outlined
 from scanflow.vision.patterns import Patterns, Values, grammar, patterns
 from scanflow.vision.places import Place
-from scanflow.vision.readings import Point, Quad
+from scanflow.vision.readings import Point, Quad, Symbology
 from scanflow.vision.straighten import Strip, straighten
 
 _LEAST_SIDE = 48  # pixels of the smallest copy that is looked at
@@ -31,6 +31,7 @@ _SHORTEST = 44  # pixels: shorter labels of a reduced copy were found in the lar
 _LONGEST = 104  # of a reduced copy: low strips of longer ones are seen in the whole picture alone
 
 _RESOLVED = 66.0  # px: in less, below 0.85 pixels a module, no decoder reads
+_MODULES = 101  # most of a card's symbol: two letters and five figures
 _SHARP = 0.3  # least share of a strip's variance that bars explain
 _CARD = 0.66  # correlation with what all cards have in common from which on a strip is taken for one
 
@@ -60,6 +61,8 @@ def second_look(grey: Grey, found: list[Found], book: Book | None) -> SecondLook
     seen = SecondLook([])
     for one in found:
         if not seen.knows(_middle(one.corners)):
+            if not _borne_out(grey, one):
+                continue
             one = replace(one, outline=seen.outlined(grey, one.corners))
         seen.found.append(one)
     codes = patterns(book) if book else ()
@@ -79,6 +82,23 @@ def second_look(grey: Grey, found: list[Found], book: Book | None) -> SecondLook
                 larger = copies[scale.bit_length() - 2][1]
                 _read(seen, grey, larger, scale // 2, map(_enlarged, regions), codes, means)
     return seen
+
+
+def _borne_out(grey: Grey, one: Found) -> bool:
+    """Whether the bars look like what zbar alone read there: of what a Code 128 of that length could say, most.
+
+    Its check is one of 103, and a card that is half covered by another has misled it. Longer texts than cards have
+    are believed, and so are texts that are drawn as their writer liked: in which code sets is not known.
+    """
+    if one.engine != decoders.ZBAR or one.symbology is not Symbology.CODE128:
+        return True
+    expected = patterns(Book([one.text]))[0]
+    strip = straighten(grey, Region.of(one.corners)) if expected.modules <= _MODULES else None
+    if strip is None:
+        return expected.modules > _MODULES
+    like = likeness(strip, expected.mean)
+    best = match(strip, expected, like) if like.ends else None
+    return best is not None and best.margin > 0
 
 
 def _read(

@@ -250,7 +250,7 @@ def draw(folder: Path, words: Sequence[str], first: int, count: int) -> None:
 
 
 def negatives(labels: int, first: int, count: int) -> None:
-    """Labels of the same grammar that are not in the book, as many to a picture as are looked at, with foreign codes."""
+    """Labels of the same grammar that are not in the book, as many to a picture as are looked at, and foreign codes."""
     book, tally, strangers, seed = Book(book_of(count)), Tally(), 0, first
     while strangers < labels:
         px = (0.6, 0.8, 1.0, 1.5, 2.0)[seed % 5]
