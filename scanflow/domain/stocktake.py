@@ -55,7 +55,7 @@ class Area:
         """
         word, _, name = text.strip().partition(":")
         kind = next((kind for kind in AreaKind if kind == word), None)
-        if kind is not None and re.fullmatch(_NAMES.get(kind, ""), name):
+        if kind is not None and re.fullmatch(_NAMES.get(kind, ""), name) and not text.strip().endswith(":"):
             return cls(kind, name)
         raise BadArea("Write an area as bin:A-2-3, shelf:A-2, rack:A, section:D, tray or room.")
 

@@ -215,7 +215,11 @@ def state(unit: Unit, count_id: str) -> State:
         for finding in (Finding.from_dict(json.loads(each.finding)),)
     }
     gone = changed(unit, count)
-    sorted_out = {one.finding.subject for one in resolved.values() if one.finding.kind is Kind.UNREADABLE}
+    sorted_out = {
+        one.finding.subject
+        for one in resolved.values()
+        if one.finding.kind is Kind.UNREADABLE and one.resolved is not None and one.resolved.how == "ignore"
+    }
     known = places(names, room, looks, gone, sorted_out)
     if count.report:
         written = [Finding.from_dict(each) for each in json.loads(count.report)["findings"]]
@@ -250,11 +254,12 @@ def unexpected(read: Read, place: str, room: Mapping[str, Standing]) -> bool:
 
 
 def changed(unit: Unit, count: Stocktake) -> set[str]:
-    """Codes of the slots whose thing or card moved since the count began, its own resolutions apart."""
+    """Codes of the slots whose thing or card moved since the count began, by its own resolutions of them apart."""
     moved: list[tuple[int, set[str]]] = []
     for seq, kind, data in unit.told_since(count.seq):
         if kind in ("finding resolved", "finding reopened") and data["stocktake"] == count.id:
-            moved = [each for each in moved if each[0] <= data["after"]]
+            own = {data["finding"].partition("-")[2]}
+            moved = [(at, codes if at <= data["after"] else codes - own) for at, codes in moved]
         elif codes := set(_moved(unit, kind, data)):
             moved.append((seq, codes))
     return set().union(*(codes for _, codes in moved))

@@ -1,0 +1,45 @@
+"""A small room that is counted, with a short word for each thing done there."""
+
+from __future__ import annotations
+
+from floor import Floor
+
+from labels.slot_code import card_text
+from scanflow.domain.stocktake import Certainty, Looked, Stocktake
+from scanflow.workflow import resolving, stocktakes
+from scanflow.workflow.resolving import Said
+from scanflow.workflow.stocktakes import Found, Shown, Text
+
+
+class Counted(Floor):
+    """The floor, and a count of all of it. D001 and D002 hang in A-1-1, D003 and D004 in A-1-2, the others in A-1-3."""
+
+    def __init__(self, *codes: str, area: str = "room") -> None:
+        super().__init__(*codes)
+        self.count = self.open(area)
+
+    def open(self, area: str = "room") -> Stocktake:
+        self.count = stocktakes.open_count(self.unit, area)
+        return self.count
+
+    def look(self, place: str | None, *codes: str, unread: int = 0, matched: str = "", **more: object) -> Looked:
+        """The cards of these slots are seen at a place; a text that is no code stands as it is."""
+        self.keys += 1
+        texts = [Text(card_text(code) if len(code) == 4 else code) for code in codes]
+        texts += [Text(card_text(matched), Certainty.MATCHED)] if matched else []
+        texts += [Text(None, Certainty.UNREAD)] * unread
+        said = {"key": f"look-{self.keys}", "body": f"{place} {texts}", "place": place} | more
+        return stocktakes.look(self.unit, self.count.id, Shown(texts=tuple(texts), **said))  # type: ignore[arg-type]
+
+    def state(self) -> stocktakes.State:
+        return stocktakes.state(self.unit, self.count.id)
+
+    def found(self) -> list[str]:
+        """What is not resolved."""
+        return [each.finding.id for each in self.state().found if each.resolved is None]
+
+    def resolve(self, finding: str, how: str, **more: object) -> Found:
+        return resolving.resolve(self.unit, self.count.id, finding, Said(how, **more))  # type: ignore[arg-type]
+
+    def undo(self, finding: str) -> Found:
+        return resolving.undo(self.unit, self.count.id, finding)

@@ -1,0 +1,234 @@
+"""What a count comes to: for each error that is planted its finding and no other, and none in a right room."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC, datetime
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from scanflow.domain.findings import Finding, Kind, Standing, findings, places
+from scanflow.domain.life import CardState, LineState
+from scanflow.domain.stocktake import TRAY, Certainty, How, Looked, Read
+
+NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
+DECODED, MATCHED, UNREAD = Certainty
+NAMES = ("A", "B", "C", TRAY)
+
+
+def taken(code: str, bin_: str, **more: object) -> Standing:
+    return Standing(code, bin_, True, CardState.ON_ITEM, **({"where": bin_} | more))
+
+
+def free(code: str, bin_: str, card: CardState = CardState.TRAY) -> Standing:
+    return Standing(code, bin_, False, card, bin_)
+
+
+ROOM = {
+    each.code: each
+    for each in (
+        *(taken("D001", "A"), taken("D002", "A"), taken("D003", "B"), taken("D004", "B"), taken("D005", "C")),
+        *(free("D006", "C"), free("D007", "A"), free("D008", "B", CardState.DUE)),
+    )
+}
+RIGHT = {"A": ["D001", "D002"], "B": ["D003", "D004"], "C": ["D005"], TRAY: ["D006", "D007"]}
+
+
+def read(text: str, certainty: Certainty = DECODED) -> Read:
+    return Read(text, text if text in ROOM or text == "D001" else None, certainty)
+
+
+def look(place: str, *reads: str | Read, key: str = "", unread: int = 0, **more: object) -> Looked:
+    cards = tuple(read(each) if isinstance(each, str) else each for each in reads)
+    nothing = (Read("", None, UNREAD),) * unread
+    return Looked(key or f"look-{place}", "", "count", place, NOON, How.PHOTO, cards + nothing, **more)
+
+
+def looks(**changed: list[str]) -> list[Looked]:
+    """A look at every place as it should be, but for those that are given."""
+    return [look(place, *codes) for place, codes in (RIGHT | changed).items()]
+
+
+def ids(seen: list[Looked], **more: object) -> list[str]:
+    return [each.id for each in findings(NAMES, {**ROOM, **more.pop("room", {})}, seen, **more)]
+
+
+BACK = {"D008": replace(ROOM["D008"], card=CardState.ON_ITEM, taken=True)}
+"""So that its card is not due."""
+
+
+@pytest.mark.parametrize("places", [NAMES, NAMES[:3], NAMES[3:]])
+def test_a_right_room_has_no_findings(places):
+    """Nor has a part of it; the one card that is due is, where the tray was looked at."""
+    found = findings(places, ROOM, [each for each in looks() if each.place in places])
+    assert ["card_due-D008"] * (TRAY in places) == [each.id for each in found]
+
+
+def planted(what: dict[str, list[str]]) -> list[str]:
+    """The findings of a room that is right but for this, the due card apart."""
+    return [each for each in ids(looks(**what)) if each != "card_due-D008"]
+
+
+@pytest.mark.parametrize(
+    ("what", "expected"),
+    [
+        ({"A": ["D001"]}, "missing-D002"),
+        ({TRAY: ["D006"]}, "missing-D007"),
+        ({"A": ["D001"], "B": ["D002", "D003", "D004"]}, "elsewhere-D002"),
+        ({"B": ["D002", "D003", "D004"]}, "twin-D002"),
+        ({"A": ["D001", "D002", "D002"]}, "twin-D002"),
+        ({"A": ["D001", "D002", "D007"], TRAY: ["D006"]}, "slot_free-D007"),
+        ({"A": ["D001"], TRAY: ["D002", "D006", "D007"]}, "in_tray-D002"),
+        ({"A": ["D001", "D002", "Q0771"]}, "unknown-Q0771"),
+    ],
+)
+def test_an_error_that_is_planted_is_found_and_nothing_else(what, expected):
+    """One of each kind."""
+    assert [expected] == planted(what)
+
+
+def test_a_card_that_is_due_may_lie_in_the_tray_or_on_a_shelf():
+    """Nobody said that it is back; on a shelf it is one whose slot is free."""
+    in_tray, on_shelf = looks(tray=["D006", "D007", "D008"]), looks(B=["D003", "D004", "D008"])
+    assert (["card_due-D008"], ["slot_free-D008"]) == (ids(in_tray), ids(on_shelf))
+    assert [(TRAY,)] == [each.places for each in findings(NAMES, ROOM, in_tray)]
+
+
+@pytest.mark.parametrize("line", [LineState.PICKED, LineState.PACKED])
+def test_a_thing_under_way_is_suspect_on_its_shelf_and_not_missing_elsewhere(line):
+    """Its card on the shelf says that something else was taken; off the shelf is where it should be."""
+    away = {"D001": replace(ROOM["D001"], line=line, away=True)}
+    assert ["card_due-D008", "suspect-D001"] == ids(looks(), room=away)
+    assert ["card_due-D008"] == ids(looks(A=["D002"]), room=away)
+
+
+def test_what_was_seen_in_another_bin_last_is_missing_only_when_that_was_looked_at():
+    """A shelf scan saw it in C: until somebody looked there too, it may be there."""
+    room = {"D001": replace(ROOM["D001"], where="C")}
+    seen = looks(A=["D002"])
+    assert ["missing-D001", "card_due-D008"] == ids(seen, room=room)
+    assert ["card_due-D008"] == ids([each for each in seen if each.place != "C"], room=room)
+
+
+def test_nothing_is_missing_where_a_card_can_not_be_read():
+    """Somebody has to look; the finding says how many cards are read, unread and expected."""
+    seen = [look("A", "D001", unread=1)]
+    assert [Finding(Kind.UNREADABLE, "A", "A", ("A",), UNREAD, ("look-A",), 1, 1, 2)] == list(
+        findings(NAMES, ROOM, seen)
+    )
+    assert ["missing-D002"] == ids(seen, settled={"A"})
+
+
+def test_an_unread_label_where_nothing_is_missed_is_no_finding():
+    """All cards that should be there were read: it may be any label."""
+    assert [] == ids([look("A", "D001", "D002", unread=2)])
+
+
+def test_a_closer_look_reads_what_another_could_not():
+    """It shows a part again: what it reads beyond the first the first could not read; nothing is missing by it."""
+    first = look("A", "D001", key="1", unread=1)
+    assert [] == ids([first, look("A", "D002", key="2", closer="1")])
+    assert ["unreadable-A"] == ids([first, look("A", "D001", key="2", closer="1")])
+    assert [] == ids([look("A", "D001", key="2", closer="1")])
+
+
+def test_a_look_that_reads_all_and_as_many_more_stands_for_the_other():
+    """Another that only reads other cards may show another part, so its unread card stays."""
+    first = look("B", "D003", key="1", unread=1)
+    assert [] == ids([first, look("B", "D003", "D004", key="2")])
+    assert ["unreadable-B"] == ids([first, look("B", "D003", key="2")])
+
+
+def test_a_look_at_a_part_makes_nothing_missing():
+    """Only cards that were held up."""
+    assert [] == ids([look("A", "D001", whole=False)])
+
+
+def test_what_rests_on_a_matched_card_says_so():
+    """One decoded look at the same place is enough; of twins both must be decoded."""
+    stray = read("D003", MATCHED)
+    seen = [look("A", "D001", "D002", stray)]
+    assert [MATCHED] == [each.certainty for each in findings(NAMES, ROOM, seen)]
+    closer = look("A", "D003", key="2", whole=False)
+    assert [DECODED] == [each.certainty for each in findings(NAMES, ROOM, [*seen, closer])]
+    twin = findings(NAMES, ROOM, [*seen, look("B", "D003", "D004")])
+    assert [(Kind.TWIN, MATCHED)] == [(each.kind, each.certainty) for each in twin]
+
+
+def test_a_matched_card_in_its_own_bin_is_there():
+    """It is not missing, and no finding."""
+    assert [] == ids([look("A", "D001", read("D002", MATCHED))])
+
+
+def test_a_slot_that_changed_since_is_left_out():
+    """Whether it was missed, or seen where it no longer should be."""
+    assert [] == ids([look("A", "D001", "D003")], changed={"D002", "D003"})
+
+
+def test_a_place_counts_what_is_expected_and_read():
+    """For the progress of a count and for its report."""
+    known = places(NAMES, ROOM, [look("A", "D001", "Q0771", unread=1)])
+    here = known["A"]
+    assert (2, 2, 1, 1, True, False) == (
+        len(here.expected),
+        len(here.read),
+        here.unread,
+        here.unseen,
+        here.looked,
+        here.well,
+    )
+    assert not known["B"].looked
+
+
+PLACES = st.sampled_from(NAMES)
+READS = st.builds(read, st.sampled_from([*ROOM, "Q0771"]), st.sampled_from([DECODED, MATCHED]))
+LOOKS = st.lists(
+    st.builds(
+        lambda place, reads, unread, whole: look(place, *reads, unread=unread, whole=whole),
+        PLACES,
+        st.lists(READS, max_size=6),
+        st.integers(0, 2),
+        st.booleans(),
+    ),
+    max_size=6,
+).map(lambda seen: [replace(each, key=f"look-{number}") for number, each in enumerate(seen)])
+
+
+@given(LOOKS, st.randoms(use_true_random=False))
+def test_the_order_of_looks_does_not_matter(seen, random):
+    """The same looks in any order come to the same findings."""
+    mixed = random.sample(seen, len(seen))
+    assert findings(NAMES, ROOM, seen) == findings(NAMES, ROOM, mixed)
+
+
+@given(LOOKS)
+def test_what_was_not_looked_at_is_never_missing(seen):
+    """Nor what lies where a card could not be read; and of each slot there is one finding at most."""
+    found = findings(NAMES, ROOM, seen)
+    whole = {each.place for each in seen if each.whole}
+    assert {each.bin for each in found if each.kind is Kind.MISSING} <= whole
+    subjects = [each.subject for each in found]
+    assert len(subjects) == len(set(subjects))
+    everything = {each.code or each.text for one in seen for each in one.reads}
+    assert everything.isdisjoint(each.subject for each in found if each.kind is Kind.MISSING)
+
+
+@given(st.data())
+def test_a_right_room_has_no_findings_however_it_is_looked_at(data):
+    """Any split of what stands there over any number of looks, decoded or matched, some places not looked at."""
+    seen = []
+    for place in data.draw(st.lists(PLACES, unique=True)):
+        cards = [read(code, data.draw(st.sampled_from([DECODED, MATCHED]))) for code in RIGHT[place]]
+        cut = data.draw(st.integers(0, len(cards)))
+        seen += [look(place, *cards[:cut], key=f"{place}1"), look(place, *cards[cut:], key=f"{place}2")]
+    assert [] == ids(seen, room=BACK | {"D008": replace(BACK["D008"], away=True)})
+
+
+@given(LOOKS, st.sets(st.sampled_from([*ROOM])))
+def test_a_finding_is_kept_as_it_is(seen, changed):
+    """As JSON and back; and none is about a slot that changed."""
+    found = findings(NAMES, ROOM, seen, changed)
+    assert found == tuple(Finding.from_dict(each.as_dict()) for each in found)
+    assert changed.isdisjoint(each.code for each in found)

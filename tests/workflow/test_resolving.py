@@ -1,0 +1,298 @@
+"""Each finding is put right in each way there is, and each way is taken back while nothing has built on it."""
+
+from __future__ import annotations
+
+import pytest
+from counted import Counted
+
+from labels.slot_code import card_text
+from scanflow.domain.derive import SlotState, slot_state, stands_in
+from scanflow.domain.findings import Kind
+from scanflow.domain.life import CardState, Hold, LineState, StayState
+from scanflow.domain.stocktake import Resolved
+from scanflow.domain.things import Line
+from scanflow.workflow import orders, stock, stocktake_report
+from scanflow.workflow.ports import Invalid, Missing, Refused
+from scanflow.workflow.resolving import ACTS
+
+
+def refused(call, *args, **more):
+    """The code of the refusal that the call meets."""
+    with pytest.raises((Refused, Invalid)) as refusal:
+        call(*args, **more)
+    return refusal.value.code
+
+
+def missing():
+    floor = Counted("D001", "D002")
+    floor.look("A-1-1", "D001")
+    return floor, "missing-D002"
+
+
+def elsewhere():
+    floor = Counted("D001", "D002")
+    floor.look("A-1-3", "D002")
+    return floor, "elsewhere-D002"
+
+
+def twin():
+    floor = Counted("D001", "D002")
+    floor.look("A-1-1", "D002", "D001")
+    floor.look("A-1-3", "D002")
+    return floor, "twin-D002"
+
+
+def slot_free():
+    floor = Counted("D001", "D002")
+    floor.release("1001", "D002")
+    floor.open()
+    floor.look("A-1-3", "D002")
+    return floor, "slot_free-D002"
+
+
+def in_tray():
+    floor = Counted("D001", "D002")
+    floor.look("tray", "D002", "D003", "D004", "D005", "D006")
+    return floor, "in_tray-D002"
+
+
+def card_due():
+    floor = Counted("D001", "D002")
+    floor.release("1001", "D002")
+    floor.open()
+    floor.look("tray", "D003", "D004", "D005", "D006")
+    return floor, "card_due-D002"
+
+
+def unknown():
+    floor = Counted("D001", "D002")
+    floor.look("A-1-1", "D001", "D002", "Q0771")
+    return floor, "unknown-Q0771"
+
+
+def unreadable():
+    floor = Counted("D001", "D002")
+    floor.look("A-1-1", "D001", unread=1)
+    return floor, "unreadable-A-1-1"
+
+
+def suspect():
+    floor = Counted("D001", "D002")
+    floor.order("1001", "D002")
+    floor.pick("D002")
+    floor.open()
+    floor.look("A-1-1", "D001", "D002")
+    return floor, "suspect-D002"
+
+
+PLANTED = {
+    Kind(make.__name__): make
+    for make in (missing, elsewhere, twin, slot_free, in_tray, card_due, unknown, unreadable, suspect)
+}
+WAYS = [(kind, how) for kind, acts in ACTS.items() for how in acts]
+SAID = {"text": card_text("D002")}
+
+
+def resolved(kind, how):
+    floor, finding = PLANTED[kind]()
+    assert [finding] == floor.found()
+    before = floor.unit.facts("D002")
+    more = SAID if (kind, how) == (Kind.UNREADABLE, "reprint") else {"reason": "Nobody knows"}
+    floor.resolve(finding, how, **more)
+    return floor, finding, before
+
+
+@pytest.mark.parametrize(("kind", "how"), WAYS)
+def test_each_way_resolves_and_is_taken_back(kind, how):
+    """Afterwards it is not open; taken back, the slot, its stay and its line are what they were, and it is open."""
+    floor, finding, before = resolved(kind, how)
+    left = ["missing-D002"] if (kind, how) == (Kind.UNREADABLE, "ignore") else []
+    assert (left, [how]) == (floor.found(), [each.resolved.how for each in floor.state().found if each.resolved])
+    assert "resolved" == refused(floor.resolve, finding, "ignore", reason="Once more")
+    floor.undo(finding)
+    now = floor.unit.facts("D002")
+    if how == "moved":
+        assert (now.item, now.stay.state, now.stay.turn) == (before.item, StayState.STORED, 2)
+    else:
+        assert before == now
+    assert [finding] == floor.found()
+    assert () == floor.unit.find(Resolved)
+    with pytest.raises(Missing):
+        floor.undo(finding)
+
+
+def card(floor):
+    return floor.slot("D002").card
+
+
+def stands(floor):
+    return stands_in(floor.slot("D002"))
+
+
+@pytest.mark.parametrize(
+    ("kind", "how", "look", "expected"),
+    [
+        (Kind.MISSING, "lost", card, CardState.LOST),
+        (Kind.MISSING, "reprint", card, CardState.LOST),
+        (Kind.MISSING, "withdraw", lambda floor: floor.stay("D002").state, StayState.WITHDRAWN),
+        (Kind.MISSING, "found_later", stands, "A-1-1"),
+        (Kind.ELSEWHERE, "put_right", stands, "A-1-1"),
+        (Kind.ELSEWHERE, "moved", lambda floor: floor.stay("D005").open, True),
+        (Kind.IN_TRAY, "withdraw", card, CardState.TRAY),
+        (Kind.SLOT_FREE, "put_right", card, CardState.TRAY),
+        (Kind.CARD_DUE, "put_right", card, CardState.TRAY),
+        (Kind.CARD_DUE, "lost", card, CardState.LOST),
+        (Kind.SLOT_FREE, "still_here", lambda floor: floor.line("D002").hold, Hold.STILL_HERE),
+        (Kind.SUSPECT, "put_right", lambda floor: floor.line("D002").state, LineState.WAITING),
+    ],
+)
+def test_what_a_way_does(kind, how, look, expected):
+    """To the card, the stay, the line, or where the thing is looked for."""
+    assert expected == look(resolved(kind, how)[0])
+
+
+def test_a_thing_that_turned_up_waits_for_its_order_again():
+    """A picker had said that it was not there."""
+    floor, _ = missing()
+    line = floor.lines(floor.order("1001", "D002"))[0]
+    orders.short(floor.unit, line.id)
+    floor.resolve("missing-D002", "found_later")
+    assert LineState.WAITING is floor.line("D002").state
+    floor.undo("missing-D002")
+    assert LineState.SHORT is floor.line("D002").state
+
+
+def test_a_packed_thing_whose_card_is_on_the_shelf_holds_its_line():
+    """Somebody has to look into the parcel; nothing is moved by the count."""
+    floor = Counted("D001", "D002")
+    order = floor.order("1001", "D001", "D002")
+    floor.pick("D001", "D002")
+    floor.parcel(order)
+    floor.pack("D001")
+    floor.open()
+    floor.look("A-1-1", "D001")
+    floor.resolve("suspect-D001", "put_right")
+    line = floor.line("D001")
+    assert (LineState.PACKED, Hold.SUSPECT) == (line.state, line.hold)
+    floor.undo("suspect-D001")
+    assert None is floor.line("D001").hold
+
+
+def test_still_here_is_a_duty_on_the_order_until_a_person_settles_it():
+    """The order that left stands held, with why; one whose thing was withdrawn has no such duty."""
+    floor, _ = slot_free()
+    floor.resolve("slot_free-D002", "still_here")
+    line = floor.line("D002")
+    assert "Card D002 was found on a thing in A-1-3. Ask what order 1001 got." == line.why
+    orders.settle(floor.unit, line.id)
+    assert (LineState.RELEASED, None) == (floor.line("D002").state, floor.line("D002").hold)
+    assert "changed_since" == refused(floor.undo, "slot_free-D002")
+
+    other = Counted("D001", "D002")
+    stock.withdraw(other.unit, other.stay("D002").id, "Broken")
+    other.open()
+    other.look("A-1-3", "D002")
+    assert "not_shipped" == refused(other.resolve, "slot_free-D002", "still_here")
+
+
+@pytest.mark.parametrize(
+    ("built", "kind", "how"),
+    [
+        (lambda floor: (floor.scan("tray", "D002"), floor.put_away("D002")), Kind.MISSING, "withdraw"),
+        (lambda floor: floor.scan("shelf", "D002", bin="A-1-1"), Kind.MISSING, "lost"),
+        (lambda floor: floor.put_away("D002"), Kind.SLOT_FREE, "put_right"),
+        (lambda floor: floor.put_away("D002"), Kind.CARD_DUE, "lost"),
+        (lambda floor: floor.scan("tray", "D002"), Kind.ELSEWHERE, "moved"),
+        (lambda floor: floor.scan("shelf", "D005", bin="A-1-3"), Kind.ELSEWHERE, "moved"),
+    ],
+)
+def test_what_something_has_built_on_stands(built, kind, how):
+    """A newer stay, or a scan of the card since: the resolution is not taken back, and nothing changes."""
+    floor, finding, _ = resolved(kind, how)
+    built(floor)
+    before = floor.unit.facts("D002")
+    assert "changed_since" == refused(floor.undo, finding)
+    assert before == floor.unit.facts("D002")
+
+
+def test_a_matched_reading_alone_moves_nothing():
+    """A closer photo that decodes is enough, and so is the word of somebody who looked; to ignore it needs neither."""
+    floor = Counted("D001", "D002")
+    floor.look("A-1-3", matched="D002")
+    assert "look_closer" == refused(floor.resolve, "elsewhere-D002", "put_right")
+    floor.resolve("elsewhere-D002", "put_right", sure=True)
+    floor.undo("elsewhere-D002")
+    floor.resolve("elsewhere-D002", "ignore", reason="A shadow")
+    floor.undo("elsewhere-D002")
+    floor.look("A-1-3", "D002", closer="look-1")
+    floor.resolve("elsewhere-D002", "put_right")
+
+
+@pytest.mark.parametrize(
+    ("kind", "how", "more", "code"),
+    [
+        (Kind.MISSING, "put_right", {}, "not_for_this"),
+        (Kind.MISSING, "withdraw", {"reason": " "}, "required"),
+        (Kind.MISSING, "reprint", {}, "required"),
+        (Kind.MISSING, "reprint", {"text": card_text("D001")}, "other_card"),
+        (Kind.UNREADABLE, "reprint", {"reason": "Torn"}, "required"),
+        (Kind.ELSEWHERE, "moved", {"to": "D001"}, "taken"),
+        (Kind.ELSEWHERE, "moved", {"to": "D099"}, "unknown_code"),
+    ],
+)
+def test_what_can_not_be_done_is_refused(kind, how, more, code):
+    """And the finding stays open."""
+    floor, finding = PLANTED[kind]()
+    assert code == refused(floor.resolve, finding, how, **more)
+    assert [finding] == floor.found()
+
+
+def test_a_thing_that_an_order_wants_is_not_withdrawn():
+    """Its line is cancelled first."""
+    floor, finding = missing()
+    floor.order("1001", "D002")
+    assert "has_live_line" == refused(floor.resolve, finding, "withdraw", reason="Gone")
+    assert 1 == len(floor.unit.find(Line))
+
+
+def test_a_card_that_is_missing_in_the_tray_is_found_or_lost():
+    """It bears nothing, so there is nothing to withdraw, and its number rests while it is lost."""
+    floor = Counted("D001", "D002")
+    floor.look("tray", "D003", "D004", "D005")
+    assert ["missing-D006"] == floor.found()
+    assert "not_for_this" == refused(floor.resolve, "missing-D006", "withdraw", reason="Gone")
+    floor.resolve("missing-D006", "found_later")
+    floor.undo("missing-D006")
+    floor.resolve("missing-D006", "lost")
+    facts = floor.unit.facts("D006")
+    assert SlotState.RETIRED is slot_state(facts.slot, facts.stay)
+
+
+def test_a_bin_that_is_full_takes_no_thing_for_good():
+    """Both its slots are taken."""
+    floor = Counted("D001", "D002", "D005", "D006")
+    floor.look("A-1-3", "D002")
+    assert "bin_full" == refused(floor.resolve, "elsewhere-D002", "moved")
+
+
+def test_what_is_unread_and_no_card_leaves_the_rest_missing():
+    """Once somebody looked and said so; while it may be a card that was cleaned or printed again, nothing is."""
+    floor, _ = unreadable()
+    floor.resolve("unreadable-A-1-1", "ignore", reason="A price label")
+    assert ["missing-D002"] == floor.found()
+    floor.undo("unreadable-A-1-1")
+    floor.resolve("unreadable-A-1-1", "put_right")
+    assert [] == floor.found()
+
+
+def test_a_closed_count_is_resolved_as_long_as_its_slots_stand_still():
+    """Later, what was found then may not be true any more."""
+    floor, finding = missing()
+    stocktake_report.close(floor.unit, floor.count.id)
+    floor.resolve(finding, "lost")
+    floor.undo(finding)
+    assert [finding] == floor.found()
+    floor.scan("shelf", "D002", bin="A-1-1")
+    assert "changed_since" == refused(floor.resolve, finding, "lost")
+    with pytest.raises(Missing):
+        floor.resolve("missing-D001", "lost")
