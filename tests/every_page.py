@@ -32,6 +32,7 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
         "/search?q=nothing+at+all",
         "/ledger",
         "/ledger?about=D001",
+        "/trouble",
         "/settings",
         "/scanner",
         "/no-such-page",

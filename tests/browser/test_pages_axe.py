@@ -81,6 +81,7 @@ def test_empty_room_and_front_door(live: Live, page: Page, scheme: str) -> None:
         "/shelf",
         "/slots",
         "/ledger",
+        "/trouble",
         "/settings",
         "/cards",
         "/room",

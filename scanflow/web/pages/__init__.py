@@ -28,6 +28,7 @@ from scanflow.web.pages import (
     stations,
     table_page,
     today,
+    trouble_page,
     trust,
 )
 
@@ -57,6 +58,7 @@ BLUEPRINTS = (
     look_page.blueprint,
     search_page.blueprint,
     ledger_page.blueprint,
+    trouble_page.blueprint,
     settings_page.blueprint,
     scanner_page.blueprint,
     device_page.blueprint,

@@ -43,7 +43,7 @@ ADDRESSES = (
     *(f"/rounds/{ROUND}", f"/rounds/{ROUND}?stop=700", f"/rounds/{ROUND}?from=900", f"/rounds/{ROUND}/paper"),
     *("/tray", "/shelf", "/shelf?bin={bin}", "/slots", "/slots?state=away", "/slots?from=5900", "/slots/A0001"),
     *("/sections/A", "/sections/A?intake=90&stay=60", "/sections/A/near?quick=30&quick_stay=9&slow_stay=90"),
-    *("/room", "/room?section=A", "/room/anew", "/cards", "/ledger", "/settings", "/hand-over", "/devices"),
+    *("/room", "/room?section=A", "/room/anew", "/cards", "/ledger", "/trouble", "/settings", "/hand-over", "/devices"),
     *(
         "/search?q=wheel",
         "/search?q=36+holes",

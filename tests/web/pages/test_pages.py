@@ -39,6 +39,7 @@ ALWAYS = (
     "/search?q=saddle",
     "/ledger",
     "/ledger?about=D001",
+    "/trouble",
     "/look",
     "/settings",
     "/scanner",
