@@ -120,6 +120,8 @@ class SqlUnit:
             self._found[kind].clear()
 
     def drop(self, kind: type, name: str) -> None:
+        if self.connection.dialect.name == "sqlite":  # which leaves what was deleted in the file, unless told
+            self.connection.exec_driver_sql("PRAGMA secure_delete=ON")
         gone = delete(KINDS[kind]).where(_name(kind) == bindparam("wanted"))
         self._statements.get(("drop", kind), lambda: gone).run(self.connection, {"wanted": name})
         self._known.pop((kind, name), None)

@@ -15,13 +15,15 @@ import psycopg
 import pytest
 from memory import NOON, Memory
 
-from scanflow.domain.life import CardState, Hold, LineState, ParcelState, StayState
+from scanflow.domain.life import CardState, Hold, LineState, ParcelState, StayState, StocktakeState
+from scanflow.domain.stocktake import Certainty, How, Looked, Read, Resolved, Stocktake
 from scanflow.domain.things import (
     Bin,
     Item,
     Line,
     Order,
     Parcel,
+    Photo,
     Rack,
     Round,
     Scan,
@@ -109,6 +111,25 @@ THINGS: tuple[object, ...] = (
     ),
     Stop("r9", 1, "l9", "B-1-1"),
     scan("k9", Station.TABLE, "main", was="picked"),
+    Photo("f" * 64, b"jpeg", b"small"),
+    Stocktake("c9", "shelf:B-1", "“note”", NOON, 2**40, StocktakeState.CLOSED, NOON + timedelta(days=2), '{"a": 1}'),
+    Looked(
+        "k9",
+        "body",
+        "c9",
+        "B-1-1",
+        NOON,
+        How.CAMERA,
+        (
+            Read("D0090", "D009", Certainty.MATCHED, (1.5, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0)),
+            Read("", None, Certainty.UNREAD),
+        ),
+        False,
+        None,
+        (640, 480),
+        "f" * 64,
+    ),
+    Resolved("c9.missing-D009", "c9", "{}", "ignore", "“why”", "tester", NOON, "{}"),
 )
 
 
@@ -313,3 +334,42 @@ def test_when_something_was_told(place: Place) -> None:
     with place.unit() as unit:
         told = [unit.told_at(kind, name) for kind, name in (("cancelled", "l2"), ("held", "l2"), ("held", "l"))]
     assert [NOON, None, None] == told
+
+
+def test_what_was_told_since(place: Place) -> None:
+    """Number, kind and data of the entries after one, in order, this unit's own among them."""
+    for kind in ("first", "second"):
+        with place.unit() as unit:
+            unit.record(kind, {"of": kind})
+    with place.unit() as unit:
+        unit.record("third", {"of": "third"})
+        told, seq = list(unit.told_since(1)), unit.seq
+    assert [(2, "second", {"of": "second"}), (3, "third", {"of": "third"})] == told
+    assert 3 == seq
+
+
+def test_what_is_dropped_is_gone(place: Place) -> None:
+    """In the same unit and in the next one; nothing else is."""
+    with place.unit() as unit:
+        unit.add(Photo("a", b"one", b"1"))
+        unit.add(Photo("b", b"two", b"2"))
+        assert 2 == len(unit.find(Photo))
+        unit.drop(Photo, "a")
+        first = unit.get(Photo, "a"), unit.find(Photo)
+    with place.unit() as unit:
+        second = unit.get(Photo, "a"), unit.find(Photo)
+    assert (None, (Photo("b", b"two", b"2"),)) == first == second
+
+
+def test_a_photo_that_is_dropped_is_not_left_in_the_file(tmp_path: Path, sqlite_template: Path) -> None:
+    """SQLite only forgets where a deleted row was, unless it is told to overwrite it."""
+    path, picture = tmp_path / "shop.db", b"what the camera saw " * 5_000
+    shutil.copy(sqlite_template, path)
+    left = []
+    for work in (lambda unit: unit.add(Photo("a", picture, b"")), lambda unit: unit.drop(Photo, "a")):
+        database = Database(f"sqlite:///{path}")
+        with database.writing(NOON, "tester") as unit:
+            work(unit)
+        database.close()
+        left.append(sum(b"what the camera saw" in each.read_bytes() for each in tmp_path.glob("shop.db*")))
+    assert [1, 0] == left

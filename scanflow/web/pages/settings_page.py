@@ -48,8 +48,12 @@ def save() -> ResponseReturnValue:
             raise Invalid("/name", "required", "The shop needs a name of at most 60 characters.")
         if zone not in available_timezones():
             raise Invalid("/zone", "unknown_zone", "Choose a time zone from the list.")
+        days = request.form.get("photo_days") or str(unit.settings.photo_days)
+        if not re.fullmatch("[0-9]{1,4}", days) or not int(days):
+            raise Invalid("/photo_days", "bad_days", "Photos of a count are kept 1 to 9999 days.")
         new = replace(
             unit.settings,
+            photo_days=int(days),
             auto_close=request.form.get("auto_close") == "yes",
             scan_at_bin=request.form.get("scan_at_bin") == "yes",
             zone=zone,

@@ -18,17 +18,17 @@ SECTION = {"code": "lp", "section": "Levers", "slots_per_bin": "4", "count": "9"
 
 
 def test_shop(shop: Shop, client: FlaskClient) -> None:
-    """Name, zone and the two ways of working are kept together, and written into the ledger."""
-    fields = {"name": "Reclaimed parts", "zone": "Europe/Berlin", "scan_at_bin": "yes"}
+    """Name, zone, ways of working and how long photos are kept stand together, and are written into the ledger."""
+    fields = {"name": "Reclaimed parts", "zone": "Europe/Berlin", "scan_at_bin": "yes", "photo_days": "30"}
     assert 303 == client.post("/settings", data=fields).status_code
     with shop.looking() as unit:
-        assert Settings(False, True, "Europe/Berlin", "Reclaimed parts") == unit.settings
+        assert Settings(False, True, "Europe/Berlin", "Reclaimed parts", photo_days=30) == unit.settings
     assert "settings changed" in client.get("/ledger").text
 
 
-@pytest.mark.parametrize("wrong", [{"zone": "Mars/Olympus"}, {"name": ""}, {"name": "x" * 61}])
+@pytest.mark.parametrize("wrong", [{"zone": "Mars/Olympus"}, {"name": ""}, {"name": "x" * 61}, {"photo_days": "0"}])
 def test_shop_refused(shop: Shop, client: FlaskClient, wrong: dict[str, str]) -> None:
-    """An unknown zone or a missing name is refused, and nothing changes."""
+    """An unknown zone, a missing name and photos that are kept no day are refused, and nothing changes."""
     fields = {"name": "Reclaimed parts", "zone": "UTC"} | wrong
     assert 422 == client.post("/settings", data=fields).status_code
     with shop.looking() as unit:
