@@ -9,7 +9,7 @@ from dataclasses import replace
 from datetime import datetime
 from typing import Any, NamedTuple
 
-from sqlalchemy import Connection, and_, func, or_, select
+from sqlalchemy import Connection, and_, or_, select
 
 from scanflow.domain.things import Station
 from scanflow.domain.verdict import Reason
@@ -100,14 +100,17 @@ def _codes(connection: Connection, line_ids: Sequence[str]) -> dict[str, str]:
 
 
 def _next_right(connection: Connection, keys: Sequence[str]) -> dict[str, str]:
-    """The card that was accepted next at the same spot, for each of these scans that has one."""
-    later = scans.alias()
-    same = and_(later.c.station == scans.c.station, later.c.spot == scans.c.spot, later.c.n > scans.c.n)
-    next_ = select(func.min(later.c.n)).where(same, later.c.accepted.is_(True)).correlate(scans).scalar_subquery()
-    after = scans.alias()
-    query = select(scans.c.key, after.c.code).select_from(scans).join(after, after.c.n == next_)
-    query = query.where(scans.c.key.in_(keys))
-    return {row.key: row.code for row in connection.execute(query) if row.code}
+    """The card that was accepted next on the same round, for each of these scans, oldest first, that has one."""
+    at_bins = select(scans.c.n, scans.c.key, scans.c.spot, scans.c.code, scans.c.accepted)
+    at_bins = at_bins.where(scans.c.station == Station.BIN)
+    first = select(scans.c.n).where(scans.c.key == next(iter(keys), "")).scalar_subquery()
+    asked, next_, right = set(keys), dict[str, str](), dict[str, str]()
+    for row in connection.execute(at_bins.where(scans.c.n >= first).order_by(scans.c.n.desc())):
+        if row.accepted:
+            next_[row.spot] = row.code
+        elif row.key in asked and row.spot in next_:
+            right[row.key] = next_[row.spot]
+    return right
 
 
 def _section(texts: Sequence[str], letters: Container[str]) -> str:
