@@ -16,8 +16,8 @@ from watched import seeing, served
 
 from labels import slot_code
 from scanflow.domain.life import CardState, LineState
-from scanflow.domain.things import Line, Slot
-from scanflow.workflow import orders, photos
+from scanflow.domain.things import Line, Slot, Station
+from scanflow.workflow import orders, photos, scans
 
 RULES = {"runOnly": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]}
 SIZES = {"phone": (360, 740), "desktop": (1440, 900)}
@@ -106,6 +106,23 @@ def test_pictures_that_were_looked_at(live: Live, page: Page, scheme: str) -> No
     page.wait_for_selector(".seen")
     assert 4 == page.locator(".seen").count()
     assert [] == violations(page, "pictures looked at") + page.evaluate(SMALL)
+
+
+@pytest.mark.parametrize(("scheme", "size"), [("light", "phone"), ("dark", "desktop")])
+def test_what_to_change(live: Live, page: Page, scheme: str, size: str) -> None:
+    """Nor on the page of what goes wrong once it says what to change."""
+    furnish(live.shop, 25)
+    for number in range(5):
+        reading = scans.Reading(Station.TRAY, f"k{number}", ("D0019",), f"k{number}", via="typed")
+        live.shop.act("owner", lambda unit, reading=reading: scans.scan(unit, reading))
+    width, height = SIZES[size]
+    page.set_viewport_size({"width": width, "height": height})
+    page.emulate_media(color_scheme=scheme)  # type: ignore[arg-type]
+    sign_in(page, live)
+    page.goto("/trouble")
+    expect(page.get_by_role("link", name="Codes of section D are mistyped: 5 times")).to_be_visible()
+    wide = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth")
+    assert ([], 0) == (violations(page, "/trouble") + page.evaluate(SMALL), wide)
 
 
 def test_sheets(live: Live, page: Page) -> None:
