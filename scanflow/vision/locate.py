@@ -26,7 +26,6 @@ Floats = NDArray[np.float32]
 
 CELL = 4  # px
 _FLAT = 12.0**2  # squared difference of grey levels at which a cell counts as half filled
-_BLOCK = 3  # cells; one seed in each block of so many by so many
 _FILLED = 0.2  # least share of a cell's neighbours, and of a line, that bars fill
 _SEED = 0.25  # and of the line about a seed
 _TURNS = np.deg2rad([-9, -6, -3, 0, 3, 6, 9])  # tried about the direction of a seed's own cells
@@ -51,7 +50,22 @@ _ENDS, _LENGTH, _TURN, _GAP = (
     0.2,
     20.0,
 )  # shares of the length, radians, px: what lines of a label differ by
+_TOGETHER = 512  # lines at once: so many stay in the processor's cache
 MOST = 400  # regions of a picture, those that are most like a code first
+
+
+@dataclass(frozen=True, slots=True)
+class Search:
+    """What regions are sought: `lengths` (least, most) in pixels of 33 to 146, those `like` a code (least correlation).
+
+    `skews` (radians): labels that are seen from aside have rows that are not at right angles to their bars. `block`:
+    one seed is tried in so many by so many cells.
+    """
+
+    lengths: tuple[int, int]
+    like: float
+    skews: tuple[float, ...] = (0.0,)
+    block: int = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,22 +117,24 @@ class Field:
         for part in self._fill:
             cv2.fillConvexPoly(part, np.rint(cells).astype(np.int32), 0.0)
 
-    def locate(self, common: Common, lengths: tuple[int, int], skews: Sequence[float], like: float) -> list[Region]:
-        """Regions of the least to the most of `lengths` (px, in 33 to 146), those most like a code first.
-
-        `common` is what codes have in common. `skews` (radians): labels that are seen from aside have rows that are
-        not at right angles to their bars. `like`: least correlation with what is common.
-        """
-        seeds = _lines(self._fill, *_seeds(self._fill))
+    def locate(self, common: Common, search: Search) -> list[Region]:
+        """Those most like a code first. `common` is what codes have in common."""
+        seeds = _lines(self._fill, *_seeds(self._fill, search.block))
         if not len(seeds.x):
             return []
         regions: list[Region] = []
-        for skew in skews:
-            lines = _Lines(seeds.x, seeds.y, seeds.angle + np.float32(skew))
-            found = _ends(self._grey, self._fill, lines, skew, lengths)
-            found[:, 6] = _likeness(self._grey, found, common)
-            regions.extend(_labels(found[found[:, 6] > like], skew))
+        for skew in search.skews:
+            parts = (seeds.part(first, first + _TOGETHER) for first in range(0, len(seeds.x), _TOGETHER))
+            found = np.concatenate([self._alike(part, skew, search.lengths, common) for part in parts])
+            regions.extend(_labels(found[found[:, 6] > search.like], skew))
         return sorted(regions, key=lambda region: -region.likeness)[:MOST]
+
+    def _alike(self, seeds: _Lines, skew: float, lengths: tuple[int, int], common: Common) -> Floats:
+        """Lines between two quiet zones, as `_ends` has them, the likeness to what is common in the last column."""
+        lines = _Lines(seeds.x, seeds.y, seeds.angle + np.float32(skew))
+        found = _ends(self._grey, self._fill, lines, skew, lengths)
+        found[:, 6] = _likeness(self._grey, found, common)
+        return found
 
 
 def _fill(grey: Grey) -> Floats:
@@ -143,16 +159,16 @@ def _fill(grey: Grey) -> Floats:
     return fill
 
 
-def _seeds(fill: Floats) -> tuple[NDArray[np.intp], NDArray[np.intp], Floats]:
+def _seeds(fill: Floats, block: int) -> tuple[NDArray[np.intp], NDArray[np.intp], Floats]:
     """x and y in cells of the most filled cell of each block, and the direction there in radians."""
     smooth = np.stack([cv2.blur(part, (3, 3)) for part in fill])
     share = smooth[0] ** 2 + smooth[1] ** 2
-    down, across = share.shape[0] // _BLOCK, share.shape[1] // _BLOCK
-    blocks = share[: down * _BLOCK, : across * _BLOCK].reshape(down, _BLOCK, across, _BLOCK).transpose(0, 2, 1, 3)
-    blocks = blocks.reshape(down, across, _BLOCK * _BLOCK)
+    down, across = share.shape[0] // block, share.shape[1] // block
+    blocks = share[: down * block, : across * block].reshape(down, block, across, block).transpose(0, 2, 1, 3)
+    blocks = blocks.reshape(down, across, block * block)
     best = blocks.argmax(2)
     by, bx = np.nonzero(np.take_along_axis(blocks, best[:, :, None], 2)[:, :, 0] > _FILLED**2)
-    y, x = by * _BLOCK + best[by, bx] // _BLOCK, bx * _BLOCK + best[by, bx] % _BLOCK
+    y, x = by * block + best[by, bx] // block, bx * block + best[by, bx] % block
     return x, y, 0.5 * np.arctan2(smooth[1, y, x], smooth[0, y, x])
 
 
@@ -163,6 +179,9 @@ class _Lines:
     x: Floats
     y: Floats
     angle: Floats
+
+    def part(self, first: int, last: int) -> _Lines:
+        return _Lines(self.x[first:last], self.y[first:last], self.angle[first:last])
 
 
 def _lines(fill: Floats, x: NDArray[np.intp], y: NDArray[np.intp], angle: Floats) -> _Lines:

@@ -11,7 +11,7 @@ import numpy as np
 
 from scanflow.vision import decoders
 from scanflow.vision.book import Book
-from scanflow.vision.locate import Common, Field, Grey, Region
+from scanflow.vision.locate import Common, Field, Grey, Region, Search
 from scanflow.vision.match import Match, likeness, match
 from scanflow.vision.merge import Found, Matched, Unread
 from scanflow.vision.outline import outlined
@@ -22,13 +22,11 @@ from scanflow.vision.straighten import Strip, straighten
 
 _LEAST_SIDE = 48  # pixels of the smallest copy that is looked at
 
-# Skews (radians), least likeness, and lengths in pixels of a copy: first as if seen from in front.
-_LOOKS = (
-    ((0.0,), 0.58, (33, 146)),
-    (tuple(np.radians([-18.0, -9.0, 9.0, 18.0])), 0.67, (33, 94)),
-)
-_SHORTEST = 44  # pixels: shorter labels of a reduced copy were found in the larger one
-_LONGEST = 104  # of a reduced copy: low strips of longer ones are seen in the whole picture alone
+# In the picture and in its reduced copies: first as if seen from in front. What is shorter in a copy was found in the
+# larger one; low strips of what is longer are seen in the whole picture alone.
+_SKEWED = tuple(np.radians([-18.0, -9.0, 9.0, 18.0]))
+_IN_PICTURE = (Search((33, 146), 0.58), Search((33, 94), 0.67, _SKEWED, block=4))
+_IN_COPIES = (Search((44, 104), 0.58), Search((44, 104), 0.67, _SKEWED, block=4))
 
 _RESOLVED = 66.0  # px: in less, below 0.85 pixels a module, no decoder reads
 _MODULES = 101  # most of a card's symbol: two letters and five figures
@@ -71,11 +69,10 @@ def second_look(grey: Grey, found: list[Found], book: Book | None) -> SecondLook
     copies = list(_copies(grey))
     for scale, copy in reversed(copies):
         field = Field(copy)
-        for skews, like, (shortest, longest) in _LOOKS:
+        for search in _IN_COPIES if scale > 1 else _IN_PICTURE:
             for place in seen.places:
                 field.forget([_reduced(corner, scale) for corner in place.polygon])
-            lengths = (_SHORTEST, _LONGEST) if scale > 1 else (shortest, longest)
-            regions = field.locate(common, lengths, skews, like)
+            regions = field.locate(common, search)
             if scale == 1:
                 _read(seen, grey, copy, 1, regions, codes, means)
             else:  # what is located on a small copy is seen better on the next larger one
