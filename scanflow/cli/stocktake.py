@@ -54,8 +54,9 @@ def stocktake(
     """Count AREA from photos: bin:A-2-3, shelf:A-2, rack:A, section:D, tray or room.
 
     Each photo shows one bin, or the tray. The bin's label in the picture says which one, else the photo's name (as in
-    A-2-3.jpg or "A-2-3 left.jpg"), else that of its folder. What no photo shows is never missing. Nothing in the shop
-    is changed: the count with its findings is kept, to be put right later. Status 1 if something is amiss or a photo
+    A-2-3.jpg or "A-2-3 again.jpg"), else that of its folder. What is not looked at is never missing, nor is what one
+    photo does not show: that takes a second one of the bin. Nothing in the shop is changed: the count with its
+    findings is kept, to be put right later. Status 1 if something is amiss or a photo
     could not be used.
     """
     from scanflow.workflow import stocktake_report, stocktakes
@@ -142,7 +143,7 @@ def _placed(shown: Shown, image: Path, places: Sequence[str]) -> Shown:
 def place_of(image: Path, places: Sequence[str]) -> str | None:
     """The place whose name the photo's name begins with, else the one its folder is called; None where neither is.
 
-    >>> place_of(Path("photos/a-1-10 left.jpg"), ["A-1-1", "A-1-10"])
+    >>> place_of(Path("photos/a-1-10 again.jpg"), ["A-1-1", "A-1-10"])
     'A-1-10'
     """
     for name in (image.stem, image.absolute().parent.name):
@@ -207,7 +208,8 @@ def _sentence(finding: dict[str, Any], report: dict[str, Any]) -> str:
         case "elsewhere":
             return f"{thing} belongs in {finding['bin']} and was seen in {where}{matched}."
         case "unreadable":
-            return f"somebody look at {where}: {finding['unread']} of {finding['expected']} cards can't be read."
+            read, expected, unread = (finding[name] for name in ("read", "expected", "unread"))
+            return f"look at {where} again: {read} cards were read where {expected} should be, {unread} could not be."
         case "card_due" if not where:
             return f"{thing} is not back in the tray."
     return f"{thing} was seen in {where}{matched}."

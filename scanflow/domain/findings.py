@@ -1,13 +1,14 @@
 """What a count comes to: from what stands where by the shop's account, and what was seen, to what is amiss.
 
-Nothing here guesses. What was not looked at is not missing, nor is anything where a card could not be read; a slot
-that changed since the count began is left out; and of each slot there is one finding at most.
+Nothing here guesses. What was not looked at is not missing, nor is anything where a card could not be read, or that
+only one photo did not show: another thing may have hidden it. A slot that changed since the count began is left out;
+and of each slot there is one finding at most.
 """
 
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import asdict, dataclass
 from enum import StrEnum
 from typing import Any
@@ -21,7 +22,8 @@ class Kind(StrEnum):
 
     `twin`: one code at two places. `slot_free`: a card on a shelf, and nothing stands in its slot. `in_tray`: a card in
     the tray whose thing is in stock. `card_due`: a card that should be back and is not, or is and nobody said so.
-    `unknown`: a card that the shop does not have. `unreadable`: a card that nobody could read, where one is missed.
+    `unknown`: a card that the shop does not have. `unreadable`: a place to look at again, for cards are missed there
+    that may be those that could not be read, or that one photo did not show.
     `suspect`: a card on its shelf whose thing counts as picked or packed.
     """
 
@@ -116,22 +118,25 @@ class Seen:
 
 @dataclass(frozen=True, slots=True)
 class Place:
-    """What is known of one place: codes expected there, what was read, how many cards nobody could read."""
+    """What is known of one place: codes expected there, what was read, how many cards nobody could read.
+
+    `unseen` are those expected that were seen nowhere. `unclear` are those of its `looks` in which a card could not be
+    read. `sure`: seen whole by two photos, or gone through by hand.
+    """
 
     expected: frozenset[str]
     read: frozenset[str]
+    unseen: frozenset[str]
     unread: int
     looks: tuple[str, ...]
+    unclear: tuple[str, ...]
     looked: bool
+    sure: bool
 
     @property
     def well(self) -> bool:
         """Whether what was not seen here is not here."""
-        return self.looked and self.unread == 0
-
-    @property
-    def unseen(self) -> int:
-        return len(self.expected - self.read)
+        return self.looked and self.unread == 0 and (self.sure or not self.unseen)
 
 
 def places(
@@ -141,7 +146,7 @@ def places(
     changed: Collection[str] = (),
     settled: Collection[str] = (),
 ) -> dict[str, Place]:
-    """Each place of the area. At `settled` ones a person has said that what is unread there is no card of the shop."""
+    """Each place of the area. At `settled` ones a person has looked: no more cards of the shop are there."""
     expected: defaultdict[str, set[str]] = defaultdict(set)
     for each in room.values():
         if each.place is not None and each.code not in changed:
@@ -149,16 +154,35 @@ def places(
     by_place: defaultdict[str, list[Looked]] = defaultdict(list)
     for look in sorted(looks, key=lambda look: look.key):
         by_place[look.place].append(look)
+    seen = frozenset().union(*(look.texts for look in looks))
     return {
         name: Place(
-            frozenset(expected[name]),
-            frozenset().union(*(look.texts for look in by_place[name])),
-            0 if name in settled else _unread(by_place[name]),
-            tuple(look.key for look in by_place[name]),
-            any(look.whole and look.closer is None for look in by_place[name]),
+            expected=frozenset(expected[name]),
+            read=_texts(by_place[name]),
+            unseen=frozenset(expected[name]) - seen,
+            unread=0 if name in settled else _unread(by_place[name]),
+            looks=tuple(look.key for look in by_place[name]),
+            unclear=tuple(look.key for look in by_place[name] if look.unread),
+            looked=any(look.whole and look.closer is None for look in by_place[name]),
+            sure=name in settled or _sure(by_place[name]),
         )
         for name in names
     }
+
+
+def _texts(looks: Iterable[Looked]) -> frozenset[str]:
+    return frozenset().union(*(look.texts for look in looks))
+
+
+def _sure(looks: Sequence[Looked]) -> bool:
+    """Whether a place was gone through by hand, or two photos show it whole.
+
+    A photo that reads less than two thirds of all that was read there shows a part, whatever was said of it.
+    """
+    all_read = len(_texts(looks))
+    whole = [look for look in looks if look.whole and look.closer is None]
+    photos = {look.photo or look.key for look in whole if look.by_eye and 3 * len(look.texts) >= 2 * all_read}
+    return len(photos) > 1 or any(not look.by_eye for look in whole)
 
 
 def _unread(looks: Sequence[Looked]) -> int:
@@ -272,7 +296,8 @@ def _absent(
         if (own.code, True) in seen or own.code in changed:
             continue
         if own.place is None:
-            if not own.taken and own.card in (CardState.DUE, CardState.HAND) and tray is not None and tray.well:
+            due = not own.taken and own.card in (CardState.DUE, CardState.HAND)
+            if due and tray is not None and tray.looked and tray.unread == 0:
                 yield Finding(Kind.CARD_DUE, own.code, own.bin, looks=tray.looks)
             continue
         spots = {own.place, own.where} if own.taken else {own.place}
@@ -290,18 +315,17 @@ def _absent(
 
 
 def _unreadable(known: Mapping[str, Place]) -> Iterator[Finding]:
-    """Places where somebody has to look: cards that could not be read, where as many are missed."""
+    """Places where somebody has to look again: cards are missed there, and nothing says that they are gone."""
     for name, here in known.items():
-        unread = min(here.unread, here.unseen)
-        if unread:
+        if here.unseen and (here.unread or (here.looked and not here.sure)):
             yield Finding(
                 Kind.UNREADABLE,
                 name,
                 name,
                 (name,),
                 Certainty.UNREAD,
-                here.looks,
+                here.unclear or here.looks,
                 read=len(here.read),
-                unread=unread,
+                unread=here.unread,
                 expected=len(here.expected),
             )

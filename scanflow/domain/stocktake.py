@@ -134,6 +134,11 @@ class Looked:
         return frozenset(read.code or read.text for read in self.reads if read.certainty is not Certainty.UNREAD)
 
     @property
+    def by_eye(self) -> bool:
+        """By a camera, which does not see what something hides; else each card was held in a hand."""
+        return self.how in (How.PHOTO, How.CAMERA)
+
+    @property
     def unread(self) -> int:
         return sum(read.certainty is Certainty.UNREAD for read in self.reads)
 

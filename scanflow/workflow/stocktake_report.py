@@ -50,6 +50,7 @@ def report(unit: Unit, now: State) -> dict[str, Any]:
         "places": len(now.places),
         "looked": now.looked,
         "not_looked": [name for name, place in now.places.items() if not place.looked],
+        "unclear": [name for name, place in now.places.items() if place.looked and not place.well],
         "looks": len(now.looks),
         "sections": _sections(unit, now),
         "findings": [each.finding.as_dict() for each in now.found],

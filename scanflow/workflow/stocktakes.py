@@ -131,20 +131,35 @@ def _understood(unit: Unit, shown: Shown) -> tuple[list[Read], list[str]]:
     widths = cards.widths(unit)
     reads: list[Read] = []
     labels: list[str] = []
-    for number, each in enumerate(shown.texts):
+    best_first = sorted(enumerate(shown.texts), key=lambda pair: pair[1].certainty is not Certainty.DECODED)
+    for number, each in best_first:
         if each.text is None:
             reads.append(Read("", None, Certainty.UNREAD, each.corners))
             continue
         try:
             if slot_code.is_bin_like(each.text):
                 labels.append(slot_code.parse_bin(each.text))
-            elif (read := _card(unit, each, widths)) is not None and (shown.image or read not in reads):
+            elif (read := _card(unit, each, widths)) is not None and not any(_same(read, other) for other in reads):
                 reads.append(read)
         except slot_code.CodeError as error:
             if not shown.image:
                 code = "bad_check" if isinstance(error, slot_code.BadCheck) else "unknown_code"
                 raise Invalid(f"/texts/{number}", code, f"“{each.text}” is no card's text. Read it again.") from error
     return reads, list(dict.fromkeys(labels))
+
+
+def _same(one: Read, other: Read) -> bool:
+    """Whether two readings are of one card: the same text, not at two places of a picture."""
+    if (one.text, one.code) != (other.text, other.code):
+        return False
+    return not one.corners or not other.corners or _within(one, other) or _within(other, one)
+
+
+def _within(one: Read, other: Read) -> bool:
+    """Whether the middle of one lies in the box around the other."""
+    return all(
+        min(other.corners[axis::2]) <= sum(one.corners[axis::2]) / 4 <= max(other.corners[axis::2]) for axis in (0, 1)
+    )
 
 
 def _card(unit: Unit, seen: Text, widths: Mapping[str, int]) -> Read | None:
@@ -214,7 +229,7 @@ def state(unit: Unit, count_id: str) -> State:
         for each in unit.find(Resolved, stocktake=count_id)
         for finding in (Finding.from_dict(json.loads(each.finding)),)
     }
-    gone = changed(unit, count)
+    gone = set() if count.report else changed(unit, count)
     sorted_out = {
         one.finding.subject
         for one in resolved.values()

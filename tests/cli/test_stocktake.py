@@ -73,7 +73,8 @@ def test_a_right_section_has_status_0(folder: Path, tmp_path: Path) -> None:
 def test_what_is_amiss_is_told(folder: Path, tmp_path: Path) -> None:
     """A thing that is gone, one in the other bin, a free card on a shelf, and a card of another shop; each once."""
     amiss = photos(tmp_path, {"A-1-1": ["D001", "D004", "Q077"], "A-1-2": ["D005", "D003"]})
-    result = run(folder, "section:D", *amiss)
+    again = taken(tmp_path / "A-1-1 again.jpg", *map(card_text, ["D004", "D001", "Q077"]))
+    result = run(folder, "section:D", *amiss, again)
     assert [
         "missing: D002 (Thing of D002) is not in A-1-1; 3 cards were read there.",
         "elsewhere: D003 (Thing of D003) belongs in A-1-1 and was seen in A-1-2.",
@@ -83,6 +84,15 @@ def test_what_is_amiss_is_told(folder: Path, tmp_path: Path) -> None:
         "2 of 2 places looked at: 1 missing, 2 elsewhere, 1 slot free, 1 unknown.",
     ] == result.output.splitlines()
     assert 1 == result.exit_code
+
+
+def test_what_one_photo_does_not_show_is_looked_for_again(folder: Path, tmp_path: Path) -> None:
+    """Another thing may hide it."""
+    result = run(folder, "bin:A-1-1", *photos(tmp_path, {"A-1-1": ["D001", "D003"]}))
+    assert [
+        "unreadable: look at A-1-1 again: 2 cards were read where 3 should be, 0 could not be.",
+        "1 of 1 places looked at: 1 unreadable.",
+    ] == result.output.splitlines()
 
 
 def test_what_is_not_looked_at_is_not_missing(folder: Path, tmp_path: Path) -> None:

@@ -118,7 +118,8 @@ _LOOK = {
     "whole": {
         "type": "boolean",
         "default": True,
-        "description": "All that stands there was in view. By a look that is not whole nothing counts as missing.",
+        "description": "All that stands there was in view, or was held up. What two photos lack, or one look by hand, is "
+        "missing.",
     },
     "closer": {**IDENTITY, "description": "The key of an earlier look of which this one shows a part again."},
 }
@@ -480,6 +481,7 @@ ANSWERS: dict[str, Schema] = {
             "places": COUNT,
             "looked": COUNT,
             "not_looked": many(STRING),
+            "unclear": many(STRING, description="Places where cards could not be read, or one photo lacked some."),
             "looks": COUNT,
             "sections": many(
                 given(
