@@ -118,7 +118,7 @@ _LOOK = {
     "whole": {
         "type": "boolean",
         "default": True,
-        "description": "All that stands there was in view, or was held up. What two photos lack, or one look by hand, is "
+        "description": "All that stands there was in view, or was held up. What two photos or one look by hand lack is "
         "missing.",
     },
     "closer": {**IDENTITY, "description": "The key of an earlier look of which this one shows a part again."},
