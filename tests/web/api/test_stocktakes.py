@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+from concurrent.futures import ThreadPoolExecutor
 from typing import Any
 
 import pytest
@@ -14,6 +15,9 @@ from sqlalchemy import func, select
 from labels.slot_code import bin_text, card_text
 from scanflow.shop import Shop
 from scanflow.storage import tables
+from scanflow.workflow import resolving, stocktakes
+from scanflow.workflow.ports import Refused
+from scanflow.workflow.stocktakes import Shown, Text
 
 
 class Count:
@@ -150,6 +154,28 @@ def test_a_photo_sent_twice_is_one_look(calls: Calls, count: Count) -> None:
     assert first == count.upload(photo("D001"), place="A-1-1", key="phone-1")
     assert ["phone-1"] == [each["key"] for each in calls.get(f"{count.path}/looks")["looks"]]
     assert "key_reused" == count.upload(photo("D002"), 422, place="A-1-1", key="phone-1")["code"]
+
+
+def test_two_people_count_at_once(calls: Calls, count: Count, shop: Shop) -> None:
+    """Every look is kept once, also those that both send; and one finding is resolved once."""
+    shown = [
+        Shown(f"look-{number}", "body", (Text(card_text(code)),), place="A-1-1")
+        for number, code in enumerate(["D001", "D002", "D003"] * 4)
+    ]
+    sent = [each for each in shown for _ in range(2)]
+
+    def resolve(how: str) -> str:
+        try:
+            shop.act(how, lambda unit: resolving.resolve(unit, count.id, "missing-D004", resolving.Said(how)))
+        except Refused as refusal:
+            return refusal.code
+        return how
+
+    with ThreadPoolExecutor(4) as people:
+        list(people.map(lambda each: shop.act("someone", lambda unit: stocktakes.look(unit, count.id, each)), sent))
+        answers = list(people.map(resolve, ["lost", "found_later"]))
+    assert len(shown) == len(calls.get(f"{count.path}/looks")["looks"])
+    assert 1 == answers.count("resolved")
 
 
 @SQLITE_ONLY
