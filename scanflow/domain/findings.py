@@ -24,7 +24,7 @@ class Kind(StrEnum):
     the tray whose thing is in stock. `card_due`: a card that should be back and is not, or is and nobody said so.
     `unknown`: a card that the shop does not have. `unreadable`: a place to look at again, for cards are missed there
     that may be those that could not be read, or that one photo did not show.
-    `suspect`: a card on its shelf whose thing counts as picked or packed.
+    `suspect`: a card on its shelf whose thing counts as picked or packed, or is not the one, as a person said.
     """
 
     MISSING = "missing"
@@ -109,11 +109,14 @@ class Finding:
 
 @dataclass(frozen=True, slots=True)
 class Seen:
-    """One card at one place: how well it was read at best, by which looks, and whether one shows it twice."""
+    """One card at one place: how well it was read at best, by which looks, whether one shows it twice, whether its
+    thing is doubted.
+    """
 
     certainty: Certainty
     looks: tuple[str, ...]
     twice: bool = False
+    doubted: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -236,7 +239,8 @@ def _seen(looks: Sequence[Looked]) -> dict[tuple[str, bool], dict[str, Seen]]:
             before = at.get(look.place, Seen(read.certainty, ()))
             twice = before.twice or look.key in before.looks
             keys = tuple(dict.fromkeys((*before.looks, look.key)))
-            at[look.place] = Seen(_best(before.certainty, read.certainty), keys, twice)
+            doubted = before.doubted or read.doubted
+            at[look.place] = Seen(_best(before.certainty, read.certainty), keys, twice, doubted)
     return seen
 
 
@@ -272,7 +276,7 @@ def _amiss(own: Standing, at: Mapping[str, Seen]) -> Kind | None:
     """What it means that a card of the shop was seen at these places; None where it belongs there."""
     if len(at) > 1 or any(each.twice for each in at.values()):
         return Kind.TWIN
-    (place,) = at
+    ((place, how),) = at.items()
     if place == TRAY:
         if own.taken:
             return Kind.IN_TRAY
@@ -281,7 +285,7 @@ def _amiss(own: Standing, at: Mapping[str, Seen]) -> Kind | None:
         return Kind.SLOT_FREE
     if place != own.bin:
         return Kind.ELSEWHERE
-    return Kind.SUSPECT if own.line in (LineState.PICKED, LineState.PACKED) else None
+    return Kind.SUSPECT if how.doubted or own.line in (LineState.PICKED, LineState.PACKED) else None
 
 
 def _absent(

@@ -99,13 +99,15 @@ class Certainty(StrEnum):
 class Read:
     """One card in view. `code` is the slot that `text` names, None where the shop has no such card.
 
-    `corners`: x, y of the four in pixels of the picture; empty where it was no picture.
+    `corners`: x, y of the four in pixels of the picture; empty where it was no picture. `doubted`: a person said that
+    it hangs on another thing than the account has.
     """
 
     text: str
     code: str | None
     certainty: Certainty
     corners: tuple[float, ...] = ()
+    doubted: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Mapping
-from dataclasses import fields
+from dataclasses import astuple, fields
 from typing import Any
 
 from sqlalchemy import Table
@@ -57,8 +57,8 @@ def _looked(row: Any) -> stocktake.Looked:
     return stocktake.Looked(key, body, count, place, at, how, read, whole, closer, tuple(json.loads(size)), photo)
 
 
-def _read(text: str, code: str | None, certainty: str, corners: list[float]) -> stocktake.Read:
-    return stocktake.Read(text, code, stocktake.Certainty(certainty), tuple(corners))
+def _read(text: str, code: str | None, certainty: str, corners: list[float], doubted: bool) -> stocktake.Read:
+    return stocktake.Read(text, code, stocktake.Certainty(certainty), tuple(corners), doubted)
 
 
 _READERS: dict[type, Callable[[Any], Any]] = {
@@ -87,6 +87,6 @@ def values(given: Mapping[str, Any]) -> dict[str, Any]:
     if "orders" in row:
         row["orders"] = " ".join(row["orders"])
     if "reads" in row:
-        row["reads"] = json.dumps([(each.text, each.code, each.certainty, each.corners) for each in row["reads"]])
+        row["reads"] = json.dumps([astuple(each) for each in row["reads"]])
         row["size"] = json.dumps(row["size"])
     return row

@@ -126,6 +126,14 @@ def _looked_into(unit: Unit, finding: Finding, said: Said) -> None:
     _at_home(unit, finding, said)
 
 
+def _held(unit: Unit, finding: Finding, said: Said) -> None:
+    """“Not this thing”: the line that wants it stands still until a person settles it."""
+    line = _facts(unit, finding).live_line
+    if line is None:
+        raise Refused("not_ordered", "No order wants it: there is nothing to hold.")
+    orders.hold(unit, line.id, said.reason)
+
+
 ACTS: Mapping[Kind, Mapping[str, Act]] = {
     Kind.MISSING: {
         "found_later": _at_home,
@@ -141,12 +149,12 @@ ACTS: Mapping[Kind, Mapping[str, Act]] = {
     Kind.CARD_DUE: {"put_right": _back, "found_later": _back, "lost": _lost, "ignore": _noted},
     Kind.UNKNOWN: {"put_right": _noted, "ignore": _noted},
     Kind.UNREADABLE: {"put_right": _noted, "reprint": _reprinted, "ignore": _noted},
-    Kind.SUSPECT: {"put_right": _looked_into, "ignore": _noted},
+    Kind.SUSPECT: {"put_right": _looked_into, "hold": _held, "withdraw": _withdrawn, "ignore": _noted},
 }
 """What can be done about a finding of each kind, and what that does."""
 
 WAYS = tuple(dict.fromkeys(how for acts in ACTS.values() for how in acts))
-NEED_REASON = ("withdraw", "ignore")
+NEED_REASON = ("withdraw", "ignore", "hold")
 
 
 def resolve(unit: Unit, count_id: str, finding_id: str, said: Said) -> stocktakes.Found:

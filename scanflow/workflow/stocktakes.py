@@ -35,7 +35,8 @@ class Text:
 class Shown:
     """A look as it came in; its fields are those of `domain.stocktake.Looked`.
 
-    Without `place` a bin's label among the texts says it, or the area where that is one place. In an `image` codes
+    `doubts`: those of the texts whose thing is not the one that the account has, as a person said. Without `place` a
+    bin's label among the texts says it, or the area where that is one place. In an `image` codes
     that are not the shop's don't count.
     """
 
@@ -49,6 +50,7 @@ class Shown:
     image: bool = False
     size: tuple[int, ...] = ()
     photo: Photo | None = None
+    doubts: tuple[str, ...] = ()
 
 
 def open_count(unit: Unit, area: str, note: str = "") -> Stocktake:
@@ -85,6 +87,10 @@ def look(unit: Unit, count_id: str, shown: Shown) -> Looked:
     if count.state is not StocktakeState.OPEN:
         raise Refused("closed", f"This count is {count.state}. Begin another.")
     reads, labels = _understood(unit, shown)
+    doubts = {slot_code.compact(text) for text in shown.doubts}
+    if not doubts <= {read.text for read in reads}:
+        raise Invalid("/doubts", "unknown_card", "Doubt only cards that are among the texts.")
+    reads = [replace(read, doubted=read.text in doubts) for read in reads]
     place = _place(unit, count, shown.place, labels)
     if shown.closer is not None:
         former = unit.get(Looked, shown.closer)
@@ -120,6 +126,7 @@ def look(unit: Unit, count_id: str, shown: Shown) -> Looked:
             "decoded": told[Certainty.DECODED],
             "matched": told[Certainty.MATCHED],
             "unread": looked.unread,
+            "doubted": sorted(doubts),
             "photo": looked.photo,
         },
     )

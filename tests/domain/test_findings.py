@@ -104,6 +104,11 @@ def test_a_thing_under_way_is_suspect_on_its_shelf_and_not_missing_elsewhere(lin
     assert ["card_due-D008"] == ids(looks(A=["D002"]), room=away)
 
 
+def test_a_thing_that_a_person_doubts_is_suspect():
+    """Its card is where it belongs, and hangs on another thing."""
+    assert ["suspect-D001"] == ids([look("A", replace(read("D001"), doubted=True), "D002")])
+
+
 def test_what_was_seen_in_another_bin_last_is_missing_only_when_that_was_looked_at():
     """A shelf scan saw it in C: until somebody looked there too, it may be there."""
     room = {"D001": replace(ROOM["D001"], where="C")}

@@ -10,7 +10,7 @@ from scanflow.domain.derive import SlotState, slot_state, stands_in
 from scanflow.domain.findings import Kind
 from scanflow.domain.life import CardState, Hold, LineState, StayState
 from scanflow.domain.stocktake import Resolved
-from scanflow.domain.things import Line
+from scanflow.domain.things import Line, Order
 from scanflow.workflow import orders, stock, stocktake_report
 from scanflow.workflow.ports import Invalid, Missing, Refused
 from scanflow.workflow.resolving import ACTS
@@ -96,6 +96,9 @@ SAID = {"text": card_text("D002")}
 def resolved(kind, how):
     floor, finding = PLANTED[kind]()
     assert [finding] == floor.found()
+    if (kind, how) == (Kind.SUSPECT, "withdraw"):
+        orders.cancel(floor.unit, floor.unit.find(Order)[0].id)
+        floor.look("A-1-1", "D002", doubts=("D0024",))
     before = floor.unit.facts("D002")
     more = SAID if (kind, how) == (Kind.UNREADABLE, "reprint") else {"reason": "Nobody knows"}
     floor.resolve(finding, how, **more)
@@ -193,6 +196,18 @@ def test_still_here_is_a_duty_on_the_order_until_a_person_settles_it():
     other.open()
     other.look("A-1-3", "D002")
     assert "not_shipped" == refused(other.resolve, "slot_free-D002", "still_here")
+
+
+def test_a_doubted_thing_is_held_for_its_order():
+    """“Not this thing” of a count; without an order there is nothing to hold, and only what is in view is doubted."""
+    floor = Counted("D001", "D002")
+    floor.look("A-1-1", "D001", "D002", doubts=("d001-6",))
+    assert ["suspect-D001"] == floor.found()
+    assert "not_ordered" == refused(floor.resolve, "suspect-D001", "hold", reason="Another saddle")
+    floor.order("1001", "D001")
+    floor.resolve("suspect-D001", "hold", reason="Another saddle")
+    assert (Hold.SUSPECT, "Another saddle") == (floor.line("D001").hold, floor.line("D001").why)
+    assert "unknown_card" == refused(floor.look, "A-1-1", "D001", doubts=("D0024",))
 
 
 @pytest.mark.parametrize(

@@ -50,6 +50,7 @@ def look(shown: Looked, room: Mapping[str, Standing]) -> Json:
                 "code": read.code,
                 "certainty": read.certainty,
                 "unexpected": unexpected(read, shown.place, room),
+                "doubted": read.doubted,
                 "corners": [list(read.corners[at : at + 2]) for at in range(0, len(read.corners), 2)],
             }
             for read in shown.reads

@@ -214,6 +214,9 @@ BODIES: dict[str, Schema] = {
         {
             **_LOOK,
             "texts": many(text(200, least=1), maxItems=MOST_LINES, description="Of the cards, as scanned or typed."),
+            "doubts": many(
+                text(200, least=1), maxItems=MOST_LINES, description="Those of the texts that hang on another thing."
+            ),
         },
         ("key", "texts"),
         examples=[{"key": "phone-1-000018", "place": "A-2-3", "texts": ["D0145", "D0153"]}],
@@ -221,7 +224,7 @@ BODIES: dict[str, Schema] = {
     "Resolution": taken(
         {
             "how": one_of(WAYS),
-            "reason": {**text(500), "description": "Required for what is withdrawn or ignored."},
+            "reason": {**text(500), "description": "Required for what is withdrawn, held or ignored."},
             "to": {**CODE, "description": "For what is moved: a free slot. Absent: the lowest of that bin."},
             "text": {**text(200, least=1), "description": "Read from the damaged card that is printed again."},
             "sure": {
@@ -438,6 +441,7 @@ ANSWERS: dict[str, Schema] = {
                         "code": maybe(CODE),
                         "certainty": one_of(Certainty),
                         "unexpected": {"type": "boolean", "description": "By the account it is not there."},
+                        "doubted": {"type": "boolean", "description": "A person said that it hangs on another thing."},
                         "corners": {**many(many({"type": "number"})), "description": "x, y in pixels of the picture."},
                     }
                 )

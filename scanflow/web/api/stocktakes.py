@@ -80,7 +80,8 @@ def add_look(stocktake: str) -> Response:
     via = {"how": stocktakes.How(fields.pop("via"))} if "via" in fields else {}
     if image is None:
         texts = tuple(stocktakes.Text(text) for text in fields.pop("texts"))
-        shown = stocktakes.Shown(body=body, texts=texts, **via, **fields)
+        doubts = tuple(fields.pop("doubts", ()))
+        shown = stocktakes.Shown(body=body, texts=texts, doubts=doubts, **via, **fields)
     else:
         try:
             shown = shop().shown(image, body=body, **via, **fields)
@@ -192,7 +193,7 @@ def findings(stocktake: str) -> Response:
     answers={200: "Finding"},
     conflicts=(
         *("resolved", "not_for_this", "look_closer", "changed_since", "not_allowed", "has_live_line", "still_in_box"),
-        *("taken", "card_due", "retired", "bin_full", "not_lost", "not_shipped", "held"),
+        *("taken", "card_due", "retired", "bin_full", "not_lost", "not_shipped", "not_ordered", "held"),
     ),
 )
 def resolve(stocktake: str, finding: str, body: dict[str, Any]) -> Response:
