@@ -69,6 +69,11 @@ def _patterns(book: Book) -> tuple[Patterns, ...]:
     return tuple(Patterns(sum(by_length[length], ()), np.concatenate(rows[length])) for length in sorted(rows))
 
 
+def pattern(text: str) -> Patterns:
+    """One text's, of minimal length."""
+    return Patterns((text,), _bars(np.array([code128.values(text)[:-1]])))
+
+
 _CARD = re.compile(r"([A-Z]{1,2})([0-9]{4})")
 
 
@@ -80,7 +85,7 @@ def _drawn(texts: tuple[str, ...]) -> Iterator[tuple[tuple[str, ...], Values]]:
             yield cards, _bars(_card_symbols(np.array(cards, "S").view(np.uint8).reshape(len(cards), -1), letters))
     for text in texts:
         if not _CARD.fullmatch(text):
-            yield (text,), _bars(np.array([code128.values(text)[:-1]]))
+            yield (text,), pattern(text).bits
 
 
 def _card_symbols(characters: NDArray[np.uint8], letters: int) -> NDArray[np.int64]:

@@ -15,7 +15,7 @@ from scanflow.vision.locate import Common, Field, Grey, Region, Search
 from scanflow.vision.match import Match, likeness, match
 from scanflow.vision.merge import Found, Matched, Unread
 from scanflow.vision.outline import outlined
-from scanflow.vision.patterns import Patterns, Values, grammar, patterns
+from scanflow.vision.patterns import Patterns, Values, grammar, pattern, patterns
 from scanflow.vision.places import Place
 from scanflow.vision.readings import Point, Quad, Symbology
 from scanflow.vision.straighten import Strip, straighten
@@ -59,7 +59,7 @@ def second_look(grey: Grey, found: list[Found], book: Book | None) -> SecondLook
     seen = SecondLook([])
     for one in found:
         if not seen.knows(_middle(one.corners)):
-            if not _borne_out(grey, one):
+            if _doubtful(one, found) and not _borne_out(straighten(grey, Region.of(one.corners)), one.text):
                 continue
             one = replace(one, outline=seen.outlined(grey, one.corners))
         seen.found.append(one)
@@ -81,18 +81,23 @@ def second_look(grey: Grey, found: list[Found], book: Book | None) -> SecondLook
     return seen
 
 
-def _borne_out(grey: Grey, one: Found) -> bool:
-    """Whether the bars look like what zbar alone read there: of what a Code 128 of that length could say, most.
-
-    Its check is one of 103, and a card that is half covered by another has misled it. Longer texts than cards have
-    are believed, and so are texts that are drawn as their writer liked: in which code sets is not known.
+def _doubtful(one: Found, others: Sequence[Found]) -> bool:
+    """What zbar alone read as a Code 128 that is no longer than a card's: its check is one of 103, and half covered
+    cards have misled it.
     """
-    if one.engine != decoders.ZBAR or one.symbology is not Symbology.CODE128:
-        return True
-    expected = patterns(Book([one.text]))[0]
-    strip = straighten(grey, Region.of(one.corners)) if expected.modules <= _MODULES else None
+    return (
+        one.engine == decoders.ZBAR
+        and one.symbology is Symbology.CODE128
+        and not any(other.engine != decoders.ZBAR and other.text == one.text for other in others)
+        and pattern(one.text).modules <= _MODULES
+    )
+
+
+def _borne_out(strip: Strip | None, text: str) -> bool:
+    """Whether bars look like a text, drawn with the fewest symbols, more than like all else a Code 128 could say."""
     if strip is None:
-        return expected.modules > _MODULES
+        return False
+    expected = pattern(text)
     like = likeness(strip, expected.mean)
     best = match(strip, expected, like) if like.ends else None
     return best is not None and best.margin > 0
@@ -141,7 +146,8 @@ def _copies(grey: Grey) -> Iterator[tuple[int, Grey]]:
 def _decode(seen: SecondLook, grey: Grey, strip: Strip, scale: int) -> bool:
     """Show a strip to the decoders; whether it holds a code that they know."""
     drawn = strip.drawn()
-    found = decoders.strip(drawn)
+    read = decoders.strip(drawn)
+    found = [one for one in read if not _doubtful(one, read) or _borne_out(strip, one.text)]
     for one in found:
         first, last = (corner[0] for corner in one.corners[:2])
         corners = _corners(strip, first, last, scale)
