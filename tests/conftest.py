@@ -60,7 +60,7 @@ def new_postgresql() -> Iterator[Callable[[], str]]:
 def emptied_postgresql(new_postgresql: Callable[[], str]) -> Iterator[Callable[[], str]]:
     """Empties one shop's database again, which is faster than making another, and gives its URL."""
     url = new_postgresql()
-    engine = create_engine(_psycopg(url), isolation_level="AUTOCOMMIT")
+    engine = create_engine(_psycopg(url), isolation_level="AUTOCOMMIT", pool_pre_ping=True)  # a test may end all others
     everything = ", ".join(f'"{table.name}"' for table in tables.metadata.sorted_tables)
     with engine.connect() as connection:
         kept = connection.execute(select(tables.head)).one()._asdict()

@@ -238,6 +238,7 @@ def test_a_fault_is_caught(fault):
     assert way == caught(fault, room)
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("fault", HARMLESS)
 def test_a_harmless_fault_shows_nowhere(fault):
     """What is said not to matter is noticed in no room."""
