@@ -7,9 +7,9 @@ the book is beaten by what it truly says.
 The bound. Let e be the residuals of the codes in units of the noise of a bin. If the strip shows code c, then for any
 other code w the likelihood ratio of w to c exceeds exp(m/2) with a probability of at most exp(-m/2) (Markov's
 inequality), whatever their distance; m is the margin, the difference of their squared residuals. A book of N codes
-thus gives a wrong one with at most N exp(-m/2). Neighbouring bins share pixels' noise and the lens's, so m is divided
-by SHARED = 2 first: with MARGIN = 100 and N = 100,000 that is 1.4e-6 for a region that shows any Code 128 symbol of the
-book's length. For anything else a code must besides explain 90 % of the variance of some 87 modules.
+thus gives a wrong one with at most N exp(-m/2). Neighbouring bins share pixels' noise and the lens's, so half of m
+counts: with LEAST_MARGIN = 100 and N = 100,000 that is 1.4e-6 for a region that shows any Code 128 symbol of the book's
+length. Of anything else a code must besides explain LEAST_EXPLAINED of the variance of some 87 modules.
 """
 
 from __future__ import annotations
