@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 import tempfile
-import threading
 from pathlib import Path
 
-import waitress
+from listening import listening
 from live_shop import PASSWORD
 from playwright.sync_api import Page, sync_playwright
 
@@ -17,7 +16,6 @@ from scanflow.storage import access
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
 from scanflow.web import create_app
-from scanflow.web.api.changes import MOST
 
 PICTURES = Path(__file__).parents[1] / ".pictures"
 PHONE = {"width": 360, "height": 740}
@@ -31,14 +29,11 @@ def main() -> None:
         demo.run(data, lambda _: None)
         shop = Shop(Database(sqlite_url(data)))
         shop.act("owner", lambda unit: access.set_password(unit.connection, PASSWORD, unit.at))
-        server = waitress.create_server(create_app(shop), host="127.0.0.1", port=0, threads=4 + MOST)
-        threading.Thread(target=server.run, daemon=True).start()
-        with sync_playwright() as playwright:
+        with listening(create_app(shop), shop) as server, sync_playwright() as playwright:
             browser = playwright.chromium.launch(executable_path="/usr/bin/chromium", args=CHROMIUM)
             page = browser.new_page(viewport=PHONE, base_url=f"http://127.0.0.1:{server.effective_port}")
             take_all(page)
             browser.close()
-        server.close()
         shop.close()
 
 

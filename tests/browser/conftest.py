@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-import waitress
+from listening import listening
 from live_shop import Live
 from playwright.sync_api import Browser, Page, ViewportSize, sync_playwright
 
@@ -17,7 +17,6 @@ from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app
-from scanflow.web.api.changes import MOST
 
 ARGUMENTS = ("--no-sandbox", "--disable-background-networking", "--disable-gpu")
 NAMES = ("chromium", "chromium-browser", "google-chrome")
@@ -37,13 +36,8 @@ def live(sqlite_template: Path, tmp_path: Path, readers: Readers) -> Iterator[Li
             return []
         return app(environ, start_response)
 
-    server = waitress.create_server(service, host="127.0.0.1", port=0, threads=4 + MOST)
-    thread = threading.Thread(target=server.run, daemon=True)
-    thread.start()
-    yield Live(shop, f"http://127.0.0.1:{server.effective_port}", cut)
-    shop.database.changes.close()
-    server.close()
-    thread.join(timeout=5)
+    with listening(service, shop) as server:
+        yield Live(shop, f"http://127.0.0.1:{server.effective_port}", cut)
     shop.database.close()
 
 

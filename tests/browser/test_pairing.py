@@ -3,15 +3,14 @@
 from __future__ import annotations
 
 import shutil
-import threading
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
 import pytest
-import waitress
 from axe_playwright_python.sync_playwright import Axe
 from furnished import furnish
+from listening import listening
 from live_shop import Live, sign_in
 from playwright.sync_api import Browser, Page, expect
 
@@ -20,7 +19,6 @@ from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app
 from scanflow.web.addresses import Listening
-from scanflow.web.api.changes import MOST
 from scanflow.web.certificates import Home
 
 
@@ -32,13 +30,8 @@ def live(sqlite_template: Path, tmp_path: Path, readers: Readers) -> Iterator[Li
     shop = Shop(Database(f"sqlite:///{path}"), readers)
     home = Home(tmp_path / "https", lambda: ["bench", "192.168.1.7"])
     app = create_app(shop, Listening("192.168.1.7", 8765, https=True), home)
-    server = waitress.create_server(app, host="127.0.0.1", port=0, threads=4 + MOST)
-    thread = threading.Thread(target=server.run, daemon=True)
-    thread.start()
-    yield Live(shop, f"http://127.0.0.1:{server.effective_port}")
-    shop.database.changes.close()
-    server.close()
-    thread.join(timeout=5)
+    with listening(app, shop) as server:
+        yield Live(shop, f"http://127.0.0.1:{server.effective_port}")
     shop.database.close()
 
 

@@ -2,20 +2,16 @@
 
 from __future__ import annotations
 
-import re
 import ssl
-import subprocess
-import sys
 import time
 import urllib.error
 import urllib.request
-from collections.abc import Iterator
-from contextlib import contextmanager
 from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
 from click.testing import CliRunner
+from started import serving
 
 from scanflow.cli import main
 from scanflow.shop import Shop
@@ -23,21 +19,6 @@ from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
 from scanflow.web import certificates
-
-
-@contextmanager
-def serving(*arguments: object) -> Iterator[tuple[str, subprocess.Popen[str]]]:
-    """The first address that the service prints, and its process."""
-    command = [sys.executable, "-m", "scanflow", "serve", "--port", "0", *map(str, arguments)]
-    process = subprocess.Popen(command, stdout=subprocess.PIPE, text=True)
-    assert process.stdout is not None
-    try:
-        found = re.search(r"Serving at (\S+),", process.stdout.readline())
-        assert found is not None
-        yield found[1], process
-    finally:
-        process.terminate()
-        process.communicate(timeout=30)
 
 
 def status(url: str, authority: Path | None = None) -> int:

@@ -8,9 +8,8 @@ import re
 import signal
 import subprocess
 import sys
-import threading
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Any
 
@@ -18,15 +17,17 @@ import filmed
 import numpy as np
 import psutil
 import pytest
-import waitress
 from click.testing import CliRunner
 from clients import SQLITE_ONLY
 from furnished import furnish
+from listening import listening
 from paperwork import jpeg
+from started import serving
 
 from labels import slot_code
 from scanflow.cli import main, watching
-from scanflow.cli.sending import Service
+from scanflow.cli.opening import data_folder
+from scanflow.cli.sending import NoAnswer, Service
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Scan, Slot, Station, Stay
 from scanflow.shop import Shop
@@ -78,12 +79,8 @@ def served(shop: Shop) -> Iterator[Served]:
         start_response(f"{lost.pop()} Lost", [("Content-Length", "0")])
         return []
 
-    server = waitress.create_server(service, host="127.0.0.1", port=0, threads=4)
-    thread = threading.Thread(target=server.run, daemon=True)
-    thread.start()
-    yield Served(shop, f"http://127.0.0.1:{server.effective_port}", shop.token("camera", Role.HELPER), lost)
-    server.close()
-    thread.join(5)
+    with listening(service, shop, threads=4) as server:
+        yield Served(shop, f"http://127.0.0.1:{server.effective_port}", shop.token("camera", Role.HELPER), lost)
 
 
 def film(path: Path, *shown: tuple[str | None, float], seen: filmed.Seen = filmed.light) -> Path:
@@ -100,11 +97,14 @@ def command(served: Served, *arguments: object) -> list[str]:
     return [sys.executable, "-m", "scanflow", "watch", "--url", served.address, "--page", "0", *map(str, arguments)]
 
 
-def watch(served: Served, film: Path, *arguments: object) -> tuple[int, list[dict[str, Any]], str]:
-    """Exit status, scans and messages of a run over each frame of a film."""
+def watch(
+    served: Served, film: Path, *arguments: object, trusts: Path | None = None
+) -> tuple[int, list[dict[str, Any]], str]:
+    """Exit status, scans and messages of a run over each frame of a film; it trusts the authority of a file."""
+    trust = {"SSL_CERT_FILE": str(trusts)} if trusts else {}
     done = subprocess.run(
         command(served, "--video", film, "--fast", "--json", *arguments),
-        env=os.environ | {"SCANFLOW_TOKEN": served.token},
+        env=os.environ | {"SCANFLOW_TOKEN": served.token} | trust,
         capture_output=True,
         text=True,
         timeout=120,
@@ -136,6 +136,23 @@ def test_a_wrong_card_is_refused(served: Served, tmp_path: Path) -> None:
     text = slot_code.card_text("D002")
 
     assert (1, True) == (done.returncode, done.stdout.startswith(f"{text}: NO. The item of D002 is still in stock."))
+
+
+def test_the_shops_own_authority_is_trusted(
+    served: Served, database_url: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Where SSL_CERT_FILE names it a scan goes out by HTTPS and is recorded; a program without it is told why not."""
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path))
+    authority = data_folder(None) / "https" / "authority.pem"
+    code = served.due()
+    seen = film(tmp_path / "film.avi", (code, 0.5))
+    with serving("--https", "--database", database_url) as (address, _):
+        secure = replace(served, address=address.replace("http:", "https:"))
+        status, scans, told = watch(secure, seen, "--station", "tray", trusts=authority)
+        assert (0, [code], [code]) == (status, [each["code"] for each in scans], [each.code for each in served.scans()])
+        assert "There is no answer" not in told
+        with pytest.raises(NoAnswer, match="CERTIFICATE_VERIFY_FAILED"):
+            secure.service.call("GET", "/api/slots")
 
 
 def test_an_answer_that_is_lost_is_asked_for_again(served: Served, tmp_path: Path) -> None:

@@ -7,7 +7,6 @@ import io
 import json
 import socket
 import ssl
-import threading
 import time
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
@@ -18,14 +17,11 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-import waitress
 from cryptography.hazmat.primitives.serialization import Encoding
+from listening import listening
 
 from scanflow.web.certificates import Home
 from scanflow.web.front import Door, Doors, Front, inner_doors
-
-pytestmark = pytest.mark.filterwarnings("ignore::pytest.PytestUnhandledThreadExceptionWarning")
-"""The server is closed from outside, by which its thread ends in an error."""
 
 
 def echo(environ: dict[str, Any], start_response: Any) -> list[bytes]:
@@ -59,16 +55,12 @@ def served(tmp_path: Path, caplog: pytest.LogCaptureFixture) -> Iterator[Served]
     doors = inner_doors()
     inner = {door: each.getsockname() for door, each in doors.items()}
     app = Doors(echo, {door: port for door, (_, port) in inner.items()})
-    server = waitress.create_server(app, sockets=list(doors.values()), threads=4)
-    thread = threading.Thread(target=server.run, daemon=True)
-    thread.start()
-    listener = socket.create_server(("127.0.0.1", 0))
-    port = listener.getsockname()[1]
-    front = Front(listener, inner, lambda: home.context(datetime.now(UTC)), renewal=0.05)
-    yield Served(port, home, names, front)
-    front.close()
-    server.close()
-    thread.join(5)
+    with listening(app, sockets=list(doors.values()), threads=4):
+        listener = socket.create_server(("127.0.0.1", 0))
+        port = listener.getsockname()[1]
+        front = Front(listener, inner, lambda: home.context(datetime.now(UTC)), renewal=0.05)
+        yield Served(port, home, names, front)
+        front.close()
     assert [] == [record for record in caplog.records if record.name in ("asyncio", "scanflow.web.front")]
 
 

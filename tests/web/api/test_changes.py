@@ -4,16 +4,15 @@ from __future__ import annotations
 
 import json
 import socket
-import threading
 import time
 from collections.abc import Callable, Iterator
 
 import pytest
-import waitress
 from calls import Calls
 from clients import SQLITE_ONLY, client_of
 from flask import Flask
 from flask.testing import FlaskClient
+from listening import listening
 
 from scanflow.shop import Shop
 from scanflow.storage import access
@@ -118,19 +117,13 @@ def test_who_is_revoked_hears_no_more(app: Flask, shop: Shop, paired: Callable[[
 
 
 @pytest.fixture
-def port(app: Flask) -> Iterator[int]:
+def port(app: Flask, shop: Shop) -> Iterator[int]:
     """A server of two threads."""
-    server = waitress.create_server(app, host="127.0.0.1", port=0, threads=2)
-    thread = threading.Thread(target=server.run, daemon=True)
-    thread.start()
-    yield server.effective_port
-    app.extensions["scanflow"].database.changes.close()
-    server.close()
-    thread.join(timeout=5)
+    with listening(app, shop, threads=2) as server:
+        yield server.effective_port
 
 
 @SQLITE_ONLY
-@pytest.mark.filterwarnings("ignore::pytest.PytestUnhandledThreadExceptionWarning")
 def test_a_client_that_is_gone_frees_its_thread(app: Flask, shop: Shop, port: int) -> None:
     """Its place is free again as soon as two comments did not arrive."""
     limit(app, most=1, silence=0.05)
