@@ -7,6 +7,7 @@ from datetime import timedelta
 
 from labels import slot_code
 from scanflow.domain.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.life import LineState
 from scanflow.domain.things import Line, Order, Round, Station, Stay, Stop
 from scanflow.shop import Shop
 from scanflow.storage.unit import SqlUnit
@@ -81,6 +82,20 @@ def _walk(shop: Shop, room: Furnished) -> Round:
         shop.act("owner", lambda unit: orders.short(unit, walked[2].id, "Not in its bin"))
         shop.act("owner", lambda unit: parcels.open_parcel(unit, [walked[3].order]))
     return walk
+
+
+def waiting(shop: Shop, room: Furnished) -> list[tuple[str, Line]]:
+    """Code and line of each stop of the open round that waits, in the order to walk."""
+    assert room.round is not None
+    found = []
+    with shop.looking() as unit:
+        for stop in unit.find(Stop, round=room.round.id):
+            line = unit.get(Line, stop.line)
+            if line and line.state is LineState.WAITING and not line.hold and line.round == room.round.id:
+                stay = unit.get(Stay, line.stay or "")
+                assert stay is not None
+                found.append((stay.code, line))
+    return found
 
 
 def scan(shop: Shop, station: Station, code: str, **spot: str) -> scans.Answer:

@@ -8,13 +8,13 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from furnished import Furnished, furnish, scan
+from furnished import Furnished, furnish, scan, waiting
 from live_shop import Live, free_port, go_on, serving, sign_in, type_fast
 from playwright.sync_api import Browser, Page, expect
 
 from labels.slot_code import card_text
-from scanflow.domain.life import CardState, LineState
-from scanflow.domain.things import Item, Line, Slot, Station, Stay, Stop
+from scanflow.domain.life import CardState
+from scanflow.domain.things import Item, Slot, Station, Stay
 from scanflow.shop import Shop
 from scanflow.storage import access
 from scanflow.storage.database import Database
@@ -44,20 +44,6 @@ def desk(browser: Browser, live: Live, page: Page, room: Furnished) -> Iterator[
     context = browser.new_context(base_url=live.address, storage_state=page.context.storage_state())
     yield context.new_page()
     context.close()
-
-
-def waiting(shop: Shop, room: Furnished) -> list[tuple[str, Line]]:
-    """Code and line of each stop of the open round that waits, in the order to walk."""
-    assert room.round is not None
-    found = []
-    with shop.looking() as unit:
-        for stop in unit.find(Stop, round=room.round.id):
-            line = unit.get(Line, stop.line)
-            if line and line.state is LineState.WAITING and not line.hold and line.round == room.round.id:
-                stay = unit.get(Stay, line.stay or "")
-                assert stay is not None
-                found.append((stay.code, line))
-    return found
 
 
 def elsewhere(live: Live, stay: Stay) -> str:
