@@ -121,8 +121,9 @@ class Demand:
 
     def assumptions(self) -> tuple[str, ...]:
         """What the answer takes for granted, as sentences."""
+        taken = f"{self.load:.1f}" if self.load >= 0.05 else "hardly any"
         said = [
-            f"About {self.intake:g} items a week come in and stay {self.stay:.3g} days on average, so {self.load:.1f} "
+            f"Items that come in a week: about {self.intake:g}. They stay {self.stay:.3g} days on average, so {taken} "
             "slots are taken on average.",
             "An item that finds no free card is not put into this section later.",
         ]

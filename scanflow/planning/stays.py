@@ -65,7 +65,8 @@ class Estimate:
     def assumptions(self) -> tuple[str, ...]:
         """What the estimate takes for granted, as sentences."""
         said = [
-            f"Stays that have ended: {self.ended}. Still open, counted as long as so far or longer: {self.still_open}.",
+            f"Stays that have ended: {self.ended:,}. "
+            f"Still open, counted as long as so far or longer: {self.still_open:,}.",
             "What is still here will sell like what was here as long before it, and the trade stays as it was.",
         ]
         if self.tail:

@@ -1,4 +1,4 @@
-"""The narrowest phone shows every page without scrolling sideways, however long the names are."""
+"""The narrowest phone and a tablet show every page without scrolling sideways, however long the names are."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ from dataclasses import replace
 
 import pytest
 from every_page import addresses
+from flask import render_template_string
 from furnished import furnish
 from live_shop import Live, sign_in, type_fast
 from paperwork import jpeg
@@ -15,9 +16,12 @@ from sqlalchemy import func, update
 from labels import slot_code
 from scanflow.storage.tables import items, lines, orders, sections
 from scanflow.storage.unit import SqlUnit
+from scanflow.web import create_app
 from scanflow.workflow import photos
 
 NARROW = {"width": 360, "height": 740}
+TABLET = {"width": 768, "height": 1024}
+DESKTOP = {"width": 1440, "height": 900}
 
 OUTSIDE = """() => [...document.querySelectorAll("header *, main *")].filter((each) => {
   const { left, right, width } = each.getBoundingClientRect();
@@ -26,8 +30,10 @@ OUTSIDE = """() => [...document.querySelectorAll("header *, main *")].filter((ea
 """What sticks out of the page, though nobody could scroll there; drawings have a part of their own to scroll."""
 
 
-@pytest.mark.parametrize("word", ["Reclaimed", "Reclaimed "], ids=["one_word", "many_words"])
-def test_no_page_scrolls_sideways(live: Live, page: Page, word: str) -> None:
+@pytest.mark.parametrize(
+    ("word", "sizes"), [("Reclaimed", [NARROW, TABLET]), ("Reclaimed ", [NARROW])], ids=["one_word", "many_words"]
+)
+def test_no_page_scrolls_sideways(live: Live, page: Page, word: str, sizes: list[dict[str, int]]) -> None:
     """Titles, notes, sections, the shop, order numbers and channels of 200 characters fit on a screen of 360 px."""
     name = (word * 23)[:200].strip()
     room = furnish(live.shop, 25, name)
@@ -43,16 +49,42 @@ def test_no_page_scrolls_sideways(live: Live, page: Page, word: str) -> None:
             photos.keep(unit, stay.id, picture)
 
     live.shop.act("owner", lengthen)
-    page.set_viewport_size(NARROW)  # type: ignore[arg-type]
     sign_in(page, live)
     found = []
     for address in addresses(live.shop, room):
         page.goto(address)
         page.evaluate("document.querySelectorAll('main details').forEach((each) => { each.open = true })")
-        wide = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth")
-        found += [f"{address} is {wide} px too wide"] if wide > 0 else []
-        found += [f"{address}: {each}" for each in page.evaluate(OUTSIDE)]
+        for size in sizes:
+            page.set_viewport_size(size)  # type: ignore[arg-type]
+            wide = page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth")
+            found += [f"{address} is {wide} px too wide"] if wide > 0 else []
+            found += [f"{address}: {each}" for each in page.evaluate(OUTSIDE)]
     assert [] == found
+
+
+@pytest.mark.parametrize("size", [NARROW, TABLET, DESKTOP], ids=["phone", "tablet", "desktop"])
+def test_numbers_stay_on_their_plates(live: Live, page: Page, size: dict[str, int]) -> None:
+    """However many there are, and whatever a shop calls its orders: the row of a long number is not a tower."""
+    furnish(live.shop, 4)
+    name = "Reclaimed " * 20
+
+    def multiply(unit: SqlUnit) -> None:
+        unit.connection.execute(update(orders).values(number=orders.c.number.concat(name.strip())))
+
+    live.shop.act("owner", multiply)
+    page.set_viewport_size(size)  # type: ignore[arg-type]
+    sign_in(page, live)
+    page.goto("/orders")
+    app = create_app(live.shop)
+    with app.test_request_context("/"):
+        plates = [
+            render_template_string("{% import 'parts.html' as parts %}{{ parts.number(n, 'slots') }}", n=n)
+            for n in (8, 1_234, 99_999, 123_456, 9_999_999, 99_999_999)
+        ]
+    rows = page.evaluate("[...document.querySelectorAll('.line')].map((each) => each.offsetHeight)")
+    page.evaluate("(all) => { document.querySelector('.face').innerHTML = all }", "".join(plates))
+    over = "[...document.querySelectorAll('.face .plate')].map((each) => each.scrollWidth - each.clientWidth)"
+    assert ([0] * len(plates), True) == (page.evaluate(over), max(rows) < 150)
 
 
 def test_a_no_fits(live: Live, page: Page) -> None:

@@ -10,13 +10,12 @@ import time
 from collections.abc import Callable
 from pathlib import Path
 
-from furnished import Furnished, furnish
+from furnished import Furnished, furnish, waiting
 from live_shop import PASSWORD, Live, free_port, go_on, serving, sign_in, type_fast
 from playwright.sync_api import Browser, BrowserContext, Page, expect
 
 from labels.slot_code import card_text
-from scanflow.domain.life import LineState
-from scanflow.domain.things import Line, Scan, Stay, Stop
+from scanflow.domain.things import Line, Scan
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
@@ -35,20 +34,6 @@ HELD = """() => new Promise((go) => (indexedDB.open("scanflow").onsuccess = ({ t
 }))"""
 
 NOTHING_HELD = f"async () => !(await ({HELD})()).length"
-
-
-def waiting(shop: Shop, room: Furnished) -> list[tuple[str, Line]]:
-    """Code and line of each stop that waits, in the order to walk."""
-    assert room.round is not None
-    found = []
-    with shop.looking() as unit:
-        for stop in unit.find(Stop, round=room.round.id):
-            line = unit.get(Line, stop.line)
-            if line and line.state is LineState.WAITING and not line.hold and line.round == room.round.id:
-                stay = unit.get(Stay, line.stay or "")
-                assert stay is not None
-                found.append((stay.code, line))
-    return found
 
 
 def state(shop: Shop, line: Line) -> str:
@@ -109,7 +94,7 @@ def test_a_round_goes_on_without_network(live: Live, page: Page) -> None:
     away(live, context)
     expect(page.locator(".frame")).to_contain_text("No network")
     note(page, one)
-    expect(page.locator("h1")).to_contain_text(f"{done + 1} of 9 done, 1 of them provisional")
+    expect(page.locator("h1")).to_contain_text(f"{done + 1} of 9 stops done, 1 of them provisional")
     expect(page.locator(".face .plate")).to_contain_text(re.compile(two[1:]))
     note(page, one)
     type_fast(page, card_text("D009"))
@@ -180,7 +165,7 @@ def test_the_table_never_works_without_network(live: Live, page: Page) -> None:
     expect(page.locator("h1")).to_have_text("No network")
     page.get_by_role("link", name="Go on with the round").press("Enter")
     page.wait_for_url(f"**{path}")
-    expect(page.locator("h1")).to_contain_text("of 9 done")
+    expect(page.locator("h1")).to_contain_text("of 9 stops done")
 
 
 def test_nothing_is_kept_after_signing_out(live: Live, page: Page) -> None:

@@ -125,7 +125,7 @@ def _slots(unit: SqlUnit, section: Section, given: Mapping[str, str]) -> tuple[l
     used = sum(slot.turns > 0 for slot in slots)
     if used and given.get("style") != card.Style.BIN.value:
         said.append(
-            f"{used} of these cards had a thing already. If one is damaged, print it from its slot's page; destroy "
+            f"{used:,} of these cards had a thing already. If one is damaged, print it from its slot's page; destroy "
             "every old card, for both scan alike."
         )
     return slots, said

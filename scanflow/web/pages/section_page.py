@@ -60,7 +60,7 @@ def _show(code: str, said: str, status: int) -> ResponseReturnValue:
         own = plan_form.own(history.stays_in(unit, code), unit.at)
         bins = page_views.section_bins(unit.connection, code)
     given = request.args.to_dict()
-    if own is not None and not given.get("intake", "").strip():
+    if own is not None and own.intake and not given.get("intake", "").strip():
         given["intake"] = f"{own.intake:.3g}"
     plan, wrong = _plan(row, given, own)
     shown: dict[str, Any] = {"section": row, "own": own, "bins": bins, "most_bins": BINS, "given": given, "plan": plan}
@@ -113,7 +113,7 @@ def near(code: str) -> ResponseReturnValue:
         racks, bins, shape = unit.find(Rack), unit.find(Bin, section=code), unit.settings.racks.shape()
         own = plan_form.own(history.stays_in(unit, code), unit.at)
     given = request.args.to_dict()
-    if own is not None and not given.get("intake", "").strip():
+    if own is not None and own.intake and not given.get("intake", "").strip():
         given["intake"] = f"{own.intake:.3g}"
     found, said = None, ""
     if given.get("quick", "").strip():

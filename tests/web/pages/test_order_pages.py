@@ -151,7 +151,7 @@ def test_rounds(shop: Shop, client: FlaskClient) -> None:
     room = furnish(shop, 9)
     assert room.round is not None
     page = client.get(f"/rounds/{room.round.id}").text
-    stops = re.search(r"<h1>(\d+) of (\d+) done</h1>", page)
+    stops = re.search(r"<h1>(\d+) of (\d+) stops done</h1>", page)
     assert stops is not None
     assert int(stops[1]) < int(stops[2])
     assert 1 == page.count('class="plate "') + page.count('class="plate words')

@@ -10,13 +10,15 @@ import pytest
 from clients import SQLITE_ONLY
 from flask import Flask
 from flask.testing import FlaskClient
-from furnished import Furnished, furnish
+from furnished import Furnished, furnish, reference, scan
 
 import scanflow.web
+from scanflow.domain.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.life import LineState
-from scanflow.domain.things import Line
+from scanflow.domain.things import Line, Station
 from scanflow.shop import Shop
 from scanflow.web.visitors import OPEN
+from scanflow.workflow import orders, parcels, rounds, stock
 
 HEAVIEST = 150_000
 """Bytes of a page with its styles and all scripts, uncompressed."""
@@ -83,6 +85,44 @@ def test_pages_render(shop: Shop, client: FlaskClient, things: int) -> None:
     """Each page answers 200 with one heading and one main part."""
     for address, html in bodies(client, shop, furnish(shop, things)):
         assert (1, 1) == (html.count("<h1"), html.count("<main")), address
+
+
+def through_a_day(shop: Shop) -> Iterator[Furnished]:
+    """A room with one section, slot, thing and order, each time one step further: waiting to released."""
+    shop.act(
+        "owner", lambda unit: (stock.add_section(unit, "D", "Derailleurs", 9, "blue"), stock.add_slots(unit, "D", 1))
+    )
+    yield Furnished()
+    stay = shop.act("owner", lambda unit: stock.put_away(unit, "Rear derailleur", section="D"))
+    lines = (IncomingLine(reference(stay)),)
+    order = shop.act("owner", lambda unit: orders.receive(unit, IncomingOrder("B-9", "fair", None, None, lines)))[0]
+    yield Furnished([stay], [order])
+    room = Furnished([stay], [order], shop.act("owner", rounds.open_round)[0])
+    yield room
+    scan(shop, Station.BIN, stay.code, round=room.round.id if room.round else "")
+    yield room
+    shop.act("owner", lambda unit: parcels.open_parcel(unit, [order.id]))
+    yield room
+    scan(shop, Station.TABLE, stay.code)
+    yield room
+
+
+WRONG_NUMBER = (
+    r"(?<![\w.,/–-])1 (?:[a-z]{3,}s\b(?! to\b)|[a-z]+ (?:are|make|carry|wait|have)\b)|\b0 waits?\b|\b0\.0 (?!m\b)"
+)
+"""One as many, "1 waits" aside; and figures that say nothing."""
+
+
+@SQLITE_ONLY
+def test_one_is_not_many(shop: Shop, client: FlaskClient) -> None:
+    """Where there is one of a thing no page speaks of several, and none says 0 where it could be silent."""
+    found = []
+    for room in through_a_day(shop):
+        for address, html in bodies(client, shop, room):
+            shown = re.sub(r"<head>.*?</head>|<ol class=.entries.*?</ol>|<[^>]+>", " ", html, flags=re.DOTALL)
+            text = " ".join(shown.replace("1 waits", "").split())
+            found += [f"{address}: {text[m.start() : m.end() + 20]}" for m in re.finditer(WRONG_NUMBER, text)]
+    assert [] == found
 
 
 @SQLITE_ONLY

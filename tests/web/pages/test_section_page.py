@@ -75,6 +75,9 @@ def test_own_past(shop: Shop, client: FlaskClient) -> None:
     typed = client.get("/sections/B?intake=2&stay=40").text
     assert f"{size_section(Demand(2, 40), 0.01, 5).needed.slots} cards would do." in typed
     assert "You typed 40" in typed
+    at(400)
+    long_after = client.get("/sections/B").text
+    assert ("nothing in the last 13 weeks" in long_after, 'role="alert"' in long_after) == (True, False)
 
 
 def test_proposed_slots_fill_the_last_bin(shop: Shop, client: FlaskClient) -> None:

@@ -96,7 +96,7 @@ export function draw(records) {
   const left = list.filter((each) => each.waits && !codes.has(each.code));
   const stop = left.find((each) => each.position >= from) ?? left[0];
   const provisional = codes.size ? `, ${codes.size} of them provisional` : "";
-  const head = make("h1", "", left.length ? `${list.length - left.length} of ${list.length} done${provisional}` : "All stops are noted");
+  const head = make("h1", "", left.length ? `${list.length - left.length} of ${list.length} stop${list.length === 1 ? "" : "s"} done${provisional}` : "All stops are noted");
   head.dataset.say = stop ? `Bin ${stop.bin}. ${stop.title}. Basket ${stop.basket}.` : head.textContent;
   const parts = [head];
   if (!stop) {
