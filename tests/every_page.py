@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from furnished import Furnished
+from shown_counts import two_counts
 
 from scanflow.domain.life import Hold, ParcelState
 from scanflow.domain.things import Line, Parcel
@@ -12,7 +13,7 @@ from scanflow.shop import Shop
 
 
 def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
-    """Every page, with something on it and, where that is another page, with nothing."""
+    """Every page, with something on it and, where that is another page, with nothing. Two counts are made for it."""
     stay, order = room.stays[0].id, room.orders[0].id
     with shop.looking() as unit:
         held = unit.find(Line, hold=Hold.DOUBTFUL)[0]
@@ -49,3 +50,6 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
     yield from ("/devices", "/trust", "/offline")
     plan = "/plan?section=Bells&code=b&slots_per_bin=9&things=5x4x3in&intake=9&stay=9&count=9&colour=pink&step="
     yield from ("/plan", f"{plan}2", f"{plan}3", f"{plan}4", f"{plan}5", "/plan/made/D")
+    running, closed = (f"/counts/{count.id}" for count in two_counts(shop))
+    yield from ("/counts", "/counts?area=rack:A", "/counts?area=section:D", running, f"{running}?place=A-1-1")
+    yield from (f"{running}?place=A-1-3", f"{running}/findings", f"{closed}/findings", f"{closed}/report")

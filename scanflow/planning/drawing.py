@@ -64,7 +64,8 @@ def front_view(
 ) -> str:
     """The fronts of the racks, in a row for each aisle, with their bins as plates.
 
-    `fills` maps a section to an SVG paint; `link` gives the address that a bin's plate leads to.
+    `fills` maps a section, or one bin by its name, to an SVG paint; `link` gives the address that a bin's plate leads
+    to.
     """
     standing: dict[int, list[Rack]] = defaultdict(list)
     for rack in racks:
@@ -73,13 +74,15 @@ def front_view(
     for each in bins:
         hanging[each.rack].append(each)
     width, height = shape.rack_width * 1000, shape.tiers * shape.tier_height * 1000
-    body = []
+    body, paints = [], fills or {}
     for row, aisle in enumerate(sorted(standing)):
         for column, rack in enumerate(standing[aisle]):
             x, y = column * (width + GAP), row * (height + GAP + NAME)
             body.append(f'<g class="rack" data-rack="{escape(rack.name)}" transform="translate({x:g} {y:g})">')
             body += [_rect(0, 0, width, height), _text(width / 2, height + NAME, NAME, rack.name)]
-            body += [_plate(each, shape, (fills or {}).get(each.section, "none"), link) for each in hanging[rack.name]]
+            for each in hanging[rack.name]:
+                fill = paints.get(each.name, paints.get(each.section, "none"))
+                body.append(_plate(each, shape, fill, link))
             body.append("</g>")
     most = max((len(row) for row in standing.values()), default=1)
     full = len(standing) * (height + GAP + NAME)

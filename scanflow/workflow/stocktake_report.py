@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from typing import Any
 
 from labels import slot_code
 from scanflow.domain.findings import Finding, Kind
 from scanflow.domain.stocktake import Stocktake
 from scanflow.domain.things import Bin
-from scanflow.planning.sampling import rate_between
+from scanflow.planning.sampling import rate_between, wrong_between
 from scanflow.workflow.ports import Unit
 from scanflow.workflow.stocktakes import State, state
 
@@ -38,7 +38,8 @@ def report(unit: Unit, now: State) -> dict[str, Any]:
 
     Of each section: `expected` cards by the account, `counted` of them in places that were looked at well enough,
     `agreed` that were found there; `agreement` is where the share of those lies with 95 % certainty (Clopper and
-    Pearson), None where nothing was counted; `record_not_found` and `found_not_recorded` count findings.
+    Pearson), None where nothing was counted; `record_not_found` and `found_not_recorded` count findings. `differing`
+    are the places, of those looked at well enough, where there is one of either.
     """
     count = now.count
     return {
@@ -51,6 +52,7 @@ def report(unit: Unit, now: State) -> dict[str, Any]:
         "looked": now.looked,
         "not_looked": [name for name, place in now.places.items() if not place.looked],
         "unclear": [name for name, place in now.places.items() if place.looked and not place.well],
+        "differing": _differing(now),
         "looks": len(now.looks),
         "sections": _sections(unit, now),
         "findings": [each.finding.as_dict() for each in now.found],
@@ -66,6 +68,16 @@ def report(unit: Unit, now: State) -> dict[str, Any]:
         },
         "titles": {each.finding.id: title for each in now.found if (title := title_of(unit, each.finding)) is not None},
     }
+
+
+def _differing(now: State) -> list[str]:
+    at: set[str | None] = set()
+    for each in (one.finding for one in now.found):
+        if each.kind in RECORD_NOT_FOUND:
+            at |= {each.bin, *each.places}
+        elif each.kind in FOUND_NOT_RECORDED:
+            at |= set(each.places)
+    return [name for name, place in now.places.items() if place.well and name in at]
 
 
 def title_of(unit: Unit, finding: Finding) -> str | None:
@@ -109,3 +121,45 @@ def _section_of(finding: Finding, bins: Mapping[str, str]) -> str:
     if finding.code is not None:
         return slot_code.section_of(finding.code)
     return bins.get(finding.places[0], "")
+
+
+@dataclass(frozen=True, slots=True)
+class Whole:
+    """What a report comes to over all sections, of cards and of places.
+
+    `agreement`: where the share of cards that agree lies with 95 % certainty, None where none was counted. `well`: of
+    the `places`, those looked at well enough; `wrong`: of these, where account and shelf differ. `rest`: how many of
+    the other places are wrong at least and at most, with 95 % certainty, if those looked at were drawn blind; None
+    where nothing was looked at, or everything.
+    """
+
+    expected: int
+    counted: int
+    agreed: int
+    record_not_found: int
+    found_not_recorded: int
+    agreement: tuple[float, float] | None
+    places: int
+    well: int
+    wrong: int
+    rest: tuple[int, int] | None
+
+
+def whole(written: Mapping[str, Any]) -> Whole:
+    """The report of a closed count, as `report` gave it, summed up."""
+    names = ("expected", "counted", "agreed", "record_not_found", "found_not_recorded")
+    sums = {name: sum(row[name] for row in written["sections"]) for name in names}
+    low_high = _agreement(sums)
+    places, well, wrong = written["places"], written["looked"] - len(written["unclear"]), len(written["differing"])
+    rest = None
+    if 0 < well < places:
+        least, most = wrong_between(wrong, well, places)
+        rest = least - wrong, most - wrong
+    return Whole(
+        **sums,
+        agreement=(low_high[0], low_high[1]) if low_high else None,
+        places=places,
+        well=well,
+        wrong=wrong,
+        rest=rest,
+    )

@@ -9,6 +9,7 @@ from collections.abc import Iterable, Mapping
 from enum import StrEnum
 from typing import Any
 
+from labels import count_sheet
 from labels.paper import COLOURS
 from labels.slot_code import DEFAULT_DIGITS
 from scanflow.domain.derive import OrderState, SlotState
@@ -280,7 +281,12 @@ QUERIES: dict[str, Schema] = {
             },
         }
     ),
-    "ReportQuery": taken({"format": {**one_of(("json", "csv")), "default": "json"}}),
+    "ReportQuery": taken(
+        {
+            "format": {**one_of(("json", "csv", "pdf")), "default": "json"},
+            "paper": {**one_of(count_sheet.PAPERS), "default": "letter", "description": "Of the PDF."},
+        }
+    ),
     "LedgerQuery": taken({"after": {**COUNT, "maximum": 2**53 - 1, "default": 0}, **_LIMIT}),
 }
 
@@ -486,6 +492,7 @@ ANSWERS: dict[str, Schema] = {
             "looked": COUNT,
             "not_looked": many(STRING),
             "unclear": many(STRING, description="Places where cards could not be read, or one photo lacked some."),
+            "differing": many(STRING, description="Places looked at well enough where account and shelf differ."),
             "looks": COUNT,
             "sections": many(
                 given(

@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
+import json
 from typing import Any
+from zoneinfo import ZoneInfo
 
 from flask import Blueprint, Response, request
 
 from scanflow.domain.stocktake import Looked, Stocktake
+from scanflow.domain.things import Section
 from scanflow.shop import Reply
 from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
 from scanflow.vision.readings import ImageError
+from scanflow.web import count_sheet
 from scanflow.web.api import checking, paging, render_stocktake, schemas
 from scanflow.web.api.contract import MANAGERS, STAFF, answer, call, digest, do, look
 from scanflow.web.visitors import shop, visitor
@@ -19,7 +23,8 @@ from scanflow.workflow.ports import Invalid, Missing, Refused, must
 
 blueprint = Blueprint("api_stocktakes", __name__)
 
-CSV = "text/csv"
+CSV, PDF = "text/csv", "application/pdf"
+_FORMATS = {"application/json": "json", CSV: "csv", PDF: "pdf"}
 
 
 @call(blueprint, "POST", "/api/stocktakes", roles=STAFF, body="NewStocktake", answers={201: "Stocktake"})
@@ -231,16 +236,26 @@ def undo(stocktake: str, finding: str, body: dict[str, Any]) -> Response:
     roles=STAFF,
     query="ReportQuery",
     answers={200: "Report"},
-    also=(CSV,),
+    also=(CSV, PDF),
     conflicts=("not_closed",),
 )
 def report(stocktake: str, query: dict[str, Any]) -> Response:
-    """Gives the report of a count that is closed, as JSON or its findings as CSV."""
+    """Gives the report of a count that is closed, as JSON, as a PDF, or its findings as CSV."""
     with shop().looking() as unit:
         count = must(unit, Stocktake, stocktake)
+        zone = ZoneInfo(unit.settings.zone)
+        papers = {each.code: each.colour for each in unit.find(Section)}
     if not count.report:
         raise Refused("not_closed", "The report is written when the count is closed.")
+    wanted = query["format"] if "format" in request.args else _FORMATS[_accepted()]
+    if wanted == "pdf":
+        return Response(count_sheet.pdf(count, json.loads(count.report), papers, zone, query["paper"]), mimetype=PDF)
     written = render_stocktake.report(count)
-    if query["format"] == "csv" or request.accept_mimetypes.best_match(("application/json", CSV)) == CSV:
+    if wanted == "csv":
         return Response(render_stocktake.csv_of(written), mimetype=CSV)
     return answer(written)
+
+
+def _accepted() -> str:
+    """The media type that the caller asks for, JSON unless it is another of ours."""
+    return request.accept_mimetypes.best_match(_FORMATS, "application/json")

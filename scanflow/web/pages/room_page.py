@@ -13,7 +13,6 @@ from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 from markupsafe import Markup
 
-from labels.paper import COLOURS, INK, PATTERN_STROKE, PATTERNS, TILE
 from scanflow.domain.things import Bin, Rack, Section
 from scanflow.planning import drawing, layout, racking
 from scanflow.planning.layout import Kind, Walk
@@ -21,18 +20,14 @@ from scanflow.planning.racking import Measured
 from scanflow.planning.room import Shape
 from scanflow.storage import plan_views
 from scanflow.storage.access import Role
-from scanflow.web.pages import typed
+from scanflow.web.pages import room_drawing, typed
 from scanflow.web.pages.shown import act, page
 from scanflow.web.visitors import need, shop
 from scanflow.workflow import stock
 
 blueprint = Blueprint("room_page", __name__)
 PLAN_SCALE = 0.085
-FRONT_SCALE = 0.28
-"""CSS pixels a millimetre of the room: so that a rack, and a bin, can be pressed with a finger."""
-
-TILE_MM = 60.0
-"""Side of a pattern's tile in the drawing, in mm of the room."""
+"""CSS pixels a millimetre of the room: so that a rack can be pressed with a finger."""
 
 STOPS = 8
 ROUNDS = 100
@@ -81,7 +76,7 @@ def _show(said: str, status: int) -> ResponseReturnValue:
         chosen=chosen,
         here=here,
         plan=_plan(racks, shape, chosen),
-        front=_front(here, shown, shape, sections, chosen),
+        front=room_drawing.front(here, shown, shape, sections, chosen=chosen, link=_to_shelf),
         walks=_walks(racks, bins, shape, visits) if bins else None,
         stops=STOPS,
         shape=shape,
@@ -130,8 +125,8 @@ def anew() -> ResponseReturnValue:
         visits=left,
         stops=STOPS,
         heavy=heavy,
-        plan=_sized(drawing.plan_view(found.racks, shape), "plan", PLAN_SCALE),
-        front=_front(list(found.racks), list(found.bins), shape, sections, "", linked=False),
+        plan=room_drawing.sized(drawing.plan_view(found.racks, shape), "plan", PLAN_SCALE),
+        front=room_drawing.front(found.racks, found.bins, shape, sections),
         said=f"No bins belong to {', '.join(sorted(unknown))}." if unknown else "",
     )
 
@@ -153,48 +148,15 @@ def _standing_here(racks: tuple[Rack, ...], bins: Iterable[Bin], chosen: str) ->
     return [rack for rack in racks if rack.aisle == aisle]
 
 
+def _to_shelf(name: str) -> str:
+    return url_for("shelf_page.show", bin=name)
+
+
 def _plan(racks: tuple[Rack, ...], shape: Shape, chosen: str) -> Markup:
     def to(rack: Rack) -> str:
         return url_for("room_page.show", section=chosen or None, aisle=rack.aisle, _anchor="front")
 
-    return _sized(drawing.plan_view(racks, shape, link=to), "plan", PLAN_SCALE)
-
-
-def _front(
-    racks: list[Rack], bins: list[Bin], shape: Shape, sections: Iterable[Section], chosen: str, *, linked: bool = True
-) -> Markup:
-    papers = {each.code: each.colour if each.colour in COLOURS else "white" for each in sections}
-    fills = {
-        code: "#ffffff" if chosen and code != chosen else f"url(#paper-{colour})" for code, colour in papers.items()
-    }
-    link = (lambda name: url_for("shelf_page.show", bin=name)) if linked else None
-    drawn = drawing.front_view(racks, bins, shape, fills=fills, link=link)
-    return _patterns(sorted(set(papers.values()))) + _sized(drawn, "front", FRONT_SCALE)
-
-
-def _sized(svg: str, name: str, scale: float) -> Markup:
-    """A drawing of ours with a class, at so many pixels a millimetre."""
-    box = re.search(r'viewBox="\S+ \S+ (\S+) (\S+)"', svg)
-    assert box is not None  # every drawing says what it covers
-    width, height = (round(float(side) * scale) for side in box.groups())
-    return Markup(svg.replace("<svg ", f'<svg class="drawn {name}" width="{width}" height="{height}" ', 1))
-
-
-def _patterns(colours: Iterable[str]) -> Markup:
-    """The papers as patterns to fill with, named `paper-COLOUR`."""
-    patterns = []
-    for name in colours:
-        paper = COLOURS[name]
-        strokes = "".join(
-            f'<polyline points="{" ".join(f"{x:g},{y:g}" for x, y in stroke)}"/>' for stroke in PATTERNS[paper.pattern]
-        )
-        patterns.append(
-            f'<pattern id="paper-{name}" width="{TILE:g}" height="{TILE:g}" patternUnits="userSpaceOnUse" '
-            f'patternTransform="scale({TILE_MM / TILE:g})">'
-            f'<rect width="{TILE:g}" height="{TILE:g}" fill="{paper.hex}"/>'
-            f'<g fill="none" stroke="{INK}" stroke-width="{PATTERN_STROKE:g}">{strokes}</g></pattern>'
-        )
-    return Markup(f'<svg width="0" height="0" aria-hidden="true"><defs>{"".join(patterns)}</defs></svg>')
+    return room_drawing.sized(drawing.plan_view(racks, shape, link=to), "plan", PLAN_SCALE)
 
 
 def _kinds(bins: Iterable[Bin], visits: Mapping[str, int]) -> tuple[list[Kind], int]:

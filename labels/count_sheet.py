@@ -1,0 +1,105 @@
+"""The report of a count on paper: what was counted, what agrees by section, what was amiss. Lengths in mm."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import singledispatch
+
+from labels import row, typeface
+from labels.card import Card
+from labels.paper import SHEETS, Paper
+from labels.row import MARGIN, SMALL, STRIP
+from labels.shape import Area, Shape
+from labels.sheet import Page
+
+PAPERS = ("letter", "a4", "legal")
+"""Those wide enough, keys of `labels.paper.SHEETS`."""
+
+_ROW = 15.0
+_LABEL = 34.0
+_PLATE = 26.0
+
+
+@dataclass(frozen=True, slots=True)
+class Fact:
+    """Something said of the whole count."""
+
+    name: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class Section:
+    """What agrees in one section: its letters, how much, and what that may be wrong by."""
+
+    letters: str
+    paper: Paper | None
+    amount: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class Amiss:
+    """Something found: what it is about (slot, place or text), what is amiss, of which thing, what became of it."""
+
+    subject: str
+    paper: Paper | None
+    words: str
+    title: str
+    done: str
+
+
+Row = Fact | Section | Amiss
+
+
+def report(rows: Sequence[Row], title: str, paper: str) -> list[Page]:
+    """The pages of a report; `paper` is one of PAPERS."""
+    page = SHEETS[paper]
+    return row.paged(rows, page, _ROW, lambda told: _head(title, page, told), _row)
+
+
+def _head(title: str, page: row.Size, told: str) -> tuple[Card, float]:
+    inside = page[0] - 2 * MARGIN
+    words = f"{title}, {told}".strip(", ")
+    shapes: list[Shape] = [row.text(words, MARGIN, MARGIN + 5, 4, inside, typeface.BOLD)]
+    return row.row(words, Area(MARGIN, MARGIN, inside, 8), shapes), MARGIN + 9
+
+
+@singledispatch
+def _row(told: Row, area: Area) -> Card:
+    raise TypeError(told)
+
+
+@_row.register
+def _(told: Fact, area: Area) -> Card:
+    words = Area(area.x + _LABEL, area.y + 2, area.width - _LABEL, area.height)
+    shapes = [
+        row.text(told.name, area.x, area.y + 2 + SMALL, SMALL, _LABEL - 2, typeface.BOLD),
+        *row.paragraph(told.words, words, SMALL, 3),
+    ]
+    return row.row(f"{told.name}: {told.words}", area, shapes)
+
+
+@_row.register
+def _(told: Section, area: Area) -> Card:
+    words = Area(area.x + _LABEL, area.y + 2, area.width - _LABEL, area.height)
+    shapes = [
+        *row.edge(told.paper, Area(area.x, area.y, STRIP, area.height)),
+        *row.plate("", told.letters or "tray", Area(area.x + STRIP + 2, area.y + 1.5, _PLATE, 12)),
+        row.text(told.amount, words.x, words.y + 3, 3, words.width, typeface.BOLD),
+        *row.paragraph(told.words, Area(words.x, area.y + 7, words.width, 6), SMALL, 1),
+    ]
+    return row.row(f"{told.letters or 'Tray'}: {told.amount} {told.words}", area, shapes)
+
+
+@_row.register
+def _(told: Amiss, area: Area) -> Card:
+    words = Area(area.x + _LABEL, area.y + 2, area.width - _LABEL - 46, area.height)
+    done = Area(words.right + 2, area.y + 2, 44, area.height)
+    shapes = [
+        *row.edge(told.paper, Area(area.x, area.y, STRIP, area.height)),
+        *row.code_plate(told.subject, Area(area.x + STRIP + 2, area.y + 1.5, _PLATE, 12)),
+        row.text(told.words, words.x, words.y + SMALL, SMALL, words.width, typeface.BOLD),
+        *row.paragraph(told.title, Area(words.x, area.y + 6, words.width, 8), SMALL, 2),
+        *row.paragraph(told.done, done, SMALL, 3),
+    ]
+    return row.row(f"{told.subject}: {told.words}. {told.title} {told.done}".strip(), area, shapes)

@@ -1,0 +1,53 @@
+"""A photo of a count with what was read in it drawn over it, whole or near one card."""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+
+from PIL import Image
+
+from scanflow.domain.stocktake import Looked, Read
+from scanflow.vision.drawn import draw
+from scanflow.vision.readings import Certainty, Picture, Reading, Symbology
+
+_AROUND = 1.2
+"""So many lengths of a card's bars are shown on each side of it."""
+_LEAST = 420
+"""Pixels of the photo that are shown at least, each way."""
+
+
+def drawn(image: Image.Image, look: Looked, unexpected: Collection[str] = ()) -> Image.Image:
+    """A copy of the look's upright photo, at any scale, with an outline for each of its cards."""
+    return _drawn(image, look, look.reads, unexpected)
+
+
+def near(image: Image.Image, look: Looked, subject: str) -> Image.Image:
+    """The part of the photo around one card, which alone is outlined; `subject` is its slot code, or its text.
+
+    The whole of it where the card is not in the photo.
+    """
+    shown = [read for read in look.reads if read.corners and (read.code or read.text) == subject]
+    if not shown:
+        return image
+    scale = image.width / look.size[0]
+    xs, ys = ([scale * each for read in shown for each in read.corners[axis::2]] for axis in (0, 1))
+    length = max(max(xs) - min(xs), max(ys) - min(ys))
+    wide, high = (max((_LEAST - (max(at) - min(at))) / 2, _AROUND * length) for at in (xs, ys))
+    box = (
+        int(max(0, min(xs) - wide)),
+        int(max(0, min(ys) - high)),
+        int(min(image.width, max(xs) + wide)),
+        int(min(image.height, max(ys) + high)),
+    )
+    return _drawn(image, look, shown, ()).crop(box)
+
+
+def _drawn(image: Image.Image, look: Looked, reads: Collection[Read], unexpected: Collection[str]) -> Image.Image:
+    width, height = look.size
+    readings = tuple(map(_reading, reads))
+    return draw(image, Picture(width, height, 0.0, readings), unexpected)
+
+
+def _reading(read: Read) -> Reading:
+    a, b, c, d = ((read.corners[at], read.corners[at + 1]) for at in range(0, 8, 2))
+    return Reading(read.text or None, Symbology.CODE128, "", (a, b, c, d), Certainty(read.certainty))

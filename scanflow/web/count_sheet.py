@@ -1,0 +1,65 @@
+"""The report of a count as a PDF, from what was written when it was closed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from datetime import datetime
+from io import BytesIO
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from labels import count_sheet, draw
+from labels.count_sheet import Amiss, Fact, Row, Section
+from labels.paper import COLOURS, Paper
+from scanflow.domain.findings import Finding
+from scanflow.domain.stocktake import Stocktake
+from scanflow.web import count_words
+from scanflow.workflow.stocktake_report import Whole, whole
+
+FACTS = ("counted", "agreed", "agreement", "record_not_found", "found_not_recorded")
+
+
+def pdf(count: Stocktake, written: Mapping[str, Any], papers: Mapping[str, str], zone: ZoneInfo, paper: str) -> bytes:
+    """`written` is the report as JSON has it, `papers` the colour of each section, `paper` one of `PAPERS`."""
+    colours = {code: COLOURS[colour] for code, colour in papers.items() if colour in COLOURS}
+    title = f"Count of {count_words.area(count.area)}, {_day(count.closed or count.opened, zone)}"
+    out = BytesIO()
+    rows = [*_facts(count, written, whole(written), zone), *_sections(written, colours), *_amiss(written, colours)]
+    draw.pdf(count_sheet.report(rows, title, paper), out, title=title)
+    return out.getvalue()
+
+
+def _day(at: datetime, zone: ZoneInfo) -> str:
+    local = at.astimezone(zone)
+    return f"{local.day} {local:%B %Y %H:%M}"
+
+
+def _facts(count: Stocktake, written: Mapping[str, Any], told: Whole, zone: ZoneInfo) -> Iterator[Row]:
+    yield Fact("Begun", _day(count.opened, zone))
+    if count.note:
+        yield Fact("Note", count.note)
+    yield Fact("Looked at", f"{written['looked']} of {told.places} places, {written['looks']} looks.")
+    for name, key in (("Not looked at", "not_looked"), ("Not clear", "unclear")):
+        if written[key]:
+            yield Fact(name, ", ".join(written[key]))
+    yield Fact(
+        "Agreement", f"{told.agreed} of {told.counted} cards: {count_words.between(told.agreement)}, 95 % certain."
+    )
+    yield Fact("The rest", count_words.rest(told))
+
+
+def _sections(written: Mapping[str, Any], colours: Mapping[str, Paper]) -> Iterator[Row]:
+    for each in written["sections"]:
+        counted, agreed, between, absent, strange = (each[name] for name in FACTS)
+        words = f"{count_words.between(between)}. {absent} recorded and not found, {strange} found and not recorded."
+        yield Section(each["section"], colours.get(each["section"]), f"{agreed} of {counted} cards agree", words)
+
+
+def _amiss(written: Mapping[str, Any], colours: Mapping[str, Paper]) -> Iterator[Row]:
+    for kept in written["findings"]:
+        found = Finding.from_dict(kept)
+        how = written["resolved"].get(found.id)
+        done = count_words.RESOLVED[how["how"]] + (f": {how['reason']}" if how["reason"] else "") if how else "open"
+        letters = "".join(each for each in (found.code or "")[:2] if each.isalpha())
+        title = written["titles"].get(found.id, "")
+        yield Amiss(found.subject, colours.get(letters), count_words.said(found).amiss, title, done)

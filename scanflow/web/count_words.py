@@ -1,0 +1,217 @@
+"""A count in words: its area, what a finding says is amiss, and what each way to resolve it is called."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from scanflow.domain.findings import Finding, Kind
+from scanflow.domain.stocktake import TRAY, Area, AreaKind, Certainty
+from scanflow.workflow.resolving import ACTS, NEED_REASON
+from scanflow.workflow.stocktake_report import Whole
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """One way to resolve a finding: its words, and what it asks for. `sure`: that somebody looked at the card itself.
+
+    `text`: the text of the damaged card, or, where the card may be lost, a reason.
+    """
+
+    how: str
+    words: str
+    reason: bool = False
+    text: bool = False
+    to: bool = False
+    sure: bool = False
+
+    @property
+    def asks(self) -> bool:
+        return self.reason or self.text or self.to or self.sure
+
+
+def area(text: str) -> str:
+    """“shelf A-2”, “the room” …"""
+    wanted = Area.parse(text)
+    if wanted.kind in (AreaKind.ROOM, AreaKind.TRAY):
+        return f"the {wanted.kind}"
+    return f"{wanted.kind} {wanted.name}"
+
+
+def place(name: str) -> str:
+    """A bin by its name, the tray as such."""
+    return "the tray" if name == TRAY else name
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """What is amiss in a few words, how that is known or what it means, and what a person does first."""
+
+    amiss: str
+    why: str
+    todo: str
+
+
+_SAID = {
+    Kind.MISSING: Said(
+        "Not in {home}",
+        "{home} was gone through: {read} read there, {expected} should be. It was seen nowhere else.",
+        "Look for it in {home} and beside.",
+    ),
+    Kind.ELSEWHERE: Said("In {where}, not in {home}", "It was seen there, and nowhere else.", "Take it to {home}."),
+    Kind.TWIN: Said(
+        "One number in {where}",
+        "Two cards bear it, or it was moved in the middle of the count.",
+        "Take away the card that hangs on the wrong thing.",
+    ),
+    Kind.SLOT_FREE: Said(
+        "A free card in {where}",
+        "Nothing is stored in its slot: its last thing has left.",
+        "Take the card to the tray. If it hangs on a thing, that one was never sent.",
+    ),
+    Kind.IN_TRAY: Said(
+        "In the tray, its thing in stock",
+        "The thing should stand in {home} with this card.",
+        "Take the card to its thing in {home}.",
+    ),
+    Kind.CARD_DUE: Said(
+        "Not back in the tray",
+        "Its thing has left; the card should be back by now.",
+        "Look for the card, at the table first.",
+    ),
+    Kind.UNKNOWN: Said(
+        "A foreign card in {where}", "No slot of this room has this number.", "Take it out of the room."
+    ),
+    Kind.UNREADABLE: Said(
+        "Look at {where} again",
+        "Some that belong there were not seen. Other things may hide them.",
+        "Photograph what was hidden, or go through it by hand.",
+    ),
+    Kind.SUSPECT: Said(
+        "On its shelf in {where}",
+        "Its thing counts as picked or packed, or a person said it is another thing.",
+        "Look whether the thing there is the one that was picked.",
+    ),
+}
+_TWICE = Said("Twice in {where}", "One photo shows two cards with this number.", _SAID[Kind.TWIN].todo)
+_BACK = Said("Back in the tray, unsaid", "It was due, and nobody scanned it there.", "Leave it in the tray.")
+_UNREAD = Said(
+    _SAID[Kind.UNREADABLE].amiss,
+    "{unread} could not be read, and some that belong there were not seen.",
+    _SAID[Kind.UNREADABLE].todo,
+)
+
+
+def said(found: Finding) -> Said:
+    """A finding in words."""
+    words = _SAID[found.kind]
+    if found.kind is Kind.TWIN and len(found.places) == 1:
+        words = _TWICE
+    elif found.kind is Kind.CARD_DUE and found.places:
+        words = _BACK
+    elif found.kind is Kind.UNREADABLE and found.unread:
+        words = _UNREAD
+    names = {
+        "home": place(found.bin or ""),
+        "where": " and ".join(map(place, found.places)),
+        "read": _units(found.read, "card was", "cards were"),
+        "unread": _units(found.unread, "card", "cards"),
+        "expected": found.expected,
+    }
+    return Said(*(_sentence(each.format(**names)) for each in (words.amiss, words.why, words.todo)))
+
+
+def _units(number: int | None, one: str, many: str) -> str:
+    return f"{number or 0:,} {one if number == 1 else many}"
+
+
+def percent(share: float) -> str:
+    """A share of 0 to 1, with as many places as it deserves.
+
+    >>> percent(0.98765), percent(1.0)
+    ('98.8 %', '100 %')
+    """
+    return f"{100 * share:.1f} %".replace(".0 %", " %")
+
+
+def between(low_high: Sequence[float] | None) -> str:
+    """Two shares with 95 % certainty, or that nothing was counted."""
+    return f"{percent(low_high[0])} to {percent(low_high[1])}" if low_high else "nothing counted"
+
+
+def rest(told: Whole) -> str:
+    """What the places that were looked at say of the others."""
+    if told.rest is None:
+        return "All places were looked at." if told.well else "No place was looked at well enough to say anything."
+    differ = (
+        f"In {told.wrong} of {_units(told.well, 'place', 'places')} looked at well enough, account and shelf differ."
+    )
+    least, most = told.rest
+    others = told.places - told.well
+    return (
+        f"{differ} Of the other {others}, between {least} and {most} do, with 95 % certainty, if those looked at were "
+        "drawn blind."
+    )
+
+
+def _sentence(words: str) -> str:
+    return words[:1].upper() + words[1:]
+
+
+_WORDS = {
+    "found_later": "It is in {home}",
+    "put_right": "Done",
+    "moved": "It stays in {where}",
+    "lost": "Its card is lost",
+    "reprint": "Print its card again",
+    "withdraw": "The thing is gone",
+    "ignore": "Leave it so",
+    "still_here": "Its order got another thing",
+    "hold": "Hold the order that wants it",
+}
+_DONE = {
+    Kind.ELSEWHERE: "It is in {home}",
+    Kind.TWIN: "One card is left",
+    Kind.SLOT_FREE: "It is in the tray",
+    Kind.IN_TRAY: "It is with its thing",
+    Kind.CARD_DUE: "It is in the tray",
+    Kind.UNKNOWN: "It is out of the room",
+    Kind.UNREADABLE: "All is there, I looked",
+    Kind.SUSPECT: "The thing is in its bin",
+}
+RESOLVED = {
+    "found_later": "found after all",
+    "put_right": "put right",
+    "moved": "moved for good",
+    "lost": "card given up as lost",
+    "reprint": "card printed again",
+    "withdraw": "thing withdrawn",
+    "ignore": "left so",
+    "still_here": "order held: it got another thing",
+    "hold": "order held",
+}
+
+
+def ways(found: Finding) -> list[Way]:
+    """Each way to resolve it, the usual one first."""
+    return [_way(found, how) for how in ACTS[found.kind] if not _twice(found, how)]
+
+
+def _twice(found: Finding, how: str) -> bool:
+    """What the kind has and this finding has not, or has by another name."""
+    if found.kind is Kind.MISSING and found.bin == TRAY:
+        return how in ("withdraw", "reprint")
+    return found.kind is Kind.CARD_DUE and how == "found_later"
+
+
+def _way(found: Finding, how: str) -> Way:
+    words = _DONE[found.kind] if how == "put_right" else _WORDS[how]
+    names = {"home": place(found.bin or ""), "where": place(found.places[0]) if found.places else ""}
+    return Way(
+        how,
+        words.format(**names),
+        reason=how in NEED_REASON,
+        text=how == "reprint",
+        to=how == "moved",
+        sure=found.certainty is Certainty.MATCHED and how != "ignore" and found.kind is not Kind.UNKNOWN,
+    )

@@ -1,0 +1,125 @@
+"""What a count found amiss: a short list of things to do, each with the picture that shows why, put right or left."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from flask import Blueprint, redirect, request, url_for
+from flask.typing import ResponseReturnValue
+
+from scanflow.domain.findings import Kind
+from scanflow.domain.life import StocktakeState
+from scanflow.domain.stocktake import Certainty, Looked
+from scanflow.storage.unit import SqlUnit
+from scanflow.web import count_words
+from scanflow.web.count_words import Said, Way
+from scanflow.web.pages.shown import act, page
+from scanflow.web.visitors import shop
+from scanflow.workflow import resolving, stocktakes
+from scanflow.workflow.stocktake_report import title_of
+from scanflow.workflow.stocktakes import Found
+
+blueprint = Blueprint("count_findings", __name__)
+PHOTOS = 3
+"""Photos that are shown of one finding."""
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """A finding as the page has it.
+
+    `looks` are the newest photos that show it, one of each place, `of` the card that they are cut to, `by_hand` the
+    places where it was held up. `closer`: the place and the look of which a photo from nearer is wanted first. `again`:
+    the place to photograph.
+    """
+
+    found: Found
+    said: Said
+    title: str | None
+    section: str
+    ways: list[Way]
+    looks: list[Looked]
+    of: str
+    by_hand: list[str]
+    closer: tuple[str, str] | None
+    again: str
+
+    @property
+    def name(self) -> str:
+        """What stands on its plate."""
+        return self.found.finding.subject
+
+
+@blueprint.get("/counts/<id>/findings")
+def show(id: str) -> ResponseReturnValue:
+    return _show(id, "", 200)
+
+
+def _show(id: str, said: str, status: int) -> ResponseReturnValue:
+    with shop().looking() as unit:
+        now = stocktakes.state(unit, id)
+        shown = [_shown(unit, now, each) for each in now.found]
+    return page(
+        "count_findings.html",
+        count=now.count,
+        words=count_words.area(now.count.area),
+        todo=[each for each in shown if each.found.resolved is None],
+        done=[each for each in shown if each.found.resolved is not None],
+        resolved=count_words.RESOLVED,
+        left=len(now.places) - now.looked,
+        looked=now.looked,
+        places=len(now.places),
+        here=url_for("count_findings.show", id=id),
+        said=said,
+    ), status
+
+
+def _shown(unit: SqlUnit, now: stocktakes.State, found: Found) -> Shown:
+    finding = found.finding
+    seen = sorted((look for look in now.looks if look.key in finding.looks), key=lambda look: look.at)
+    slot = unit.facts(finding.code) if finding.code else None
+    running = now.count.state is StocktakeState.OPEN
+    matched = finding.certainty is Certainty.MATCHED and found.resolved is None and running
+    unsure = next((look for look in seen if look.photo and _matched(look, finding.subject)), None)
+    return Shown(
+        found,
+        count_words.said(finding),
+        title_of(unit, finding),
+        slot.slot.section if slot else "",
+        count_words.ways(finding),
+        list({look.place: look for look in seen if look.photo}.values())[:PHOTOS],
+        "" if finding.kind in (Kind.MISSING, Kind.UNREADABLE) or not finding.places else finding.subject,
+        sorted({look.place for look in seen if not look.by_eye}),
+        (unsure.place, unsure.key) if matched and unsure else None,
+        finding.places[0] if finding.kind is Kind.UNREADABLE and running else "",
+    )
+
+
+def _matched(look: Looked, subject: str) -> bool:
+    return any(read.certainty is Certainty.MATCHED and (read.code or read.text) == subject for read in look.reads)
+
+
+@blueprint.post("/counts/<id>/findings")
+def resolve(id: str) -> ResponseReturnValue:
+    """One way to resolve one finding, as the form says."""
+    form = request.form
+    words = {name: form.get(name, "").strip()[:500] for name in ("finding", "how", "reason", "to", "text")}
+    way = resolving.Said(
+        words["how"],
+        words["reason"],
+        words["to"].upper() or None,
+        words["text"] or None,
+        sure=form.get("sure") == "on",
+    )
+    said, status = act(lambda unit: resolving.resolve(unit, id, words["finding"], way))
+    return _show(id, said, status) if said else _back(id)
+
+
+@blueprint.post("/counts/<id>/findings/undo")
+def undo(id: str) -> ResponseReturnValue:
+    said, status = act(lambda unit: resolving.undo(unit, id, request.form.get("finding", "")))
+    return _show(id, said, status) if said else _back(id)
+
+
+def _back(id: str) -> ResponseReturnValue:
+    return redirect(url_for("count_findings.show", id=id), 303)

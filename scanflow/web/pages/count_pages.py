@@ -1,0 +1,287 @@
+"""Counts: begun for an area, looked into place by place, ended. What should stand there is nowhere on these pages."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+from io import BytesIO
+
+from flask import Blueprint, Response, redirect, request, url_for
+from flask.typing import ResponseReturnValue
+from markupsafe import Markup
+from PIL import Image
+
+from scanflow.domain.findings import Place, places
+from scanflow.domain.life import StocktakeState
+from scanflow.domain.stocktake import Area, AreaKind, BadArea, Looked, Stocktake
+from scanflow.domain.things import Bin, Rack, Section
+from scanflow.planning.room import Shape
+from scanflow.storage import views
+from scanflow.storage.unit import SqlUnit
+from scanflow.web import count_pictures, count_words
+from scanflow.web.pages import room_drawing
+from scanflow.web.pages.shown import act, page
+from scanflow.web.visitors import shop
+from scanflow.workflow import stocktake_report, stocktakes
+from scanflow.workflow.ports import Missing, must
+
+blueprint = Blueprint("count_page", __name__)
+LAST = 12
+"""Closed counts whose course is shown."""
+
+
+@dataclass(frozen=True, slots=True)
+class Spot:
+    """One place of a running count: what was done there so far, blind."""
+
+    name: str
+    section: str
+    photos: int
+    by_hand: bool
+    known: Place
+
+    @property
+    def words(self) -> str:
+        """How it was looked at."""
+        if not self.known.looked:
+            return "not yet"
+        if self.by_hand:
+            return "by hand"
+        return "1 photo" if self.photos == 1 else f"{self.photos} photos"
+
+
+@dataclass(frozen=True, slots=True)
+class Running:
+    """A count and how many of its places were looked at."""
+
+    count: Stocktake
+    words: str
+    looked: int
+    places: int
+
+    @property
+    def title(self) -> str:
+        return self.words[0].upper() + self.words[1:]
+
+
+@blueprint.get("/counts")
+def index() -> ResponseReturnValue:
+    return _index(request.args.get("area", ""), "", 200)
+
+
+def _index(chosen: str, said: str, status: int) -> ResponseReturnValue:
+    with shop().looking() as unit:
+        bins, racks, sections = unit.find(Bin), unit.find(Rack), unit.find(Section)
+        shape = unit.settings.racks.shape()
+        running = [_running(unit, each, bins) for each in reversed(unit.find(Stocktake, state=StocktakeState.OPEN))]
+    area = _area(chosen, bins) or ("" if running else "room")
+    front = ""
+    if area and Area.parse(area).kind in (AreaKind.RACK, AreaKind.SHELF, AreaKind.BIN):
+        shown = [each for each in bins if each.rack == _rack(area)]
+        standing = [rack for rack in racks if rack.name == _rack(area)]
+
+        def to(name: str) -> str:
+            return url_for("count_page.index", area=f"bin:{name}", _anchor="start")
+
+        front = room_drawing.front(standing, shown, _low(shape, shown), sections, link=to)
+    return page(
+        "counts.html",
+        running=running,
+        same=next((each for each in running if each.count.area == area), None),
+        area=area,
+        words=count_words.area(area) if area else "",
+        kind=Area.parse(area).kind if area else "",
+        rack=_rack(area),
+        size=len(Area.parse(area).places(bins)) if area else 0,
+        bins=bins,
+        racks=racks,
+        sections=sections,
+        tiers=sorted({each.tier for each in bins if each.rack == _rack(area)}),
+        front=front,
+        said=said,
+    ), status
+
+
+def _low(shape: Shape, bins: Iterable[Bin]) -> Shape:
+    """No tier above the highest of these bins: a drawing begins with what there is to choose."""
+    return replace(shape, tiers=max(each.tier for each in bins))
+
+
+def _area(text: str, bins: Iterable[Bin]) -> str:
+    """The area asked for, empty where there is none such."""
+    try:
+        wanted = Area.parse(text)
+    except BadArea:
+        return ""
+    return str(wanted) if wanted.places(bins) else ""
+
+
+def _rack(area: str) -> str:
+    kind, _, name = area.partition(":")
+    return name.split("-")[0] if kind in ("rack", "shelf", "bin") else ""
+
+
+def _running(unit: SqlUnit, count: Stocktake, bins: tuple[Bin, ...]) -> Running:
+    known = _known(Area.parse(count.area).places(bins), unit.find(Looked, stocktake=count.id))
+    return Running(count, count_words.area(count.area), sum(each.looked for each in known.values()), len(known))
+
+
+def _known(names: Sequence[str], looks: Sequence[Looked]) -> dict[str, Place]:
+    """What the looks tell of each place, without the shop's account."""
+    return places(names, {}, looks)
+
+
+@blueprint.post("/counts")
+def start() -> ResponseReturnValue:
+    area, note = request.form.get("area", ""), request.form.get("note", "").strip()[:500]
+    made: list[Stocktake] = []
+    said, status = act(lambda unit: made.append(stocktakes.open_count(unit, area, note)))
+    if said:
+        return _index(area, said, status)
+    return redirect(url_for("count_page.show", id=made[0].id), 303)
+
+
+@blueprint.get("/counts/<id>")
+def show(id: str) -> ResponseReturnValue:
+    return _show(id, "", 200)
+
+
+def _show(id: str, said: str, status: int) -> ResponseReturnValue:
+    with shop().looking() as unit:
+        count = must(unit, Stocktake, id)
+        if count.state is StocktakeState.CLOSED:
+            return redirect(url_for("count_report.show", id=id), 303)
+        bins, racks, sections = unit.find(Bin), unit.find(Rack), unit.find(Section)
+        shape = unit.settings.racks.shape()
+        looks = unit.find(Looked, stocktake=id)
+        names = Area.parse(count.area).places(bins)
+        place = _place(request.args.get("place", ""), names)
+        shown = _look(looks, request.args.get("look", ""), place)
+        room = stocktakes.standings(unit) if shown else {}
+    spots = _spots(names, looks, bins)
+    closer = next((each for each in looks if each.key == request.args.get("closer") and each.place == place), None)
+    wanted = {"place": place or None, "closer": closer.key if closer else None, "look": request.args.get("look")}
+    wanted["hand"] = request.args.get("hand")
+    here = url_for("count_page.show", id=id, **wanted)
+    return page(
+        "count.html",
+        count=count,
+        words=count_words.area(count.area),
+        place=place,
+        only=len(names) == 1,
+        spot=next((each for each in spots if each.name == place), None),
+        closer=closer,
+        shelves=_shelves(spots, bins),
+        done=sum(each.known.looked for each in spots),
+        size=len(names),
+        front=_front(id, racks, bins, shape, sections, spots),
+        look=shown,
+        strange={read.text for read in shown.reads if stocktakes.unexpected(read, shown.place, room)} if shown else (),
+        looks=[each for each in reversed(looks) if each.photo and each.place == place] if place else [],
+        by_hand="hand" in request.args,
+        here=here,
+        said=said,
+    ), status
+
+
+def _place(wanted: str, names: Sequence[str]) -> str:
+    """The place asked for, or the area's only one; empty where none is."""
+    if len(names) == 1:
+        return names[0]
+    return next((name for name in names if name.upper() == wanted.strip().upper()), "")
+
+
+def _look(looks: Sequence[Looked], key: str, place: str) -> Looked | None:
+    """The look asked for, else the newest at the place, else the newest of all."""
+    newest = sorted(looks, key=lambda each: each.at, reverse=True)
+    asked = [each for each in newest if each.key == key]
+    here = [each for each in newest if each.place == place]
+    return next(iter(asked or here or ([] if place else newest)), None)
+
+
+def _spots(names: Sequence[str], looks: Sequence[Looked], bins: Iterable[Bin]) -> list[Spot]:
+    sections = {each.name: each.section for each in bins}
+    known = _known(names, looks)
+    whole = [each for each in looks if each.whole and each.closer is None]
+    return [
+        Spot(
+            name,
+            sections.get(name, ""),
+            sum(each.place == name and each.by_eye for each in whole),
+            any(each.place == name and not each.by_eye for each in whole),
+            known[name],
+        )
+        for name in names
+    ]
+
+
+def _shelves(spots: Iterable[Spot], bins: Iterable[Bin]) -> dict[str, list[Spot]]:
+    """The places by rack and tier, in the room's order."""
+    shelf_of = {each.name: f"Shelf {each.rack}-{each.tier}" for each in bins}
+    shelves: dict[str, list[Spot]] = {}
+    for spot in spots:
+        shelves.setdefault(shelf_of.get(spot.name, "Tray"), []).append(spot)
+    return shelves
+
+
+def _front(
+    id: str,
+    racks: Iterable[Rack],
+    bins: Iterable[Bin],
+    shape: Shape,
+    sections: Iterable[Section],
+    spots: Sequence[Spot],
+) -> Markup | str:
+    """The racks of the area, each bin a way to say that the next photo shows it; those looked at are filled."""
+    looked = {spot.name: spot.known.looked for spot in spots}
+    standing = [each for each in bins if each.name in looked]
+    names = {each.rack for each in standing}
+    if len(standing) < 2:
+        return ""
+    return room_drawing.front(
+        [rack for rack in racks if rack.name in names],
+        standing,
+        _low(shape, standing),
+        sections,
+        link=lambda name: url_for("count_page.show", id=id, place=name),
+        filled=[name for name, done in looked.items() if done],
+    )
+
+
+@blueprint.get("/counts/<id>/looks/<key>.jpg")
+def picture(id: str, key: str) -> ResponseReturnValue:
+    """The photo of a look with its outlines; with `of`, the part around that card alone."""
+    subject = request.args.get("of", "")
+    with shop().looking() as unit:
+        look = unit.get(Looked, key)
+        row = views.look_photo(unit.connection, id, key)
+        if look is None or row is None:
+            raise Missing("There is no such photo, or it is kept no longer.")
+        room = stocktakes.standings(unit)
+    strange = sorted(read.text for read in look.reads if stocktakes.unexpected(read, look.place, room))
+    response = Response(mimetype="image/jpeg")
+    response.set_etag(hashlib.sha256("\n".join([row.hash, subject, *strange]).encode()).hexdigest())
+    response.cache_control.private = True
+    response.cache_control.no_cache = True
+    if response.make_conditional(request).status_code == 304:
+        return response
+    image = Image.open(BytesIO(row.data)).convert("RGB")
+    shown = count_pictures.near(image, look, subject) if subject else count_pictures.drawn(image, look, strange)
+    out = BytesIO()
+    shown.save(out, "JPEG", quality=82)
+    response.data = out.getvalue()
+    return response
+
+
+@blueprint.post("/counts/<id>/close")
+def close(id: str) -> ResponseReturnValue:
+    """Write the report; from then on nothing more is looked into."""
+    said, status = act(lambda unit: stocktake_report.close(unit, id))
+    return _show(id, said, status) if said else redirect(url_for("count_report.show", id=id), 303)
+
+
+@blueprint.post("/counts/<id>/cancel")
+def cancel(id: str) -> ResponseReturnValue:
+    said, status = act(lambda unit: stocktakes.cancel(unit, id))
+    return _show(id, said, status) if said else redirect(url_for("count_page.index"), 303)

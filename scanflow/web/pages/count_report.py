@@ -1,0 +1,57 @@
+"""The report of a count, as it was written when the count was closed."""
+
+from __future__ import annotations
+
+import json
+
+from flask import Blueprint, redirect, url_for
+from flask.typing import ResponseReturnValue
+
+from scanflow.domain.findings import Finding
+from scanflow.domain.stocktake import Looked, Resolved, Stocktake
+from scanflow.web import count_words
+from scanflow.web.pages.shown import act, page
+from scanflow.web.visitors import shop
+from scanflow.workflow import stocktakes
+from scanflow.workflow.ports import must
+from scanflow.workflow.stocktake_report import whole
+
+blueprint = Blueprint("count_report", __name__)
+
+
+@blueprint.get("/counts/<id>/report")
+def show(id: str) -> ResponseReturnValue:
+    return _show(id, "", 200)
+
+
+def _show(id: str, said: str, status: int) -> ResponseReturnValue:
+    with shop().looking() as unit:
+        count = must(unit, Stocktake, id)
+        since = len(unit.find(Resolved, stocktake=id))
+        photos = len({each.photo for each in unit.find(Looked, stocktake=id) if each.photo})
+    if not count.report:
+        return redirect(url_for("count_page.show", id=id), 303)
+    written = json.loads(count.report)
+    found = [Finding.from_dict(each) for each in written["findings"]]
+    told = whole(written)
+    return page(
+        "count_report.html",
+        count=count,
+        words=count_words.area(count.area),
+        report=written,
+        whole=told,
+        between=count_words.between,
+        rest=count_words.rest(told),
+        found=[(each, count_words.said(each), written["resolved"].get(each.id)) for each in found],
+        resolved=count_words.RESOLVED,
+        left=len(found) - since,
+        photos=photos,
+        said=said,
+    ), status
+
+
+@blueprint.post("/counts/<id>/forget")
+def forget(id: str) -> ResponseReturnValue:
+    """Delete the photos of a count for good."""
+    said, status = act(lambda unit: stocktakes.forget_photos(unit, id))
+    return _show(id, said, status) if said else redirect(url_for("count_report.show", id=id), 303)

@@ -1,0 +1,70 @@
+"""The fronts of racks as pages show them: bins in their section's paper, large enough for a finger."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterable
+
+from markupsafe import Markup
+
+from labels.paper import COLOURS, INK, PATTERN_STROKE, PATTERNS, TILE
+from scanflow.domain.things import Bin, Rack, Section
+from scanflow.planning import drawing
+from scanflow.planning.room import Shape
+
+FRONT_SCALE = 0.28
+"""CSS pixels a millimetre of the room: so that a bin can be pressed with a finger."""
+
+TILE_MM = 60.0
+"""Side of a pattern's tile in the drawing, in mm of the room."""
+
+_BLANK = "#ffffff"
+
+
+def front(
+    racks: Iterable[Rack],
+    bins: Iterable[Bin],
+    shape: Shape,
+    sections: Iterable[Section],
+    *,
+    chosen: str = "",
+    link: Callable[[str], str] | None = None,
+    filled: Iterable[str] | None = None,
+) -> Markup:
+    """The fronts, each bin in its section's paper.
+
+    Only those of the `chosen` section where one is, and only the bins that are `filled` where those are named; the
+    others stay blank. `link` gives the address that a bin leads to.
+    """
+    racks, bins = list(racks), list(bins)
+    papers = {each.code: each.colour if each.colour in COLOURS else "white" for each in sections}
+    fills = {code: _BLANK if chosen and code != chosen else f"url(#paper-{colour})" for code, colour in papers.items()}
+    if filled is not None:
+        fills |= dict.fromkeys({each.name for each in bins} - set(filled), _BLANK)
+    drawn = drawing.front_view(racks, bins, shape, fills=fills, link=link)
+    return _patterns(sorted(set(papers.values()))) + sized(drawn, "front", FRONT_SCALE)
+
+
+def sized(svg: str, name: str, scale: float) -> Markup:
+    """A drawing of ours with a class, at so many pixels a millimetre."""
+    box = re.search(r'viewBox="\S+ \S+ (\S+) (\S+)"', svg)
+    assert box is not None  # every drawing says what it covers
+    width, height = (round(float(side) * scale) for side in box.groups())
+    return Markup(svg.replace("<svg ", f'<svg class="drawn {name}" width="{width}" height="{height}" ', 1))
+
+
+def _patterns(colours: Iterable[str]) -> Markup:
+    """The papers as patterns to fill with, named `paper-COLOUR`."""
+    patterns = []
+    for name in colours:
+        paper = COLOURS[name]
+        strokes = "".join(
+            f'<polyline points="{" ".join(f"{x:g},{y:g}" for x, y in stroke)}"/>' for stroke in PATTERNS[paper.pattern]
+        )
+        patterns.append(
+            f'<pattern id="paper-{name}" width="{TILE:g}" height="{TILE:g}" patternUnits="userSpaceOnUse" '
+            f'patternTransform="scale({TILE_MM / TILE:g})">'
+            f'<rect width="{TILE:g}" height="{TILE:g}" fill="{paper.hex}"/>'
+            f'<g fill="none" stroke="{INK}" stroke-width="{PATTERN_STROKE:g}">{strokes}</g></pattern>'
+        )
+    return Markup(f'<svg width="0" height="0" aria-hidden="true"><defs>{"".join(patterns)}</defs></svg>')

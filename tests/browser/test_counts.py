@@ -1,0 +1,104 @@
+"""A shelf is counted in a browser: by photos, by a scanner, put right, closed."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+import pytest
+from calls import bars
+from live_shop import Live, sign_in, type_fast
+from playwright.sync_api import Locator, Page, expect
+
+from labels.slot_code import bin_text, card_text
+from scanflow.domain.life import StayState
+from scanflow.domain.things import Stay
+from scanflow.shop import Shop
+from scanflow.storage.unit import SqlUnit
+from scanflow.workflow import stock
+
+
+@pytest.fixture
+def shop(live: Live) -> Shop:
+    """D001 … D012, four to a bin, with things in all but the last two."""
+
+    def fill(unit: SqlUnit) -> None:
+        stock.add_section(unit, "D", "Derailleurs", 4, "blue")
+        stock.add_slots(unit, "D", 12)
+        for number in range(10):
+            stock.put_away(unit, f"Rear derailleur {number + 1}", section="D")
+
+    live.shop.act("owner", fill)
+    return live.shop
+
+
+def start(page: Page, live: Live, area: str) -> None:
+    sign_in(page, live)
+    page.goto(f"/counts?area={area}")
+    page.get_by_role("button", name="Start counting").click()
+    page.wait_for_url("**/counts/*")
+
+
+def taken(path: Path, *texts: str) -> Path:
+    path.write_bytes(bars(*texts))
+    return path
+
+
+def cards(*codes: str) -> list[str]:
+    return [card_text(code) for code in codes]
+
+
+def test_a_shelf_is_counted_put_right_and_closed(live: Live, shop: Shop, page: Page, tmp_path: Path) -> None:
+    """Photos and scans say what stands where; three findings are resolved, one is undone; the report counts."""
+    start(page, live, "shelf:A-1")
+    first = taken(tmp_path / "1.png", bin_text("A-1-1"), *cards("D001", "D003", "D004", "D005"))
+    nameless = taken(tmp_path / "2.png", *cards("D006", "D007", "D008"))
+    page.set_input_files("form.shoot input", [first, nameless])
+    sending = page.locator("[data-sending] li")
+    expect(sending.filter(has_text="Photo 1")).to_contain_text("A-1-1: 4 cards read; 1 unexpected", timeout=60_000)
+    sending.filter(has_text="Photo 2").get_by_role("combobox").select_option("A-1-2")
+    expect(sending.filter(has_text="Photo 2")).to_contain_text("A-1-2: 3 cards read", timeout=60_000)
+    page.get_by_role("link", name="A-1-1").click()
+    expect(page.get_by_role("img", name="A-1-1 with 4 outlines")).to_be_visible()
+    assert "D002" not in page.content() and "Rear derailleur" not in page.content()  # the count is blind
+
+    for text in (bin_text("A-1-3"), *cards("D009", "D010", "D012")):
+        type_fast(page, text)
+    page.get_by_role("button", name="That is all in A-1-3").click()
+    expect(sending.filter(has_text="A-1-3")).to_contain_text("A-1-3: 3 cards by hand; 1 unexpected")
+    page.get_by_role("link", name="What is amiss").click()
+    page.get_by_role("link", name="Look into A-1-1 again").click()
+    for text in cards("D001", "D003", "D004", "D005"):
+        type_fast(page, text)
+    page.get_by_role("button", name="That is all in A-1-1").click()
+    expect(sending.first).to_contain_text("A-1-1: 4 cards by hand; 1 unexpected")
+    page.get_by_role("link", name="What is amiss").click()
+
+    def finding(code: str) -> Locator:
+        return page.locator(".finding").filter(has=page.locator(".plate", has_text=re.compile(f"^{code}$")))
+
+    expect(page.locator(".finding h2")).to_have_text(["Not in A-1-1", "In A-1-1, not in A-1-2", "A free card in A-1-3"])
+    finding("D005").get_by_role("button", name="It is in A-1-2").click()
+    finding("D012").get_by_role("button", name="It is in the tray").click()
+    finding("D002").get_by_text("Something else").click()
+    gone = finding("D002").locator("form").filter(has=page.get_by_role("button", name="The thing is gone"))
+    gone.get_by_label("Why").fill("Nowhere to be found")
+    gone.get_by_role("button").click()
+    expect(page.locator(".finding")).to_have_count(0)
+    assert StayState.WITHDRAWN is stay_of(shop, "D002")
+
+    settled = page.locator("main .line").filter(has_text="Nowhere to be found")
+    settled.get_by_role("button", name="Undo").click()
+    expect(page.locator(".finding h2")).to_have_text(["Not in A-1-1"])
+    assert StayState.STORED is stay_of(shop, "D002")
+
+    page.get_by_role("button", name="Close the count").click()
+    page.wait_for_url("**/report")
+    expect(page.locator("main .plate").first).to_contain_text("8/10")
+    # Clopper and Pearson, 2 wrong of 10: 2.52 % to 55.61 %, as scipy.stats.binomtest(2, 10) has it
+    expect(page.locator("main .say")).to_have_text("44.4 % to 97.5 % agree, with 95 % certainty.")
+
+
+def stay_of(shop: Shop, code: str) -> StayState:
+    with shop.looking() as unit:
+        return unit.find(Stay, code=code)[-1].state
