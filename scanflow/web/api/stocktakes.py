@@ -18,7 +18,7 @@ from scanflow.web import count_sheet
 from scanflow.web.api import checking, paging, render_stocktake, schemas
 from scanflow.web.api.contract import MANAGERS, STAFF, answer, call, digest, do, look
 from scanflow.web.visitors import shop, visitor
-from scanflow.workflow import resolving, stocktake_report, stocktakes
+from scanflow.workflow import dropped_looks, resolving, stocktake_report, stocktakes
 from scanflow.workflow.ports import Invalid, Missing, Refused, must
 
 blueprint = Blueprint("api_stocktakes", __name__)
@@ -131,6 +131,20 @@ def photo(stocktake: str, key: str, query: dict[str, Any]) -> Response:
     response.cache_control.private = True
     response.cache_control.no_cache = True
     return response.make_conditional(request)
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/stocktakes/{stocktake}/looks/{key}/drop",
+    roles=STAFF,
+    body="Nothing",
+    answers={200: "Stocktake"},
+    conflicts=("closed",),
+)
+def drop(stocktake: str, key: str, body: dict[str, Any]) -> Response:
+    """Takes out a look that is no good, with those from nearer that name it, and deletes its photo."""
+    return do(lambda unit: Reply(200, render_stocktake.count(unit, dropped_looks.drop_look(unit, stocktake, key))))
 
 
 @call(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+import json
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from io import BytesIO
@@ -21,14 +22,15 @@ from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import count_pictures, count_words
 from scanflow.web.pages import room_drawing
-from scanflow.web.pages.shown import act, page
+from scanflow.web.pages.shown import act, offset, page
 from scanflow.web.visitors import shop
 from scanflow.workflow import stocktake_report, stocktakes
 from scanflow.workflow.ports import Missing, must
+from scanflow.workflow.stocktake_report import Whole
 
 blueprint = Blueprint("count_page", __name__)
 LAST = 12
-"""Closed counts whose course is shown."""
+"""Closed counts on one page."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +67,15 @@ class Running:
         return self.words[0].upper() + self.words[1:]
 
 
+@dataclass(frozen=True, slots=True)
+class Closed:
+    """A count that is over, and what it came to."""
+
+    count: Stocktake
+    words: str
+    whole: Whole
+
+
 @blueprint.get("/counts")
 def index() -> ResponseReturnValue:
     return _index(request.args.get("area", ""), "", 200)
@@ -75,6 +86,8 @@ def _index(chosen: str, said: str, status: int) -> ResponseReturnValue:
         bins, racks, sections = unit.find(Bin), unit.find(Rack), unit.find(Section)
         shape = unit.settings.racks.shape()
         running = [_running(unit, each, bins) for each in reversed(unit.find(Stocktake, state=StocktakeState.OPEN))]
+        closed = unit.find(Stocktake, state=StocktakeState.CLOSED)[::-1]
+    past = [_closed(each) for each in closed[offset() :][:LAST]]
     area = _area(chosen, bins) or ("" if running else "room")
     front = ""
     if area and Area.parse(area).kind in (AreaKind.RACK, AreaKind.SHELF, AreaKind.BIN):
@@ -99,8 +112,25 @@ def _index(chosen: str, said: str, status: int) -> ResponseReturnValue:
         sections=sections,
         tiers=sorted({each.tier for each in bins if each.rack == _rack(area)}),
         front=front,
+        past=past,
+        least=_tens(past),
+        skip=offset(),
+        size_of_page=LAST,
+        all_past=len(closed),
+        percent=count_words.percent,
+        between=count_words.between,
         said=said,
     ), status
+
+
+def _closed(count: Stocktake) -> Closed:
+    return Closed(count, count_words.area(count.area), stocktake_report.whole(json.loads(count.report)))
+
+
+def _tens(past: Iterable[Closed]) -> int:
+    """Where the scale of their agreements begins: full tens of per cent, below all of them."""
+    lows = [each.whole.agreement[0] for each in past if each.whole.agreement]
+    return int(10 * min(lows, default=0.0)) * 10
 
 
 def _low(shape: Shape, bins: Iterable[Bin]) -> Shape:

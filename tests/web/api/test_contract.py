@@ -62,6 +62,7 @@ GET /api/stocktakes/{stocktake}
 POST /api/stocktakes/{stocktake}/looks
 GET /api/stocktakes/{stocktake}/looks
 GET /api/stocktakes/{stocktake}/looks/{key}/photo
+POST /api/stocktakes/{stocktake}/looks/{key}/drop
 POST /api/stocktakes/{stocktake}/forget
 POST /api/stocktakes/{stocktake}/cancel
 POST /api/stocktakes/{stocktake}/close

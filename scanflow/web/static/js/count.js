@@ -1,6 +1,7 @@
 // A running count: photos of bins, or the cards of a bin held up one after another. The bin comes first, by a tap, its
 // label or its name; nothing of it is lost by leaving, but for photos on their way.
 
+import { post } from "./api.js";
 import * as camera from "./camera.js";
 import { Sending } from "./count_photos.js";
 import { refresh } from "./live.js";
@@ -96,6 +97,14 @@ function all(texts = hand.texts, name = hand.place) {
   keep({ texts: [], sent: [...hand.sent, { key: record.key, texts, fields }] });
 }
 
+/** A look that is no good is taken out. */
+async function drop(key) {
+  const reply = await post(`/api/stocktakes/${form.dataset.count}/looks/${key}/drop`).catch(() => null);
+  await refresh();
+  if (!reply) tell("No answer came. Look whether it was dropped, then try again.");
+  else if (reply.status !== 200) tell(reply.json?.detail ?? "It can't be dropped.");
+}
+
 async function scanned(text) {
   const name = text.trim().toUpperCase();
   const bin = LABEL.exec(name)?.[1] ?? name;
@@ -131,6 +140,8 @@ document.addEventListener("click", (event) => {
   if (event.target.closest("[data-all]")) return all();
   if (event.target.closest("[data-none]")) return keep({ texts: [] });
   if (event.target.closest("[data-nothing]")) return all([], place());
+  const bad = event.target.closest("[data-drop]");
+  if (bad) return drop(bad.dataset.drop);
   const link = event.target.closest("main a[href]");
   const address = link && new URL(link.getAttribute("href"), location.href);
   if (address?.pathname !== page() || event.ctrlKey || event.metaKey) return;
