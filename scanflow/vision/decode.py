@@ -7,11 +7,13 @@ size, straightened, and shown to them again. What they can't read is compared wi
 from __future__ import annotations
 
 from collections.abc import Iterable
+from functools import cache
 from pathlib import Path
 from time import perf_counter
 
 import numpy as np
 from numpy.typing import NDArray
+from threadpoolctl import ThreadpoolController
 
 from scanflow.vision import decoders
 from scanflow.vision.book import Book
@@ -47,11 +49,17 @@ def picture(image: bytes | Path | NDArray[np.generic], book: Book | Iterable[str
     """``read`` without a word about missing decoders."""
     begun = perf_counter()
     grey = upright(image)
-    found = decoders.zxing(grey) + decoders.zbar(grey)
-    seen = second_look(grey, found, book if book is None or isinstance(book, Book) else Book(book))
+    found = decoders.zxing(grey) + decoders.zbar(grey, 2, 2)
+    with _threads().limit(limits=1, user_api="blas"):  # numpy's matrices are small here: threads would only wait
+        seen = second_look(grey, found, book if book is None or isinstance(book, Book) else Book(book))
     return _told(grey, merge(seen.found, seen.matched, seen.unread), begun)
 
 
 def _told(grey: NDArray[np.uint8], readings: tuple[Reading, ...], begun: float) -> Picture:
     height, width = grey.shape
     return Picture(width, height, round((perf_counter() - begun) * 1000, 1), readings)
+
+
+@cache
+def _threads() -> ThreadpoolController:
+    return ThreadpoolController()

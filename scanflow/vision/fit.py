@@ -18,6 +18,7 @@ _SIGMAS = (0.45, 0.6, 0.8, 1.0, 1.3, 1.7, 2.2)  # px: a sharp lens with the pixe
 FIRST_SIGMA = 0.75  # px
 _FIRST_STEPS, _LAST_STEPS = 3, 5
 _BENT = 0.04  # most by which the middle is off, in symbol lengths, times four
+_NEAR = 0.01  # modules: a step that changes nothing
 _STIFF = 1.0  # weight of staying straight: the middle is rarely off by more than a third of a percent
 
 
@@ -58,8 +59,39 @@ def fit(profile: Profile, bits: Bits, first: float, last: float, sigma_px: float
 
 def sharpened(profile: Profile, bits: Bits, found: Fit, px: float) -> Fit:
     """The fit again with the blur that explains most."""
-    tried = [_descended(profile, bits, Fit(found.first, found.last, found.bent, s / px, 0.0), 0) for s in _SIGMAS]
-    return _descended(profile, bits, max(tried, key=lambda one: one.explained), _LAST_STEPS)
+    sigmas = [sigma / px for sigma in _SIGMAS]
+    seen = _Seen(profile, len(bits), found.first, found.last, found.bent)
+    explained = [seen.explained(*_drawn(bits, sigma)) for sigma in sigmas]
+    best = int(np.argmax(explained))
+    start = Fit(found.first, found.last, found.bent, sigmas[best], explained[best])
+    return _descended(profile, bits, start, _LAST_STEPS)
+
+
+class _Seen:
+    """A profile laid over `count` modules between two ends: where its bins fall in drawn bars, and those that count."""
+
+    def __init__(self, profile: Profile, count: int, first: float, last: float, bent: float) -> None:
+        self.share = (profile.place - first) / (last - first)
+        at = count * (self.share + bent * self.share * (1 - self.share))
+        self.weight = np.where((at > -QUIET) & (at < count + QUIET), profile.weight, 0.0)
+        self.pixels = max(float(self.weight.sum()), 1.0)
+        x = np.clip((at + _REACH) * _FINE - 0.5, 0, (count + 2 * _REACH) * _FINE - 2)
+        self.index = x.astype(np.intp)
+        self.beyond = x - self.index
+        self.level = profile.level - float(self.weight @ profile.level) / self.pixels
+        self.varies = max(float(self.weight @ (self.level * self.level)), 1e-9)
+
+    def bars(self, drawn: Values, slope: Values) -> Values:
+        """Drawn bars at the bins, less their mean."""
+        bars = drawn[self.index] + self.beyond * slope[self.index]
+        bars -= float(self.weight @ bars) / self.pixels
+        return bars
+
+    def explained(self, drawn: Values, slope: Values) -> float:
+        """The share of the variance that bars explain with the contrast that suits best."""
+        bars = self.bars(drawn, slope)
+        weighted = self.weight * bars
+        return float(weighted @ self.level) ** 2 / max(float(weighted @ bars), 1e-9) / self.varies
 
 
 def _descended(profile: Profile, bits: Bits, start: Fit, steps: int) -> Fit:
@@ -68,51 +100,44 @@ def _descended(profile: Profile, bits: Bits, start: Fit, steps: int) -> Fit:
     best, now = start, np.array([start.first, start.last, start.bent])
     for step in range(steps + 1):
         first, last, bent = now
-        length = last - first
-        share = (profile.place - first) / length
-        at = count * (share + bent * share * (1 - share))
-        weight = np.where((at > -QUIET) & (at < count + QUIET), profile.weight, 0.0)
-        x = np.clip((at + _REACH) * _FINE - 0.5, 0, len(drawn) - 2)
-        index = x.astype(np.intp)
-        bars = drawn[index] + (x - index) * slope[index]
-        pixels = max(weight.sum(), 1.0)
-        bars -= (weight @ bars) / pixels
-        level = profile.level - (weight @ profile.level) / pixels
-        weighted = weight * bars
-        contrast = (weighted @ level) / max(weighted @ bars, 1e-9)
-        left = level - contrast * bars
-        lost = float(weight @ (left * left))
-        explained = 1 - lost / max(float(weight @ (level * level)), 1e-9)
+        seen = _Seen(profile, count, first, last, bent)
+        explained = seen.explained(drawn, slope)
         if explained > best.explained:
             best = Fit(first, last, bent, start.sigma, explained)
         if step == steps:
             break
-        along = contrast * slope[index] * (_FINE * count) * (1 + bent * (1 - 2 * share))
-        turns = np.stack(
-            [
-                along * (share - 1) / length,
-                -along * share / length,
-                contrast * slope[index] * (_FINE * count) * share * (1 - share),
-                bars,
-                np.ones_like(bars),
-            ]
-        )
-        weighted_turns = turns * weight
-        normal = weighted_turns @ turns.T
-        normal[2, 2] += _STIFF * count * count * lost / max(np.count_nonzero(weight), 1)
-        normal[range(5), range(5)] *= 1.02
-        normal[range(5), range(5)] += 1e-6
-        move = np.linalg.solve(normal, weighted_turns @ left)[:3]
-        most = 0.6 * length / count
+        move = _move(seen, drawn, slope, last - first, bent)
+        most = 0.6 * (last - first) / count
         now = now + np.clip(move, [-most, -most, -0.01], [most, most, 0.01])
         now[2] = np.clip(now[2], -_BENT, _BENT)
+        if np.abs(move[:2]).max() < _NEAR * (last - first) / count:
+            break
     return best
+
+
+def _move(seen: _Seen, drawn: Values, slope: Values, length: float, bent: float) -> Values:
+    """The step of Gauss and Newton: by how much first, last and bent are off."""
+    bars, share, weight = seen.bars(drawn, slope), seen.share, seen.weight
+    weighted = weight * bars
+    contrast = (weighted @ seen.level) / max(weighted @ bars, 1e-9)
+    left = seen.level - contrast * bars
+    count = len(drawn) / _FINE - 2 * _REACH
+    along = contrast * slope[seen.index] * (_FINE * count)
+    lies = along * (1 + bent * (1 - 2 * share)) / length
+    turns = np.stack([lies * (share - 1), -lies * share, along * share * (1 - share), bars, np.ones_like(bars)])
+    weighted_turns = turns * weight
+    normal = weighted_turns @ turns.T
+    normal[2, 2] += _STIFF * count * count * float(weight @ (left * left)) / max(np.count_nonzero(weight), 1)
+    normal[range(5), range(5)] *= 1.02
+    normal[range(5), range(5)] += 1e-6
+    return np.asarray(np.linalg.solve(normal, weighted_turns @ left)[:3])
 
 
 def _drawn(bits: Bits, sigma: float) -> tuple[Values, Values]:
     """The bars blurred, at fine samples from _REACH modules before the first on, and the steps between samples."""
-    fine = np.repeat(np.pad(bits, _REACH).astype(np.float64), _FINE)
-    drawn = np.convolve(fine, _gaussian(sigma * _FINE), "same")
+    fine = np.zeros((len(bits) + 2 * _REACH, _FINE))
+    fine[_REACH:-_REACH] = bits[:, None]
+    drawn = np.convolve(fine.ravel(), _gaussian(sigma * _FINE), "same")
     return drawn, np.diff(drawn, append=drawn[-1])
 
 

@@ -23,11 +23,12 @@ from scanflow.vision.readings import Point, Quad
 
 Grey = NDArray[np.uint8]
 Floats = NDArray[np.float32]
+Sums = NDArray[np.int16]
 
 CELL = 4  # px
 _FLAT = 12.0**2  # squared difference of grey levels at which a cell counts as half filled
 _FILLED = 0.2  # least share of a cell's neighbours, and of a line, that bars fill
-_SEED = 0.25  # and of the line about a seed
+_SEED = 0.35  # and of the line about a seed
 _TURNS = np.deg2rad([-9, -6, -3, 0, 3, 6, 9])  # tried about the direction of a seed's own cells
 _SHORT = 5  # cells each way over which a direction is tried
 _APART = (-1.3, 0.0, 1.3)  # px between the parallel lines that are averaged
@@ -221,11 +222,9 @@ def _ends(grey: Grey, fill: Floats, lines: _Lines, skew: float, lengths: tuple[i
     ladder = [step for step in _LADDER if step[0] < lengths[1] and step[1] > lengths[0]]
     reach = ladder[-1][1] + ladder[-1][2]  # px each way along a line
     steps = np.arange(-reach, reach + 1, dtype=np.float32)
-    profiles = np.zeros((len(x), len(steps)), np.float32)
-    for apart in map(np.float32, _APART):
-        profiles += _sampled(grey, x + cosine * steps - sine * apart, y + sine * steps + cosine * apart)
-    profiles = np.asarray(cv2.blur(profiles, (3, 1)), np.float32)
-    profiles /= np.float32(len(_APART))
+    profiles = _averaged(grey, x + cosine * steps, y + sine * steps, cosine, sine)
+    profiles[:, 1:-1] = profiles[:, :-2] + profiles[:, 1:-1] + profiles[:, 2:]
+    profiles[:, 0], profiles[:, -1] = profiles[:, 1], profiles[:, -2]
     cells = steps[::CELL]
     filled = _along(fill, (x + cosine * cells) / CELL - 0.5, (y + sine * cells) / CELL - 0.5, angle - np.float32(skew))
     sums = np.concatenate([np.zeros((len(x), 1), np.float32), np.cumsum(filled, 1)], 1)
@@ -245,38 +244,57 @@ def _ends(grey: Grey, fill: Floats, lines: _Lines, skew: float, lengths: tuple[i
     return np.concatenate(found).astype(np.float32) if found else np.empty((0, 7), np.float32)
 
 
-def _sampled(grey: Grey, x: Floats, y: Floats) -> Floats:
-    """Grey levels between pixels; x and y (n, m). OpenCV takes at most 32,767 rows at once."""
-    out = np.empty(x.shape, np.float32)
-    for top in range(0, len(x), 8192):
-        rows = slice(top, top + 8192)
-        out[rows] = cv2.remap(grey, x[rows], y[rows], cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE)
-    return out
+def _averaged(grey: Grey, x: Floats, y: Floats, cosine: Floats, sine: Floats) -> Sums:
+    """Grey levels between pixels, the sum of as many parallel lines as _APART has; x and y (n, m)."""
+    total = np.zeros(x.shape, np.int16)
+    if not len(x):  # which OpenCV refuses
+        return total
+    for apart in map(np.float32, _APART):
+        total += cv2.remap(
+            grey, x - sine * apart, y + cosine * apart, cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE
+        )
+    return total
 
 
 def _quiet_zones(
-    profiles: Floats, ladder: Sequence[tuple[int, int, int]]
+    profiles: Sums, ladder: Sequence[tuple[int, int, int]]
 ) -> Iterator[tuple[int, int, Floats, Floats, NDArray[np.bool_]]]:
     """For each length of the ladder, where the nearest quiet zone each way begins, px from the seed, and if there is
     one.
     """
     darkest = lightest = profiles  # of the stretch of `quiet` pixels that begins at each
     before, reach = 1, profiles.shape[1] // 2
-    for least, most, quiet in ladder:
+    near = _surroundings(profiles, [int(_NEAR * most) for _, most, _ in ladder])
+    for (least, most, quiet), (mean, deviation, top) in zip(ladder, near, strict=True):
         darkest = _widened(darkest, quiet - before, np.minimum)
         lightest = _widened(lightest, quiet - before, np.maximum)
         before = quiet
-        near = profiles[:, max(0, reach - int(_NEAR * most)) : reach + int(_NEAR * most) + 1]
-        mean, deviation = near.mean(1)[:, None], near.std(1)[:, None]
-        paper = np.minimum(_WHITE * deviation, _LIGHT * (near.max(1)[:, None] - mean))
-        white = (darkest > mean + paper) & (lightest - darkest < _EVEN * deviation)
-        white[:, 2 * reach + 2 - quiet :] = False
-        after, ahead = white[:, reach:], white[:, reach - quiet :: -1]
+        paper = mean + np.minimum(_WHITE * deviation, _LIGHT * (top - mean))
+        first, last = reach - most - quiet, reach + most + 1
+        dark, light = darkest[:, first:last], lightest[:, first:last]
+        white = dark > paper.astype(np.int16)[:, None]
+        white &= light - dark < (_EVEN * deviation).astype(np.int16)[:, None]
+        after, ahead = white[:, most + quiet :], white[:, most::-1]
         right, left = after.argmax(1).astype(np.float32), -ahead.argmax(1).astype(np.float32)
         yield least, most, left, right, after.any(1) & ahead.any(1)
 
 
-def _widened(values: Floats, by: int, both: Callable[..., Floats]) -> Floats:
+def _surroundings(profiles: Sums, reaches: Sequence[int]) -> Iterator[tuple[Floats, Floats, Floats]]:
+    """Mean, standard deviation and greatest of profiles within each of growing reaches about the middle, (n,) each."""
+    middle = profiles.shape[1] // 2
+    begins = [*(middle - reach for reach in reversed(reaches)), *(middle + 1 + reach for reach in reaches)]
+    levels = profiles[:, begins[0] : begins[-1]].astype(np.float32)
+    at = np.array(begins[:-1]) - begins[0]
+    sums, squares = np.add.reduceat(levels, at, 1), np.add.reduceat(levels * levels, at, 1)
+    tops = np.maximum.reduceat(levels, at, 1)
+    for number, reach in enumerate(reaches):
+        within = slice(len(reaches) - 1 - number, len(reaches) + number)
+        mean = sums[:, within].sum(1) / np.float32(2 * reach + 1)
+        varies = squares[:, within].sum(1) / np.float32(2 * reach + 1) - mean * mean
+        yield mean, np.sqrt(np.maximum(varies, 0.0)), tops[:, within].max(1)
+
+
+def _widened(values: Sums, by: int, both: Callable[..., Sums]) -> Sums:
     """Of stretches longer `by` so many pixels; the last ones are not known."""
     wider = values.copy()
     both(values[:, :-by], values[:, by:], out=wider[:, :-by])
@@ -323,9 +341,7 @@ def _likeness(grey: Grey, found: Floats, common: Common) -> Floats:
     x, y, length, angle = found.T[:4, :, None]
     across = (common.shares(common.beyond) - np.float32(0.5)) * length
     cosine, sine = np.cos(angle), np.sin(angle)
-    seen = np.zeros(across.shape, np.float32)
-    for apart in map(np.float32, _APART):
-        seen += _sampled(grey, x + cosine * across - sine * apart, y + sine * across + cosine * apart)
+    seen = _averaged(grey, x + cosine * across, y + sine * across, cosine, sine).astype(np.float32)
     seen -= seen.mean(1, keepdims=True)
     sums = seen @ common.inside
     squares = (seen * seen) @ common.inside

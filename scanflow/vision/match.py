@@ -15,6 +15,7 @@ length. Of anything else a code must besides explain LEAST_EXPLAINED of the vari
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
@@ -47,7 +48,8 @@ _OFF = np.arange(-3.0, 3.5)  # modules by which an end may lie elsewhere than it
 _HALF = np.array([-0.5, 0.0, 0.5])
 _GOOD = 0.85  # share explained from which on no other start is tried
 _HOPEFUL = 0.5  # share explained after the first steps
-_STARTS_KEPT, _CODES_KEPT, _SYMBOLS_KEPT = 2, 48, 4
+_NEAR = 0.75  # of the best code's correlation: what is less leaves a margin that is far above the least
+_ENDS_KEPT, _STARTS_KEPT, _CODES_KEPT, _SYMBOLS_KEPT = 4, 2, 48, 4
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,9 +81,8 @@ class Match:
 def likeness(strip: Strip, mean: Values) -> Likeness:
     """Of a strip to a mean pattern (modules,), with the ends at which it is most alike."""
     count = len(mean)
-    module = BINS / count
-    first, last = (grid.ravel() for grid in np.meshgrid(MARGIN + _OFF * module, MARGIN + BINS + _OFF * module))
-    pattern = standardised(blurred(mean[None], kernel(_KERNEL)))[0]
+    first, last = _tried(count)
+    pattern = _alone(mean.tobytes())
     seen = standardised(_modules(strip, first, last, count))
     scores = np.concatenate([-(seen @ pattern), -(seen @ pattern[::-1])])
     best = np.argsort(-scores)[:4]
@@ -91,13 +92,27 @@ def likeness(strip: Strip, mean: Values) -> Likeness:
     return _nearer(strip, ends, pattern, count)
 
 
+@lru_cache(maxsize=8)
+def _tried(count: int) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
+    """Pairs of ends, bins of a strip, for a label of so many modules."""
+    module = BINS / count
+    first, last = (grid.ravel() for grid in np.meshgrid(MARGIN + _OFF * module, MARGIN + BINS + _OFF * module))
+    return first, last
+
+
+@lru_cache(maxsize=8)
+def _alone(mean: bytes) -> Values:
+    """A mean pattern blurred, of mean 0 and length 1, with its quiet zones."""
+    return standardised(blurred(np.frombuffer(mean, np.float32)[None], kernel(_KERNEL)))[0]
+
+
 def _nearer(strip: Strip, ends: list[tuple[float, float]], pattern: Values, count: int) -> Likeness:
     """The same with ends half a module apart."""
     by = _HALF * BINS / count
     first = (np.array([end[0] for end in ends])[:, None, None] + by[:, None] + 0 * by).ravel()
     last = (np.array([end[1] for end in ends])[:, None, None] + 0 * by[:, None] + by).ravel()
     scores = -(standardised(_seen(strip, first, last, count)) @ pattern)
-    best = np.argsort(-scores)[:6]
+    best = np.argsort(-scores)[:_ENDS_KEPT]
     if scores[best[0]] < _LIKELY:
         return Likeness(0.0, ())
     return Likeness(float(scores[best[0]]), tuple((float(first[i]), float(last[i])) for i in best))
@@ -127,7 +142,8 @@ def match(strip: Strip, codes: Patterns, alike: Likeness) -> Match | None:
     first, last = (np.array([end[side] for end in alike.ends]) for side in (0, 1))
     seen = standardised(_seen(strip, first, last, count))
     spread = _spread(seen, weights, count)
-    scores = -(spread @ codes.bits.T) / codes.length(weights)
+    scores = codes.products(-spread)
+    scores /= codes.length(weights)
     best = scores.argmax(1)
     top = scores[np.arange(len(best)), best]
     if top.max() < _CODE:
@@ -137,13 +153,14 @@ def match(strip: Strip, codes: Patterns, alike: Likeness) -> Match | None:
     for i in np.argsort(-top)[:_STARTS_KEPT]:
         upright = bool(first[i] < last[i])
         looked, ends = (profile, (first[i], last[i])) if upright else (profile.reversed(), (-first[i], -last[i]))
-        fits.append((fit(looked, codes.bits[best[i]], *ends, FIRST_SIGMA, px), looked, best[i], upright))
+        bits = codes.bits(best[i : i + 1])[0]
+        fits.append((fit(looked, bits, *ends, FIRST_SIGMA, px), looked, bits, upright))
         if fits[-1][0].explained > _GOOD:
             break
-    found, looked, code, upright = max(fits, key=lambda one: one[0].explained)
+    found, looked, bits, upright = max(fits, key=lambda one: one[0].explained)
     if found.explained < _HOPEFUL:
         return None
-    found = sharpened(looked, codes.bits[code], found, px)
+    found = sharpened(looked, bits, found, px)
     return _decided(looked, found, codes, upright, weights)
 
 
@@ -155,7 +172,8 @@ def _profile(strip: Strip) -> Profile:
 def _spread(seen: Values, weights: Values, count: int) -> Values:
     """Seen modules weighted as blurred bars would be: their product with bits is that of levels with blurred bits."""
     reach = len(weights) // 2
-    wide = np.pad(seen, [(0, 0), (reach, reach)])
+    wide = np.zeros((len(seen), seen.shape[1] + 2 * reach), seen.dtype)
+    wide[:, reach:-reach] = seen
     full = sum(w * wide[:, k : k + seen.shape[1]] for k, w in enumerate(weights))
     return np.asarray(full[:, QUIET : QUIET + count], np.float32)
 
@@ -173,15 +191,17 @@ def _decided(profile: Profile, found: Fit, codes: Patterns, upright: bool, weigh
     sums = weighted.sum(0)
     normal = (weighted.T @ seen - np.outer(sums, sums) / weight.sum()).astype(np.float32)
     product = (weighted.T @ level).astype(np.float32)
-    lines = -(codes.bits @ product)
+    lines = codes.products(-product[None])[0]
     near = np.maximum(lines, 0) / codes.length(weights)
-    kept = min(_CODES_KEPT, len(near))
-    nearest = np.argpartition(-near, kept - 1)[:kept]
-    explained = _explained(codes.bits[nearest], product, normal)
+    nearest = np.flatnonzero(near >= _NEAR * near.max())
+    if len(nearest) > _CODES_KEPT:
+        nearest = nearest[np.argpartition(-near[nearest], _CODES_KEPT)[:_CODES_KEPT]]
+    drawn = codes.bits(nearest)
+    explained = _explained(drawn, product, normal)
     order = np.argsort(-explained)
     code, best = nearest[order[0]], float(explained[order[0]])
     second = float(explained[order[1]]) if len(order) > 1 else 0.0
-    bits = codes.bits[code]
+    bits = drawn[order[0]]
     others = _rivals(bits, product, normal)
     others = others[(others != bits).any(1)]
     if len(others):
@@ -199,14 +219,21 @@ def _explained(bits: Values, product: Values, normal: Values) -> Values:
     return np.where(lines > 0, lines * lines / np.maximum(power, 1e-9), 0.0)
 
 
+@lru_cache(maxsize=8)
+def _combined(count: int) -> NDArray[np.intp]:
+    """Every start with every choice of symbols for so many positions: (1 + count, combinations)."""
+    shape = (len(STARTS), *[_SYMBOLS_KEPT] * count)
+    return np.indices(shape).reshape(len(shape), -1)
+
+
 def _rivals(bits: Values, product: Values, normal: Values) -> Values:
     """What else could stand there: the symbols that fit best at each position, combined, their checks right."""
     count = (len(bits) - len(STOP)) // SYMBOL
-    choices = [np.array(STARTS)]
+    choices = []
     for position in range(1, count - 1):
         tried = np.repeat(bits[None], CHARACTERS, 0)
         tried[:, SYMBOL * position : SYMBOL * (position + 1)] = SYMBOLS[:CHARACTERS]
         choices.append(np.argsort(-_explained(tried, product, normal))[:_SYMBOLS_KEPT])
-    symbols = np.stack([grid.ravel() for grid in np.meshgrid(*choices, indexing="ij")], 1)
-    symbols = with_check(symbols)
+    starts, *places = _combined(len(choices))
+    symbols = with_check(np.stack([np.array(STARTS)[starts], *(c[i] for c, i in zip(choices, places, strict=True))], 1))
     return with_stop(SYMBOLS[symbols].reshape(len(symbols), -1))

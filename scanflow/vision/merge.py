@@ -126,7 +126,9 @@ def _dispute(one: Found, other: Found) -> bool:
 def _same_bars(one: Quad, other: Quad) -> bool:
     """Whether one is a part of the other, or they end alike; cards that stand close overlap, but end elsewhere."""
     share = _share(one, other)
-    if share > _SAME_PLACE and _ends_alike(one, other):
+    if share <= _SAME_PLACE:
+        return False
+    if _ends_alike(one, other):
         return True
     lengths = sorted(dist(*_ends(quad)) for quad in (one, other))
     return share > _WITHIN and lengths[0] < _SHORTER * lengths[1]

@@ -6,7 +6,6 @@ from dataclasses import dataclass
 
 import cv2
 import numpy as np
-from numpy.lib.stride_tricks import sliding_window_view
 from numpy.typing import NDArray
 
 from scanflow.vision.readings import Quad
@@ -129,9 +128,11 @@ class _Rows:
         middle = slice(self._reach - self._core, self._reach + self._core + 1)
         said = levels[middle, _SHIFTS:-_SHIFTS].mean(0)
         said -= said.mean()
-        contrast = sliding_window_view(levels, width, 1) @ said
-        sums = np.cumsum(np.pad(np.stack([levels, levels * levels]), [(0, 0), (0, 0), (1, 0)]), 2, np.float64)
-        mean, square = (sums[:, :, width:] - sums[:, :, :-width]) / width
+        shifted = np.zeros((levels.shape[1], 2 * _SHIFTS + 1), np.float32)
+        ones = np.zeros_like(shifted)
+        for shift in range(2 * _SHIFTS + 1):
+            shifted[shift : shift + width, shift], ones[shift : shift + width, shift] = said, 1 / width
+        contrast, mean, square = levels @ shifted, levels @ ones, (levels * levels) @ ones
         correlation = contrast / np.sqrt(np.maximum(square - mean * mean, 1e-3) * width * (said @ said))
         best = correlation.argmax(1)
         each = np.arange(len(levels))

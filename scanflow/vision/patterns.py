@@ -27,30 +27,46 @@ CHARACTERS = 103  # symbol characters other than starts and stop
 
 @dataclass(frozen=True, eq=False)
 class Patterns:
-    """Codes of the same length: `texts` (n,), and their modules, bars as 1, `bits` (n, modules).
-
-    `mean` is what they have in common, (modules,).
-    """
+    """Codes of the same length: `texts` (n,), and their symbol characters from start to check, `symbols` (k, n)."""
 
     texts: tuple[str, ...]
-    bits: Values
+    symbols: NDArray[np.intp]
     _lengths: dict[bytes, Values] = field(default_factory=dict)
 
     @property
     def modules(self) -> int:
-        return self.bits.shape[1]
+        return len(self.symbols) * SYMBOL + len(STOP)
 
     @cached_property
     def mean(self) -> Values:
-        return self.bits.mean(0)
+        """What they have in common, (modules,)."""
+        shares = [np.bincount(row, minlength=len(SYMBOLS)) / len(row) for row in self.symbols]
+        return np.concatenate([*(share @ SYMBOLS for share in shares), STOP]).astype(np.float32)
+
+    def bits(self, codes: NDArray[np.intp] | slice) -> Values:
+        """The modules of some codes, bars as 1: (codes, modules)."""
+        return _bars(self.symbols[:, codes].T)
+
+    def products(self, rows: Values) -> Values:
+        """Of rows (r, modules) with the bars of all codes: (r, n).
+
+        What a symbol character adds at its place is worked out once for all codes that have it there.
+        """
+        sums = np.repeat(rows[:, -len(STOP) :] @ STOP[:, None], len(self.texts), 1)
+        for place, symbol in enumerate(self.symbols):
+            sums += (rows[:, SYMBOL * place : SYMBOL * (place + 1)] @ SYMBOLS.T).take(symbol, 1)
+        return sums
 
     def length(self, weights: Values) -> Values:
         """Of each code's blurred bars less their mean, (n,)."""
         key = weights.tobytes()
         if key not in self._lengths:
-            seen = blurred(self.bits, weights)
-            seen -= seen.mean(1, keepdims=True)
-            self._lengths[key] = np.sqrt((seen * seen).sum(1))
+            parts = (
+                blurred(self.bits(slice(first, first + 4096)), weights) for first in range(0, len(self.texts), 4096)
+            )
+            self._lengths[key] = np.concatenate([part.std(1) for part in parts]) * np.float32(
+                sqrt(self.modules + 2 * QUIET)
+            )
         return self._lengths[key]
 
 
@@ -61,49 +77,50 @@ def patterns(book: Book) -> tuple[Patterns, ...]:
 
 @lru_cache(maxsize=4)
 def _patterns(book: Book) -> tuple[Patterns, ...]:
-    by_length: dict[int, list[tuple[str, ...]]] = {}
-    rows: dict[int, list[Values]] = {}
-    for texts, bits in _drawn(book.texts):
-        by_length.setdefault(bits.shape[1], []).append(texts)
-        rows.setdefault(bits.shape[1], []).append(bits)
-    return tuple(Patterns(sum(by_length[length], ()), np.concatenate(rows[length])) for length in sorted(rows))
+    found: dict[int, list[tuple[tuple[str, ...], NDArray[np.intp]]]] = {}
+    for texts, symbols in _written(book.texts):
+        found.setdefault(symbols.shape[1], []).append((texts, symbols))
+    return tuple(
+        Patterns(sum((texts for texts, _ in rows), ()), np.concatenate([symbols.T for _, symbols in rows], 1))
+        for _, rows in sorted(found.items())
+    )
 
 
 def pattern(text: str) -> Patterns:
     """One text's, of minimal length."""
-    return Patterns((text,), _bars(np.array([code128.values(text)[:-1]])))
+    return Patterns((text,), np.array([code128.values(text)[:-1]], np.intp).T)
 
 
 _CARD = re.compile(r"([A-Z]{1,2})([0-9]{4})")
 
 
-def _drawn(texts: tuple[str, ...]) -> Iterator[tuple[tuple[str, ...], Values]]:
-    """Texts of equal length in modules, and their bars; cards with four figures, as nearly all have, at once."""
+def _written(texts: tuple[str, ...]) -> Iterator[tuple[tuple[str, ...], NDArray[np.intp]]]:
+    """Texts of as many symbol characters, and these in rows; cards with four figures, as nearly all have, at once."""
     for letters in (1, 2):
         cards = tuple(text for text in texts if len(text) == letters + 4 and _CARD.fullmatch(text))
         if cards:
-            yield cards, _bars(_card_symbols(np.array(cards, "S").view(np.uint8).reshape(len(cards), -1), letters))
+            yield cards, _card_symbols(np.array(cards, "S").view(np.uint8).reshape(len(cards), -1), letters)
     for text in texts:
         if not _CARD.fullmatch(text):
-            yield (text,), pattern(text).bits
+            yield (text,), pattern(text).symbols.T
 
 
-def _card_symbols(characters: NDArray[np.uint8], letters: int) -> NDArray[np.int64]:
+def _card_symbols(characters: NDArray[np.uint8], letters: int) -> NDArray[np.intp]:
     """Start B, letters, Code C, two pairs of figures and the check of each row, as `code128.values` has them."""
-    rows = characters.astype(np.int64)
+    rows = characters.astype(np.intp)
     figures = rows[:, letters:] - ord("0")
     fixed = np.full((len(rows), 1), 104), np.full((len(rows), 1), 99)
     pairs = 10 * figures[:, ::2] + figures[:, 1::2]
     return with_check(np.concatenate([fixed[0], rows[:, :letters] - 32, fixed[1], pairs], 1))
 
 
-def with_check(symbols: NDArray[np.int64]) -> NDArray[np.int64]:
+def with_check(symbols: NDArray[np.intp]) -> NDArray[np.intp]:
     """Rows of start and data with their symbol check character (ISO/IEC 15417 Annex A)."""
     weights = np.maximum(np.arange(symbols.shape[1]), 1)
     return np.concatenate([symbols, (symbols @ weights % 103)[:, None]], 1)
 
 
-def _bars(symbols: NDArray[np.int64]) -> Values:
+def _bars(symbols: NDArray[np.intp]) -> Values:
     """Modules of rows of symbol characters, start to check, with the stop."""
     return with_stop(SYMBOLS[symbols].reshape(len(symbols), -1))
 

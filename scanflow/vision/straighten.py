@@ -235,7 +235,7 @@ def _rows(
     correlation = _smooth(together / np.sqrt(np.maximum(said_varies * varies, 1e-9)))
     at = int(np.clip(core - first, 0, count - 1))
     around = slice(max(at - 2, 0), at + 3)
-    alike = (slope > _ALIKE * np.median(slope[around])) & (correlation > _ALIKE * np.median(correlation[around]))
+    alike = (slope > _ALIKE * _middle(slope[around])) & (correlation > _ALIKE * _middle(correlation[around]))
     others = np.nonzero(~alike)[0]
     above, below = others[others < at], others[others > at]
     low = (above[-1] + 1 if len(above) else 0) + first
@@ -243,6 +243,11 @@ def _rows(
     if high - low > 6:  # rows at the edge are half something else
         low, high = low + 1, high - 1
     return float(min(low, core - 1.5)), float(max(high, core + 1.5))
+
+
+def _middle(values: Values) -> float:
+    """The median, of few values quicker so."""
+    return float(np.sort(values)[len(values) // 2])
 
 
 def _smooth(values: Values) -> Values:
