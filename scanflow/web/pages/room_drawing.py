@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable
+from dataclasses import replace
 
 from markupsafe import Markup
 
@@ -31,7 +32,7 @@ def front(
     link: Callable[[str], str] | None = None,
     filled: Iterable[str] | None = None,
 ) -> Markup:
-    """The fronts, each bin in its section's paper.
+    """The fronts up to the highest tier that has a bin, each bin in its section's paper.
 
     Only those of the `chosen` section where one is, and only the bins that are `filled` where those are named; the
     others stay blank. `link` gives the address that a bin leads to.
@@ -41,7 +42,8 @@ def front(
     fills = {code: _BLANK if chosen and code != chosen else f"url(#paper-{colour})" for code, colour in papers.items()}
     if filled is not None:
         fills |= dict.fromkeys({each.name for each in bins} - set(filled), _BLANK)
-    drawn = drawing.front_view(racks, bins, shape, fills=fills, link=link)
+    used = max((each.tier for each in bins), default=shape.tiers)
+    drawn = drawing.front_view(racks, bins, replace(shape, tiers=min(shape.tiers, used)), fills=fills, link=link)
     return _patterns(sorted(set(papers.values()))) + sized(drawn, "front", FRONT_SCALE)
 
 

@@ -25,6 +25,12 @@ def drawing(html: str, name: str) -> str:
     return found[0]
 
 
+def heights(client: FlaskClient) -> set[str]:
+    """How high racks are drawn, in mm."""
+    front = drawing(client.get("/room").text, "front")
+    return set(re.findall(r'translate[^>]*><rect x="0" y="0" width="\d+" height="(\d+)"', front))
+
+
 def metres(html: str) -> dict[str, float]:
     """The walks that the page tells, by the room."""
     return {room: float(walk) for room, walk in re.findall(r"<dt>([^<]*)</dt><dd>([\d.]+) m", html)}
@@ -36,6 +42,14 @@ def test_every_bin_leads_to_what_stands_in_it(shop: Shop, client: FlaskClient) -
     links = re.findall(r'<a href="(/shelf\?bin=[^"]+)"', drawing(client.get("/room").text, "front"))
     assert 12 == len(links)
     assert "<h1>In bin A-1-1</h1>" in client.get(links[0]).text
+
+
+def test_fronts_begin_where_bins_do(shop: Shop, client: FlaskClient) -> None:
+    """No empty tiers stand above the highest bin: a rack is drawn as high as that, with the bins on their floors."""
+    furnish(shop, 25)  # three bins of five on the lowest tier
+    assert {"300"} == heights(client)
+    shop.act("owner", lambda unit: stock.add_slots(unit, "D", 30))
+    assert {"600"} == heights(client)
 
 
 def test_racks_lead_to_their_aisle(shop: Shop, client: FlaskClient) -> None:
@@ -114,7 +128,7 @@ MEASURES = {"rack": "600x1475x1000", "bin": "580x350x180", "kg": "9", "rated": "
 
 
 def test_measures_are_kept(shop: Shop, client: FlaskClient) -> None:
-    """What racks and bins measure is kept and drawn: four across, three up, the table before the second aisle."""
+    """What racks and bins measure is kept and drawn: how wide and high a tier is, and the table before an aisle."""
     client.post("/room", data=MEASURES)
     furnish(shop, 25)
     html = client.get("/room").text
@@ -122,7 +136,7 @@ def test_measures_are_kept(shop: Shop, client: FlaskClient) -> None:
     assert "Racks are 1.48 m wide and 0.60 m deep" in html
     assert "A shelf of 4 full bins carries 36 kg, more than its maker&#39;s rating of 30 kg." in html
     front = drawing(html, "front")
-    assert '<rect x="0" y="0" width="1475" height="960"' in front
+    assert '<rect x="0" y="0" width="1475" height="320"' in front
     assert '<rect x="1400" y="300" width="1200" height="600"' in drawing(html, "plan")
     assert "Keep these measures" not in html
     assert "Keep these measures" in client.get("/room?table=0").text
