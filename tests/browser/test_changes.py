@@ -109,11 +109,13 @@ def test_it_comes_back_after_a_restart(
         expect(page.locator("h1")).to_have_text(title, timeout=PATIENCE)
         expect(page.locator("h1")).to_have_text(elsewhere(live, room.stays[1]), timeout=PATIENCE)
         context.set_offline(True)
+        expect(page.locator(".frame")).to_have_text("No network. What stands here may be old.")
         title = elsewhere(live, room.stays[1])
         page.wait_for_timeout(NEVER)
         expect(page.locator("h1")).not_to_have_text(title)
         context.set_offline(False)
         expect(page.locator("h1")).to_have_text(title, timeout=PATIENCE)
+        expect(page.locator(".frame")).to_have_count(0)
     context.close()
     shop.database.close()
 

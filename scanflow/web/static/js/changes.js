@@ -1,6 +1,7 @@
 // What changes at another station shows here within a second: the service says that something did, and the page asks
 // for itself again, unless a person is in the middle of something; then it waits.
 
+import { wait } from "./frame.js";
 import { refresh } from "./live.js";
 import { written } from "./lookup.js";
 
@@ -84,6 +85,10 @@ addEventListener("pagehide", close);
 addEventListener("pageshow", open);
 addEventListener("offline", close);
 addEventListener("online", open);
+if (!document.body.matches(".station")) {
+  const network = () => wait(navigator.onLine ? "" : "No network. What stands here may be old.");
+  for (const name of ["offline", "online", "pageshow"]) addEventListener(name, network);
+}
 document.addEventListener("visibilitychange", () => (document.hidden ? close() : open()));
 
 let awake = Date.now();

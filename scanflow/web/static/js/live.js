@@ -19,16 +19,17 @@ export async function refresh(may = () => true) {
   const mine = ++asked;
   const response = await fetch(here(), { credentials: "same-origin" }).catch(() => null);
   if (!response?.ok) return false;
+  const whole = response.clone();
   const fresh = new DOMParser().parseFromString(await response.text(), "text/html");
   if (mine < shown) return true;
   if (!may()) return false;
   if (response.redirected) location.reload();
-  else replace(fresh);
+  else replace(fresh, whole);
   shown = mine;
   return true;
 }
 
-function replace(fresh) {
+function replace(fresh, whole) {
   const [left, top, focused] = [scrollX, scrollY, document.activeElement];
   const [old, now] = [partsOf(document), partsOf(fresh)];
   if (old.length !== now.length || !document.querySelector(".scan") !== !fresh.querySelector(".scan")) {
@@ -44,7 +45,7 @@ function replace(fresh) {
   if (fresh.body.dataset.seq) document.body.dataset.seq = fresh.body.dataset.seq;
   if (focused && !focused.isConnected) focusLike(focused);
   if (scrollX !== left || scrollY !== top) scrollTo({ left, top, behavior: "instant" });
-  document.dispatchEvent(new Event("refreshed"));
+  document.dispatchEvent(new CustomEvent("refreshed", { detail: whole }));
 }
 
 /** One part for another; what a person opened stays open. A part that is the same stays. */

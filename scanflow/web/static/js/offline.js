@@ -8,14 +8,16 @@ import { Queue } from "./queue.js";
 const ROUND = "round"; // the cache of the open round: `worker.js` gives from it while there is no network
 const onRound = () => document.querySelector("[data-stops]"); // of an open one
 
-/** Keeps the page of the open round as it is now, and what it needs; nothing of a round that is over. */
-async function keep() {
+/** Keeps the page of the open round as it is now, and what it needs; nothing of a round that is over. `come`: an answer
+ *  that has just come for it. */
+async function keep(come) {
   const path = location.pathname;
   if (!onRound()) {
     if (path.startsWith("/rounds/")) await caches.delete(ROUND);
     return;
   }
-  const page = await fetch(path, { credentials: "same-origin" });
+  const same = come && new URL(come.url).pathname + new URL(come.url).search === path;
+  const page = same ? come : await fetch(path, { credentials: "same-origin" });
   if (!page.ok || page.redirected) return;
   const cache = await caches.open(ROUND);
   for (const { url } of await cache.keys()) {
@@ -39,7 +41,7 @@ function drain() {
 if (window.isSecureContext && navigator.serviceWorker) {
   navigator.serviceWorker.register("/worker.js").catch(() => {}); // without network the one that is there stays
   keep().catch(() => {});
-  document.addEventListener("refreshed", () => keep().catch(() => {}));
+  document.addEventListener("refreshed", ({ detail }) => keep(detail).catch(() => {}));
 }
 if (window.indexedDB) {
   putback.list();
