@@ -21,7 +21,6 @@ from scanflow.cli.typed import as_json
 if TYPE_CHECKING:
     from scanflow.domain.stocktake import Looked
     from scanflow.shop import Shop
-    from scanflow.workflow.stocktakes import Shown
 
 WHO = "scanflow stocktake"
 
@@ -54,10 +53,10 @@ def stocktake(
     """Count AREA from photos: bin:A-2-3, shelf:A-2, rack:A, section:D, tray or room.
 
     Each photo shows one bin, or the tray. The bin's label in the picture says which one, else the photo's name (as in
-    A-2-3.jpg or "A-2-3 again.jpg"), else that of its folder. What is not looked at is never missing, nor is what one
-    photo does not show: that takes a second one of the bin. Nothing in the shop is changed: the count with its
-    findings is kept, to be put right later. Status 1 if something is amiss or a photo
-    could not be used.
+    A-2-3.jpg or "A-2-3 again.jpg"), else that of its folder; of several labels that in the middle, and each card counts
+    in the bin whose label is nearest. What photos do not show is never missing: something may hide it, so the bins to
+    be gone through by hand are told. Nothing in the shop is changed: the count with its findings is kept, to be put
+    right later. Status 1 if something is amiss or a photo could not be used.
     """
     from scanflow.workflow import stocktake_report, stocktakes
     from scanflow.workflow.ports import Invalid
@@ -112,7 +111,9 @@ def _looks(shop: Shop, count_id: str, images: Sequence[str]) -> list[Image]:
 
 def _look(shop: Shop, count_id: str, places: Sequence[str], number: int, image: str) -> Image:
     import hashlib
+    from dataclasses import replace
 
+    from labels import slot_code
     from scanflow.vision import ImageError
     from scanflow.vision.workers import read_file
     from scanflow.workflow import stocktakes
@@ -121,23 +122,19 @@ def _look(shop: Shop, count_id: str, places: Sequence[str], number: int, image: 
     try:
         content = read_file(Path(image))
         shown = shop.shown(content, key=f"{count_id}-{number}", body=hashlib.sha256(content).hexdigest())
-        shown = _placed(shown, Path(image), places)
-        return Image(image, shop.act(WHO, lambda unit: stocktakes.look(unit, count_id, shown)))
+        named = replace(shown, place=place_of(Path(image), places))
+        if not any(text.text and slot_code.is_bin_like(text.text) for text in shown.texts):
+            return Image(image, shop.act(WHO, lambda unit: stocktakes.look(unit, count_id, named)))
+        try:
+            return Image(image, shop.act(WHO, lambda unit: stocktakes.look(unit, count_id, shown)))
+        except Invalid:  # the labels in view don't tell
+            if named.place is None:
+                raise
+            return Image(image, shop.act(WHO, lambda unit: stocktakes.look(unit, count_id, named)))
     except ImageError as error:
         return Image(image, None, str(error))
     except Invalid as error:
         return Image(image, None, error.detail)
-
-
-def _placed(shown: Shown, image: Path, places: Sequence[str]) -> Shown:
-    """With the place that the photo's name or its folder's says, unless a bin's label is in view."""
-    from dataclasses import replace
-
-    from labels import slot_code
-
-    if any(text.text and slot_code.is_bin_like(text.text) for text in shown.texts):
-        return shown
-    return replace(shown, place=place_of(image, places))
 
 
 def place_of(image: Path, places: Sequence[str]) -> str | None:

@@ -1,8 +1,9 @@
 """What a count comes to: from what stands where by the shop's account, and what was seen, to what is amiss.
 
-Nothing here guesses. What was not looked at is not missing, nor is anything where a card could not be read, or that
-only one photo did not show: another thing may have hidden it. A slot that changed since the count began is left out;
-and of each slot there is one finding at most.
+Nothing here guesses. A photo shows what is there, never what is not: another thing may hide a card in all of them. So
+nothing is missing but where someone went through a place by hand, and what was not looked at is not either. What shows
+in the photos of two bins side by side is one card. A slot that changed since the count began is left out; and of each
+slot there is one finding at most.
 """
 
 from __future__ import annotations
@@ -14,7 +15,8 @@ from enum import StrEnum
 from typing import Any
 
 from scanflow.domain.life import CardState, LineState
-from scanflow.domain.stocktake import TRAY, Certainty, Looked
+from scanflow.domain.shelf_view import near
+from scanflow.domain.stocktake import TRAY, Certainty, Looked, Read
 
 
 class Kind(StrEnum):
@@ -23,7 +25,7 @@ class Kind(StrEnum):
     `twin`: one code at two places. `slot_free`: a card on a shelf, and nothing stands in its slot. `in_tray`: a card in
     the tray whose thing is in stock. `card_due`: a card that should be back and is not, or is and nobody said so.
     `unknown`: a card that the shop does not have. `unreadable`: a place to look at again, for cards are missed there
-    that may be those that could not be read, or that one photo did not show.
+    that may be those that could not be read, or that no photo shows.
     `suspect`: a card on its shelf whose thing counts as picked or packed, or is not the one, as a person said.
     """
 
@@ -124,7 +126,7 @@ class Place:
     """What is known of one place: codes expected there, what was read, how many cards nobody could read.
 
     `unseen` are those expected that were seen nowhere. `unclear` are those of its `looks` in which a card could not be
-    read. `sure`: seen whole by two photos, or gone through by hand.
+    read. `sure`: gone through by hand.
     """
 
     expected: frozenset[str]
@@ -157,35 +159,23 @@ def places(
     by_place: defaultdict[str, list[Looked]] = defaultdict(list)
     for look in sorted(looks, key=lambda look: look.key):
         by_place[look.place].append(look)
-    seen = frozenset().union(*(look.texts for look in looks))
+    seen = _seen(room, looks)
+    codes = {subject for subject, ours in seen if ours}
+    by_hand = {name: [look for look in by_place[name] if not look.by_eye] for name in names}
+    gone_through = {name for name in names if any(look.whole and look.closer is None for look in by_hand[name])}
     return {
         name: Place(
             expected=frozenset(expected[name]),
-            read=_texts(by_place[name]),
-            unseen=frozenset(expected[name]) - seen,
-            unread=0 if name in settled else _unread(by_place[name]),
+            read=frozenset(subject for (subject, _), at in seen.items() if name in at),
+            unseen=frozenset(expected[name]) - codes,
+            unread=0 if name in settled else _unread((by_hand if name in gone_through else by_place)[name]),
             looks=tuple(look.key for look in by_place[name]),
             unclear=tuple(look.key for look in by_place[name] if look.unread),
             looked=any(look.whole and look.closer is None for look in by_place[name]),
-            sure=name in settled or _sure(by_place[name]),
+            sure=name in settled or name in gone_through,
         )
         for name in names
     }
-
-
-def _texts(looks: Iterable[Looked]) -> frozenset[str]:
-    return frozenset().union(*(look.texts for look in looks))
-
-
-def _sure(looks: Sequence[Looked]) -> bool:
-    """Whether a place was gone through by hand, or two photos show it whole.
-
-    A photo that reads less than two thirds of all that was read there shows a part, whatever was said of it.
-    """
-    all_read = len(_texts(looks))
-    whole = [look for look in looks if look.whole and look.closer is None]
-    photos = {look.photo or look.key for look in whole if look.by_eye and 3 * len(look.texts) >= 2 * all_read}
-    return len(photos) > 1 or any(not look.by_eye for look in whole)
 
 
 def _unread(looks: Sequence[Looked]) -> int:
@@ -222,26 +212,66 @@ def findings(
     `changed`: codes of slots that changed since the count began. `settled` as in `places`.
     """
     known = places(names, room, looks, changed, settled)
-    seen = _seen(looks)
-    found = [*_of_cards(room, seen, changed), *_absent(room, seen, known, changed), *_unreadable(known)]
+    seen = _seen(room, looks)
+    found = [*_of_cards(room, seen, known, changed), *_absent(room, seen, known, changed), *_unreadable(known)]
     order = list(Kind)
     return tuple(sorted(found, key=lambda each: (order.index(each.kind), each.subject)))
 
 
-def _seen(looks: Sequence[Looked]) -> dict[tuple[str, bool], dict[str, Seen]]:
-    """(code, True) or (text of no card of the shop, False) → place → how it was seen there."""
-    seen: dict[tuple[str, bool], dict[str, Seen]] = defaultdict(dict)
+Card = tuple[str, bool]
+"""A slot code and True, or the text of no card of the shop and False."""
+
+
+def _seen(room: Mapping[str, Standing], looks: Sequence[Looked]) -> dict[Card, dict[str, Seen]]:
+    """Each card → the places where it was seen, and how."""
+    sightings: defaultdict[Card, list[tuple[Looked, Read]]] = defaultdict(list)
     for look in sorted(looks, key=lambda look: look.key):
         for read in look.reads:
-            if read.certainty is Certainty.UNREAD:
-                continue
-            at = seen[read.code or read.text, read.code is not None]
-            before = at.get(look.place, Seen(read.certainty, ()))
+            if read.certainty is not Certainty.UNREAD:
+                sightings[read.code or read.text, read.code is not None].append((look, read))
+    beside = _overlaps(sightings.values())
+    seen: dict[Card, dict[str, Seen]] = {}
+    for (subject, ours), views in sightings.items():
+        own = room[subject].place if ours and subject in room else None
+        at: dict[str, Seen] = {}
+        seen[subject, ours] = at
+        for place, look, read in _placed(views, own, beside):
+            before = at.get(place, Seen(read.certainty, ()))
             twice = before.twice or look.key in before.looks
             keys = tuple(dict.fromkeys((*before.looks, look.key)))
             doubted = before.doubted or read.doubted
-            at[look.place] = Seen(_best(before.certainty, read.certainty), keys, twice, doubted)
+            at[place] = Seen(_best(before.certainty, read.certainty), keys, twice, doubted)
     return seen
+
+
+def _overlaps(cards: Iterable[Sequence[tuple[Looked, Read]]]) -> dict[str, set[str]]:
+    """Bin → those near it that its photos show a part of, where no label tells: a card in them was seen there too."""
+    beside: defaultdict[str, set[str]] = defaultdict(set)
+    for views in cards:
+        places = {place for look, read in views if look.by_eye for place in read.bins or (look.place,)}
+        for one in {look.place for look, read in views if look.by_eye and not read.bins}:
+            beside[one] |= {other for other in places if near(one, other)}
+    return beside
+
+
+def _placed(
+    views: Sequence[tuple[Looked, Read]], own: str | None, beside: Mapping[str, Collection[str]]
+) -> Iterator[tuple[str, Looked, Read]]:
+    """The sightings of one card, each with its place.
+
+    One that may be in either of several is where the card was surely seen, else where it belongs if that is among
+    them: one card that shows in two photos is no twin, and none that shows beside its bin is elsewhere.
+    """
+    may = [
+        (read.bins or (look.place, *sorted(beside.get(look.place, ()) if look.by_eye else ())), look, read)
+        for look, read in views
+    ]
+    sure = {where[0] for where, _, _ in may if len(where) == 1}
+    for where, look, read in sorted(may, key=lambda each: len(each[0]) > 1):
+        known = [place for place in where if place in sure]
+        place = known[0] if known else own if own in where else where[0]
+        sure.add(place)
+        yield place, look, read
 
 
 def _best(*ways: Certainty) -> Certainty:
@@ -253,12 +283,17 @@ def _worst(*ways: Certainty) -> Certainty:
 
 
 def _of_cards(
-    room: Mapping[str, Standing], seen: Mapping[tuple[str, bool], Mapping[str, Seen]], changed: Collection[str]
+    room: Mapping[str, Standing],
+    seen: Mapping[Card, Mapping[str, Seen]],
+    known: Mapping[str, Place],
+    changed: Collection[str],
 ) -> Iterator[Finding]:
-    """What is wrong with cards that were seen."""
+    """What is wrong with cards that were seen, in a place that is counted or away from it."""
     for (subject, ours), at in seen.items():
         own = room.get(subject) if ours else None
         if subject in changed and ours:
+            continue
+        if known.keys().isdisjoint(at) and (own is None or own.place not in known):
             continue
         kind = _amiss(own, at) if own is not None else Kind.UNKNOWN
         if kind is not None:
@@ -290,7 +325,7 @@ def _amiss(own: Standing, at: Mapping[str, Seen]) -> Kind | None:
 
 def _absent(
     room: Mapping[str, Standing],
-    seen: Mapping[tuple[str, bool], object],
+    seen: Mapping[Card, object],
     known: Mapping[str, Place],
     changed: Collection[str],
 ) -> Iterator[Finding]:

@@ -100,7 +100,8 @@ class Read:
     """One card in view. `code` is the slot that `text` names, None where the shop has no such card.
 
     `corners`: x, y of the four in pixels of the picture; empty where it was no picture. `doubted`: a person said that
-    it hangs on another thing than the account has.
+    it hangs on another thing than the account has. `bins`: where it hangs by the labels in the picture, in that bin or
+    in one of these; empty where no labels tell.
     """
 
     text: str
@@ -108,6 +109,7 @@ class Read:
     certainty: Certainty
     corners: tuple[float, ...] = ()
     doubted: bool = False
+    bins: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,9 +133,14 @@ class Looked:
     photo: str | None = None
 
     @property
+    def here(self) -> tuple[Read, ...]:
+        """What may hang in the place itself: not what the picture shows of the bins beside it."""
+        return tuple(read for read in self.reads if not read.bins or self.place in read.bins)
+
+    @property
     def texts(self) -> frozenset[str]:
-        """What was read, the shop's cards by their codes."""
-        return frozenset(read.code or read.text for read in self.reads if read.certainty is not Certainty.UNREAD)
+        """What was read there, the shop's cards by their codes."""
+        return frozenset(read.code or read.text for read in self.here if read.certainty is not Certainty.UNREAD)
 
     @property
     def by_eye(self) -> bool:
@@ -142,7 +149,7 @@ class Looked:
 
     @property
     def unread(self) -> int:
-        return sum(read.certainty is Certainty.UNREAD for read in self.reads)
+        return sum(read.certainty is Certainty.UNREAD for read in self.here)
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import astuple, fields
 from typing import Any
 
@@ -57,8 +57,10 @@ def _looked(row: Any) -> stocktake.Looked:
     return stocktake.Looked(key, body, count, place, at, how, read, whole, closer, tuple(json.loads(size)), photo)
 
 
-def _read(text: str, code: str | None, certainty: str, corners: list[float], doubted: bool) -> stocktake.Read:
-    return stocktake.Read(text, code, stocktake.Certainty(certainty), tuple(corners), doubted)
+def _read(
+    text: str, code: str | None, certainty: str, corners: list[float], doubted: bool, bins: Sequence[str] = ()
+) -> stocktake.Read:
+    return stocktake.Read(text, code, stocktake.Certainty(certainty), tuple(corners), doubted, tuple(bins))
 
 
 _READERS: dict[type, Callable[[Any], Any]] = {

@@ -9,9 +9,11 @@ import json
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from datetime import timedelta
+from math import dist
 from typing import Any
 
 from labels import slot_code
+from scanflow.domain import shelf_view
 from scanflow.domain.derive import seen_away, stands_in
 from scanflow.domain.findings import Finding, Kind, Place, Standing, findings, places
 from scanflow.domain.life import LIVE, LineState, StayState, StocktakeState
@@ -36,8 +38,8 @@ class Shown:
     """A look as it came in; its fields are those of `domain.stocktake.Looked`.
 
     `doubts`: those of the texts whose thing is not the one that the account has, as a person said. Without `place` a
-    bin's label among the texts says it, or the area where that is one place. In an `image` codes
-    that are not the shop's don't count.
+    bin's label among the texts says it, of several that in the middle of the picture, or the area where that is one
+    place. In an `image` codes that are not the shop's don't count.
     """
 
     key: str
@@ -87,11 +89,12 @@ def look(unit: Unit, count_id: str, shown: Shown) -> Looked:
     if count.state is not StocktakeState.OPEN:
         raise Refused("closed", f"This count is {count.state}. Begin another.")
     reads, labels = _understood(unit, shown)
+    reads = _located(unit, reads, labels, shown.size)
     doubts = {slot_code.compact(text) for text in shown.doubts}
     if not doubts <= {read.text for read in reads}:
         raise Invalid("/doubts", "unknown_card", "Doubt only cards that are among the texts.")
     reads = [replace(read, doubted=read.text in doubts) for read in reads]
-    place = _place(unit, count, shown.place, labels)
+    place = _place(unit, count, shown, labels)
     if shown.closer is not None:
         former = unit.get(Looked, shown.closer)
         if former is None or (former.stocktake, former.place) != (count_id, place):
@@ -133,11 +136,15 @@ def look(unit: Unit, count_id: str, shown: Shown) -> Looked:
     return looked
 
 
-def _understood(unit: Unit, shown: Shown) -> tuple[list[Read], list[str]]:
-    """The cards in view, and the names on bin labels; a card that was typed or beeped twice is one."""
+Labels = Mapping[str, tuple[float, ...]]
+"""The names on bin labels, and their corners in the picture."""
+
+
+def _understood(unit: Unit, shown: Shown) -> tuple[list[Read], Labels]:
+    """The cards in view, and the bins' labels; a card that was typed or beeped twice is one."""
     widths = cards.widths(unit)
     reads: list[Read] = []
-    labels: list[str] = []
+    labels: dict[str, tuple[float, ...]] = {}
     best_first = sorted(enumerate(shown.texts), key=lambda pair: pair[1].certainty is not Certainty.DECODED)
     for number, each in best_first:
         if each.text is None:
@@ -145,28 +152,45 @@ def _understood(unit: Unit, shown: Shown) -> tuple[list[Read], list[str]]:
             continue
         try:
             if slot_code.is_bin_like(each.text):
-                labels.append(slot_code.parse_bin(each.text))
+                labels.setdefault(slot_code.parse_bin(each.text), each.corners)
             elif (read := _card(unit, each, widths)) is not None and not any(_same(read, other) for other in reads):
                 reads.append(read)
         except slot_code.CodeError as error:
             if not shown.image:
                 code = "bad_check" if isinstance(error, slot_code.BadCheck) else "unknown_code"
                 raise Invalid(f"/texts/{number}", code, f"“{each.text}” is no card's text. Read it again.") from error
-    return reads, list(dict.fromkeys(labels))
+    return reads, labels
+
+
+def _located(unit: Unit, reads: list[Read], labels: Labels, size: tuple[int, ...]) -> list[Read]:
+    """With the bins that they hang in, where the labels of two bins or more tell."""
+    there = {each.name.upper(): each.name for each in unit.find(Bin)}
+    pictured = [each for each in reads if each.corners]
+    whole = [(each.corners, each.certainty is not Certainty.UNREAD) for each in pictured]
+    bins = {id(each): names for each, names in zip(pictured, shelf_view.bins(whole, labels, size), strict=True)}
+    return [
+        replace(each, bins=tuple(there[name] for name in bins.get(id(each), ()) if name in there)) for each in reads
+    ]
 
 
 def _same(one: Read, other: Read) -> bool:
-    """Whether two readings are of one card: the same text, not at two places of a picture."""
+    """Whether two readings are of one card: the same text, not at two places of a picture.
+
+    Two rows of bars no farther apart than a card's are high, a third of their length, are of one card.
+    """
     if (one.text, one.code) != (other.text, other.code):
         return False
-    return not one.corners or not other.corners or _within(one, other) or _within(other, one)
+    if not one.corners or not other.corners:
+        return True
+    apart = dist(shelf_view.centre(one.corners), shelf_view.centre(other.corners))
+    length = max(dist(each.corners[:2], each.corners[2:4]) for each in (one, other))
+    return apart < length / 3 or _within(one, other) or _within(other, one)
 
 
 def _within(one: Read, other: Read) -> bool:
     """Whether the middle of one lies in the box around the other."""
-    return all(
-        min(other.corners[axis::2]) <= sum(one.corners[axis::2]) / 4 <= max(other.corners[axis::2]) for axis in (0, 1)
-    )
+    middle = shelf_view.centre(one.corners)
+    return all(min(other.corners[axis::2]) <= middle[axis] <= max(other.corners[axis::2]) for axis in (0, 1))
 
 
 def _card(unit: Unit, seen: Text, widths: Mapping[str, int]) -> Read | None:
@@ -184,22 +208,35 @@ def _card(unit: Unit, seen: Text, widths: Mapping[str, int]) -> Read | None:
     return Read(slot_code.compact(text), name.code if ours else None, certainty, seen.corners)
 
 
-def _place(unit: Unit, count: Stocktake, said: str | None, labels: list[str]) -> str:
-    """The one place of the area that a look shows: as said, or by the label in view, or the area's only one."""
+def _place(unit: Unit, count: Stocktake, shown: Shown, labels: Labels) -> str:
+    """The one place of the area that a look shows: as said, or as labels in view tell, or the area's only one."""
     there = Area.parse(count.area).places(unit.find(Bin))
-    if said is not None and labels and said.upper() not in labels:
-        raise Invalid("/place", "other_bin", f"The label in view is that of {labels[0]}, not of {said}.")
-    if said is None and len(labels) > 1:
+    said, told = shown.place, _labelled(shown, labels)
+    beside = len(labels) == 1 and told is None
+    if said is not None and labels and not beside and said.upper() not in (*labels, told):
+        raise Invalid("/place", "other_bin", f"The label in view is that of {next(iter(labels))}, not of {said}.")
+    if said is None and len(labels) > 1 and told is None:
         raise Invalid(
             "/place", "many_bins", f"There are the labels of {', '.join(labels)} in view. Say which bin it is."
         )
-    name = said or (labels[0] if labels else there[0] if len(there) == 1 else None)
+    name = said or told or (there[0] if len(there) == 1 else None)
     if name is None:
         raise Invalid("/place", "required", "Say which bin this is, or have its label in view.")
     found = [each for each in there if each == name] or [each for each in there if each.upper() == name.upper()]
     if len(found) != 1:
         raise Invalid("/place", "not_in_area", f"{name} is no place of {count.area}.")
     return found[0]
+
+
+def _labelled(shown: Shown, labels: Labels) -> str | None:
+    """The bin in the middle of the picture by the labels in view; one alone at the side is a neighbour's."""
+    if len(labels) > 1:
+        row = shelf_view.row(labels, shown.size)
+        return f"{row[0]}-{row[1].looked_at}" if row is not None else None
+    for name, corners in labels.items():
+        if not corners or not shown.size or 1 / 4 < shelf_view.centre(corners)[0] / shown.size[0] < 3 / 4:
+            return name
+    return None
 
 
 @dataclass(frozen=True, slots=True)
@@ -271,8 +308,8 @@ def _standing(slot: Slot, stay: Stay | None, lines: Mapping[str | None, Line]) -
 
 
 def unexpected(read: Read, place: str, room: Mapping[str, Standing]) -> bool:
-    """Whether by the account this card is not at this place."""
-    return bool(read.text) and (read.code is None or room[read.code].place != place)
+    """Whether by the account this card is not at this place, nor where the labels in the picture have it."""
+    return bool(read.text) and (read.code is None or room[read.code].place not in (read.bins or (place,)))
 
 
 def changed(unit: Unit, count: Stocktake) -> set[str]:

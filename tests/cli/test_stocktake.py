@@ -71,24 +71,24 @@ def test_a_right_section_has_status_0(folder: Path, tmp_path: Path) -> None:
 
 
 def test_what_is_amiss_is_told(folder: Path, tmp_path: Path) -> None:
-    """A thing that is gone, one in the other bin, a free card on a shelf, and a card of another shop; each once."""
+    """Each in the other's bin, a free card on a shelf, a card of another shop; a thing that is gone may be hidden."""
     amiss = photos(tmp_path, {"A-1-1": ["D001", "D004", "Q077"], "A-1-2": ["D005", "D003"]})
-    again = taken(tmp_path / "A-1-1 again.jpg", *map(card_text, ["D004", "D001", "Q077"]))
-    result = run(folder, "section:D", *amiss, again)
+    result = run(folder, "section:D", *amiss)
     assert [
-        "missing: D002 (Thing of D002) is not in A-1-1; 3 cards were read there.",
         "elsewhere: D003 (Thing of D003) belongs in A-1-1 and was seen in A-1-2.",
         "elsewhere: D004 (Thing of D004) belongs in A-1-2 and was seen in A-1-1.",
         "slot free: D005 was seen in A-1-2.",
         f"unknown: {card_text('Q077')} was seen in A-1-1.",
-        "2 of 2 places looked at: 1 missing, 2 elsewhere, 1 slot free, 1 unknown.",
+        "unreadable: look at A-1-1 again: 3 cards were read where 3 should be, 0 could not be.",
+        "2 of 2 places looked at: 2 elsewhere, 1 slot free, 1 unknown, 1 unreadable.",
     ] == result.output.splitlines()
     assert 1 == result.exit_code
 
 
-def test_what_one_photo_does_not_show_is_looked_for_again(folder: Path, tmp_path: Path) -> None:
-    """Another thing may hide it."""
-    result = run(folder, "bin:A-1-1", *photos(tmp_path, {"A-1-1": ["D001", "D003"]}))
+def test_what_photos_do_not_show_is_looked_for_again(folder: Path, tmp_path: Path) -> None:
+    """Another thing may hide it in all of them."""
+    again = taken(tmp_path / "A-1-1 again.jpg", *map(card_text, ["D003", "D001"]))
+    result = run(folder, "bin:A-1-1", *photos(tmp_path, {"A-1-1": ["D001", "D003"]}), again)
     assert [
         "unreadable: look at A-1-1 again: 2 cards were read where 3 should be, 0 could not be.",
         "1 of 1 places looked at: 1 unreadable.",
@@ -105,6 +105,15 @@ def test_a_label_in_the_picture_says_which_bin_it_is(folder: Path, tmp_path: Pat
     """Whatever the photo's name says."""
     image = taken(tmp_path / "A-1-1.jpg", bin_text("A-1-2"), card_text("D004"))
     assert ["A-1-2"] == [each["place"] for each in counted(folder, "section:D", image, status=0)["images"]]
+
+
+def test_where_labels_do_not_tell_the_name_does(folder: Path, tmp_path: Path) -> None:
+    """Those of two bins one above the other, as no shelf has them; without a name the photo can't be used."""
+    both = [bin_text("A-1-1"), bin_text("A-1-2"), card_text("D004")]
+    named, nameless = taken(tmp_path / "A-1-2.jpg", *both), taken(tmp_path / "some" / "where.jpg", *both)
+    assert ["A-1-2"] == [each["place"] for each in counted(folder, "section:D", named, status=0)["images"]]
+    (image,) = counted(folder, "section:D", nameless, status=1)["images"]
+    assert "There are the labels of A-1-1, A-1-2 in view. Say which bin it is." == image["error"]
 
 
 def test_photos_that_can_not_be_used_are_told(folder: Path, tmp_path: Path) -> None:

@@ -47,8 +47,12 @@ def look(place: str, *reads: str | Read, key: str = "", unread: int = 0, **more:
 
 
 def looks(**changed: list[str]) -> list[Looked]:
-    """Two photos of every place as it should be, but for those that are given."""
-    return [look(place, *codes, key=f"{place}-{n}") for place, codes in (RIGHT | changed).items() for n in (1, 2)]
+    """Every place photographed and gone through by hand, as it should be but for those that are given."""
+    return [
+        replace(look(place, *codes, key=f"{place}-{how}"), how=how)
+        for place, codes in (RIGHT | changed).items()
+        for how in (How.PHOTO, How.WEDGE)
+    ]
 
 
 def ids(seen: list[Looked], **more: object) -> list[str]:
@@ -130,17 +134,16 @@ def test_nothing_is_missing_where_a_card_can_not_be_read():
     ("seen", "expected"),
     [
         ([look("B", "D003")], "unreadable-B"),
-        ([look("B", "D003", key="1"), look("B", "D003", key="2")], "missing-D004"),
-        ([look("B", "D003", key="1", photo="same"), look("B", "D003", key="2", photo="same")], "unreadable-B"),
-        ([look("B", "D003", key="1"), look("B", "D003", key="2", whole=False)], "unreadable-B"),
-        ([look("B", "D003", key="1"), look("B", "Q0771", "Q0789", key="2")], "unreadable-B"),
+        ([look("B", "D003", key=str(each)) for each in range(9)], "unreadable-B"),
         ([replace(look("B", "D003"), how=How.WEDGE)], "missing-D004"),
+        ([look("B", "D003", key="1", unread=3), replace(look("B", "D003", key="2"), how=How.WEDGE)], "missing-D004"),
+        ([replace(look("B", "D003", unread=1), how=How.WEDGE)], "unreadable-B"),
         ([replace(look("B", "D003"), how=How.TYPED, whole=False)], ""),
     ],
-    ids=["one photo", "two photos", "one sent twice", "one of a part", "two of parts", "by hand", "a card by hand"],
+    ids=["one photo", "nine photos", "by hand", "by hand after a photo", "by hand but for one", "a card by hand"],
 )
-def test_what_one_photo_does_not_show_may_be_hidden(seen, expected):
-    """Only a second photo of the whole bin, or going through it by hand, calls a thing missing; else look again."""
+def test_what_photos_do_not_show_may_be_hidden(seen, expected):
+    """Only going through the bin by hand calls a thing missing, whatever a photo could not read; else look again."""
     assert [expected] * bool(expected) == [each for each in ids(seen) if "Q" not in each]
 
 
@@ -209,7 +212,8 @@ PLACES = st.sampled_from(NAMES)
 READS = st.builds(read, st.sampled_from([*ROOM, "Q0771"]), st.sampled_from([DECODED, MATCHED]))
 LOOKS = st.lists(
     st.builds(
-        lambda place, reads, unread, whole: look(place, *reads, unread=unread, whole=whole),
+        lambda how, place, reads, unread, whole: replace(look(place, *reads, unread=unread, whole=whole), how=how),
+        st.sampled_from([How.PHOTO, How.WEDGE]),
         PLACES,
         st.lists(READS, max_size=6),
         st.integers(0, 2),
@@ -228,12 +232,10 @@ def test_the_order_of_looks_does_not_matter(seen, random):
 
 @given(LOOKS)
 def test_what_was_not_looked_at_is_never_missing(seen):
-    """Nor what lies where a card could not be read; and of each slot there is one finding at most."""
+    """Nor what nobody went through by hand; and of each slot there is one finding at most."""
     found = findings(NAMES, ROOM, seen)
-    whole = {each.place for each in seen if each.whole}
-    assert {each.bin for each in found if each.kind is Kind.MISSING} <= whole
-    once = {each.place for each in seen if sum(other.place == each.place for other in seen) == 1}
-    assert once.isdisjoint(each.bin for each in found if each.kind is Kind.MISSING)
+    by_hand = {each.place for each in seen if each.whole and each.how is How.WEDGE}
+    assert {each.bin for each in found if each.kind is Kind.MISSING} <= by_hand
     subjects = [each.subject for each in found]
     assert len(subjects) == len(set(subjects))
     everything = {each.code or each.text for one in seen for each in one.reads}
@@ -257,3 +259,69 @@ def test_a_finding_is_kept_as_it_is(seen, changed):
     found = findings(NAMES, ROOM, seen, changed)
     assert found == tuple(Finding.from_dict(each.as_dict()) for each in found)
     assert changed.isdisjoint(each.code for each in found)
+
+
+SHELF = {each.code: each for each in (taken("D001", "A-1-1"), taken("D002", "A-1-2"), taken("D003", "A-1-5"))}
+SHELF_NAMES = ("A-1-1", "A-1-2", "A-1-3", "A-1-5")
+
+
+def shelf(*seen: Looked) -> list[tuple[str, tuple[str, ...]]]:
+    """What is amiss on a shelf of bins, with where it was seen, what one photo does not show apart."""
+    found = findings(SHELF_NAMES, SHELF, seen)
+    return [(each.id, each.places) for each in found if each.kind is not Kind.UNREADABLE]
+
+
+def on(code: str, *bins: str) -> Read:
+    return Read(code, code, DECODED, bins=bins)
+
+
+def test_a_card_counts_where_labels_have_it_whosever_photo_shows_it():
+    """The neighbour's card in a bin's photo is in its own bin; one of that bin is elsewhere in its own bin's photo."""
+    assert [] == shelf(look("A-1-1", on("D001", "A-1-1"), on("D002", "A-1-2")), look("A-1-2", on("D002", "A-1-2")))
+    assert [("elsewhere-D002", ("A-1-1",))] == shelf(look("A-1-2", on("D002", "A-1-1")))
+    twin = shelf(look("A-1-1", on("D001", "A-1-1"), on("D001", "A-1-2")))
+    assert [("twin-D001", ("A-1-1", "A-1-2"))] == twin
+
+
+def test_a_card_that_hangs_in_one_of_two_bins_is_no_finding_where_one_is_right():
+    """Its own bin, or where another look surely has it; else it is elsewhere, in the likelier of the two."""
+    assert [] == shelf(look("A-1-2", on("D001", "A-1-2", "A-1-1")))
+    sure = look("A-1-1", on("D001", "A-1-2"), key="1")
+    assert [("elsewhere-D001", ("A-1-2",))] == shelf(sure, look("A-1-2", on("D001", "A-1-1", "A-1-2"), key="2"))
+    assert [("elsewhere-D003", ("A-1-2",))] == shelf(look("A-1-2", on("D003", "A-1-2", "A-1-1")))
+    both = [look("A-1-1", on("D003", "A-1-1", "A-1-2"), key="1"), look("A-1-2", on("D003", "A-1-2", "A-1-1"), key="2")]
+    assert [("elsewhere-D003", ("A-1-1",))] == shelf(*both)
+
+
+def test_photos_of_neighbours_that_show_a_same_card_overlap():
+    """Without labels nothing of what both may show is twice there or elsewhere; of bins far apart it is."""
+    first = look("A-1-1", on("D001"), on("D002"))
+    assert [] == shelf(first, look("A-1-2", on("D002")))
+    assert [] == shelf(first, look("A-1-2", on("D001")))
+    assert [] == shelf(first, look("A-1-2", on("D002", "A-1-2")))
+    assert [("twin-D001", ("A-1-1", "A-1-5"))] == shelf(look("A-1-1", on("D001")), look("A-1-5", on("D001")))
+    assert [("elsewhere-D002", ("A-1-1",))] == shelf(look("A-1-1", on("D001"), on("D002")))
+
+
+def test_what_is_held_in_the_hand_is_where_it_was_held():
+    """Scans of two neighbours overlap in nothing: a card in both is a twin."""
+    scanned = [replace(look(place, on("D001")), how=How.WEDGE) for place in ("A-1-1", "A-1-2")]
+    assert [("twin-D001", ("A-1-1", "A-1-2"))] == [each for each in shelf(*scanned) if "missing" not in each[0]]
+
+
+def test_a_neighbours_cards_are_not_this_bins():
+    """Neither read nor unread ones of the bins beside it count in a place; what is seen there is not missed there."""
+    beside = Read("", None, UNREAD, bins=("A-1-2",))
+    known = places(SHELF_NAMES, SHELF, [look("A-1-1", on("D001", "A-1-1"), on("D002", "A-1-2"), beside)])
+    assert (frozenset({"D001"}), 0) == (known["A-1-1"].read, known["A-1-1"].unread)
+    assert (frozenset({"D002"}), False, frozenset()) == (
+        known["A-1-2"].read,
+        known["A-1-2"].looked,
+        known["A-1-2"].unseen,
+    )
+
+
+def test_what_a_photo_shows_beside_the_area_is_not_counted():
+    """A card that neither belongs in the area nor hangs in it says nothing of it; one that belongs there does."""
+    beside = look("A-1-1", on("D003", "A-1-2"), on("D001", "A-1-2"))
+    assert ["elsewhere-D001"] == [each.id for each in findings(("A-1-1",), SHELF, [beside])]

@@ -121,7 +121,9 @@ THINGS: tuple[object, ...] = (
         NOON,
         How.CAMERA,
         (
-            Read("D0090", "D009", Certainty.MATCHED, (1.5, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0), True),
+            Read(
+                "D0090", "D009", Certainty.MATCHED, (1.5, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0), True, ("A-1-1", "A-1-2")
+            ),
             Read("", None, Certainty.UNREAD),
         ),
         False,

@@ -9,9 +9,9 @@ import pytest
 from counted import Counted
 from memory import NOON
 
-from labels.slot_code import bin_text
+from labels.slot_code import bin_text, card_text
 from scanflow.domain.life import NotAllowed
-from scanflow.domain.stocktake import Certainty, Looked, Stocktake
+from scanflow.domain.stocktake import Certainty, How, Looked, Stocktake
 from scanflow.domain.things import Item, Photo
 from scanflow.workflow import cards, orders, stock, stocktake_report, stocktakes
 from scanflow.workflow.ports import Invalid, Missing, Refused, Settings
@@ -127,6 +127,46 @@ def test_which_place_a_look_shows():
     assert "not_in_area" == refused(floor.look, "tray")
 
 
+def bars(x, y, length=200.0):
+    """The corners of bars about this point of a picture."""
+    return (x - length / 2, y, x + length / 2, y, x + length / 2, y + 60, x - length / 2, y + 60)
+
+
+def pictured(floor, labels, cards, **said):
+    """A picture of 3000 x 2000 pixels with these bins' labels and cards at places across it."""
+    texts = [stocktakes.Text(bin_text(name), corners=bars(x, 1800)) for name, x in labels.items()]
+    texts += [stocktakes.Text(card_text(code), corners=bars(x, 600)) for code, x in cards.items()]
+    shown = stocktakes.Shown("k", "b", tuple(texts), image=True, size=(3000, 2000), how=How.PHOTO, **said)
+    return stocktakes.look(floor.unit, floor.count.id, shown)
+
+
+def test_of_several_labels_the_middle_one_says_the_bin_and_each_card_hangs_in_the_nearest():
+    """Whether its own label was read or its neighbours' alone; a card half way between two may hang in either."""
+    labels, cards = {"A-1-1": 500.0, "A-1-2": 1500.0, "A-1-3": 2500.0}, {"D001": 480.0, "D003": 1480.0, "D004": 2020.0}
+    for named in (labels, {name: labels[name] for name in ("A-1-1", "A-1-3")}):
+        floor = Counted(*ALL)
+        seen = pictured(floor, named, cards)
+        assert "A-1-2" == seen.place
+        assert [("A-1-1",), ("A-1-2",), ("A-1-3", "A-1-2")] == [read.bins for read in seen.reads]
+        assert [] == [each for each in floor.found() if "unreadable" not in each]
+    assert "A-1-2" == pictured(Counted(*ALL), {"A-1-1": 500.0, "A-1-3": 2500.0}, cards, place="A-1-2").place
+
+
+def test_one_label_at_the_side_of_a_picture_is_a_neighbours():
+    """It says nothing, and contradicts nobody; in the middle it does both."""
+    side, middle = {"A-1-1": 500.0}, {"A-1-1": 1200.0}
+    assert "required" == refused(pictured, Counted(*ALL), side, {})
+    assert "A-1-2" == pictured(Counted(*ALL), side, {}, place="A-1-2").place
+    assert "A-1-1" == pictured(Counted(*ALL), middle, {}).place
+    assert "other_bin" == refused(pictured, Counted(*ALL), middle, {}, place="A-1-2")
+
+
+def test_a_bin_that_the_middle_of_the_picture_can_not_show_is_refused():
+    """Labels to the left of a gap in the row: nothing hangs there."""
+    floor = Counted(*ALL)
+    assert "not_in_area" == refused(pictured, floor, {"A-1-2": 100.0, "A-1-3": 700.0}, {"D001": 1500.0})
+
+
 def test_only_codes_of_the_shop_count_in_a_picture():
     """A slip, a wrong check and any other code are left out there; a whole card that the shop lacks is unknown."""
     floor = Counted(*ALL)
@@ -143,11 +183,11 @@ def test_a_double_beep_is_one_card():
     assert [] == floor.found()
 
 
-@pytest.mark.parametrize(("down", "found"), [(300.0, ["twin-D001"]), (20.0, [])])
+@pytest.mark.parametrize(("down", "found"), [(300.0, ["twin-D001"]), (60.0, []), (10.0, [])])
 def test_one_code_at_two_places_of_a_picture_is_a_twin(down, found):
-    """Two readings of one label, which overlap, are not."""
+    """Two readings of one card are not: they overlap, or are two of its rows."""
     floor = Counted(*ALL)
-    square = (0.0, 0.0, 200.0, 0.0, 200.0, 100.0, 0.0, 100.0)
+    square = (0.0, 0.0, 200.0, 0.0, 200.0, 20.0, 0.0, 20.0)
     lower = tuple(each + down * (place % 2) for place, each in enumerate(square))
     shown = [stocktakes.Text("D0016", corners=corners) for corners in (square, lower)]
     shown.append(stocktakes.Text("D0024", corners=tuple(each + 1000 for each in square)))

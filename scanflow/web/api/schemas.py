@@ -119,8 +119,8 @@ _LOOK = {
     "whole": {
         "type": "boolean",
         "default": True,
-        "description": "All that stands there was in view, or was held up. What two photos or one look by hand lack is "
-        "missing.",
+        "description": "All that stands there was in view, or was held up. What a look by hand lacks is missing; what "
+        "photos lack may be hidden.",
     },
     "closer": {**IDENTITY, "description": "The key of an earlier look of which this one shows a part again."},
 }

@@ -136,8 +136,9 @@ def test_a_photo_is_read_kept_and_deleted(calls: Calls, count: Count, shop: Shop
         (each["code"], each["certainty"], each["unexpected"]) for each in look["reads"]
     ]
     assert (600, 400, 4) == (look["width"], look["height"], len(look["reads"][0]["corners"]))
-    assert ["unreadable-A-1-1"] == count.findings()  # one photo proves nothing gone
     count.upload(photo("D002", "D001"), place="A-1-1")
+    assert ["unreadable-A-1-1"] == count.findings()  # photos prove nothing gone
+    count.look("A-1-1", "D001", "D002")
     assert ["missing-D003", "missing-D004"] == count.findings()
 
     assert "image/jpeg" == calls.client.get(look["photo"]).mimetype
