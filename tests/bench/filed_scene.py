@@ -116,25 +116,25 @@ class Item:
 def filed(seed: int, how: Filed, texts: Sequence[str], strangers: Sequence[str] = (), share: float = 0.0) -> Scene:
     """Bins of cards of random `texts`; `share` of them of `strangers` instead."""
     rng = np.random.default_rng([seed, 2])
-    camera = _camera(rng, how)
+    camera = camera_of(rng, how)
     count = how.bins * how.items
     others = int(np.count_nonzero(rng.random(count) < share))
     chosen = [(text, "card") for text in some(rng, texts, count - others)]
     chosen += [(text, "stranger") for text in some(rng, strangers, others)]
-    items = _items(rng, how, [chosen[int(place)] for place in rng.permutation(count)])
+    items = items_of(rng, how, [chosen[int(place)] for place in rng.permutation(count)])
     focus = how.distance * rng.uniform(0.97, 1.03)
-    canvas = _Canvas(rng, how, camera, focus)
+    canvas = Canvas(rng, how, camera, focus)
     canvas.room()
     for number, item in enumerate(items):
         canvas.lay(number, item)
     canvas.fronts()
     return Scene(
-        photographed(_exposed(canvas.light, how.blur, rng), rng, blur=0.0, noise=how.noise, quality=how.quality),
+        photographed(exposed(canvas.light, how.blur, rng), rng, blur=0.0, noise=how.noise, quality=how.quality),
         canvas.truths(),
     )
 
 
-def _camera(rng: np.random.Generator, how: Filed) -> Camera:
+def camera_of(rng: np.random.Generator, how: Filed) -> Camera:
     """Held a little askew, looking down at the middle of the bins."""
     pitch, yaw, roll = np.radians([rng.normal(42, 2), rng.normal(0, 3), rng.normal(0, 1.2)])
     target = np.array([rng.normal(0, 8), 170.0, DEEP / 2])
@@ -147,7 +147,7 @@ def _camera(rng: np.random.Generator, how: Filed) -> Camera:
     return Camera(target - how.distance * ahead, np.stack([*turned, ahead]), focal, (np.array(how.size) - 1) / 2)
 
 
-def _items(rng: np.random.Generator, how: Filed, chosen: list[tuple[str, str]]) -> list[Item]:
+def items_of(rng: np.random.Generator, how: Filed, chosen: list[tuple[str, str]]) -> list[Item]:
     """Goods with their cards, the farthest first."""
     items = []
     for place in range(how.bins):
@@ -183,7 +183,7 @@ def _axes(turn: float, lean: float) -> tuple[Vectors, Vectors]:
     return right, np.cos(lean) * np.array([0.0, 1.0, 0.0]) + np.sin(lean) * back
 
 
-class _Canvas:
+class Canvas:
     """The light that falls on the sensor, and whose it is, painted from far to near."""
 
     def __init__(self, rng: np.random.Generator, how: Filed, camera: Camera, focus: float) -> None:
@@ -201,7 +201,7 @@ class _Canvas:
         width, height = self.how.size
         wall = background(self.rng, Flat(size=(width // 2, height // 2), stripes=80, marks=600))
         self.light[:] = cv2.resize(wall, (width, height)) ** 2 / 400  # out of focus, and far from the light
-        for middle in self._middles():
+        for middle in self.middles():
             for side in (-1, 1):
                 x = middle + side * WIDE / 2
                 self._quad([(x, RIM, 0), (x, RIM + 40, DEEP), (x, 0, DEEP), (x, 0, 0)], self.rng.uniform(40, 120))
@@ -211,12 +211,12 @@ class _Canvas:
 
     def fronts(self) -> None:
         """The bins' front edges, over everything."""
-        for middle in self._middles():
+        for middle in self.middles():
             left, right, grey = middle - WIDE / 2 - 3, middle + WIDE / 2 + 3, self.rng.uniform(30, 150)
             self._quad([(left, RIM, 0), (right, RIM, 0), (right, -200, 0), (left, -200, 0)], grey)
             self._quad([(left, RIM, 0), (right, RIM, 0), (right, RIM - 4, 0), (left, RIM - 4, 0)], grey * 1.4)
 
-    def _middles(self) -> list[float]:
+    def middles(self) -> list[float]:
         return [(place - (self.how.bins - 1) / 2) * (WIDE + 8) for place in range(self.how.bins)]
 
     def _quad(self, points: list[tuple[float, float, float]], grey: float) -> None:
@@ -227,8 +227,8 @@ class _Canvas:
 
     def lay(self, number: int, item: Item) -> None:
         """Goods, a code on them, and their card, blurred together."""
-        quad, depths = self.camera.see(item.goods.at(_rectangle(item.width, SHOWN)))
-        face, face_depths = self.camera.see(item.card.at(_rectangle(*CARD)))
+        quad, depths = self.camera.see(item.goods.at(rectangle(item.width, SHOWN)))
+        face, face_depths = self.camera.see(item.card.at(rectangle(*CARD)))
         disc = self.disc(float(face_depths.mean()))
         box = box_of(np.concatenate([quad, face]), self.light.shape, int(disc) + 2)
         if box is None:
@@ -253,7 +253,7 @@ class _Canvas:
     def _card(self, item: Item, number: int, box: Box, layer: tuple[Array, Array], face: Vectors, depth: float) -> None:
         px = self.camera.focal / depth  # per mm
         fine = 6 if px * self.how.module < 1.5 else 4
-        texture = _card(item.text, self.how, px * fine, self.rng)
+        texture = self.drawn(item, px * fine)
         inner = box_of(face, self.light.shape, 2)
         if inner is None:
             return
@@ -268,8 +268,12 @@ class _Canvas:
         self._own(number, inner, share)
         length = code128.modules(item.text) * self.how.module
         left = (CARD[0] - length) / 2
-        corners = _rectangle(length, self.how.height) + np.array([left, ABOVE])
+        corners = rectangle(length, self.how.height) + np.array([left, ABOVE])
         self.codes.append((number, item.text, item.kind, code128.modules(item.text), item.card.at(corners), depth))
+
+    def drawn(self, item: Item, scale: float) -> Grey:
+        """An item's card in linear light, `scale` texels a mm."""
+        return _card(item.text, self.how, scale, self.rng)
 
     def _foreign(self, item: Item, number: int, box: Box, grey: Array, share: Array, depth: float) -> None:
         text, widths = foreign_code(self.rng)
@@ -279,7 +283,7 @@ class _Canvas:
         texture, corners = label(text, widths, look, module * px * fine)
         size = np.array(texture.shape[::-1]) / (px * fine)
         at = np.array([self.rng.uniform(0, max(1.0, item.width - size[0])), self.rng.uniform(1, 12)])
-        quad, _ = self.camera.see(item.goods.at(_rectangle(*size) + at))
+        quad, _ = self.camera.see(item.goods.at(rectangle(*size) + at))
         inner = box_of(quad, self.light.shape)
         if inner is None:
             return
@@ -320,7 +324,7 @@ def _over(layer: tuple[Array, Array], box: Box, inner: Box, grey: Array, share: 
         window += above
 
 
-def _rectangle(width: float, height: float) -> Vectors:
+def rectangle(width: float, height: float) -> Vectors:
     return np.array([(0, 0), (width, 0), (width, height), (0, height)], np.float64)
 
 
@@ -384,7 +388,7 @@ def _goods(rng: np.random.Generator, width: float) -> Grey:
     return texture
 
 
-def _exposed(light: Array, blur: float, rng: np.random.Generator) -> Array:
+def exposed(light: Array, blur: float, rng: np.random.Generator) -> Array:
     """Grey levels 0 to 255 of light after the lens's own blur: exposure, darker corners, sRGB."""
     height, width = light.shape
     light = cv2.GaussianBlur(light, (0, 0), blur, borderType=cv2.BORDER_REPLICATE) if blur else light
