@@ -27,7 +27,7 @@ def shown(
         *[Certainty.UNREAD] * unread,
     ]
     texts = tuple(
-        Text(None if how is Certainty.UNREAD else card_text(code), how, _corners(row), 2)
+        Text(None if how is Certainty.UNREAD else card_text(code), how, corners(row), 2)
         for row, (code, how) in enumerate(zip(cards, certainties, strict=True))
     )
     picture = shop.photo(photo(*cards))
@@ -36,7 +36,7 @@ def shown(
     return shop.act("owner", lambda unit: stocktakes.look(unit, count.id, look))
 
 
-def _corners(row: int) -> tuple[float, ...]:
+def corners(row: int) -> tuple[float, ...]:
     """Of the bars that `calls.photo` draws in a row."""
     left, top, right, bottom = 60, 200 * row + 40, 440, 200 * row + 140
     return tuple(map(float, (left, top, right, top, right, bottom, left, bottom)))

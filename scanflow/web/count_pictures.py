@@ -10,7 +10,7 @@ from scanflow.domain.stocktake import Looked, Read
 from scanflow.vision.drawn import draw
 from scanflow.vision.readings import Certainty, Picture, Reading, Symbology
 
-_AROUND = 1.2
+_AROUND = 0.6
 """So many lengths of a card's bars are shown on each side of it."""
 _LEAST = 420
 """Pixels of the photo that are shown at least, each way."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import datetime
 
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
@@ -13,7 +14,7 @@ from scanflow.domain.stocktake import Certainty, Looked
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import count_words
 from scanflow.web.count_words import Said, Way
-from scanflow.web.pages.shown import act, page
+from scanflow.web.pages.shown import act, offset, page
 from scanflow.web.visitors import shop
 from scanflow.workflow import resolving, stocktakes
 from scanflow.workflow.stocktake_report import title_of
@@ -22,6 +23,10 @@ from scanflow.workflow.stocktakes import Found
 blueprint = Blueprint("count_findings", __name__)
 PHOTOS = 3
 """Photos that are shown of one finding."""
+SIZE = 20
+"""Findings on one page."""
+SETTLED = 50
+"""The latest that are shown of those settled."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,20 +63,32 @@ def show(id: str) -> ResponseReturnValue:
 def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     with shop().looking() as unit:
         now = stocktakes.state(unit, id)
-        shown = [_shown(unit, now, each) for each in now.found]
+        todo = [each for each in now.found if each.resolved is None]
+        done = sorted((each for each in now.found if each.resolved), key=_settled, reverse=True)
+        skip = min(offset(), max(0, len(todo) - 1) // SIZE * SIZE)
+        shown = [_shown(unit, now, each) for each in (*todo[skip : skip + SIZE], *done[:SETTLED])]
     return page(
         "count_findings.html",
         count=now.count,
         words=count_words.area(now.count.area),
         todo=[each for each in shown if each.found.resolved is None],
         done=[each for each in shown if each.found.resolved is not None],
+        all_todo=len(todo),
+        all_done=len(done),
+        skip=skip,
+        size=SIZE,
         resolved=count_words.RESOLVED,
         left=len(now.places) - now.looked,
         looked=now.looked,
         places=len(now.places),
-        here=url_for("count_findings.show", id=id),
+        here=url_for("count_findings.show", id=id, **({"from": skip} if skip else {})),
         said=said,
     ), status
+
+
+def _settled(found: Found) -> datetime:
+    assert found.resolved is not None  # only what is settled has a time
+    return found.resolved.at
 
 
 def _shown(unit: SqlUnit, now: stocktakes.State, found: Found) -> Shown:

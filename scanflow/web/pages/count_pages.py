@@ -5,7 +5,7 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from io import BytesIO
 
 from flask import Blueprint, Response, redirect, request, url_for
@@ -64,7 +64,7 @@ class Running:
 
     @property
     def title(self) -> str:
-        return self.words[0].upper() + self.words[1:]
+        return _title(self.words)
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,6 +74,14 @@ class Closed:
     count: Stocktake
     words: str
     whole: Whole
+
+    @property
+    def title(self) -> str:
+        return _title(self.words)
+
+
+def _title(words: str) -> str:
+    return words[0].upper() + words[1:]
 
 
 @blueprint.get("/counts")
@@ -97,7 +105,7 @@ def _index(chosen: str, said: str, status: int) -> ResponseReturnValue:
         def to(name: str) -> str:
             return url_for("count_page.index", area=f"bin:{name}", _anchor="start")
 
-        front = room_drawing.front(standing, shown, _low(shape, shown), sections, link=to)
+        front = room_drawing.front(standing, shown, shape, sections, link=to)
     return page(
         "counts.html",
         running=running,
@@ -117,7 +125,6 @@ def _index(chosen: str, said: str, status: int) -> ResponseReturnValue:
         skip=offset(),
         size_of_page=LAST,
         all_past=len(closed),
-        percent=count_words.percent,
         between=count_words.between,
         said=said,
     ), status
@@ -131,11 +138,6 @@ def _tens(past: Iterable[Closed]) -> int:
     """Where the scale of their agreements begins: full tens of per cent, below all of them."""
     lows = [each.whole.agreement[0] for each in past if each.whole.agreement]
     return int(10 * min(lows, default=0.0)) * 10
-
-
-def _low(shape: Shape, bins: Iterable[Bin]) -> Shape:
-    """No tier above the highest of these bins: a drawing begins with what there is to choose."""
-    return replace(shape, tiers=max(each.tier for each in bins))
 
 
 def _area(text: str, bins: Iterable[Bin]) -> str:
@@ -201,6 +203,7 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
         place=place,
         only=len(names) == 1,
         spot=next((each for each in spots if each.name == place), None),
+        following=_following(spots, place),
         closer=closer,
         shelves=_shelves(spots, bins),
         done=sum(each.known.looked for each in spots),
@@ -246,6 +249,12 @@ def _spots(names: Sequence[str], looks: Sequence[Looked], bins: Iterable[Bin]) -
     ]
 
 
+def _following(spots: Sequence[Spot], place: str) -> str:
+    """The next place in the room's order that nobody looked at, from the beginning after the last; empty for none."""
+    at = next((n for n, spot in enumerate(spots) if spot.name == place), 0)
+    return next((spot.name for spot in (*spots[at + 1 :], *spots[:at]) if not spot.known.looked), "")
+
+
 def _shelves(spots: Iterable[Spot], bins: Iterable[Bin]) -> dict[str, list[Spot]]:
     """The places by rack and tier, in the room's order."""
     shelf_of = {each.name: f"Shelf {each.rack}-{each.tier}" for each in bins}
@@ -272,7 +281,7 @@ def _front(
     return room_drawing.front(
         [rack for rack in racks if rack.name in names],
         standing,
-        _low(shape, standing),
+        shape,
         sections,
         link=lambda name: url_for("count_page.show", id=id, place=name),
         filled=[name for name, done in looked.items() if done],

@@ -1,0 +1,132 @@
+"""What a count found: a list of things to do, each with what shows it, put right, left, or taken back."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from clients import SQLITE_ONLY
+from flask.testing import FlaskClient
+from furnished import furnish
+from shown_counts import amiss, opened, shown
+
+from scanflow.domain.life import StayState
+from scanflow.domain.stocktake import Resolved, Stocktake
+from scanflow.domain.things import Stay
+from scanflow.shop import Shop
+from scanflow.web.pages.count_findings import SIZE
+from scanflow.workflow import stocktake_report, stocktakes
+from scanflow.workflow.stocktakes import Shown, Text
+
+pytestmark = SQLITE_ONLY
+
+
+@pytest.fixture
+def count(shop: Shop) -> Stocktake:
+    """A furnished room, and a count of section D that runs, with a bit of everything amiss."""
+    furnish(shop, 25)
+    count = opened(shop)
+    amiss(shop, count, "look")
+    return count
+
+
+def page(client: FlaskClient, count: Stocktake) -> str:
+    return client.get(f"/counts/{count.id}/findings").text
+
+
+def items(html: str) -> dict[str, str]:
+    """What stands on the plate of each finding that is open → its part of the page."""
+    parts = re.findall(r'<li class="finding">(.*?)</li>', html, re.DOTALL)
+    plates = [part.partition('class="no">')[2].partition("<div>")[0] for part in parts]
+    return {re.sub("<[^>]*>", "", plate).strip(): part for plate, part in zip(plates, parts, strict=True)}
+
+
+def send(client: FlaskClient, count: Stocktake, finding: str, how: str, **more: str) -> int:
+    form = {"finding": finding, "how": how, **more}
+    return client.post(f"/counts/{count.id}/findings", data=form).status_code
+
+
+def how(shop: Shop) -> list[str]:
+    with shop.looking() as unit:
+        return [each.how for each in unit.find(Resolved)]
+
+
+def test_each_finding_shows_why(client: FlaskClient, count: Stocktake) -> None:
+    """Its plate, what is amiss, and the photo cut to the card."""
+    found = items(page(client, count))
+    assert {"D004", "D005", "S001", "D012", "Q0771", "A-1-1"} == found.keys()
+    assert f"/counts/{count.id}/looks/look3.jpg?of=D004" in found["D004"]
+    assert "In A-1-2, not in A-1-1" in found["D004"] and "It is in A-1-1" in found["D004"]
+    assert f'/counts/{count.id}/looks/look1.jpg"' in found["A-1-1"]  # the whole photo: nobody knows which card it is
+
+
+def test_looks_alone_want_a_closer_photo(client: FlaskClient, shop: Shop, count: Stocktake) -> None:
+    """The first thing to do leads to it; nothing changes before somebody says to have looked at the card."""
+    found = items(page(client, count))["D005"]
+    assert f"/counts/{count.id}?place=A-1-2&amp;closer=look3" in found and "No decoder read this card" in found
+    assert 409 == send(client, count, "elsewhere-D005", "put_right")
+    assert [] == how(shop)
+    html = client.get(f"/counts/{count.id}?place=A-1-2&closer=look3").text
+    assert "Take a closer photo of A-1-2" in html and 'data-closer="look3"' in html
+    shown(shop, count, "A-1-2", "D005", key="near", closer="look3")
+    assert "No decoder read this card" not in items(page(client, count))["D005"]
+    assert 303 == send(client, count, "elsewhere-D005", "put_right")
+
+
+def test_a_finding_is_resolved_and_taken_back(client: FlaskClient, shop: Shop, count: Stocktake) -> None:
+    """Settled, it says how, why and by whom; undone, it is to do again."""
+    assert 422 == send(client, count, "elsewhere-S001", "withdraw")  # without a reason
+    assert 303 == send(client, count, "elsewhere-S001", "withdraw", reason="Broken")
+    html = page(client, count)
+    assert "S001" not in items(html) and "thing withdrawn, “Broken”, by owner" in html
+    with shop.looking() as unit:
+        assert StayState.WITHDRAWN is unit.find(Stay, code="S001")[-1].state
+    assert 409 == send(client, count, "elsewhere-S001", "put_right")
+    undone = client.post(f"/counts/{count.id}/findings/undo", data={"finding": "elsewhere-S001"})
+    assert f"/counts/{count.id}/findings" == undone.location
+    assert "S001" in items(page(client, count))
+    with shop.looking() as unit:
+        assert StayState.STORED is unit.find(Stay, code="S001")[-1].state
+
+
+def test_every_form_does_what_it_says(client: FlaskClient, shop: Shop, count: Stocktake) -> None:
+    """The first way that each finding offers is one that its kind has: none is refused as not for it."""
+    for part in items(page(client, count)).values():
+        form = dict(re.findall(r'name="(finding|how)" value="([^"]*)"', part.partition("</form>")[0]))
+        more = {"sure": "on"} if 'name="sure"' in part else {}
+        assert 303 == send(client, count, **form, **more), form
+    assert len(how(shop)) == 6
+    assert "All that was amiss is settled" in page(client, count)
+
+
+def test_what_was_held_up_is_said(client: FlaskClient, shop: Shop, count: Stocktake) -> None:
+    """A bin that was gone through by hand has no photo; that says how what is missing there is known."""
+    seen = Shown("hand", "hand", (Text("D0024"),), place="A-1-1")
+    shop.act("owner", lambda unit: stocktakes.look(unit, count.id, seen))
+    missing = [part for part in items(page(client, count)).values() if "<h2>Not in A-1-1</h2>" in part]
+    assert missing != []
+    for part in missing:
+        assert "Gone through by hand in A-1-1" in part and "It is in A-1-1" in part
+
+
+@pytest.mark.parametrize("places", [1, 3])
+def test_what_is_next(client: FlaskClient, shop: Shop, count: Stocktake, places: int) -> None:
+    """The places that are left, then to close; after that the report."""
+    if places == 3:
+        shown(shop, count, "A-1-3", key="empty")
+    html = page(client, count)
+    assert ("Go on counting, 1 place left" in html, "Close the count" in html) == (places == 1, places == 3)
+    shop.act("owner", lambda unit: stocktake_report.close(unit, count.id))
+    assert "Show the report" in page(client, count)
+
+
+def test_many_findings_are_paged(client: FlaskClient, shop: Shop) -> None:
+    """The plate counts all; a page has so many, and a page behind the last one is the last one."""
+    furnish(shop, 4)
+    count = opened(shop)
+    codes = [f"Q{number:03}" for number in range(1, SIZE + 4)]
+    shown(shop, count, "A-1-1", *codes, key="many")
+    found = [len(items(client.get(f"/counts/{count.id}/findings?from={skip}").text)) for skip in (0, SIZE, 5 * SIZE)]
+    with shop.looking() as unit:
+        total = len(stocktakes.state(unit, count.id).found)
+    assert [SIZE, total - SIZE, total - SIZE] == found

@@ -1,0 +1,180 @@
+"""The pages of a running count: begun for an area, blind, each place with what was done there."""
+
+from __future__ import annotations
+
+import re
+from io import BytesIO
+
+import pytest
+from calls import Calls
+from clients import SQLITE_ONLY, client_of
+from flask import Flask
+from flask.testing import FlaskClient
+from furnished import furnish
+from PIL import Image
+from shown_counts import amiss, opened, shown, two_counts
+
+from scanflow.domain.life import StocktakeState
+from scanflow.domain.stocktake import Stocktake
+from scanflow.shop import Shop
+from scanflow.storage.access import Role
+from scanflow.workflow import stocktakes
+from scanflow.workflow.stocktakes import Shown, Text
+
+pytestmark = SQLITE_ONLY
+
+
+def text_of(html: str) -> str:
+    return re.sub(r"\s+", " ", re.sub(r"<[^>]*>", " ", html))
+
+
+def next_of(html: str) -> str:
+    """The words of the one thing to do next."""
+    found = re.search(r'class="next"[^>]*>(.*?)</(?:a|button|label)>', html, re.DOTALL)
+    assert found is not None
+    return text_of(found[1]).strip()
+
+
+@pytest.mark.parametrize(
+    ("area", "words", "places"),
+    [
+        ("", "the room", 13),
+        ("tray", "the tray", 1),
+        ("section:D", "section D", 3),
+        ("rack:B", "rack B", 3),
+        ("shelf:C-1", "shelf C-1", 3),
+        ("bin:D-1-2", "bin D-1-2", 1),
+        ("bin:Z-9-9", "the room", 13),
+        ("shelf", "the room", 13),
+    ],
+)
+def test_an_area_is_chosen_and_begun(client: FlaskClient, shop: Shop, area: str, words: str, places: int) -> None:
+    """The room unless another area that there is was asked for; the page of the new count follows."""
+    furnish(shop, 25)
+    html = client.get(f"/counts?area={area}").text
+    assert f"Start counting {words}" == next_of(html)
+    assert places == 1 or f"{places} places to look at" in text_of(html)
+    sent = re.search(r'name="area" value="([^"]+)"', html)
+    assert sent is not None
+    begun = client.post("/counts", data={"area": sent[1], "note": "After the fair"})
+    assert 303 == begun.status_code
+    assert f"Count of {words}" in client.get(begun.location).text
+    with shop.looking() as unit:
+        assert ["After the fair"] == [each.note for each in unit.find(Stocktake)]
+
+
+def test_what_runs_is_gone_on_with(client: FlaskClient, shop: Shop) -> None:
+    """With a count under way that is next; its area is not begun a second time."""
+    furnish(shop, 4)
+    count = opened(shop, "section:D")
+    assert "Go on counting section D" == next_of(client.get("/counts").text)
+    html = client.get("/counts?area=section:D").text
+    assert "Go on counting section D" == next_of(html) and f'href="/counts/{count.id}"' in html
+    assert "Start counting section S" == next_of(client.get("/counts?area=section:S").text)
+    assert 422 == client.post("/counts", data={"area": "section:Q"}).status_code
+
+
+def test_a_count_is_blind(client: FlaskClient, shop: Shop) -> None:
+    """No title, and no code that was not seen, stands on the page of a place or of the count."""
+    room = furnish(shop, 25)
+    count = opened(shop, "room")
+    shown(shop, count, "A-1-1", "D002", "S001", key="one")
+    for address in (f"/counts/{count.id}", f"/counts/{count.id}?place=A-1-1", f"/counts/{count.id}?place=B-1-1"):
+        text = text_of(client.get(address).text)
+        said = {stay.code for stay in room.stays if stay.code in text.replace(" ", "")}
+        assert set() == said - {"D002", "S001"}, address
+        assert "derailleur" not in text and "saddle" not in text
+
+
+def test_each_place_says_what_was_done_there(client: FlaskClient, shop: Shop) -> None:
+    """Not yet, by photo or by hand; the next place is the one after it that nobody looked at."""
+    furnish(shop, 25)
+    count = opened(shop, "section:D")
+    shown(shop, count, "A-1-1", "D002", unread=1, key="one")
+    by_hand = Shown("two", "two", (Text("D0129"),), place="A-1-2")
+    shop.act("owner", lambda unit: stocktakes.look(unit, count.id, by_hand))
+    html = client.get(f"/counts/{count.id}").text
+    text = text_of(html)
+    for told in (
+        "2/3",
+        "2 of 3 looked at",
+        "A-1-1 1 photo, 1 card, 1 unread",
+        "A-1-2 by hand, 1 card",
+        "A-1-3 not yet",
+    ):
+        assert told in text
+    assert "Photograph bins with labels" == next_of(html)
+    there = client.get(f"/counts/{count.id}?place=a-1-1").text
+    assert "Photograph A-1-1" == next_of(there) and "Next: A-1-3" in there
+    assert "Next:" not in client.get(f"/counts/{count.id}?place=A-1-3").text
+
+
+def test_the_last_look_is_shown(client: FlaskClient, shop: Shop) -> None:
+    """Of all places, or of the one chosen, or the one asked for; it says what was read, matched, unread, unexpected."""
+    furnish(shop, 25)
+    count = opened(shop)
+    amiss(shop, count, "look")
+
+    def photo(query: str) -> str:
+        found = re.search(r"/looks/(\w+)\.jpg", client.get(f"/counts/{count.id}{query}").text)
+        return found[1] if found else ""
+
+    seen = [photo(query) for query in ("", "?place=A-1-1", "?place=A-1-2&look=look2", "?place=A-1-3")]
+    assert ["look3", "look1", "look2", ""] == seen
+    text = text_of(client.get(f"/counts/{count.id}?place=A-1-1").text)
+    assert "4 cards read, 1 of them matched, 3 unexpected; 1 label for someone to look at." in text
+
+
+def test_the_photo_with_its_outlines(client: FlaskClient, shop: Shop) -> None:
+    """Whole, or cut to one card; asked for again it is not sent twice; it is gone once the photos are deleted."""
+    furnish(shop, 25)
+    count = opened(shop)
+    shown(shop, count, "A-1-1", "D002", "D004", "D006", "D012", key="one")
+    address = f"/counts/{count.id}/looks/one.jpg"
+    whole, cut = client.get(address), client.get(f"{address}?of=D012")
+    assert ["image/jpeg"] * 2 == [whole.mimetype, cut.mimetype]
+    sizes = [Image.open(BytesIO(each.data)).size for each in (whole, cut)]
+    assert (600, 800) == sizes[0] and sizes[1][1] < 800
+    assert 304 == client.get(address, headers={"If-None-Match": whole.headers["ETag"]}).status_code
+    assert 404 == client.get(f"/counts/{count.id}/looks/two.jpg").status_code
+    shop.act("owner", lambda unit: stocktakes.forget_photos(unit, count.id))
+    assert 404 == client.get(address).status_code
+
+
+def test_a_count_ends(client: FlaskClient, shop: Shop) -> None:
+    """Closed, it is its report; cancelled, it says so and takes nothing more; neither can end again."""
+    furnish(shop, 4)
+    counts = opened(shop), opened(shop)
+    assert f"/counts/{counts[0].id}/report" == client.post(f"/counts/{counts[0].id}/close").location
+    assert f"/counts/{counts[0].id}/report" == client.get(f"/counts/{counts[0].id}").location
+    assert "/counts" == client.post(f"/counts/{counts[1].id}/cancel").location
+    html = client.get(f"/counts/{counts[1].id}").text
+    assert "was cancelled" in html and 'type="file"' not in html
+    assert 409 == client.post(f"/counts/{counts[1].id}/cancel").status_code
+    with shop.looking() as unit:
+        states = [each.state for each in unit.find(Stocktake)]
+    assert [StocktakeState.CLOSED, StocktakeState.CANCELLED] == states
+
+
+def test_how_counts_went(client: FlaskClient, shop: Shop, calls: Calls) -> None:
+    """Closed counts are listed, the newest first, each with what agreed and how sure that is."""
+    furnish(shop, 25)
+    two_counts(shop)
+    count = opened(shop, "section:S")
+    shown(shop, count, "B-1-1", "S002", "S003", "S004", "S005", "S006", key="all")
+    report = calls.post(f"/api/stocktakes/{count.id}/close")
+    counted = sum(each["counted"] for each in report["sections"])
+    text = text_of(client.get("/counts").text).partition("How it went")[2]
+    assert 0 <= text.index(f"{counted}/{counted} Section S") < text.index("Section D")
+
+
+def test_helpers_count_too(app: Flask, shop: Shop) -> None:
+    """They begin, look, put right and close; only the owner deletes photos."""
+    furnish(shop, 25)
+    running, closed = two_counts(shop)
+    helper = client_of(app, shop, Role.HELPER)
+    paths = ("/counts", f"/counts/{running.id}", f"/counts/{running.id}/findings", f"/counts/{closed.id}/report")
+    assert [200] * 4 == [helper.get(path).status_code for path in paths]
+    assert "Delete its photos" not in helper.get(paths[-1]).text
+    assert 403 == helper.post(f"/counts/{closed.id}/forget").status_code
+    assert 303 == helper.post(f"/counts/{running.id}/close").status_code

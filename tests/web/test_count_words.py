@@ -1,0 +1,94 @@
+"""A count in words: each finding and each way to resolve it has some, and no more is offered than can be done."""
+
+from __future__ import annotations
+
+import pytest
+
+from scanflow.domain.findings import Finding, Kind
+from scanflow.domain.stocktake import TRAY, Certainty
+from scanflow.web.count_words import RESOLVED, area, between, percent, rest, said, ways
+from scanflow.workflow.resolving import ACTS, NEED_REASON, WAYS
+from scanflow.workflow.stocktake_report import Whole
+
+
+def finding(kind: Kind, *places: str, **more: object) -> Finding:
+    return Finding(kind, "D014", "A-1-1", places, **more)  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [("room", "the room"), ("tray", "the tray"), ("shelf:A-2", "shelf A-2"), ("section:D", "section D")],
+)
+def test_areas(text: str, words: str) -> None:
+    """An area reads as people say it."""
+    assert words == area(text)
+
+
+@pytest.mark.parametrize("kind", Kind)
+def test_every_kind_has_words_and_ways(kind: Kind) -> None:
+    """What is amiss, why and what to do are whole sentences without a gap; each act of the kind is offered once."""
+    shown = finding(kind, "A-1-2", read=3, unread=1, expected=4)
+    told = said(shown)
+    assert all(each and "{" not in each and "  " not in each for each in (told.amiss, told.why, told.todo))
+    assert told.why.endswith(".") and told.todo.endswith(".")
+    offered = [way.how for way in ways(shown)]
+    assert [how for how in ACTS[kind] if (kind, how) != (Kind.CARD_DUE, "found_later")] == offered
+    assert len(offered) == len({way.words for way in ways(shown)})
+    assert {how for how in offered if how in NEED_REASON} == {way.how for way in ways(shown) if way.reason}
+
+
+def test_every_way_has_a_word_for_what_was_done() -> None:
+    """What was done is told of each way."""
+    assert set(WAYS) == RESOLVED.keys()
+
+
+@pytest.mark.parametrize(
+    ("shown", "words"),
+    [
+        (finding(Kind.TWIN, "A-1-1", "A-1-2"), "One number in A-1-1 and A-1-2"),
+        (finding(Kind.TWIN, "A-1-1"), "Twice in A-1-1"),
+        (finding(Kind.CARD_DUE), "Not back in the tray"),
+        (finding(Kind.CARD_DUE, TRAY), "Back in the tray, unsaid"),
+        (finding(Kind.UNKNOWN, TRAY), "A foreign card in the tray"),
+    ],
+)
+def test_where_it_was_seen_tells(shown: Finding, words: str) -> None:
+    """Of one kind, what is amiss differs with the places."""
+    assert words == said(shown).amiss
+
+
+def test_a_card_missing_in_the_tray_has_no_thing() -> None:
+    """It can be found, lost or left; nothing is withdrawn or printed."""
+    shown = Finding(Kind.MISSING, "D014", TRAY)
+    assert ["found_later", "lost", "ignore"] == [way.how for way in ways(shown)]
+
+
+@pytest.mark.parametrize("certainty", [Certainty.MATCHED, Certainty.DECODED])
+def test_what_rests_on_looks_alone_asks_for_a_look(certainty: Certainty) -> None:
+    """Each way that changes something asks whether somebody looked at the card, if no decoder read it."""
+    shown = finding(Kind.ELSEWHERE, "A-1-2", certainty=certainty)
+    asked = {way.how for way in ways(shown) if way.sure}
+    assert ({"put_right", "moved", "withdraw"} if certainty is Certainty.MATCHED else set()) == asked
+
+
+def test_shares() -> None:
+    """Per cent with one place, none where that says nothing."""
+    assert ["98.8 %", "100 %", "0 %"] == [percent(0.98765), percent(1.0), percent(0.0)]
+    assert ("44.4 % to 97.5 %", "nothing counted") == (between([0.4439, 0.9748]), between(None))
+
+
+def whole(places: int, well: int, wrong: int, more: tuple[int, int] | None) -> Whole:
+    return Whole(9, 9, 9, 0, 0, (0.6, 1.0), places, well, wrong, more)
+
+
+@pytest.mark.parametrize(
+    ("told", "words"),
+    [
+        (whole(9, 9, 1, None), "All places were looked at."),
+        (whole(9, 0, 0, None), "No place was looked at well enough to say anything."),
+        (whole(9, 4, 1, (0, 3)), "Of the other 5, between 0 and 3 do, with 95 % certainty"),
+    ],
+)
+def test_what_is_said_of_the_rest(told: Whole, words: str) -> None:
+    """Nothing where all was looked at, or nothing was."""
+    assert words in rest(told)
