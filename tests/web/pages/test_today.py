@@ -8,11 +8,12 @@ from dataclasses import replace
 from clients import SQLITE_ONLY
 from flask.testing import FlaskClient
 from furnished import furnish
+from shown_counts import opened
 
 from scanflow.domain.life import CardState, Hold, LineState, ParcelState
 from scanflow.domain.things import Line, Parcel, Slot
 from scanflow.shop import Shop
-from scanflow.workflow import orders, parcels, rounds, stock
+from scanflow.workflow import orders, parcels, rounds, stock, stocktakes
 
 pytestmark = SQLITE_ONLY
 
@@ -82,3 +83,12 @@ def test_lines_of_the_day(shop: Shop, client: FlaskClient) -> None:
         due = unit.find(Slot, card=CardState.DUE)[0]
     for words in (held.why.split("“")[0], f"/orders/{short.order}", f"Card {due.code}", "to put back"):
         assert words in html
+
+
+def test_counts_under_way(shop: Shop, client: FlaskClient) -> None:
+    """Each leads on from the day's page, until it ends."""
+    furnish(shop, 4)
+    count = opened(shop, "shelf:A-1")
+    assert f'href="/counts/{count.id}">Count of shelf A-1</a>' in client.get("/").text
+    shop.act("owner", lambda unit: stocktakes.cancel(unit, count.id))
+    assert "Count of" not in client.get("/").text
