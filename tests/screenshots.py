@@ -49,6 +49,7 @@ def take_all(page: Page) -> None:
     take(page, "orders")
     page.goto("/rounds")
     page.click("a[href^='/rounds/']")
+    page.wait_for_url("**/rounds/*")
     take(page, "round")
     page.goto("/table")
     take(page, "table")
@@ -60,7 +61,14 @@ def take_all(page: Page) -> None:
     take(page, "tray")
 
 
+SEEN = "[...document.images].every((each) => each.naturalWidth || each.getBoundingClientRect().top > innerHeight)"
+"""Pictures of things come when they are near the screen, and some time after the page."""
+
+
 def take(page: Page, name: str) -> None:
+    page.wait_for_load_state()
+    page.wait_for_function(SEEN)
+    page.evaluate("Promise.all([...document.images].filter((each) => each.complete).map((each) => each.decode()))")
     page.screenshot(path=PICTURES / f"{name}.png", animations="disabled")
 
 

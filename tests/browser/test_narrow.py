@@ -34,7 +34,7 @@ OUTSIDE = """() => [...document.querySelectorAll("header *, main *")].filter((ea
     ("word", "sizes"), [("Reclaimed", [NARROW, TABLET]), ("Reclaimed ", [NARROW])], ids=["one_word", "many_words"]
 )
 def test_no_page_scrolls_sideways(live: Live, page: Page, word: str, sizes: list[dict[str, int]]) -> None:
-    """Titles, notes, sections, the shop, order numbers and channels of 200 characters fit on a screen of 360 px."""
+    """Titles, notes, sections, the shop, order numbers and channels of 200 characters fit on 360 and on 768 px."""
     name = (word * 23)[:200].strip()
     room = furnish(live.shop, 25, name)
     picture = live.shop.photo(jpeg())
