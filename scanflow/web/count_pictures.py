@@ -17,7 +17,10 @@ _LEAST = 420
 
 
 def drawn(image: Image.Image, look: Looked, unexpected: Collection[str] = ()) -> Image.Image:
-    """A copy of the look's upright photo, at any scale, with an outline for each of its cards."""
+    """A copy of the look's upright photo, at any scale, with an outline for each of its cards.
+
+    A card of the shop is named by its slot, its check digit stands nowhere but on it. `unexpected` are such names.
+    """
     return _drawn(image, look, look.reads, unexpected)
 
 
@@ -50,4 +53,4 @@ def _drawn(image: Image.Image, look: Looked, reads: Collection[Read], unexpected
 
 def _reading(read: Read) -> Reading:
     a, b, c, d = ((read.corners[at], read.corners[at + 1]) for at in range(0, 8, 2))
-    return Reading(read.text or None, Symbology.CODE128, "", (a, b, c, d), Certainty(read.certainty))
+    return Reading(read.code or read.text or None, Symbology.CODE128, "", (a, b, c, d), Certainty(read.certainty))

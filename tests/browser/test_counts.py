@@ -12,6 +12,7 @@ from playwright.sync_api import Locator, Page, expect
 
 from labels.slot_code import bin_text, card_text
 from scanflow.domain.life import StayState
+from scanflow.domain.stocktake import Looked
 from scanflow.domain.things import Stay
 from scanflow.shop import Shop
 from scanflow.storage.unit import SqlUnit
@@ -102,3 +103,34 @@ def test_a_shelf_is_counted_put_right_and_closed(live: Live, shop: Shop, page: P
 def stay_of(shop: Shop, code: str) -> StayState:
     with shop.looking() as unit:
         return unit.find(Stay, code=code)[-1].state
+
+
+def test_bins_are_gone_through_with_a_scanner(live: Live, shop: Shop, page: Page) -> None:
+    """A label begins a bin, the next one ends it; a list outlives page and network; what is no good is dropped."""
+    start(page, live, "section:D")
+    for text in (bin_text("A-1-1"), *cards("D001", "D002")):
+        type_fast(page, text)
+    hand = page.locator("[data-hand] li")
+    expect(hand).to_have_count(2)
+    page.reload()
+    expect(hand).to_have_count(2)
+    type_fast(page, "D0039")  # a wrong check digit
+    expect(hand).to_have_count(3)
+    page.route("**/looks", lambda route: route.abort())
+    type_fast(page, bin_text("A-1-2"))
+    expect(page.locator("[data-sending] li")).to_contain_text("sent again")
+    page.unroute("**/looks")
+    expect(page.locator("[data-sending] li")).to_contain_text("“D0039” is no card's text", timeout=20_000)
+    type_fast(page, card_text("D005"))  # the next bin's list is another
+    page.get_by_role("button", name="Note it without D0039").click()
+    expect(page.locator("[data-sending] li")).to_contain_text("A-1-1: 2 cards by hand")
+    with shop.looking() as unit:
+        assert [("A-1-1", {"D001", "D002"})] == [(each.place, set(each.texts)) for each in unit.find(Looked)]
+
+    page.get_by_role("button", name="Take D0057 out of the list").click()
+    page.get_by_role("link", name="A-1-1").click()
+    page.get_by_text("This is no good").click()
+    page.get_by_role("button", name="Drop this list").click()
+    expect(page.locator(".say").first).to_contain_text("All that stands in it")
+    with shop.looking() as unit:
+        assert () == unit.find(Looked)

@@ -298,7 +298,7 @@ def picture(id: str, key: str) -> ResponseReturnValue:
         if look is None or row is None:
             raise Missing("There is no such photo, or it is kept no longer.")
         room = stocktakes.standings(unit)
-    strange = sorted(read.text for read in look.reads if stocktakes.unexpected(read, look.place, room))
+    strange = sorted(read.code or read.text for read in look.reads if stocktakes.unexpected(read, look.place, room))
     response = Response(mimetype="image/jpeg")
     response.set_etag(hashlib.sha256("\n".join([row.hash, subject, *strange]).encode()).hexdigest())
     response.cache_control.private = True

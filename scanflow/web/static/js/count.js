@@ -14,7 +14,8 @@ const form = document.querySelector("form.shoot");
 const typed = () => document.getElementById("typed");
 const face = () => document.querySelector('[data-live="face"]');
 const place = () => face().dataset.place;
-const names = () => [...new Set([...document.querySelectorAll("#places .bins a")].map((each) => new URL(each.href).searchParams.get("place")))];
+const nameOf = (link) => new URL(link.href).searchParams.get("place");
+const names = () => [...document.querySelectorAll("#places .bins a")].map(nameOf);
 
 function tell(sentence) {
   face().querySelector(":scope > .said")?.remove();
@@ -53,15 +54,20 @@ const sending = new Sending(`/api/stocktakes/${form.dataset.count}/looks`, docum
   out: () => location.assign(`/login?next=${encodeURIComponent(document.body.dataset.here)}`),
   done: async (look, record) => {
     sound.yes();
-    if (record.texts) keep({ sent: hand.sent.filter(({ key }) => key !== record.key) });
+    forget(record);
     await refresh();
   },
-  refused: (record, problem) => {
-    keep({ ...record.fields, texts: [...record.texts, ...hand.texts], sent: hand.sent.filter(({ key }) => key !== record.key) });
-    sending.drop(record);
-    tell(problem?.detail ?? "This could not be noted.");
+  changed: ({ key, texts, fields }) => {
+    keep({ sent: hand.sent.map((each) => (each.key === key ? { key, texts, fields } : each)) });
   },
+  dropped: forget,
+  troubled: sound.no,
 });
+
+/** A list that has its answer, or none any more, is kept no longer. */
+function forget({ key }) {
+  keep({ sent: hand.sent.filter((each) => each.key !== key) });
+}
 
 function keep(changed) {
   hand = { ...hand, ...changed };
@@ -83,16 +89,20 @@ function draw() {
     line.append(text, " ", out);
     return line;
   }));
-  section.querySelector("[data-all]").textContent = `That is all in ${hand.place}`;
+  const done = form.querySelector("[data-all]");
+  done.hidden = !hand.texts.length;
+  done.textContent = `That is all in ${hand.place}`;
+  form.querySelector("label").hidden = hand.texts.length > 0;
   form.querySelector("[data-words]").textContent = face().dataset.shoot;
   const nothing = document.querySelector("[data-nothing]");
   nothing.hidden = !place() || hand.texts.length > 0;
   nothing.textContent = `Nothing stands in ${place()}`;
 }
 
-/** All cards of the place were held up; these, without a word those in the list. */
-function all(texts = hand.texts, name = hand.place) {
+/** All cards of the place were held up: these, or those in the list. The label that was scanned goes with them. */
+function all(cards = hand.texts, name = hand.place) {
   const fields = { place: name, via: "wedge" };
+  const texts = hand.label?.place === name ? [hand.label.text, ...cards] : cards;
   const record = sending.cards(texts, fields);
   keep({ texts: [], sent: [...hand.sent, { key: record.key, texts, fields }] });
 }
@@ -112,6 +122,7 @@ async function scanned(text) {
   if (known) {
     if (hand.texts.length && hand.place !== known) all();
     if (place() !== known) await choose(pageOf(known));
+    if (bin !== name) keep({ label: { place: known, text: name } });
     sound.noted();
     return;
   }
@@ -154,7 +165,8 @@ addEventListener("beforeunload", (event) => sending.waiting.some(({ file }) => f
 document.addEventListener("refreshed", draw);
 document.addEventListener("keydown", sound.ready, { once: true });
 document.addEventListener("pointerdown", sound.ready, { once: true });
-listen(() => (typed()?.offsetParent ? typed() : null), { scanned, entered: () => typed().form.requestSubmit(), refused: sound.no });
+const box = () => (typed()?.offsetParent ? typed() : null);
+listen(box, { scanned, entered: () => typed().form.requestSubmit() });
 camera.offer({ scanned });
 for (const { key, texts, fields } of hand.sent) sending.cards(texts, fields, key);
 draw();

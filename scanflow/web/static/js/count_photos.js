@@ -4,6 +4,7 @@
 import { newKey, post } from "./api.js";
 
 const RETRY = 2000; // ms
+const SHOWN = 4; // of those that were taken
 const ASKS = ["other_bin", "many_bins", "required", "not_in_area", "unknown_look"];
 
 function make(tag, name = "", ...parts) {
@@ -11,6 +12,10 @@ function make(tag, name = "", ...parts) {
   element.className = name;
   element.append(...parts);
   return element;
+}
+
+function press(words, onclick) {
+  return Object.assign(make("button", "plain", words), { type: "button", onclick });
 }
 
 const units = (number, one) => `${number} ${one}${number === 1 ? "" : "s"}`;
@@ -24,12 +29,13 @@ function seen({ place, reads, unread, via }) {
 }
 
 /**
- * `path` takes looks. `list` is the section they are listed in, `names()` gives the places to choose from. `done(look)`
- * is told of each that was taken, `refused(record, problem)` of a list of cards that was not.
+ * `path` takes looks. `list` is the section they are listed in, `names()` gives the places to choose from. `done(look,
+ * record)` is told of each that was taken, `changed(record)` of a list of which a text was left out, `dropped(record)` of
+ * what a person gave up, `troubled()` that something asks for one, `out()` that nobody is signed in.
  */
 export class Sending {
-  constructor(path, list, { names, done, refused, out }) {
-    Object.assign(this, { path, list, names, done, refused, out, waiting: [], busy: false, count: 0 });
+  constructor(path, list, { names, done, changed, dropped, troubled, out }) {
+    Object.assign(this, { path, list, names, done, changed, dropped, troubled, out, waiting: [], busy: false, count: 0 });
   }
 
   /** How many are not answered yet. */
@@ -43,18 +49,28 @@ export class Sending {
   }
 
   cards(texts, fields, key = newKey()) {
-    return this.add({ key, texts, fields, name: `${fields.place}, ${units(texts.length, "card")} by hand` });
+    const number = texts.filter((text) => !text.startsWith("BIN")).length;
+    return this.add({ key, texts, fields, name: `${fields.place}, ${units(number, "card")} by hand` });
   }
 
   add(record) {
     record.words = make("span", "meta", "waits");
     record.acts = make("div", "acts");
-    record.line = make("li", "line", make("span", "strip"), make("span"), make("div", "", make("span", "title", record.name), record.words), record.acts);
-    this.list.hidden = false;
-    this.list.querySelector("ol").prepend(record.line);
+    const words = make("div", "", make("span", "title", record.name), record.words);
+    record.line = make("li", "line", make("span", "strip"), make("span"), words, record.acts);
     this.waiting.push(record);
+    this.tell();
     this.run();
     return record;
+  }
+
+  /** How much is on its way; of what was taken the latest. */
+  tell() {
+    const photos = this.waiting.filter(({ file }) => file).length;
+    this.list.querySelector("h2").textContent = photos ? `${units(photos, "photo")} on the way` : "What came of it";
+    const taken = [...this.list.querySelectorAll("[data-taken]")];
+    for (const line of taken.slice(SHOWN)) line.remove();
+    this.list.hidden = !this.waiting.length && !this.list.querySelector("li");
   }
 
   async run() {
@@ -62,6 +78,7 @@ export class Sending {
     this.busy = true;
     while (this.waiting.length) {
       const record = this.waiting[0];
+      this.list.querySelector("ol").prepend(record.line);
       record.words.textContent = record.file ? "is being read" : "is being noted";
       const reply = await this.ask(record);
       if (!reply) {
@@ -71,6 +88,7 @@ export class Sending {
       }
       this.waiting.shift();
       await this.settle(record, reply);
+      this.tell();
     }
     this.busy = false;
   }
@@ -91,18 +109,42 @@ export class Sending {
     if (status === 401) return this.out();
     if (status === 200) {
       record.words.textContent = seen(json);
+      record.line.dataset.taken = "";
       return this.done(json, record);
     }
     record.words.textContent = json?.detail ?? "This could not be used.";
     record.words.className = "told";
-    if (record.texts) this.refused(record, json);
+    this.troubled();
+    if (record.texts) this.offerRest(record, /^\/texts\/(\d+)$/.exec(json?.errors?.[0]?.pointer ?? "")?.[1]);
     else this.offer(record, ASKS.includes(json?.code));
+  }
+
+  /** Sent once more, changed by a person. */
+  again(record) {
+    record.acts.replaceChildren();
+    record.words.className = "meta";
+    record.words.textContent = "waits";
+    this.waiting.push(record);
+    this.tell();
+    this.run();
+  }
+
+  /** What a person can do with a list that was not taken: leave out the text that is no card's, or all of it. */
+  offerRest(record, bad) {
+    const leave = press("Throw this list away", () => this.drop(record));
+    record.acts.replaceChildren(leave);
+    if (bad === undefined) return;
+    const rest = press(`Note it without ${record.texts[bad]}`, () => {
+      record.texts = record.texts.filter((_, n) => n !== Number(bad));
+      this.changed(record);
+      this.again(record);
+    });
+    record.acts.prepend(rest);
   }
 
   /** What a person can do with a photo that was not taken: say which bin it shows, or leave it out. */
   offer(record, asks) {
-    const leave = make("button", "plain", "Leave it out");
-    Object.assign(leave, { type: "button", onclick: () => this.drop(record) });
+    const leave = press("Leave it out", () => this.drop(record));
     record.acts.replaceChildren(leave);
     if (!asks) return;
     const shot = make("img", "sent");
@@ -112,19 +154,16 @@ export class Sending {
     select.setAttribute("aria-label", `Which bin does ${record.name} show?`);
     select.onchange = () => {
       URL.revokeObjectURL(shot.src);
-      record.acts.replaceChildren();
       record.fields = { place: select.value };
-      record.words.className = "meta";
-      record.words.textContent = "waits";
-      this.waiting.push(record);
-      this.run();
+      this.again(record);
     };
     record.acts.prepend(shot, select);
   }
 
   drop(record) {
     record.line.remove();
-    this.list.hidden = !this.list.querySelector("li");
+    this.dropped(record);
+    this.tell();
   }
 }
 
