@@ -11,6 +11,8 @@ from playwright.sync_api import Page, sync_playwright
 
 from labels import slot_code
 from scanflow import demo
+from scanflow.demo.goods import KINDS
+from scanflow.demo.pictures import Camera
 from scanflow.shop import Shop
 from scanflow.storage import access
 from scanflow.storage.database import Database
@@ -33,6 +35,7 @@ def main() -> None:
             browser = playwright.chromium.launch(executable_path="/usr/bin/chromium", args=CHROMIUM)
             page = browser.new_page(viewport=PHONE, base_url=f"http://127.0.0.1:{server.effective_port}")
             take_all(page)
+            take_count(page, data)
             browser.close()
         shop.close()
 
@@ -59,6 +62,24 @@ def take_all(page: Page) -> None:
     take(page, "refused")
     page.goto("/tray")
     take(page, "tray")
+
+
+def take_count(page: Page, data: Path) -> None:
+    """A bin is photographed, one card of another among its own; its findings so far are shown."""
+    sheets = {each.code: data / "cards" / f"{each.code}.pdf" for each in KINDS}
+    photo = Camera(sheets, data).take("A-1-1", "S003", "S005", "S009", "S006")
+    page.goto("/counts?area=section:S")
+    page.get_by_role("button", name="Start counting").click()
+    page.wait_for_url("**/counts/*")
+    page.get_by_role("link", name="A-1-1").click()
+    page.set_input_files("form.shoot input", photo)
+    page.wait_for_selector("img.whole")
+    page.evaluate("scrollTo(0, 0)")
+    take(page, "count")
+    page.get_by_role("link", name="What is amiss").click()
+    page.wait_for_url("**/findings")
+    page.locator(".finding").first.scroll_into_view_if_needed()
+    take(page, "findings")
 
 
 SEEN = "[...document.images].every((each) => each.naturalWidth || each.getBoundingClientRect().top > innerHeight)"
