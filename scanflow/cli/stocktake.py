@@ -75,7 +75,7 @@ def stocktake(
         for each, out in zip(looks, drawn, strict=True):
             if out is not None and each.look is not None:
                 reads, place = each.look.reads, each.look.place
-                _draw(each, {read.text for read in reads if stocktakes.unexpected(read, place, room)}, out)
+                _draw(each, {read.code or read.text for read in reads if stocktakes.unexpected(read, place, room)}, out)
     except Invalid as error:
         raise click.BadParameter(error.detail, param_hint="AREA") from None
     finally:
@@ -152,20 +152,12 @@ def place_of(image: Path, places: Sequence[str]) -> str | None:
 
 def _draw(image: Image, unexpected: set[str], out: Path) -> None:
     """The photo with its readings as a file. ClickException where it can't be written."""
-    from scanflow.vision.drawn import draw
-    from scanflow.vision.readings import Certainty, Picture, Reading, Symbology
     from scanflow.vision.upright import to_look_at
+    from scanflow.web.count_pictures import drawn
 
     assert image.look is not None
-    width, height = image.look.size
-    readings = []
-    for read in image.look.reads:
-        a, b, c, d = (read.corners[at : at + 2] for at in range(0, 8, 2))
-        certainty = Certainty(read.certainty)
-        readings.append(Reading(read.text or None, Symbology.CODE128, "", (a, b, c, d), certainty))  # type: ignore[arg-type]
     try:
-        picture = Picture(width, height, 0.0, tuple(readings))
-        draw(to_look_at(Path(image.name)), picture, unexpected).save(out, quality=90)
+        drawn(to_look_at(Path(image.name)), image.look, unexpected).save(out, quality=90)
     except OSError as error:
         raise click.ClickException(f"The drawing can't be written: {error}") from error
 

@@ -85,6 +85,7 @@ def test_empty_room_and_front_door(live: Live, page: Page, scheme: str) -> None:
         "/settings",
         "/cards",
         "/room",
+        "/counts",
     ):
         page.goto(address)
         found += violations(page, f"empty {address}")

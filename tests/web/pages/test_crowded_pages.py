@@ -44,6 +44,7 @@ ADDRESSES = (
     *("/tray", "/shelf", "/shelf?bin={bin}", "/slots", "/slots?state=away", "/slots?from=5900", "/slots/A0001"),
     *("/sections/A", "/sections/A?intake=90&stay=60", "/sections/A/near?quick=30&quick_stay=9&slow_stay=90"),
     *("/room", "/room?section=A", "/room/anew", "/cards", "/ledger", "/trouble", "/settings", "/hand-over", "/devices"),
+    *("/counts", "/counts?area=rack:R1"),
     *(
         "/search?q=wheel",
         "/search?q=36+holes",
