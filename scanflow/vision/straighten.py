@@ -13,6 +13,7 @@ from math import tan
 import numpy as np
 from numpy.typing import NDArray
 
+from scanflow.vision.glare import Mask
 from scanflow.vision.locate import Grey, Region
 from scanflow.vision.readings import Quad
 
@@ -102,13 +103,13 @@ class Strip:
         return float(region.x + across * cosine - row * sine), float(region.y + across * sine + row * cosine)
 
 
-def straighten(grey: Grey, region: Region) -> Strip | None:
-    """The strip of a region; None where too little of it is in the picture."""
+def straighten(grey: Grey, region: Region, blind: Mask | None = None) -> Strip | None:
+    """The strip of a region; None where too little of it is in the picture. Pixels that are `blind` don't count."""
     px = region.length / _MODULES
     core, reach = max(3.0, 3 * px), min(max(14.0, 16 * px), _REACH)
     low = max(region.low - 3 * px - 2, region.core - reach)
     high = min(region.high + 3 * px + 2, region.core + reach)
-    pixels = _pixels(grey, region, (0.5 + MARGIN / BINS) * region.length, low, high)
+    pixels = _pixels(grey, blind, region, (0.5 + MARGIN / BINS) * region.length, low, high)
     if pixels is None:
         return None
     across, row, level = pixels
@@ -143,7 +144,9 @@ def _some(pixels: NDArray[np.intp]) -> NDArray[np.intp]:
     return pixels if share >= 1 else pixels[np.arange(len(pixels)) * _GOLDEN % 1 < share]
 
 
-def _pixels(grey: Grey, region: Region, half: float, low: float, high: float) -> tuple[Values, Values, Values] | None:
+def _pixels(
+    grey: Grey, blind: Mask | None, region: Region, half: float, low: float, high: float
+) -> tuple[Values, Values, Values] | None:
     """Across the bars and along them, both from the region's middle, and grey levels of the pixels of a turned box."""
     cosine, sine = np.cos(region.angle), np.sin(region.angle)
     ends = np.array([(u * cosine - v * sine, u * sine + v * cosine) for u in (-half, half) for v in (low, high)])
@@ -155,6 +158,10 @@ def _pixels(grey: Grey, region: Region, half: float, low: float, high: float) ->
     x, y = np.arange(left, right) - region.x, np.arange(top, bottom)[:, None] - region.y
     across, along = x * cosine + y * sine, y * cosine - x * sine
     box = (np.abs(across) < half) & (along >= low) & (along <= high)
+    if blind is not None:
+        box &= ~blind[top:bottom, left:right]
+        if not box.any():
+            return None
     return across[box], along[box], grey[top:bottom, left:right][box].astype(np.float64)
 
 
