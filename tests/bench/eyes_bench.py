@@ -2,6 +2,7 @@
 
     OMP_NUM_THREADS=1 python tests/bench/eyes_bench.py [--rows WORD...] [--pictures N] [--tuning] [--book 20000]
     python tests/bench/eyes_bench.py --negatives 100000     labels of the same grammar that the book does not hold
+    python tests/bench/eyes_bench.py --regions 1000000      places without a card, held against the book as labels are
     python tests/bench/eyes_bench.py --draw DIR             each row's first picture with its truth, to look at
     python tests/bench/eyes_bench.py --curves DIR           read rate against one thing at a time, as SVG
     python tests/bench/eyes_bench.py --photos FOLDER...     photographs, their texts beside them in NAME.txt
@@ -34,9 +35,14 @@ from scenes import Scene, Truth, book_of, strangers_to
 from scipy.stats import beta
 
 from scanflow.vision import Book, ImageError, Picture, read
+from scanflow.vision.locate import Region
+from scanflow.vision.match import LEAST_EXPLAINED, LEAST_MARGIN, likeness, match
+from scanflow.vision.patterns import patterns
+from scanflow.vision.straighten import straighten
 
 TUNING = 10_000  # seeds from here on are for tuning, those below for the figures
 BOOK = 20_000
+IN_A_PICTURE = 5000  # places without a card
 PUBLISHED = "smallest published: 1.05 px/module, UPC-A, deformable templates (Gallo and Manduchi, IEEE TPAMI 33, 2011)"
 NEAR_FOCUS = {"distance": 500.0}
 SHELF = {"bins": 5, "distance": 1050.0}
@@ -271,6 +277,28 @@ def negatives(labels: int, first: int, count: int) -> None:
     )
 
 
+def regions(wanted: int, first: int, count: int) -> None:
+    """Places in pictures without a card, at any angle and of any length that is sought, as if they had been located."""
+    codes = patterns(Book(book_of(count)))
+    random, compared, near, wrong = np.random.default_rng(first), 0, 0.0, 0
+    for number in range(-(-wanted // IN_A_PICTURE)):
+        grey = scene(first + number, ROWS["no card, clutter"][0], count).pixels
+        for _ in range(IN_A_PICTURE):
+            x, y, angle = random.uniform((0, 0, -np.pi), (grey.shape[1], grey.shape[0], np.pi))
+            strip = straighten(grey, Region(x, y, angle, 0.0, random.uniform(33, 146), -6.0, 6.0, 0.0, 0.0))
+            for group in codes if strip else ():
+                like = likeness(strip, group.mean)
+                best = match(strip, group, like) if like.ends else None
+                if best and best.explained >= LEAST_EXPLAINED:
+                    near = max(near, best.margin)
+                compared, wrong = compared + 1, wrong + bool(best and best.sure)
+    low, high = interval(wrong, compared)
+    print(
+        f"{compared:,} places without a card, a book of {count:,}: {wrong} matched (95 %: {low:.5%} – {high:.5%}); "
+        f"greatest margin {near:.0f}, of the {LEAST_MARGIN:.0f} that it takes"
+    )
+
+
 def photos(folders: Sequence[Path], count: int) -> None:
     """Photographs: what zxing-cpp reads, what `read` reads of it and at all, and texts that are not theirs."""
     book = Book(book_of(count))
@@ -302,6 +330,7 @@ def main(options: Sequence[str] = ("--pictures", "1")) -> None:
     parser.add_argument("--tuning", action="store_true", help="other seeds than those of the figures")
     parser.add_argument("--book", type=int, default=BOOK)
     parser.add_argument("--negatives", type=int, metavar="LABELS")
+    parser.add_argument("--regions", type=int, metavar="PLACES")
     parser.add_argument("--draw", type=Path, metavar="DIR")
     parser.add_argument("--curves", type=Path, metavar="DIR")
     parser.add_argument("--photos", type=Path, nargs="+", metavar="FOLDER")
@@ -318,6 +347,8 @@ def main(options: Sequence[str] = ("--pictures", "1")) -> None:
         from eyes_curves import curves
 
         curves(chosen.curves, chosen.pictures, first, chosen.book)
+    elif chosen.regions:
+        regions(chosen.regions, first, chosen.book)
     elif chosen.negatives:
         negatives(chosen.negatives, first, chosen.book)
     else:
@@ -325,6 +356,7 @@ def main(options: Sequence[str] = ("--pictures", "1")) -> None:
         if not chosen.rows:
             books(first)
             negatives(1000, first, chosen.book)
+            regions(IN_A_PICTURE, first, chosen.book)
 
 
 if __name__ == "__main__":
