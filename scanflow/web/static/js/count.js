@@ -53,7 +53,7 @@ const sending = new Sending(`/api/stocktakes/${form.dataset.count}/looks`, docum
   names,
   out: () => location.assign(`/login?next=${encodeURIComponent(document.body.dataset.here)}`),
   done: async (look, record) => {
-    sound.yes();
+    if (record.texts) sound.yes(); // a photo is read long after it was taken
     forget(record);
     await refresh();
   },
