@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import mimetypes
 import re
 import sys
 from collections import Counter
@@ -26,10 +27,19 @@ WHO = "scanflow stocktake"
 
 
 @dataclass(frozen=True, slots=True)
+class Photo:
+    """A photo's file, or a frame of a film, which has its `content` with it."""
+
+    name: str
+    content: bytes | None = None
+    film: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Image:
     """A photo and its look, or why it does not count."""
 
-    name: str
+    photo: Photo
     look: Looked | None
     error: str | None = None
 
@@ -54,18 +64,21 @@ def stocktake(
 
     Each photo shows one bin, or the tray. The bin's label in the picture says which one, else the photo's name (as in
     A-2-3.jpg or "A-2-3 again.jpg"), else that of its folder; of several labels that in the middle, and each card counts
-    in the bin whose label is nearest. What photos do not show is never missing: something may hide it, so the bins to
-    be gone through by hand are told. Nothing in the shop is changed: the count with its findings is kept, to be put
-    right later. Status 1 if something is amiss or a photo could not be used.
+    in the bin whose label is nearest. A film of a walk along the shelves counts as its sharpest frames, each with
+    something new; those without a bin's label are left out. What photos do not show is never missing: something may
+    hide it, so the bins to be gone through by hand are told. Nothing in the shop is changed: the count with its
+    findings is kept, to be put right later. Status 1 if something is amiss or a photo could not be used.
     """
     from scanflow.workflow import stocktake_report, stocktakes
     from scanflow.workflow.ports import Invalid
 
-    drawn: Sequence[Path | None] = names_for(draw, images) if draw else [None] * len(images)
+    photos, failed = _photos(images)
+    names = tuple(photo.name for photo in photos)
+    drawn: Sequence[Path | None] = names_for(draw, names) if draw else [None] * len(photos)
     shop = open_shop(data, database)
     try:
         count = shop.act(WHO, lambda unit: stocktakes.open_count(unit, area, note))
-        looks = _looks(shop, count.id, images)
+        looks = _looks(shop, count.id, photos)
         if any(each.look for each in looks):
             count = shop.act(WHO, lambda unit: stocktake_report.close(unit, count.id))
         else:
@@ -80,6 +93,7 @@ def stocktake(
         raise click.BadParameter(error.detail, param_hint="AREA") from None
     finally:
         shop.close()
+    looks = [*failed, *_worth_telling(looks)]
     report = json.loads(count.report) if count.report else None
     if as_json:
         click.echo(json.dumps({"stocktake": count.id, "images": list(map(_as_dict, looks)), "report": report}))
@@ -89,7 +103,38 @@ def stocktake(
     sys.exit(int(any(each.error for each in looks) or bool(report and report["findings"])))
 
 
-def _looks(shop: Shop, count_id: str, images: Sequence[str]) -> list[Image]:
+def _photos(images: Sequence[str]) -> tuple[list[Photo], list[Image]]:
+    """The photos of all images, those of films chosen; and films that can't be played."""
+    from scanflow.vision.camera import Camera, Frame, NoFilm
+    from scanflow.vision.sweep import worth_reading
+
+    photos, failed = [], []
+    for image in images:
+        if not (mimetypes.guess_type(image)[0] or "").startswith("video/"):
+            photos.append(Photo(image))
+            continue
+        file = Path(image)
+        try:
+            with Camera(file, every=True) as camera:
+                frames = (frame for frame in camera.frames() if isinstance(frame, Frame))
+                for frame in worth_reading(frames):
+                    name = file.with_name(f"{file.stem} {frame.at / 1000:.1f} s.jpg")
+                    photos.append(Photo(str(name), frame.jpeg, film=image))
+        except NoFilm:
+            failed.append(Image(Photo(image), None, "This can't be played as a film."))
+    return photos, failed
+
+
+def _worth_telling(looks: Sequence[Image]) -> list[Image]:
+    """All but the frames of films that don't count, and films of which none does."""
+    counted = {each.photo.film for each in looks if each.look}
+    silent = dict.fromkeys(each.photo.film for each in looks if each.photo.film not in counted)
+    said = "No frame shows a bin's label. Film one bin a film and call it after the bin, or walk with labels in view."
+    told = [each for each in looks if each.look or not each.photo.film]
+    return [*told, *(Image(Photo(film), None, said) for film in silent if film)]
+
+
+def _looks(shop: Shop, count_id: str, photos: Sequence[Photo]) -> list[Image]:
     """The photos are read by all workers at once, and each kept as soon as it is read."""
     from scanflow.domain.stocktake import Area, Stocktake
     from scanflow.domain.things import Bin
@@ -101,15 +146,15 @@ def _looks(shop: Shop, count_id: str, images: Sequence[str]) -> list[Image]:
     with ThreadPoolExecutor(shop.readers.count) as threads:
         looks = []
         for number, look in enumerate(
-            threads.map(lambda pair: _look(shop, count_id, places, *pair), enumerate(images)), start=1
+            threads.map(lambda pair: _look(shop, count_id, places, *pair), enumerate(photos)), start=1
         ):
             looks.append(look)
             if shown:
-                click.echo(f"\r{number} of {len(images)}", err=True, nl=number == len(images))
+                click.echo(f"\r{number} of {len(photos)}", err=True, nl=number == len(photos))
     return looks
 
 
-def _look(shop: Shop, count_id: str, places: Sequence[str], number: int, image: str) -> Image:
+def _look(shop: Shop, count_id: str, places: Sequence[str], number: int, photo: Photo) -> Image:
     import hashlib
     from dataclasses import replace
 
@@ -120,21 +165,21 @@ def _look(shop: Shop, count_id: str, places: Sequence[str], number: int, image: 
     from scanflow.workflow.ports import Invalid
 
     try:
-        content = read_file(Path(image))
+        content = photo.content or read_file(Path(photo.name))
         shown = shop.shown(content, key=f"{count_id}-{number}", body=hashlib.sha256(content).hexdigest())
-        named = replace(shown, place=place_of(Path(image), places))
+        named = replace(shown, place=place_of(Path(photo.name), places))
         if not any(text.text and slot_code.is_bin_like(text.text) for text in shown.texts):
-            return Image(image, shop.act(WHO, lambda unit: stocktakes.look(unit, count_id, named)))
+            return Image(photo, shop.act(WHO, lambda unit: stocktakes.look(unit, count_id, named)))
         try:
-            return Image(image, shop.act(WHO, lambda unit: stocktakes.look(unit, count_id, shown)))
+            return Image(photo, shop.act(WHO, lambda unit: stocktakes.look(unit, count_id, shown)))
         except Invalid:  # the labels in view don't tell
             if named.place is None:
                 raise
-            return Image(image, shop.act(WHO, lambda unit: stocktakes.look(unit, count_id, named)))
+            return Image(photo, shop.act(WHO, lambda unit: stocktakes.look(unit, count_id, named)))
     except ImageError as error:
-        return Image(image, None, str(error))
+        return Image(photo, None, str(error))
     except Invalid as error:
-        return Image(image, None, error.detail)
+        return Image(photo, None, error.detail)
 
 
 def place_of(image: Path, places: Sequence[str]) -> str | None:
@@ -157,7 +202,7 @@ def _draw(image: Image, unexpected: set[str], out: Path) -> None:
 
     assert image.look is not None
     try:
-        drawn(to_look_at(Path(image.name)), image.look, unexpected).save(out, quality=90)
+        drawn(to_look_at(image.photo.content or Path(image.photo.name)), image.look, unexpected).save(out, quality=90)
     except OSError as error:
         raise click.ClickException(f"The drawing can't be written: {error}") from error
 
@@ -165,7 +210,7 @@ def _draw(image: Image, unexpected: set[str], out: Path) -> None:
 def _as_dict(image: Image) -> dict[str, Any]:
     look = image.look
     return {
-        "image": image.name,
+        "image": image.photo.name,
         "place": look.place if look else None,
         "error": image.error,
         "reads": [
@@ -176,7 +221,7 @@ def _as_dict(image: Image) -> dict[str, Any]:
 
 
 def _in_words(looks: Sequence[Image], report: dict[str, Any] | None) -> list[str]:
-    said = [f"{each.name}: {each.error}" for each in looks if each.error]
+    said = [f"{each.photo.name}: {each.error}" for each in looks if each.error]
     if report is None:
         return [*said, "Nothing was counted."]
     said += [f"{each['kind'].replace('_', ' ')}: {_sentence(each, report)}" for each in report["findings"]]

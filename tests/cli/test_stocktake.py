@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from pathlib import Path
 
+import cv2
 import numpy as np
 import pytest
 import zxingcpp
@@ -169,3 +170,40 @@ def test_an_area_that_is_none_is_wrong_usage(folder: Path, tmp_path: Path, area:
 def test_a_photos_name_says_its_place(tmp_path: Path, image: str, place: str | None) -> None:
     """Its own name first, then its folder's; A-1-12 is not A-1-1."""
     assert place == place_of(tmp_path / image, ["A-1-1", "A-1-10", "tray"])
+
+
+def filmed(path: Path, *bins: Path) -> Path:
+    """A film of a walk past bins that stand side by side, from before the first to behind the last."""
+    views = [np.asarray(Image.open(each).convert("RGB").resize((960, 800))) for each in bins]
+    aside = np.full((800, 600, 3), 90, np.uint8)
+    shelf = np.hstack([aside, *views, aside])[:, :, ::-1]
+    out = cv2.VideoWriter(str(path), cv2.VideoWriter.fourcc(*"MJPG"), 10, (1100, 800))
+    for left in range(0, shelf.shape[1] - 1100, 30):
+        out.write(np.ascontiguousarray(shelf[:, left : left + 1100]))
+    out.release()
+    return path
+
+
+def test_a_film_of_a_walk_is_counted(folder: Path, tmp_path: Path) -> None:
+    """Its frames are looks into the bins whose labels are in view, and what is amiss is found as in photos."""
+    first = taken(tmp_path / "left.jpg", bin_text("A-1-1"), *map(card_text, ["D001", "D002"]))
+    second = taken(tmp_path / "right.jpg", bin_text("A-1-2"), *map(card_text, ["D004", "D003"]))
+    counts = counted(folder, "section:D", filmed(tmp_path / "walk.avi", first, second), status=1)
+    assert {"A-1-1", "A-1-2"} == {each["place"] for each in counts["images"]}
+    found = [(each["kind"], each["subject"]) for each in counts["report"]["findings"] if each["kind"] != "unreadable"]
+    assert [("elsewhere", "D003")] == found
+
+
+def test_films_that_can_not_be_used_are_told(folder: Path, tmp_path: Path) -> None:
+    """One that is none, and one in which no bin's label is in view."""
+    broken, silent = tmp_path / "broken.mp4", tmp_path / "some" / "where.avi"
+    broken.write_text("no film")
+    filmed(silent, taken(tmp_path / "some" / "where.jpg", card_text("D001")))
+    result = run(folder, "section:D", broken, silent)
+    assert [
+        f"{broken}: This can't be played as a film.",
+        f"{silent}: No frame shows a bin's label. Film one bin a film and call it after the bin, "
+        "or walk with labels in view.",
+        "Nothing was counted.",
+    ] == result.output.splitlines()
+    assert 1 == result.exit_code
