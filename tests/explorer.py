@@ -1,11 +1,13 @@
 """Every state that a small room can get into, breadth first over the real workflow functions.
 
 A room's states are told apart by what can still matter (`canonical`): ids, times, words and the ledger don't, nor do
-dropped parcels, nor scans that nobody can undo. What is asked of every step stands in `properties`.
+dropped parcels, nor scans that nobody can undo. While something is counted the ledger does: it tells what moved since.
+What is asked of every step stands in `properties`.
 """
 
 from __future__ import annotations
 
+import json
 import zlib
 from collections import deque
 from collections.abc import Callable, Iterable, Iterator, Mapping
@@ -18,8 +20,9 @@ from properties import Change, boxed, broken_by
 from labels import slot_code
 from scanflow.domain.incoming import IncomingOrder
 from scanflow.domain.life import Hold, NotAllowed, ParcelState, RoundState
+from scanflow.domain.stocktake import Looked, Resolved, Stocktake
 from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Slot, Station, Stay, Stop
-from scanflow.workflow import orders, parcels, rounds, scans, stock
+from scanflow.workflow import orders, parcels, resolving, rounds, scans, stock, stocktake_report, stocktakes
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
 A_WHILE = 200
@@ -33,6 +36,7 @@ class Room:
     `does` names the kinds of events, `items` bounds the things put away from the start on, `turns` the stays a slot
     may ever have. `versions` are the orders that may arrive (again). `beeps` tells states apart by the last scan at
     each spot; without it that scan is forgotten between two events, save that every accepted scan is repeated at once.
+    `looks` are the places that may be gone through by hand, with the cards that hang there.
     """
 
     start: Callable[[], Memory]
@@ -42,6 +46,7 @@ class Room:
     tables: tuple[str, ...] = ("main", "second")
     versions: tuple[IncomingOrder, ...] = ()
     unread: tuple[tuple[str, ...], ...] = ()
+    looks: tuple[tuple[str, tuple[str, ...]], ...] = ()
     joined: bool = True
     beeps: bool = False
 
@@ -352,6 +357,47 @@ def _lose(room: Room, unit: Memory) -> Iterator[Event]:
         yield Event("lose card", f"lose card {code}", lambda u, c=code: stock.lose_card(u, c))
 
 
+def _counts(unit: Memory) -> tuple[str, ...]:
+    return tuple(unit.all(Stocktake))
+
+
+def _look(room: Room, unit: Memory) -> Iterator[Event]:
+    for count in _counts(unit):
+        for place, codes in room.looks:
+            texts = tuple(stocktakes.Text(slot_code.card_text(code)) for code in codes)
+            shown = stocktakes.Shown(f"{count}-{place}", "", texts, place=place)
+            yield Event("look", f"look at {place}", lambda u, c=count, s=shown: stocktakes.look(u, c, s))
+
+
+def _resolve(room: Room, unit: Memory) -> Iterator[Event]:
+    for count in _counts(unit):
+        for found in stocktakes.state(unit, count).found:
+            for how in resolving.ACTS[found.finding.kind]:
+                if how == "moved" and not _has_turns(room, unit, found.finding.places[0]):
+                    continue
+                name, said = found.finding.id, resolving.Said(how, "why", sure=True)
+                text = f"resolve {name}: {how}"
+                yield Event("resolve", text, lambda u, c=count, n=name, s=said: resolving.resolve(u, c, n, s))
+
+
+def _has_turns(room: Room, unit: Memory, place: str) -> bool:
+    """Whether every slot of a bin may have another stay."""
+    return all(slot.turns < room.turns for slot in unit.all(Slot).values() if slot.bin == place)
+
+
+def _reopen_finding(room: Room, unit: Memory) -> Iterator[Event]:
+    for each in unit.all(Resolved).values():
+        name = each.id.partition(".")[2]
+        if each.how == "moved" and unit.all(Slot)[name.partition("-")[2]].turns >= room.turns:
+            continue
+        yield Event("reopen finding", f"reopen {name}", lambda u, c=each.stocktake, n=name: resolving.undo(u, c, n))
+
+
+def _close_count(room: Room, unit: Memory) -> Iterator[Event]:
+    for count in _counts(unit):
+        yield Event("close count", "close the count", lambda u, c=count: stocktake_report.close(u, c))
+
+
 def _settings(room: Room, unit: Memory) -> Iterator[Event]:
     other = replace(unit.settings, scan_at_bin=not unit.settings.scan_at_bin)
     yield Event("settings", "switch scanning at the bin", lambda u, s=other: u.set_settings(s))
@@ -387,6 +433,10 @@ EVENTS: Mapping[str, Callable[[Room, Memory], Iterator[Event]]] = {
     "move": _move,
     "withdraw": _withdraw,
     "lose card": _lose,
+    "look": _look,
+    "resolve": _resolve,
+    "reopen finding": _reopen_finding,
+    "close count": _close_count,
     "settings": _settings,
 }
 """Kind of event → all events of that kind in a state."""
@@ -421,6 +471,24 @@ def canonical(room: Room, unit: Memory) -> tuple[Any, ...]:
         len(open_rounds),
         unit.settings,
         _beeps(unit, boxes, open_rounds) if room.beeps else None,
+        tuple(_counted(unit, each, stays) for each in unit.all(Stocktake).values()),
+    )
+
+
+def _counted(unit: Memory, count: Stocktake, stays: Mapping[str, Any]) -> tuple[Any, ...]:
+    """A count by what was looked at and resolved, what has changed since, and where cards were seen last."""
+    resolved = {
+        (each.finding, each.how, json.dumps(kept | {"to": stays.get(kept["to"])}))
+        for each in unit.find(Resolved, stocktake=count.id)
+        for kept in (json.loads(each.undo),)
+    }
+    return (
+        count.state,
+        count.report,
+        frozenset(unit.all(Looked)),
+        frozenset(resolved),
+        frozenset() if count.report else frozenset(stocktakes.changed(unit, count)),
+        tuple(slot.seen for slot in unit.all(Slot).values()),
     )
 
 
@@ -470,7 +538,8 @@ def _beeps(unit: Memory, boxes: dict[str, tuple[Any, ...]], open_rounds: set[str
 
 def prune(room: Room, unit: Memory) -> Memory:
     """The same state without the history that `canonical` does not see."""
-    unit.ledger.clear()
+    if not unit.all(Stocktake):
+        unit.ledger.clear()
     lines = tuple(_lines_of(unit))
     wanted = {line.scan for line in lines} if "undo" in room.does else set()
     if not room.beeps:

@@ -13,9 +13,10 @@ from memory import KINDS, Memory
 
 from labels import slot_code
 from scanflow.domain.derive import must_go_back
-from scanflow.domain.life import CardState, LineState, ParcelState
+from scanflow.domain.life import CardState, LineState, ParcelState, StayState
+from scanflow.domain.stocktake import Resolved
 from scanflow.domain.things import Line, Order, Parcel, Scan, Sighting, Slot, Station, Stay
-from scanflow.workflow import scans
+from scanflow.workflow import resolving, scans
 
 LIVE = {LineState.WAITING, LineState.PICKED, LineState.PACKED, LineState.SHORT}
 BOXED = {LineState.PACKED, LineState.RELEASED}
@@ -221,7 +222,8 @@ def only_the_right_station_moves_on(change: Change) -> bool:
             return False
         if event.station is Station.BIN and (after.state is not LineState.PICKED or not _on_round(change, before)):
             return False
-        if event.station is None and up > 0 and (before.state, after.state) not in FORWARD_BY_HAND:
+        by_hand = FORWARD_BY_HAND.get((before.state, after.state))
+        if event.station is None and up > 0 and (by_hand is None or event.kind not in by_hand):
             return False
         skips = event.station is Station.TABLE and after.state in BOXED and before.state is not LineState.PICKED
         if skips and before.state is not LineState.PACKED and change.before.settings.scan_at_bin:
@@ -229,8 +231,14 @@ def only_the_right_station_moves_on(change: Change) -> bool:
     return True
 
 
-FORWARD_BY_HAND = {(LineState.PACKED, LineState.RELEASED)}
-"""Closing a parcel; all else that goes forward needs a scan. (Waiting and short are of one rank.)"""
+FORWARD_BY_HAND = {
+    (LineState.PACKED, LineState.RELEASED): ("close parcel", "close part"),
+    (LineState.WAITING, LineState.PICKED): ("reopen finding",),
+}
+"""Closing a parcel, and what a finding had put back and is taken back; all else that goes forward needs a scan.
+
+(Waiting and short are of one rank.)
+"""
 
 
 def _on_round(change: Change, line: Line) -> bool:
@@ -239,6 +247,8 @@ def _on_round(change: Change, line: Line) -> bool:
 
 def a_held_line_moves_only_backwards(change: Change) -> bool:
     """What a person must settle first goes no step nearer to the buyer."""
+    if change.event.kind == "reopen finding":
+        return True  # how it was resolved had put it back
     return all(
         before.hold is None or RANK.get(after.state, 0) <= RANK.get(before.state, 0) for before, after in change.moved
     )
@@ -340,6 +350,64 @@ def the_answer_tells_the_truth(change: Change) -> bool:
     )
 
 
+def _opened(unit: Memory) -> dict[str, Stay]:
+    return {stay.id: stay for stay in unit.all(Stay).values() if stay.open}
+
+
+def a_slot_is_freed_only_on_purpose(change: Change) -> bool:
+    """A stay ends by its parcel's closing, a withdrawal, a move, or a finding resolved as one of these or reopened."""
+    if change.before.all(Stay) is change.after.all(Stay):
+        return True
+    event, ended = change.event, _opened(change.before).keys() - _opened(change.after).keys()
+    purpose = {
+        StayState.SHIPPED: event.station is Station.TABLE or event.kind in ("close parcel", "close part"),
+        StayState.WITHDRAWN: event.kind == "withdraw" or event.text.endswith(": withdraw"),
+        StayState.MOVED: event.kind in ("move", "reopen finding") or event.text.endswith(": moved"),
+    }
+    return all(purpose[change.after.all(Stay)[each].state] for each in ended)
+
+
+def _is_of(code: str, unit: Memory) -> tuple[Any, ...]:
+    """All there is of a slot, but for the turns that it has had."""
+    slot = replace(unit.all(Slot)[code], turns=0)
+    stays = {stay.id: stay for stay in unit.all(Stay).values() if stay.code == code and stay.open}
+    lines = [(line.id, line.state, line.hold, line.why) for line in unit.all(Line).values() if line.stay in stays]
+    return slot, [stay.item for stay in stays.values()], lines
+
+
+def a_finding_is_resolved_in_its_own_slot(change: Change) -> bool:
+    """No other slot's card, stay or line changes, save where its thing moves to or from."""
+    if change.event.kind not in ("resolve", "reopen finding") or change.after is change.before:
+        return True
+    others = {code for code in change.before.all(Slot) if f"-{code}" not in change.event.text}
+    taken = [{stay.code for stay in _opened(unit).values()} for unit in (change.before, change.after)]
+    other = {code for code in others if _is_of(code, change.before) != _is_of(code, change.after)}
+    return other <= taken[0] ^ taken[1] and len(other) <= 1
+
+
+def what_is_resolved_can_be_taken_back_at_once(change: Change) -> bool:
+    """Then every slot is as before: its card, the thing in it and the line that wants it.
+
+    But for the slot that a thing had moved to: its card was on the thing, so it is due until it is seen in the tray.
+    """
+    if change.event.kind != "resolve" or change.after is change.before:
+        return True
+    back = change.after.fork()
+    resolved = list(back.all(Resolved).values())[-1]
+    resolving.undo(back, resolved.stocktake, resolved.id.partition(".")[2])
+    other = [code for code in back.all(Slot) if _is_of(code, change.before) != _is_of(code, back)]
+    left = [back.all(Slot)[code].card for code in other]
+    return left == [CardState.DUE] * len(other) and len(other) <= change.event.text.endswith(": moved")
+
+
+def a_thing_moves_only_to_a_card_in_the_tray(change: Change) -> bool:
+    """What a finding's thing moves to is a slot whose card was seen in the tray; back it goes to where it was."""
+    if not change.event.text.endswith(": moved") or change.after is change.before:
+        return True
+    new = list(change.after.all(Stay).values())[-1]
+    return change.before.all(Slot)[new.code].card is CardState.TRAY
+
+
 OF_A_REFUSAL: tuple[Callable[[Change], bool], ...] = (
     a_refusal_changes_only_sightings,
     every_card_gets_a_verdict,
@@ -369,6 +437,10 @@ OF_A_STEP: tuple[Callable[[Change], bool], ...] = (
     a_second_beep_changes_nothing,
     a_replay_gets_the_same_answer,
     the_answer_tells_the_truth,
+    a_slot_is_freed_only_on_purpose,
+    a_finding_is_resolved_in_its_own_slot,
+    what_is_resolved_can_be_taken_back_at_once,
+    a_thing_moves_only_to_a_card_in_the_tray,
 )
 
 
