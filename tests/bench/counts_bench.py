@@ -36,11 +36,12 @@ from scenes import Truth
 
 from labels import slot_code
 from scanflow.domain.findings import Finding, Kind
-from scanflow.domain.stocktake import TRAY, Certainty
+from scanflow.domain.stocktake import TRAY, Certainty, How
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
 from scanflow.vision import ImageError
+from scanflow.vision.workers import Readers
 from scanflow.workflow import stock, stocktake_report, stocktakes
 from scanflow.workflow.ports import Invalid
 from scanflow.workflow.stocktakes import Shown, Text
@@ -192,7 +193,7 @@ def reads(tally: Tally, shop: Shop, count_id: str, taken: Sequence[Taken]) -> No
 def plainly(read: Callable[[Path], list[str]]) -> Callable[[Taken, str], Shown]:
     def shown(one: Taken, key: str) -> Shown:
         cards = tuple(Text(text) for text in read(one.file) if not slot_code.is_bin_like(text))
-        return Shown(key, key, cards, place=one.bin, image=True)
+        return Shown(key, key, cards, How.PHOTO, one.bin, image=True)
 
     return shown
 
@@ -211,7 +212,7 @@ PLAIN = {"zxing-cpp": plainly(bare_zxing), "pyzbar": plainly(bare_zbar)}
 def one_room(seed: int, folder: Path, tallies: dict[str, Tally]) -> str:
     """One room counted by each reader; a line of what it took to count it here."""
     data = TemporaryDirectory()
-    shop = Shop(Database(sqlite_url(Path(data.name))))
+    shop = Shop(Database(sqlite_url(Path(data.name))), Readers(seconds=600))  # whatever else the machine does
     try:
         room = furnish(shop, seed)
         taken = take(seed, room, folder / f"photos-{seed}")
