@@ -20,6 +20,9 @@ ENOUGH = 5
 UNDONE, SHORT, TWICE = "undone", "short", "twice"
 """Kinds beside the reasons of refusals: a scan taken back, a thing missing, a card scanned again after its own yes."""
 
+COUNT = "count"
+"""The station of what a count found."""
+
 _WRONG_CARD = (Reason.NOT_ORDERED, Reason.NOT_ON_ROUND, Reason.SLOT_FREE)
 
 
@@ -27,8 +30,9 @@ _WRONG_CARD = (Reason.NOT_ORDERED, Reason.NOT_ON_ROUND, Reason.SLOT_FREE)
 class Trouble:
     """One thing that went wrong; what is not known of it is empty.
 
-    `kind` is a `Reason`, `UNDONE`, `SHORT` or `TWICE`; `station` is empty for what no scan told; `code` the card's
-    slot in the bin `bin`. `right` is the card that the same round took next, in `right_bin`.
+    `kind` is a `Reason`, `UNDONE`, `SHORT` or `TWICE`, of a count the kind of its finding; `station` is empty for what
+    no scan told; `code` the card's slot in the bin `bin`. `right` is the card that the same round took next, in
+    `right_bin`.
     """
 
     kind: str

@@ -1,4 +1,4 @@
-"""What went wrong, from the ledger and the scans, read-only. Who did it is not looked at."""
+"""What went wrong, from the ledger, the scans and the reports of counts, read-only. Who did it is not looked at."""
 
 from __future__ import annotations
 
@@ -11,10 +11,12 @@ from typing import Any, NamedTuple
 
 from sqlalchemy import Connection, and_, or_, select
 
+from scanflow.domain.findings import Finding, Kind
+from scanflow.domain.life import StocktakeState
 from scanflow.domain.things import Station
 from scanflow.domain.verdict import Reason
-from scanflow.planning.trouble import SHORT, TWICE, UNDONE, Trouble
-from scanflow.storage.tables import head, ledger, lines, scans, sections, slots, stays
+from scanflow.planning.trouble import COUNT, SHORT, TWICE, UNDONE, Trouble
+from scanflow.storage.tables import bins, head, ledger, lines, scans, sections, slots, stays, stocktakes
 
 LATEST = 20_000
 """Entries of the ledger that are looked at, whatever the time."""
@@ -23,7 +25,7 @@ _LETTERS = re.compile(r"\s*([A-Za-z]{1,2})")
 
 
 class Past(NamedTuple):
-    """What went wrong since then, and when each scan of the same time was."""
+    """What went wrong since then, what counts found last, and when each scan of the same time was."""
 
     since: datetime
     troubles: list[Trouble]
@@ -44,7 +46,8 @@ def past(connection: Connection, after: datetime) -> Past:
     )
     query = select(ledger.c.at, ledger.c.kind, ledger.c.data).where(recent, amiss).order_by(ledger.c.seq)
     told = [(datetime.fromisoformat(row.at), row.kind, json.loads(row.data)) for row in connection.execute(query)]
-    return Past(since, _troubles(connection, [entry for entry in told if entry[0] >= since]), scanned)
+    troubles = _troubles(connection, [entry for entry in told if entry[0] >= since])
+    return Past(since, troubles + _placed(connection, _counted(connection, since)), scanned)
 
 
 Told = Sequence[tuple[datetime, str, dict[str, Any]]]
@@ -68,6 +71,25 @@ def _troubles(connection: Connection, told: Told) -> list[Trouble]:
             place, then = _table(station, data["spot"]), right.get(data["key"], "")
             found.append(Trouble(what, at, station, place, section, code, via=data["via"], right=then))
     return _placed(connection, found)
+
+
+def _counted(connection: Connection, since: datetime) -> list[Trouble]:
+    """What the counts that were closed since then found, each when its count was closed.
+
+    A place to look at again is no trouble, and ignored findings are none.
+    """
+    closed = select(stocktakes.c.closed, stocktakes.c.report).where(stocktakes.c.closed >= since)
+    closed = closed.where(stocktakes.c.state == StocktakeState.CLOSED).order_by(stocktakes.c.closed)
+    here = dict(connection.execute(select(bins.c.name, bins.c.section)).tuples().all())
+    found = []
+    for row in connection.execute(closed):
+        report = json.loads(row.report)
+        for each in map(Finding.from_dict, report["findings"]):
+            ignored = report["resolved"].get(each.id, {}).get("how") == "ignore"
+            if each.kind is not Kind.UNREADABLE and not ignored:
+                place = next(iter(each.places), "")
+                found.append(Trouble(each.kind, row.closed, COUNT, "", here.get(place, ""), each.code or "", place))
+    return found
 
 
 def _kind(data: dict[str, Any]) -> str | None:
@@ -126,7 +148,7 @@ def _placed(connection: Connection, found: Sequence[Trouble]) -> list[Trouble]:
     places = {row.code: (row.section, row.bin) for row in connection.execute(query)}
     placed = []
     for each in found:
-        section, bin_ = places.get(each.code, (each.section, ""))
+        section, bin_ = places.get(each.code, (each.section, each.bin))
         right_bin = places.get(each.right, ("", ""))[1]
         placed.append(replace(each, section=section, bin=bin_, right_bin=right_bin))
     return placed

@@ -7,6 +7,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 from calls import Calls
 
+from labels.slot_code import card_text
 from scanflow.planning.trouble import Trouble
 from scanflow.shop import Shop
 from scanflow.storage import trouble_views
@@ -123,3 +124,22 @@ def test_nobody_is_named(shop: Shop, calls: Calls) -> None:
     calls.post("/api/scans", station="tray", key="k2", text="D0019")
     assert "owner" == calls.get("/api/ledger")["entries"][-1]["actor"]
     assert [False] == ["owner" in str(each) for each in told(shop)]
+
+
+def test_what_counts_found(shop: Shop, calls: Calls) -> None:
+    """Once they are closed, by slot and section; a foreign card counts where it hung, what was ignored nowhere."""
+    calls.section("D", 6)
+    stay = calls.put_away("Bell")
+    counted = calls.post("/api/stocktakes", 201, area="room")["id"]
+    texts = [card_text("D006"), card_text("D005"), card_text("Q077")]
+    calls.post(f"/api/stocktakes/{counted}/looks", key="k1", place="A-1-2", texts=texts)
+    calls.post(f"/api/stocktakes/{counted}/looks", key="k2", place="A-1-1", texts=[])
+    calls.post(f"/api/stocktakes/{counted}/findings/slot_free-D005/resolve", how="ignore", reason="a joke")
+    assert [] == told(shop)
+    calls.post(f"/api/stocktakes/{counted}/close")
+    found = [(each.kind, each.station, each.section, each.code, each.bin) for each in told(shop)]
+    assert [
+        ("missing", "count", "D", stay["code"], "A-1-1"),
+        ("slot_free", "count", "D", "D006", "A-1-2"),
+        ("unknown", "count", "D", "", "A-1-2"),
+    ] == found

@@ -9,9 +9,22 @@ from zoneinfo import ZoneInfo
 from flask import Blueprint, url_for
 from flask.typing import ResponseReturnValue
 
+from scanflow.domain.findings import Kind
 from scanflow.domain.things import Station
 from scanflow.domain.verdict import Reason
-from scanflow.planning.trouble import ENOUGH, SHORT, TWICE, UNDONE, Change, Trouble, What, by_hour, changes, count
+from scanflow.planning.trouble import (
+    COUNT,
+    ENOUGH,
+    SHORT,
+    TWICE,
+    UNDONE,
+    Change,
+    Trouble,
+    What,
+    by_hour,
+    changes,
+    count,
+)
 from scanflow.storage import trouble_views
 from scanflow.web.pages.shown import look, page
 from scanflow.web.visitors import shop
@@ -43,6 +56,13 @@ KINDS = {
     UNDONE: "scan taken back",
     SHORT: "thing missing",
     TWICE: "scanned twice in a row",
+    Kind.MISSING: "counted and not there",
+    Kind.ELSEWHERE: "counted in another bin",
+    Kind.TWIN: "counted in two places",
+    Kind.IN_TRAY: "counted in the tray, its item in stock",
+    Kind.CARD_DUE: "not back in the tray, or back unsaid",
+    Kind.UNKNOWN: "a foreign card counted",
+    Kind.SUSPECT: "on its shelf though picked or packed",
 }
 
 
@@ -52,8 +72,8 @@ def show() -> ResponseReturnValue:
     past = look(trouble_views.past, now - timedelta(days=DAYS))
     with shop().looking() as unit:
         zone = ZoneInfo(unit.settings.zone)
-    wrong, all_ = by_hour([each.at for each in past.troubles], zone), by_hour(past.scans, zone)
     found = past.troubles
+    wrong, all_ = by_hour([each.at for each in found if each.station != COUNT], zone), by_hour(past.scans, zone)
     return page(
         "trouble.html",
         since=past.since,

@@ -13,6 +13,7 @@ from clients import SQLITE_ONLY
 from flask.testing import FlaskClient
 
 from labels.slot_code import card_text
+from scanflow.domain.findings import Kind
 from scanflow.domain.verdict import Reason
 from scanflow.planning.trouble import SHORT, TWICE, UNDONE
 from scanflow.shop import Shop
@@ -25,7 +26,7 @@ def text_of(html: str) -> str:
 
 def test_every_kind_has_words() -> None:
     """Each reason to refuse and each other kind has words of its own."""
-    assert {*Reason, SHORT, TWICE, UNDONE} == KINDS.keys()
+    assert {*Reason, SHORT, TWICE, UNDONE, *Kind} == KINDS.keys()
     assert len(KINDS) == len(set(KINDS.values()))
 
 
@@ -92,3 +93,17 @@ def test_hours_of_the_shop(client: FlaskClient, calls: Calls, shop: Shop) -> Non
     calls.post("/api/scans", station="tray", key="k1", text="D0019")
     calls.post("/api/scans", station="tray", key="k2", text=card_text("D001"))
     assert "12:00 1 2" in text_of(client.get("/trouble").text)  # Japan is nine hours before UTC all the year
+
+
+@SQLITE_ONLY
+def test_what_a_count_found(client: FlaskClient, calls: Calls) -> None:
+    """It is counted by kind and section, with no hour of its own."""
+    calls.section("D", 6)
+    code = calls.put_away("Bell")["code"]
+    counted = calls.post("/api/stocktakes", 201, area="room")["id"]
+    calls.post(f"/api/stocktakes/{counted}/looks", key="k1", place="A-1-1", texts=[card_text("D006")])
+    calls.post(f"/api/stocktakes/{counted}/close")
+    said = text_of(client.get("/trouble").text)
+    assert "2 times something went wrong" in said and code == "D001"
+    assert "counted and not there 1 count 1" in said and "nothing is stored in its slot 1 count 1" in said
+    assert "By section D Section D 2 times" in said and "By hour" not in said
