@@ -12,7 +12,8 @@ Grey = NDArray[np.uint8]
 Mask = NDArray[np.bool_]
 
 _BLINDED = 248  # grey level from which on nothing is seen
-_LEAST, _MOST = 4, 5000  # pixels of a reflex; more is paper in too much light, or a window
+_CELL = 4  # px: a reflex that fills less than half of it hides no bar
+_MOST = 5000  # pixels of a reflex; more is paper in too much light, or a window
 _WIDEST = 11  # px: more than the widest bar in a picture where labels are located
 _ABOUT = 150  # px: about the longest label there
 _SHARE = 8  # px: what is measured coarsely
@@ -24,12 +25,14 @@ def reflexes(grey: Grey) -> Iterator[tuple[int, int, Grey, Mask]]:
 
     Paper is white there and bars keep their contrast; where nothing is seen, the level is halfway.
     """
-    blind = cv2.erode((grey >= _BLINDED).astype(np.uint8), np.ones((2, 2), np.uint8))
-    _, _, boxes, _ = cv2.connectedComponentsWithStats(blind)
-    reflex = boxes[1:][(boxes[1:, 4] >= _LEAST) & (boxes[1:, 4] <= _MOST)]
+    cells = (grey.shape[1] // _CELL, grey.shape[0] // _CELL)
+    blind = cv2.threshold(grey[: cells[1] * _CELL, : cells[0] * _CELL], _BLINDED - 1, 255, cv2.THRESH_BINARY)[1]
+    blind = cv2.resize(blind, cells, interpolation=cv2.INTER_AREA)
+    boxes = cv2.connectedComponentsWithStats((blind > 127).astype(np.uint8))[2][1:]
+    reflex = boxes[boxes[:, 4] <= _MOST // _CELL**2]
     near = np.zeros((grey.shape[0] // _SHARE + 1, grey.shape[1] // _SHARE + 1), np.uint8)
     about = _ABOUT // _SHARE
-    for x, y, width, height in reflex[:, :4] // _SHARE:
+    for x, y, width, height in reflex[:, :4] * _CELL // _SHARE:
         near[max(y - about, 0) : y + height + about, max(x - about, 0) : x + width + about] = 1
     for left, top, width, height, _ in cv2.connectedComponentsWithStats(near)[2][1:] * _SHARE:
         yield left, top, *_cleared(grey[top : top + height, left : left + width])
