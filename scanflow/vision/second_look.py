@@ -25,12 +25,13 @@ _LEAST_SIDE = 48  # pixels of the smallest copy that is looked at
 
 # In the picture and in its reduced copies: first as if seen from in front. What is shorter in a copy was found in the
 # larger one; low strips of what is longer are seen in the whole picture alone.
-_SKEWED = tuple(np.radians([-18.0, -9.0, 9.0, 18.0]))
+_SKEWED = tuple(np.radians([-13.0, 13.0]))
 _IN_PICTURE = (Search((33, 146), 0.58), Search((33, 94), 0.67, _SKEWED, block=4))
 _IN_COPIES = (Search((44, 104), 0.58), Search((44, 104), 0.67, _SKEWED, block=4))
 _IN_REFLEXES = (Search((44, 146), 0.58), Search((44, 94), 0.62, _SKEWED, block=4))
 
 _RESOLVED = 66.0  # px: in less, below 0.85 pixels a module, no decoder reads
+_LARGE = 2.0  # px a module: from there on zxing-cpp has not been misled
 _MODULES = 101  # most of a card's symbol: two letters and five figures
 _SHARP = 0.3  # least share of a strip's variance that bars explain
 _CARD = 0.66  # correlation with what all cards have in common from which on a strip is taken for one
@@ -86,7 +87,8 @@ def second_look(grey: Grey, found: list[Found], book: Book | None) -> SecondLook
     seen = SecondLook([])
     for one in found:
         if not seen.knows(_middle(one.corners)):
-            if _doubtful(one, found) and not _borne_out(straighten(grey, Region.of(one.corners)), one.text):
+            region = Region.of(one.corners)
+            if _doubtful(one, found, region.length) and not _borne_out(straighten(grey, region), one.text):
                 continue
             one = replace(one, outline=seen.outlined(grey, one.corners))
         seen.found.append(one)
@@ -123,16 +125,17 @@ def _located(seen: SecondLook, copy: _Copy, known: _Known) -> Iterator[list[Regi
         yield field.locate(known.common, search)
 
 
-def _doubtful(one: Found, others: Sequence[Found]) -> bool:
-    """What zbar alone read as a Code 128 that is no longer than a card's: its check is one of 103, and half covered
-    cards have misled it.
+def _doubtful(one: Found, others: Sequence[Found], length: float) -> bool:
+    """A Code 128 that is no longer than a card's, read by one engine alone: by zbar, or in small bars.
+
+    Its check is one of 103, and half covered or blurred cards have misled both. `length`: px of the bars.
     """
-    return (
-        one.engine == decoders.ZBAR
-        and one.symbology is Symbology.CODE128
-        and not any(other.engine != decoders.ZBAR and other.text == one.text for other in others)
-        and pattern(one.text).modules <= _MODULES
-    )
+    if one.symbology is not Symbology.CODE128:
+        return False
+    modules = pattern(one.text).modules
+    if modules > _MODULES or (one.engine == decoders.ZXING and length > _LARGE * modules):
+        return False
+    return not any(other.engine != one.engine and other.text == one.text for other in others)
 
 
 def _borne_out(strip: Strip | None, text: str) -> bool:
@@ -181,7 +184,7 @@ def _decode(seen: SecondLook, grey: Grey, strip: Strip, copy: _Copy) -> bool:
     """Show a strip to the decoders; whether it holds a code that they know."""
     drawn = strip.drawn()
     read = decoders.strip(drawn)
-    found = [one for one in read if not _doubtful(one, read) or _borne_out(strip, one.text)]
+    found = [one for one in read if not _doubtful(one, read, strip.region.length) or _borne_out(strip, one.text)]
     for one in found:
         first, last = (corner[0] for corner in one.corners[:2])
         corners = _corners(strip, first, last, copy)

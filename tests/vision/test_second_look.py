@@ -9,7 +9,7 @@ import pytest
 from flat_scene import Flat, flat
 from scenes import Scene, book_of, strangers_to
 
-from scanflow.vision import Book, Certainty, Picture, read
+from scanflow.vision import Book, Certainty, Picture, decoders, read
 
 TEXTS = book_of(500)
 BOOK = Book(TEXTS)
@@ -67,3 +67,13 @@ def test_without_a_book_a_label_is_unread(small_bars: Scene) -> None:
     unread = [one for one in read(small_bars.jpeg).readings if one.certainty is Certainty.UNREAD]
     assert {(None, "locate")} == {(one.text, one.engine) for one in unread}
     assert len(small_bars.of("card")) <= len(unread)
+
+
+def test_what_one_engine_misreads_is_not_believed() -> None:
+    """A small and blurred H8166 that zxing-cpp alone takes for H8131, both checks right, stays unread."""
+    crowded = Flat(px=1.5, labels=300, tilt=15.0, blur=0.6, warp=0.006)
+    scene = flat(3, crowded, book_of(20_000), strangers_to(20_000), 1.0)
+    part = np.ascontiguousarray(scene.pixels[2850:3024, 1230:1530])
+
+    assert "H8131" in {one.text for one in decoders.zxing(part)}
+    assert "H8131" not in {one.text for one in read(part).readings}
