@@ -8,7 +8,7 @@ slot there is one finding at most.
 
 from __future__ import annotations
 
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import asdict, dataclass
 from enum import StrEnum
@@ -55,6 +55,11 @@ class Standing:
     where: str
     line: LineState | None = None
     away: bool = False
+
+    @property
+    def home(self) -> str:
+        """Where its card belongs, though it may be under way."""
+        return self.bin if self.taken else TRAY
 
     @property
     def place(self) -> str | None:
@@ -232,7 +237,7 @@ def _seen(room: Mapping[str, Standing], looks: Sequence[Looked]) -> dict[Card, d
     beside = _overlaps(sightings.values())
     seen: dict[Card, dict[str, Seen]] = {}
     for (subject, ours), views in sightings.items():
-        own = room[subject].place if ours and subject in room else None
+        own = room[subject].home if ours and subject in room else None
         at: dict[str, Seen] = {}
         seen[subject, ours] = at
         for place, look, read in _placed(views, own, beside):
@@ -259,17 +264,18 @@ def _placed(
 ) -> Iterator[tuple[str, Looked, Read]]:
     """The sightings of one card, each with its place.
 
-    One that may be in either of several is where the card was surely seen, else where it belongs if that is among
-    them: one card that shows in two photos is no twin, and none that shows beside its bin is elsewhere.
+    One that may be in either of several is where the card was surely seen, else where all may have it, else where it
+    belongs if that is among them: one card that shows in two photos is no twin, and none that shows beside its bin is
+    elsewhere.
     """
     may = [
         (read.bins or (look.place, *sorted(beside.get(look.place, ()) if look.by_eye else ())), look, read)
         for look, read in views
     ]
     sure = {where[0] for where, _, _ in may if len(where) == 1}
+    often = Counter(place for where, _, _ in may for place in where)
     for where, look, read in sorted(may, key=lambda each: len(each[0]) > 1):
-        known = [place for place in where if place in sure]
-        place = known[0] if known else own if own in where else where[0]
+        place = max(where, key=lambda place: (place in sure, often[place] == len(may), place == own, often[place]))
         sure.add(place)
         yield place, look, read
 

@@ -32,14 +32,9 @@ def position(name: str) -> tuple[str, int] | None:
 
 
 def near(one: str, other: str) -> bool:
-    """Whether a photograph of one bin may show a part of the other: one or two off on its shelf, above or below."""
-    (rack, tier, place), (its_rack, its_tier, its_place) = _parts(one), _parts(other)
-    return rack == its_rack != "" and abs(tier - its_tier) + abs(place - its_place) in (1, 2)
-
-
-def _parts(name: str) -> tuple[str, int, int]:
-    rack, *rest = name.rsplit("-", 2)
-    return (rack, int(rest[0]), int(rest[1])) if len(rest) == 2 and "".join(rest).isdigit() else ("", 0, 0)
+    """Whether a photograph of one bin may show a part of the other: one or two off on its shelf."""
+    here, there = position(one), position(other)
+    return here is not None and there is not None and here[0] == there[0] and abs(here[1] - there[1]) in (1, 2)
 
 
 class Row:

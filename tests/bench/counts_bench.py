@@ -1,6 +1,7 @@
 """What a count by photographs makes of a room of 600 slots whose errors are known: `python tests/bench counts`.
 
-    OMP_NUM_THREADS=1 python tests/bench/counts_bench.py [--rooms N] [--tuning] [--first SEED] [--keep DIR]
+    OMP_NUM_THREADS=1 python tests/bench/counts_bench.py [--rooms N] [--tuning] [--first SEED] [--no-labels]
+        [--keep DIR]
     python tests/bench/counts_bench.py --photos FOLDER...   photographs, in a count of a shop that owns none of them
 
 Two photographs of each of 30 bins, the things leafed through between them; the tray card by card; then the bins that
@@ -198,10 +199,14 @@ def plainly(read: Callable[[Path], list[str]]) -> Callable[[Taken, str], Shown]:
     return shown
 
 
-def ours(shop: Shop) -> Callable[[Taken, str], Shown]:
+def ours(shop: Shop, labels: bool) -> Callable[[Taken, str], Shown]:
+    """As the shop reads it; without `labels` those on the bins' fronts tell nothing, and a person says the bin."""
+
     def shown(one: Taken, key: str) -> Shown:
         content = one.file.read_bytes()
-        return shop.shown(content, key=key, body=hashlib.sha256(content).hexdigest())
+        seen = shop.shown(content, key=key, body=hashlib.sha256(content).hexdigest())
+        cards = tuple(text for text in seen.texts if not slot_code.is_bin_like(text.text or ""))
+        return seen if labels else replace(seen, texts=cards, place=one.bin)
 
     return shown
 
@@ -209,7 +214,7 @@ def ours(shop: Shop) -> Callable[[Taken, str], Shown]:
 PLAIN = {"zxing-cpp": plainly(bare_zxing), "pyzbar": plainly(bare_zbar)}
 
 
-def one_room(seed: int, folder: Path, tallies: dict[str, Tally]) -> str:
+def one_room(seed: int, folder: Path, tallies: dict[str, Tally], labels: bool = True) -> str:
     """One room counted by each reader; a line of what it took to count it here."""
     data = TemporaryDirectory()
     shop = Shop(Database(sqlite_url(Path(data.name))), Readers(seconds=600))  # whatever else the machine does
@@ -218,7 +223,7 @@ def one_room(seed: int, folder: Path, tallies: dict[str, Tally]) -> str:
         taken = take(seed, room, folder / f"photos-{seed}")
         shop.readers.warm()
         begun, before = perf_counter(), _spent(shop)
-        count_id = count(shop, taken, ours(shop))
+        count_id = count(shop, taken, ours(shop, labels))
         shop.act(WHO, lambda unit: stocktake_report.report(unit, stocktakes.state(unit, count_id)))
         took, cpu = perf_counter() - begun, _spent(shop) - before
         most = peak(os.getpid()) + sum(peak(pid) for pid in _workers(shop))
@@ -313,6 +318,7 @@ def main(options: Sequence[str] = ("--rooms", "1")) -> None:
     parser.add_argument("--first", type=int, default=0, help="the first room's seed")
     parser.add_argument("--tuning", action="store_true", help="other seeds than those of the figures")
     parser.add_argument("--keep", type=Path, metavar="DIR", help="where rendered photographs stay for the next time")
+    parser.add_argument("--no-labels", action="store_true", help="as if no label on a bin's front could be read")
     parser.add_argument("--photos", type=Path, nargs="+", metavar="FOLDER")
     chosen = parser.parse_args(options)
     if chosen.photos:
@@ -323,7 +329,7 @@ def main(options: Sequence[str] = ("--rooms", "1")) -> None:
     print(GOALS)
     with TemporaryDirectory() as folder:
         for seed in range(first, first + chosen.rooms):
-            print(one_room(seed, chosen.keep or Path(folder), tallies), flush=True)
+            print(one_room(seed, chosen.keep or Path(folder), tallies, not chosen.no_labels), flush=True)
     table(tallies)
 
 

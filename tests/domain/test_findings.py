@@ -293,6 +293,21 @@ def test_a_card_that_hangs_in_one_of_two_bins_is_no_finding_where_one_is_right()
     assert [("elsewhere-D003", ("A-1-1",))] == shelf(*both)
 
 
+def test_a_card_that_three_photos_show_is_where_most_may_have_it():
+    """It hangs in the middle one of the bins, and the outer two show it from their sides."""
+    sides = [("A-1-1", "A-1-2"), ("A-1-3", "A-1-2")]
+    seen = [look(where[0], on("D003", *where), key=where[0]) for where in sides]
+    assert [("elsewhere-D003", ("A-1-2",))] == shelf(*seen)
+
+
+def test_a_thing_under_way_that_may_hang_in_its_own_bin_is_suspect_there():
+    """Not elsewhere: it is its own bin that it may hang in."""
+    away = {"D001": replace(SHELF["D001"], line=LineState.PICKED, away=True)}
+    seen = look("A-1-2", on("D001", "A-1-2", "A-1-1"))
+    found = findings(SHELF_NAMES, SHELF | away, [seen])
+    assert [("suspect-D001", ("A-1-1",))] == [(each.id, each.places) for each in found if each.code]
+
+
 def test_photos_of_neighbours_that_show_a_same_card_overlap():
     """Without labels nothing of what both may show is twice there or elsewhere; of bins far apart it is."""
     first = look("A-1-1", on("D001"), on("D002"))
