@@ -6,7 +6,7 @@ from typing import Any
 import click
 
 from scanflow.cli.typed import SHARE, as_json, say_assumptions, units
-from scanflow.planning.sampling import MOST, rate_between, to_count, wrong_between
+from scanflow.planning.sampling import MOST, rate_between, to_count, too_many, wrong_between
 
 ASSUMPTIONS = (
     "The bins are drawn blind: by lot, each as likely as another, and without knowing what should stand there.",
@@ -43,16 +43,16 @@ def count(
 
 
 def _plan(bins: int, most: float, certainty: float, allowed: int) -> tuple[dict[str, Any], str]:
-    too_many = int(bins * most + 1e-9) + 1  # 0.29 of 100 are 29, whatever binary fractions say
-    if allowed >= too_many:
-        raise click.UsageError(f"Of {units(bins, 'bin')} {too_many} wrong are too many: allow fewer than that.")
-    number = to_count(bins, too_many, certainty, allowed)
+    wrong = too_many(bins, most)
+    if allowed >= wrong:
+        raise click.UsageError(f"Of {units(bins, 'bin')} {wrong} wrong are too many: allow fewer than that.")
+    number = to_count(bins, wrong, certainty, allowed)
     told = "none of them is wrong" if not allowed else f"at most {allowed} of them {_are(allowed)} wrong"
     words = (
         f"Count {number} of {units(bins, 'bin')}. If {told}, it is {_percent(certainty)} certain that fewer than "
-        f"{too_many} of all {_are(bins)} wrong."
+        f"{wrong} of all {_are(bins)} wrong."
     )
-    return {"most": most, "too_many": too_many, "allowed": allowed, "count": number}, words
+    return {"most": most, "too_many": wrong, "allowed": allowed, "count": number}, words
 
 
 def _found(bins: int, certainty: float, counted: int, wrong: int) -> tuple[dict[str, Any], str]:

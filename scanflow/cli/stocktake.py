@@ -136,12 +136,12 @@ def _worth_telling(looks: Sequence[Image]) -> list[Image]:
 
 def _looks(shop: Shop, count_id: str, photos: Sequence[Photo]) -> list[Image]:
     """The photos are read by all workers at once, and each kept as soon as it is read."""
-    from scanflow.domain.stocktake import Area, Stocktake
+    from scanflow.domain.stocktake import Stocktake
     from scanflow.domain.things import Bin
     from scanflow.workflow.ports import must
 
     with shop.looking() as unit:
-        places = Area.parse(must(unit, Stocktake, count_id).area).places(unit.find(Bin))
+        places = must(unit, Stocktake, count_id).places(unit.find(Bin))
     shown = sys.stderr.isatty()
     with ThreadPoolExecutor(shop.readers.count) as threads:
         looks = []

@@ -152,9 +152,28 @@ class Looked:
         return sum(read.certainty is Certainty.UNREAD for read in self.here)
 
 
+class Chosen(StrEnum):
+    """`blind`: by lot, each bin as likely as another. `turn`: those due by the plan that shows every bin."""
+
+    BLIND = "blind"
+    TURN = "turn"
+
+
+@dataclass(frozen=True, slots=True)
+class Sample:
+    """The bins that a count goes through, in the room's order, and of how many they were chosen."""
+
+    chosen: Chosen
+    of: int
+    bins: tuple[str, ...]
+
+
 @dataclass(frozen=True, slots=True)
 class Stocktake:
-    """A count. `seq` is the ledger's last entry before it began; `report` is JSON, written when it is closed."""
+    """A count. `seq` is the ledger's last entry before it began; `report` is JSON, written when it is closed.
+
+    With a `sample` it is about these bins of the area alone; what was drawn blind was drawn by its `id`.
+    """
 
     id: str
     area: str
@@ -164,6 +183,11 @@ class Stocktake:
     state: StocktakeState = StocktakeState.OPEN
     closed: datetime | None = None
     report: str = ""
+    sample: Sample | None = None
+
+    def places(self, bins: Iterable[Bin]) -> tuple[str, ...]:
+        """Where to look."""
+        return self.sample.bins if self.sample else Area.parse(self.area).places(bins)
 
     def after(self, event: str, at: datetime) -> Stocktake:
         return replace(self, state=step(STOCKTAKE, self.state, event), closed=at)

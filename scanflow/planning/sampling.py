@@ -52,6 +52,11 @@ def wrong_between(wrong: int, counted: int, lot: int, certainty: float = 0.95, s
     return least, _first(least, most + 1, lambda all_: found_up_to(wrong, all_, counted, lot) <= doubt + _TIE) - 1
 
 
+def too_many(lot: int, most: float) -> int:
+    """The fewest wrong ones of the lot that are more than this share of it (0 to 1)."""
+    return int(lot * most + _TIE) + 1  # 0.29 of 100 are 29, whatever binary fractions say
+
+
 def to_count(lot: int, wrong: int, certainty: float = 0.95, allowed: int = 0) -> int:
     """The fewest of `lot` to draw so that, if `wrong` or more of it are wrong, more than `allowed` of those are drawn.
 

@@ -8,7 +8,7 @@ from typing import Any
 from sqlalchemy import Connection, Row, and_, case, exists, func, literal_column, or_, select
 
 from scanflow.domain.derive import OrderState, SlotState
-from scanflow.domain.life import LIVE, CardState, LineState, ParcelState, RoundState, StayState, StocktakeState
+from scanflow.domain.life import LIVE, CardState, LineState, ParcelState, RoundState, StayState
 from scanflow.domain.things import Station
 from scanflow.storage.tables import (
     bins,
@@ -22,7 +22,6 @@ from scanflow.storage.tables import (
     sections,
     slots,
     stays,
-    stocktakes,
     stops,
 )
 
@@ -324,14 +323,6 @@ def stays_where(connection: Connection, **equal: str) -> Rows:
 
 def lines_of_stays(connection: Connection, stay_ids: Sequence[str]) -> Rows:
     return connection.execute(_LINES.where(lines.c.stay.in_(stay_ids)).order_by(lines.c.n)).all()
-
-
-def open_counts(connection: Connection) -> Rows:
-    """Counts that run, the newest first."""
-    query = select(stocktakes.c.id, stocktakes.c.area, stocktakes.c.opened)
-    return connection.execute(
-        query.where(stocktakes.c.state == StocktakeState.OPEN).order_by(stocktakes.c.n.desc())
-    ).all()
 
 
 def open_rounds(connection: Connection) -> Rows:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import astuple, fields
+from dataclasses import asdict, astuple, fields
 from typing import Any
 
 from sqlalchemy import Table
@@ -51,6 +51,15 @@ def _parcel(row: Any) -> things.Parcel:
     return things.Parcel(name, table, tuple(orders.split()), opened, state)
 
 
+def _stocktake(row: Any) -> stocktake.Stocktake:
+    *own, sample = row
+    return stocktake.Stocktake(*own, _sample(**json.loads(sample)) if sample else None)
+
+
+def _sample(chosen: str, of: int, bins: list[str]) -> stocktake.Sample:
+    return stocktake.Sample(stocktake.Chosen(chosen), of, tuple(bins))
+
+
 def _looked(row: Any) -> stocktake.Looked:
     key, body, count, place, at, how, reads, whole, closer, size, photo = row
     read = tuple(_read(*each) for each in json.loads(reads))
@@ -66,6 +75,7 @@ def _read(
 _READERS: dict[type, Callable[[Any], Any]] = {
     things.Slot: _slot,
     things.Parcel: _parcel,
+    stocktake.Stocktake: _stocktake,
     stocktake.Looked: _looked,
 }
 
@@ -88,6 +98,8 @@ def values(given: Mapping[str, Any]) -> dict[str, Any]:
         row["at_table"] = row.pop("table")
     if "orders" in row:
         row["orders"] = " ".join(row["orders"])
+    if "sample" in row:
+        row["sample"] = json.dumps(asdict(row["sample"])) if row["sample"] else None
     if "reads" in row:
         row["reads"] = json.dumps([astuple(each) for each in row["reads"]])
         row["size"] = json.dumps(row["size"])

@@ -252,6 +252,7 @@ stocktakes = _table(
     Column("state", Choice(StocktakeState), nullable=False),
     Column("closed", Instant),
     _text("report"),
+    Column("sample", Text),
     Index("ix_stocktakes_state", "state"),
 )
 looks = _table(

@@ -22,7 +22,7 @@ FACTS = ("counted", "agreed", "agreement", "record_not_found", "found_not_record
 def pdf(count: Stocktake, written: Mapping[str, Any], papers: Mapping[str, str], zone: ZoneInfo, paper: str) -> bytes:
     """`written` is the report as JSON has it, `papers` the colour of each section, `paper` one of `PAPERS`."""
     colours = {code: COLOURS[colour] for code, colour in papers.items() if colour in COLOURS}
-    title = f"Count of {count_words.area(count.area)}, {_day(count.closed or count.opened, zone)}"
+    title = f"Count of {count_words.subject(count)}, {_day(count.closed or count.opened, zone)}"
     out = BytesIO()
     rows = [*_facts(count, written, whole(written), zone), *_sections(written, colours), *_amiss(written, colours)]
     draw.pdf(count_sheet.report(rows, title, paper), out, title=title)
@@ -38,7 +38,7 @@ def _facts(count: Stocktake, written: Mapping[str, Any], told: Whole, zone: Zone
     yield Fact("Begun", _day(count.opened, zone))
     if count.note:
         yield Fact("Note", count.note)
-    yield Fact("Looked at", f"{written['looked']} of {told.places} places, {written['looks']} looks.")
+    yield Fact("Looked at", f"{written['looked']} of {told.places} places{_chosen(told)}, {written['looks']} looks.")
     for name, key in (("Not looked at", "not_looked"), ("Not clear", "unclear")):
         if written[key]:
             yield Fact(name, ", ".join(written[key]))
@@ -46,6 +46,10 @@ def _facts(count: Stocktake, written: Mapping[str, Any], told: Whole, zone: Zone
         "Agreement", f"{told.agreed} of {told.counted} cards: {count_words.between(told.agreement)}, 95 % certain."
     )
     yield Fact("The rest", count_words.rest(told))
+
+
+def _chosen(told: Whole) -> str:
+    return f" chosen of {told.all_} bins" if told.chosen else ""
 
 
 def _sections(written: Mapping[str, Any], colours: Mapping[str, Paper]) -> Iterator[Row]:

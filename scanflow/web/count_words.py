@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from scanflow.domain.findings import Finding, Kind
-from scanflow.domain.stocktake import TRAY, Area, AreaKind, Certainty
+from scanflow.domain.stocktake import TRAY, Area, AreaKind, Certainty, Chosen, Stocktake
 from scanflow.workflow.resolving import ACTS, NEED_REASON
 from scanflow.workflow.stocktake_report import Whole
 
@@ -36,6 +36,14 @@ def area(text: str) -> str:
     if wanted.kind in (AreaKind.ROOM, AreaKind.TRAY):
         return f"the {wanted.kind}"
     return f"{wanted.kind} {wanted.name}"
+
+
+def subject(count: Stocktake) -> str:
+    """What a count is about: its area, or the bins chosen of it: “59 bins drawn from the room”, “7 bins due”."""
+    if count.sample is None:
+        return area(count.area)
+    bins = _units(len(count.sample.bins), "bin", "bins")
+    return f"{bins} due" if count.sample.chosen is Chosen.TURN else f"{bins} drawn from {area(count.area)}"
 
 
 def place(name: str) -> str:
@@ -141,17 +149,28 @@ def between(low_high: Sequence[float] | None) -> str:
 
 def rest(told: Whole) -> str:
     """What the places that were looked at say of the others."""
-    if told.rest is None:
-        return "All places were looked at." if told.well else "No place was looked at well enough to say anything."
+    if not told.well:
+        return "No place was looked at well enough to say anything."
+    others = told.all_ - told.well
+    if not others:
+        return "All places were looked at."
     differ = (
         f"In {told.wrong} of {_units(told.well, 'place', 'places')} looked at well enough, account and shelf differ."
     )
+    if told.rest is None:
+        return f"{differ} They had their turn, and were not drawn blind: nothing is sure of the other {others}."
     least, most = told.rest
-    others = told.places - told.well
-    return (
-        f"{differ} Of the other {others}, between {least} and {most} do, with 95 % certainty, if those looked at were "
-        "drawn blind."
-    )
+    between = f"{differ} Of the other {others}, between {least} and {most} do, with 95 % certainty"
+    if told.chosen is None:
+        return f"{between}, if those looked at were drawn blind."
+    left = told.places - told.well
+    if not left:
+        return f"{between}: all were drawn blind."
+    return f"{between}, if it is chance alone that {left} of those drawn blind {_were(left)} not seen well enough."
+
+
+def _were(number: int) -> str:
+    return "was" if number == 1 else "were"
 
 
 def _sentence(words: str) -> str:

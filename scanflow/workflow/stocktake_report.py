@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import asdict, dataclass, replace
 from typing import Any
 
 from labels import slot_code
 from scanflow.domain.findings import Finding, Kind
-from scanflow.domain.stocktake import Stocktake
+from scanflow.domain.stocktake import Chosen, Stocktake
 from scanflow.domain.things import Bin
 from scanflow.planning.sampling import rate_between, wrong_between
 from scanflow.workflow.ports import Unit
@@ -48,6 +48,7 @@ def report(unit: Unit, now: State) -> dict[str, Any]:
         "note": count.note,
         "opened": count.opened.isoformat(),
         "closed": unit.at.isoformat(),
+        "sample": asdict(count.sample) if count.sample else None,
         "places": len(now.places),
         "looked": now.looked,
         "not_looked": [name for name, place in now.places.items() if not place.looked],
@@ -128,9 +129,10 @@ class Whole:
     """What a report comes to over all sections, of cards and of places.
 
     `agreement`: where the share of cards that agree lies with 95 % certainty, None where none was counted. `well`: of
-    the `places`, those looked at well enough; `wrong`: of these, where account and shelf differ. `rest`: how many of
-    the other places are wrong at least and at most, with 95 % certainty, if those looked at were drawn blind; None
-    where nothing was looked at, or everything.
+    the `places`, those looked at well enough; `wrong`: of these, where account and shelf differ. `all_`: the places
+    with those that were not chosen, `chosen` how the others were, None without a sample. `rest`: how many of the other
+    places are wrong at least and at most, with 95 % certainty, if those looked at were drawn blind; None where nothing
+    was looked at, or everything, or what had its turn.
     """
 
     expected: int
@@ -142,6 +144,8 @@ class Whole:
     places: int
     well: int
     wrong: int
+    all_: int
+    chosen: Chosen | None
     rest: tuple[int, int] | None
 
 
@@ -151,9 +155,10 @@ def whole(written: Mapping[str, Any]) -> Whole:
     sums = {name: sum(row[name] for row in written["sections"]) for name in names}
     low_high = _agreement(sums)
     places, well, wrong = written["places"], written["looked"] - len(written["unclear"]), len(written["differing"])
-    rest = None
-    if 0 < well < places:
-        least, most = wrong_between(wrong, well, places)
+    sample, rest = written.get("sample"), None
+    all_, chosen = (sample["of"], Chosen(sample["chosen"])) if sample else (places, None)
+    if 0 < well < all_ and chosen is not Chosen.TURN:
+        least, most = wrong_between(wrong, well, all_)
         rest = least - wrong, most - wrong
     return Whole(
         **sums,
@@ -161,5 +166,7 @@ def whole(written: Mapping[str, Any]) -> Whole:
         places=places,
         well=well,
         wrong=wrong,
+        all_=all_,
+        chosen=chosen,
         rest=rest,
     )

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import asdict, dataclass, replace
 from datetime import timedelta
 from math import dist
 from typing import Any
@@ -17,8 +17,20 @@ from scanflow.domain import shelf_view
 from scanflow.domain.derive import seen_away, stands_in
 from scanflow.domain.findings import Finding, Kind, Place, Standing, findings, places
 from scanflow.domain.life import LIVE, LineState, StayState, StocktakeState
-from scanflow.domain.stocktake import Area, BadArea, Certainty, How, Looked, Read, Resolved, Stocktake
+from scanflow.domain.stocktake import (
+    Area,
+    BadArea,
+    Certainty,
+    Chosen,
+    How,
+    Looked,
+    Read,
+    Resolved,
+    Sample,
+    Stocktake,
+)
 from scanflow.domain.things import Bin, Item, Line, Photo, Slot, Station, Stay
+from scanflow.planning.counting import draw
 from scanflow.workflow import cards
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
 
@@ -55,8 +67,12 @@ class Shown:
     doubts: tuple[str, ...] = ()
 
 
-def open_count(unit: Unit, area: str, note: str = "") -> Stocktake:
-    """Begin a count of an area; it may rest for days. `Invalid` at `/area`."""
+def open_count(unit: Unit, area: str, note: str = "", sample: int | None = None) -> Stocktake:
+    """Begin a count of an area, or of so many of its bins, drawn blind; it may rest for days.
+
+    What is drawn hangs on the new count's id alone, which nobody chooses: `planning.counting.draw` gives it again from
+    the area's bins, the first `Sample.of` of them. `Invalid` at `/area` and `/sample`.
+    """
     try:
         wanted = Area.parse(area)
     except BadArea as error:
@@ -64,8 +80,26 @@ def open_count(unit: Unit, area: str, note: str = "") -> Stocktake:
     if not wanted.places(unit.find(Bin)):
         raise Invalid("/area", "unknown_area", f"There is no bin in {wanted}.")
     count = Stocktake(unit.new_id(), str(wanted), note, unit.at, unit.seq)
+    if sample is not None:
+        names = bins_of(unit, wanted)
+        if not 0 < sample <= len(names):
+            raise Invalid("/sample", "bad_number", f"Draw 1 to {len(names)} of the bins of {wanted}.")
+        drawn = set(draw(names, sample, count.id))
+        bins = tuple(name for name in names if name in drawn)
+        count = replace(count, sample=Sample(Chosen.BLIND, len(names), bins))
+    return begin(unit, count)
+
+
+def bins_of(unit: Unit, area: Area) -> tuple[str, ...]:
+    """The bins of an area, without the tray."""
+    return tuple(each.name for each in unit.find(Bin) if area.covers(each))
+
+
+def begin(unit: Unit, count: Stocktake) -> Stocktake:
+    """Keep a new count, and write into the ledger what it is about."""
     unit.add(count)
-    unit.record("stocktake opened", {"stocktake": count.id, "area": count.area, "note": note})
+    told = {"stocktake": count.id, "area": count.area, "note": count.note}
+    unit.record("stocktake opened", told | ({"sample": asdict(count.sample)} if count.sample else {}))
     forget_old_photos(unit)
     return count
 
@@ -210,7 +244,7 @@ def _card(unit: Unit, seen: Text, widths: Mapping[str, int]) -> Read | None:
 
 def _place(unit: Unit, count: Stocktake, shown: Shown, labels: Labels) -> str:
     """The one place of the area that a look shows: as said, or as labels in view tell, or the area's only one."""
-    there = Area.parse(count.area).places(unit.find(Bin))
+    there = count.places(unit.find(Bin))
     said, told = shown.place, _labelled(shown, labels)
     beside = len(labels) == 1 and told is None
     if said is not None and labels and not beside and said.upper() not in (*labels, told):
@@ -224,7 +258,8 @@ def _place(unit: Unit, count: Stocktake, shown: Shown, labels: Labels) -> str:
         raise Invalid("/place", "required", "Say which bin this is, or have its label in view.")
     found = [each for each in there if each == name] or [each for each in there if each.upper() == name.upper()]
     if len(found) != 1:
-        raise Invalid("/place", "not_in_area", f"{name} is no place of {count.area}.")
+        whole = "none of the bins that were drawn" if count.sample else f"no place of {count.area}"
+        raise Invalid("/place", "not_in_area", f"{name} is {whole}.")
     return found[0]
 
 
@@ -265,7 +300,7 @@ class State:
 def state(unit: Unit, count_id: str) -> State:
     """How a count stands. Once it is closed its findings are those of the report, whatever happened since."""
     count = must(unit, Stocktake, count_id)
-    names = Area.parse(count.area).places(unit.find(Bin))
+    names = count.places(unit.find(Bin))
     looks = unit.find(Looked, stocktake=count_id)
     room = standings(unit)
     resolved = {

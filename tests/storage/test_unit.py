@@ -16,7 +16,7 @@ import pytest
 from memory import NOON, Memory
 
 from scanflow.domain.life import CardState, Hold, LineState, ParcelState, StayState, StocktakeState
-from scanflow.domain.stocktake import Certainty, How, Looked, Read, Resolved, Stocktake
+from scanflow.domain.stocktake import Certainty, Chosen, How, Looked, Read, Resolved, Sample, Stocktake
 from scanflow.domain.things import (
     Bin,
     Item,
@@ -113,6 +113,7 @@ THINGS: tuple[object, ...] = (
     scan("k9", Station.TABLE, "main", was="picked"),
     Photo("f" * 64, b"jpeg", b"small"),
     Stocktake("c9", "shelf:B-1", "“note”", NOON, 2**40, StocktakeState.CLOSED, NOON + timedelta(days=2), '{"a": 1}'),
+    Stocktake("c8", "room", "", NOON, 1, sample=Sample(Chosen.BLIND, 60, ("A-1-1", "B-1-1"))),
     Looked(
         "k9",
         "body",

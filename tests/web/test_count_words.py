@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from scanflow.domain.findings import Finding, Kind
-from scanflow.domain.stocktake import TRAY, Certainty
+from scanflow.domain.stocktake import TRAY, Certainty, Chosen
 from scanflow.web.count_words import RESOLVED, area, between, percent, rest, said, ways
 from scanflow.workflow.resolving import ACTS, NEED_REASON, WAYS
 from scanflow.workflow.stocktake_report import Whole
@@ -77,8 +77,10 @@ def test_shares() -> None:
     assert ("44.4 % to 97.5 %", "nothing counted") == (between([0.4439, 0.9748]), between(None))
 
 
-def whole(places: int, well: int, wrong: int, more: tuple[int, int] | None) -> Whole:
-    return Whole(9, 9, 9, 0, 0, (0.6, 1.0), places, well, wrong, more)
+def whole(
+    places: int, well: int, wrong: int, more: tuple[int, int] | None, of: int = 9, chosen: Chosen | None = None
+) -> Whole:
+    return Whole(9, 9, 9, 0, 0, (0.6, 1.0), places, well, wrong, of, chosen, more)
 
 
 @pytest.mark.parametrize(
@@ -86,9 +88,16 @@ def whole(places: int, well: int, wrong: int, more: tuple[int, int] | None) -> W
     [
         (whole(9, 9, 1, None), "All places were looked at."),
         (whole(9, 0, 0, None), "No place was looked at well enough to say anything."),
-        (whole(9, 4, 1, (0, 3)), "Of the other 5, between 0 and 3 do, with 95 % certainty"),
+        (
+            whole(9, 4, 1, (0, 3)),
+            "Of the other 5, between 0 and 3 do, with 95 % certainty, if those looked at were drawn blind.",
+        ),
+        (whole(4, 4, 1, (0, 3), 9, Chosen.BLIND), "Of the other 5, between 0 and 3 do, with 95 % certainty: all were"),
+        (whole(5, 4, 1, (0, 3), 9, Chosen.BLIND), "if it is chance alone that 1 of those drawn blind was not seen"),
+        (whole(4, 4, 1, None, 9, Chosen.TURN), "nothing is sure of the other 5."),
+        (whole(9, 9, 1, None, 9, Chosen.TURN), "All places were looked at."),
     ],
 )
 def test_what_is_said_of_the_rest(told: Whole, words: str) -> None:
-    """Nothing where all was looked at, or nothing was."""
+    """Nothing where all was looked at, or nothing was, or what had its turn; what was drawn blind is said to be."""
     assert words in rest(told)

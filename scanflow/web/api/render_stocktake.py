@@ -8,7 +8,7 @@ import json
 from collections.abc import Mapping
 
 from scanflow.domain.findings import Finding, Kind, Standing
-from scanflow.domain.stocktake import Area, Looked, Resolved, Stocktake
+from scanflow.domain.stocktake import Looked, Resolved, Stocktake
 from scanflow.domain.things import Bin
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.api.render import Json, time
@@ -22,17 +22,24 @@ COLUMNS = ("kind", "code", "text", "title", "bin", "places", "certainty", "read"
 def count(unit: SqlUnit, shown: Stocktake) -> Json:
     """What is looked at stands by itself: nothing is told of what should be there."""
     seen = {each.place for each in unit.find(Looked, stocktake=shown.id) if each.whole and each.closer is None}
-    names = Area.parse(shown.area).places(unit.find(Bin))
+    names = shown.places(unit.find(Bin))
     return {
         "id": shown.id,
         "area": shown.area,
         "note": shown.note,
+        "sample": sample(shown),
         "state": shown.state,
         "opened": time(shown.opened),
         "closed": time(shown.closed),
         "looked": len(seen),
         "to_look": [name for name in names if name not in seen],
     }
+
+
+def sample(shown: Stocktake) -> Json | None:
+    """Which bins it is about, None where it is the whole area."""
+    kept = shown.sample
+    return {"chosen": kept.chosen, "of": kept.of, "bins": list(kept.bins)} if kept else None
 
 
 def look(shown: Looked, room: Mapping[str, Standing]) -> Json:
@@ -101,7 +108,11 @@ def report(shown: Stocktake) -> Json:
     written: Json = json.loads(shown.report)
     resolved, titles = written.pop("resolved"), written.pop("titles")
     found = [Finding.from_dict(each) for each in written["findings"]]
-    return {**written, "findings": [_finding(each, titles.get(each.id), resolved.get(each.id)) for each in found]}
+    return {
+        "sample": None,
+        **written,
+        "findings": [_finding(each, titles.get(each.id), resolved.get(each.id)) for each in found],
+    }
 
 
 def csv_of(written: Json) -> str:

@@ -15,7 +15,7 @@ from labels.slot_code import DEFAULT_DIGITS
 from scanflow.domain.derive import OrderState, SlotState
 from scanflow.domain.findings import Kind
 from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState, StayState, StocktakeState
-from scanflow.domain.stocktake import Certainty, How
+from scanflow.domain.stocktake import Certainty, Chosen, How
 from scanflow.domain.things import Station
 from scanflow.domain.verdict import Reason
 from scanflow.workflow.resolving import WAYS
@@ -125,6 +125,21 @@ _LOOK = {
     "closer": {**IDENTITY, "description": "The key of an earlier look of which this one shows a part again."},
 }
 
+_SAMPLE = maybe(
+    given(
+        {
+            "chosen": {
+                **one_of(Chosen),
+                "description": "`blind`: by lot. `turn`: due by the plan that shows every bin.",
+            },
+            "of": {**COUNT, "description": "Bins that it was chosen of: the area's, in the order they were made."},
+            "bins": many(STRING, description="What is counted; nothing is said of other bins."),
+        },
+        description="Null where all of the area is counted. What was drawn blind are those of the `of` bins whose "
+        "SHA-256 of the count's `id`, a line feed and the bin's name in UTF-8 is lowest: it can be drawn again.",
+    )
+)
+
 BODIES: dict[str, Schema] = {
     "NewSection": taken(
         {
@@ -207,9 +222,15 @@ BODIES: dict[str, Schema] = {
                 "description": "`bin:A-2-3`, `shelf:A-2`, `rack:A`, `section:D`, `tray` or `room`.",
             },
             "note": text(500),
+            "sample": {
+                "type": "integer",
+                "minimum": 1,
+                "maximum": 100_000,
+                "description": "So many bins of the area, drawn blind; the tray is not among them.",
+            },
         },
         ("area",),
-        examples=[{"area": "shelf:A-2", "note": "After the sale"}],
+        examples=[{"area": "shelf:A-2", "note": "After the sale"}, {"area": "room", "sample": 59}],
     ),
     "NewLook": taken(
         {
@@ -424,6 +445,7 @@ ANSWERS: dict[str, Schema] = {
             "id": IDENTITY,
             "area": STRING,
             "note": STRING,
+            "sample": _SAMPLE,
             "state": one_of(StocktakeState),
             "opened": INSTANT,
             "closed": maybe(INSTANT),
@@ -486,6 +508,7 @@ ANSWERS: dict[str, Schema] = {
             "stocktake": IDENTITY,
             "area": STRING,
             "note": STRING,
+            "sample": _SAMPLE,
             "opened": INSTANT,
             "closed": INSTANT,
             "places": COUNT,

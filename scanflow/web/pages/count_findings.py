@@ -70,7 +70,7 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     return page(
         "count_findings.html",
         count=now.count,
-        words=count_words.area(now.count.area),
+        words=count_words.subject(now.count),
         todo=[each for each in shown if each.found.resolved is None],
         done=[each for each in shown if each.found.resolved is not None],
         all_todo=len(todo),

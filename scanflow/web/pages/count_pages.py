@@ -17,6 +17,7 @@ from scanflow.domain.findings import Place, places
 from scanflow.domain.life import StocktakeState
 from scanflow.domain.stocktake import Area, AreaKind, BadArea, Looked, Stocktake
 from scanflow.domain.things import Bin, Rack, Section
+from scanflow.planning import sampling
 from scanflow.planning.room import Shape
 from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
@@ -31,6 +32,8 @@ from scanflow.workflow.stocktake_report import Whole
 blueprint = Blueprint("count_page", __name__)
 LAST = 12
 """Closed counts on one page."""
+SURE, AMISS = (80, 90, 95, 99), (1, 2, 5, 10, 20)
+"""Per cent to choose from for a sample: how sure it is, and how many bins may be amiss at most."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,6 +83,16 @@ class Closed:
         return _title(self.words)
 
 
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """How many of the bins are drawn, to be so sure that at most so many are amiss, both in per cent."""
+
+    bins: int
+    draw: int
+    sure: int
+    amiss: int
+
+
 def _title(words: str) -> str:
     return words[0].upper() + words[1:]
 
@@ -109,7 +122,10 @@ def _index(chosen: str, said: str, status: int) -> ResponseReturnValue:
     return page(
         "counts.html",
         running=running,
-        same=next((each for each in running if each.count.area == area), None),
+        same=next((each for each in running if each.count.area == area and each.count.sample is None), None),
+        plan=_plan(area, bins),
+        sure=SURE,
+        amiss=AMISS,
         area=area,
         words=count_words.area(area) if area else "",
         kind=Area.parse(area).kind if area else "",
@@ -130,8 +146,22 @@ def _index(chosen: str, said: str, status: int) -> ResponseReturnValue:
     ), status
 
 
+def _plan(area: str, bins: Iterable[Bin]) -> Plan | None:
+    """What a sample of this area takes, None where there is nothing to draw from."""
+    of = sum(Area.parse(area).covers(each) for each in bins) if area else 0
+    if not 1 < of <= sampling.MOST:
+        return None
+    sure, amiss = _one_of("sure", SURE, 95), _one_of("amiss", AMISS, 5)
+    return Plan(of, sampling.to_count(of, sampling.too_many(of, amiss / 100), sure / 100), sure, amiss)
+
+
+def _one_of(name: str, known: Sequence[int], usual: int) -> int:
+    asked = request.args.get(name, usual, type=int)
+    return asked if asked in known else usual
+
+
 def _closed(count: Stocktake) -> Closed:
-    return Closed(count, count_words.area(count.area), stocktake_report.whole(json.loads(count.report)))
+    return Closed(count, count_words.subject(count), stocktake_report.whole(json.loads(count.report)))
 
 
 def _tens(past: Iterable[Closed]) -> int:
@@ -155,8 +185,8 @@ def _rack(area: str) -> str:
 
 
 def _running(unit: SqlUnit, count: Stocktake, bins: tuple[Bin, ...]) -> Running:
-    known = _known(Area.parse(count.area).places(bins), unit.find(Looked, stocktake=count.id))
-    return Running(count, count_words.area(count.area), sum(each.looked for each in known.values()), len(known))
+    known = _known(count.places(bins), unit.find(Looked, stocktake=count.id))
+    return Running(count, count_words.subject(count), sum(each.looked for each in known.values()), len(known))
 
 
 def _known(names: Sequence[str], looks: Sequence[Looked]) -> dict[str, Place]:
@@ -168,10 +198,14 @@ def _known(names: Sequence[str], looks: Sequence[Looked]) -> dict[str, Place]:
 def start() -> ResponseReturnValue:
     area, note = request.form.get("area", ""), request.form.get("note", "").strip()[:500]
     made: list[Stocktake] = []
-    said, status = act(lambda unit: made.append(stocktakes.open_count(unit, area, note)))
-    if said:
-        return _index(area, said, status)
-    return redirect(url_for("count_page.show", id=made[0].id), 303)
+    sample = request.form.get("sample", type=int)
+    said, status = act(lambda unit: made.append(stocktakes.open_count(unit, area, note, sample)))
+    return _index(area, said, status) if said else _begun(made[0])
+
+
+def _begun(count: Stocktake) -> ResponseReturnValue:
+    """Go on to the new count; of chosen bins to the first."""
+    return redirect(url_for("count_page.show", id=count.id, place=count.sample.bins[0] if count.sample else None), 303)
 
 
 @blueprint.get("/counts/<id>")
@@ -187,7 +221,7 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
         bins, racks, sections = unit.find(Bin), unit.find(Rack), unit.find(Section)
         shape = unit.settings.racks.shape()
         looks = unit.find(Looked, stocktake=id)
-        names = Area.parse(count.area).places(bins)
+        names = count.places(bins)
         place = _place(request.args.get("place", ""), names)
         shown = _look(looks, request.args.get("look", ""), place)
         room = stocktakes.standings(unit) if shown else {}
@@ -199,7 +233,7 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     return page(
         "count.html",
         count=count,
-        words=count_words.area(count.area),
+        words=count_words.subject(count),
         place=place,
         only=len(names) == 1,
         spot=next((each for each in spots if each.name == place), None),
@@ -251,7 +285,7 @@ def _spots(names: Sequence[str], looks: Sequence[Looked], bins: Iterable[Bin]) -
 
 def _following(spots: Sequence[Spot], place: str) -> str:
     """The next place in the room's order that nobody looked at, from the beginning after the last; empty for none."""
-    at = next((n for n, spot in enumerate(spots) if spot.name == place), 0)
+    at = next((n for n, spot in enumerate(spots) if spot.name == place), -1)
     return next((spot.name for spot in (*spots[at + 1 :], *spots[:at]) if not spot.known.looked), "")
 
 

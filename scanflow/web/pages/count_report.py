@@ -37,7 +37,7 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     return page(
         "count_report.html",
         count=count,
-        words=count_words.area(count.area),
+        words=count_words.subject(count),
         report=written,
         whole=told,
         between=count_words.between,

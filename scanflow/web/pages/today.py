@@ -8,9 +8,11 @@ from flask import Blueprint, url_for
 from flask.typing import ResponseReturnValue
 from sqlalchemy import Connection
 
+from scanflow.domain.life import StocktakeState
+from scanflow.domain.stocktake import Stocktake
 from scanflow.storage import page_views
 from scanflow.storage.page_views import Rows
-from scanflow.web.count_words import area
+from scanflow.web.count_words import subject
 from scanflow.web.pages.round_pages import round_of
 from scanflow.web.pages.shown import count, page
 from scanflow.web.visitors import shop
@@ -29,7 +31,6 @@ class Day:
     back: Rows
     due: Rows
     rounds: Rows
-    counts_open: Rows
     parcels: Rows
     numbers: dict[str, str]
 
@@ -54,7 +55,6 @@ def read(connection: Connection) -> Day:
         back=page_views.slot_list(connection, state="away", limit=SHOWN + 1),
         due=page_views.slot_list(connection, state="due", limit=SHOWN + 1),
         rounds=page_views.open_rounds(connection),
-        counts_open=page_views.open_counts(connection),
         parcels=parcels,
         numbers={row.id: row.number for row in page_views.numbers(connection, names)},
     )
@@ -90,4 +90,6 @@ def next_of(day: Day, *, scan_at_bin: bool = True) -> Next:
 def show() -> ResponseReturnValue:
     with shop().looking() as unit:
         day, settings = read(unit.connection), unit.settings
-    return page("today.html", day=day, next=next_of(day, scan_at_bin=settings.scan_at_bin), shown=SHOWN, area=area)
+        running = unit.find(Stocktake, state=StocktakeState.OPEN)[::-1]
+    shown = {"day": day, "running": running, "subject": subject, "shown": SHOWN}
+    return page("today.html", next=next_of(day, scan_at_bin=settings.scan_at_bin), **shown)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+import hashlib
 import io
 from concurrent.futures import ThreadPoolExecutor
 from typing import Any
@@ -76,6 +77,21 @@ def test_a_right_room_has_no_findings(calls: Calls, count: Count) -> None:
     assert report == calls.get(f"{count.path}/report")
     assert "closed" == calls.get(count.path)["state"]
     assert "closed" == count.look("A-1-1", "D001", status=409)["code"]
+
+
+def test_a_sample_is_drawn(calls: Calls, count: Count) -> None:
+    """The count tells which of how many bins it is about; what lies elsewhere is no place of it."""
+    opened = calls.post("/api/stocktakes", 201, area="section:D", sample=1)
+    (name,) = opened["sample"]["bins"]
+    first = min(("A-1-1", "A-1-2"), key=lambda each: hashlib.sha256(f"{opened['id']}\n{each}".encode()).digest())
+    assert (first, [first], "blind", 2) == (name, opened["to_look"], *(opened["sample"][n] for n in ("chosen", "of")))
+    assert None is calls.get(count.path)["sample"]
+    count.path = f"/api/stocktakes/{opened['id']}"
+    other = "A-1-1" if name == "A-1-2" else "A-1-2"
+    assert "not_in_area" == count.look(other, status=422)["errors"][0]["code"]
+    report = calls.post(f"{count.path}/close")
+    assert (opened["sample"], 1, [name]) == (report["sample"], report["places"], report["not_looked"])
+    assert "bad_number" == calls.post("/api/stocktakes", 422, area="room", sample=3)["errors"][0]["code"]
 
 
 def test_what_is_amiss_is_found_resolved_and_taken_back(calls: Calls, count: Count) -> None:

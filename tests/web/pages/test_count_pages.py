@@ -12,6 +12,7 @@ from flask import Flask
 from flask.testing import FlaskClient
 from furnished import furnish
 from PIL import Image
+from scipy.stats import hypergeom
 from shown_counts import amiss, opened, shown, two_counts
 
 from scanflow.domain.life import StocktakeState
@@ -72,6 +73,37 @@ def test_what_runs_is_gone_on_with(client: FlaskClient, shop: Shop) -> None:
     assert "Go on counting section D" == next_of(html) and f'href="/counts/{count.id}"' in html
     assert "Start counting section S" == next_of(client.get("/counts?area=section:S").text)
     assert 422 == client.post("/counts", data={"area": "section:Q"}).status_code
+
+
+def test_a_sample_is_drawn_and_gone_through(client: FlaskClient, shop: Shop) -> None:
+    """The page says how many bins that takes, draws them, and leads from one to the next; the report speaks of all."""
+    furnish(shop, 120)
+    asked = client.get("/counts?area=section:D&sure=80&amiss=20").text
+    # 13 bins, of which 3 are more than 20 %: 5 leave them unseen in one draw of five, 4 more often (hypergeometric)
+    assert hypergeom.pmf(0, 13, 3, 5) <= 0.2 < hypergeom.pmf(0, 13, 3, 4)
+    assert "5 of 13 bins: if nothing is amiss in them, it is 80 % sure that at most 20 % of all" in text_of(asked)
+    begun = client.post("/counts", data={"area": "section:D", "sample": "5"})
+    with shop.looking() as unit:
+        (count,) = unit.find(Stocktake)
+    assert count.sample is not None
+    first, second, *_, last = count.sample.bins
+    assert f"/counts/{count.id}?place={first}" == begun.location
+    html = client.get(begun.location).text
+    assert f"Photograph {first}" == next_of(html) and f"Next: {second}" in html
+    assert f"Next: {first}" in client.get(f"/counts/{count.id}").text
+    assert "Count of 5 bins drawn from section D" in text_of(client.get("/").text)
+    shown(shop, count, last, key="one")
+    client.post(f"/counts/{count.id}/close")
+    assert "1 of 5 places chosen of 13 bins" in text_of(client.get(f"/counts/{count.id}/report").text)
+
+
+@pytest.mark.parametrize("query", ["sure=95&amiss=1", "sure=x&amiss=3", ""])
+def test_a_small_room_has_no_sample(client: FlaskClient, shop: Shop, query: str) -> None:
+    """Where it would take all bins, the whole area is counted; what can't be chosen counts as the usual."""
+    furnish(shop, 4)
+    html = client.get(f"/counts?area=room&{query}").text
+    assert "Of so few bins a sample tells too little" in html and 'name="sample"' not in html
+    assert 422 == client.post("/counts", data={"area": "room", "sample": "99"}).status_code
 
 
 def test_a_count_is_blind(client: FlaskClient, shop: Shop) -> None:
