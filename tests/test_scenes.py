@@ -9,6 +9,7 @@ import pytest
 import zxingcpp
 from filed_scene import Filed, filed, visible
 from flat_scene import Flat, flat
+from room_scene import DAMAGED, TIDY, Card, photograph
 from scenes import bars, book_of, foreign_code, strangers_to, universe
 
 from labels import code128, slot_code
@@ -118,3 +119,27 @@ def test_strangers_take_their_share() -> None:
     scene = flat(2, SMALL, book_of(500), strangers_to(500), share=1.0)
     assert [] == scene.of("card")
     assert {one.text for one in scene.of("stranger")} <= set(strangers_to(500))
+
+
+def test_a_bin_of_a_room_is_seen_from_the_next_one_too() -> None:
+    """Its label and cards stand there in both pictures, as another decoder reads them; a damaged card is not read."""
+    texts = book_of(500)[:9]
+    bins = {f"A-1-{place}": [Card(text) for text in texts[place * 3 : place * 3 + 2]] for place in (0, 1, 2)}
+    bins["A-1-1"].append(Card(texts[8], DAMAGED))
+    near = replace(TIDY, size=(3200, 2400), aperture=1.0, glare=0.0, haze=0.0, foreign=0.0, distance=600)
+    seen = [photograph(7, bins, name, 0, near) for name in ("A-1-1", "A-1-2")]
+    for scene in seen:
+        decoded, there = _decoded(scene.pixels), {one.text: one for one in scene.truths}
+        assert {slot_code.bin_text("A-1-1"), slot_code.bin_text("A-1-2")} <= there.keys()
+        assert {text for text in decoded if text not in there} == set()
+        assert DAMAGED not in {there[text].kind for text in decoded}
+        assert [True] * len(decoded) == [visible_at(there[text], corners) for text, corners in decoded.items()]
+        assert {"card", "bin"} == {there[text].kind for text in decoded}
+    cards = {card.text for card in bins["A-1-1"]}
+    assert [cards, cards] == [{one.text for one in scene.truths} & cards for scene in seen]
+
+
+def visible_at(truth, corners) -> bool:
+    """Whether the middle of what was read lies on the truth's bars."""
+    middle = np.mean(corners, axis=0)
+    return cv2.pointPolygonTest(np.array(truth.corners, np.float32), (float(middle[0]), float(middle[1])), False) >= 0
