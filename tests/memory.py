@@ -7,13 +7,14 @@ What storage does with tables and transactions is done here in the plainest way,
 from __future__ import annotations
 
 import json
+from collections import Counter
 from collections.abc import Mapping
 from copy import copy
 from dataclasses import fields
 from datetime import UTC, datetime
 from typing import Any, TypeVar
 
-from scanflow.domain.life import CardState, LineState
+from scanflow.domain.life import CardState, LineState, StocktakeState
 from scanflow.domain.stocktake import Looked, Resolved, Stocktake
 from scanflow.domain.things import (
     Alias,
@@ -187,6 +188,15 @@ class Memory:
         slots = self.find(Slot, section=section, card=CardState.TRAY)
         stays = {slot.code: self._latest(slot) for slot in slots}
         return [slot for slot in slots if not ((stay := stays[slot.code]) and stay.open)]
+
+    def last_looks(self) -> dict[str, datetime]:
+        gone = {each.id for each in self.find(Stocktake, state=StocktakeState.CANCELLED)}
+        looks = [each for each in self.find(Looked, whole=True, closer=None) if each.stocktake not in gone]
+        return {each.place: each.at for each in sorted(looks, key=lambda each: each.at)}
+
+    def visits_since(self, since: datetime) -> dict[str, int]:
+        times = [(each.code, at) for each in self.find(Stay) for at in (each.began, each.ended) if at is not None]
+        return Counter(self._things[Slot][code].bin for code, at in times if at >= since)
 
     def last_scan(self, station: Station, spot: str) -> Scan | None:
         return self._last_scans.get((station, spot))

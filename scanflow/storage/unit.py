@@ -28,7 +28,7 @@ from sqlalchemy import (
     update,
 )
 
-from scanflow.domain.life import LIVE, CardState, LineState, StayState
+from scanflow.domain.life import LIVE, CardState, LineState, StayState, StocktakeState
 from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
 from scanflow.storage import tables
 from scanflow.storage.ledger import canonical, entry_hash
@@ -200,6 +200,27 @@ class SqlUnit:
             Scan, self._statements.get("last scan", build).run(self.connection, given).fetchone()
         )
         return scan
+
+    def last_looks(self) -> dict[str, datetime]:
+        looks, counts = tables.looks.c, tables.stocktakes
+        query = (
+            select(looks.place, func.max(looks.at))
+            .join(counts, counts.c.id == looks.stocktake)
+            .where(looks.whole, looks.closer.is_(None), counts.c.state != StocktakeState.CANCELLED)
+            .group_by(looks.place)
+        )
+        return {row[0]: row[1] for row in self.connection.execute(query)}
+
+    def visits_since(self, since: datetime) -> dict[str, int]:
+        slots, stays = tables.slots.c, tables.stays.c
+        came, left = case((stays.began >= since, 1), else_=0), case((stays.ended >= since, 1), else_=0)
+        query = (
+            select(slots.bin, func.sum(came + left))
+            .join(tables.stays, stays.code == slots.code)
+            .where(or_(stays.began >= since, stays.ended >= since))
+            .group_by(slots.bin)
+        )
+        return {row[0]: int(row[1]) for row in self.connection.execute(query)}
 
     def next_slip(self) -> int:
         return (self.connection.execute(select(func.max(tables.orders.c.slip))).scalar() or 0) + 1

@@ -40,7 +40,8 @@ class Settings:
     `check`: what tells a misread card. `none` takes the cards of another system besides our own: bare slot codes and
     aliases, each believed only after two looks that agree. `racks` are measured for the room's drawing and its walks.
     `bind_labels`: shipping labels are scanned and bound to their parcels. `photo_days`: how long the photos of a
-    stocktake are kept after it was closed.
+    stocktake are kept after it was closed. `count_weeks`: within how many weeks every bin is counted, 0 for no such
+    plan; it began at `count_began` (ISO 8601).
     """
 
     auto_close: bool = True
@@ -51,6 +52,8 @@ class Settings:
     racks: Measured = field(default_factory=Measured)
     bind_labels: bool = False
     photo_days: int = 90
+    count_weeks: int = 0
+    count_began: str = ""
 
     @classmethod
     def from_dict(cls, kept: Mapping[str, Any]) -> Settings:
@@ -134,6 +137,14 @@ class Unit(Protocol):
         ...
 
     def last_scan(self, station: Station, spot: str) -> Scan | None: ...
+
+    def last_looks(self) -> Mapping[str, datetime]:
+        """When each place was last looked at whole, in counts that were not cancelled."""
+        ...
+
+    def visits_since(self, since: datetime) -> Mapping[str, int]:
+        """How many things came to each bin or left it since then, bins without any left out."""
+        ...
 
     def next_slip(self) -> int: ...
 

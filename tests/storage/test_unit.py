@@ -112,8 +112,17 @@ THINGS: tuple[object, ...] = (
     Stop("r9", 1, "l9", "B-1-1"),
     scan("k9", Station.TABLE, "main", was="picked"),
     Photo("f" * 64, b"jpeg", b"small"),
-    Stocktake("c9", "shelf:B-1", "“note”", NOON, 2**40, StocktakeState.CLOSED, NOON + timedelta(days=2), '{"a": 1}'),
-    Stocktake("c8", "room", "", NOON, 1, sample=Sample(Chosen.BLIND, 60, ("A-1-1", "B-1-1"))),
+    Stocktake(
+        "c9",
+        "shelf:B-1",
+        "“note”",
+        NOON,
+        2**40,
+        StocktakeState.CLOSED,
+        NOON + timedelta(days=2),
+        '{"a": 1}',
+        Sample(Chosen.BLIND, 60, ("A-1-1", "B-1-1")),
+    ),
     Looked(
         "k9",
         "body",
@@ -300,6 +309,41 @@ def test_last_scan(place: Place) -> None:
         for each in (one, two, scan("k3", Station.TABLE, "side"), scan("k4", Station.SHELF, "main")):
             unit.add(each)
         assert (two, None) == (unit.last_scan(Station.TABLE, "main"), unit.last_scan(Station.TRAY, "main"))
+
+
+def test_when_places_were_looked_at_last(place: Place) -> None:
+    """The newest look at each that showed all of it, in counts that run or are closed."""
+    with place.unit() as unit:
+        for number, state in enumerate(StocktakeState):
+            unit.add(Stocktake(state, "room", "", NOON, number, state))
+        for number, (count, name, whole) in enumerate(
+            [("open", "A", True), ("closed", "A", True), ("cancelled", "A", True), ("open", "B", False)]
+        ):
+            at = NOON + number * timedelta(hours=1)
+            unit.add(Looked(f"k{number}", "body", count, name, at, How.PHOTO, (), whole))
+        unit.add(Looked("k9", "body", "open", "A", NOON + timedelta(days=1), How.PHOTO, (), True, "k0"))
+    with place.unit() as unit:
+        assert {"A": NOON + timedelta(hours=1)} == unit.last_looks()
+
+
+def test_how_busy_bins_are(place: Place) -> None:
+    """What came and what left since then, in each bin."""
+    hours = [NOON + number * timedelta(hours=1) for number in range(4)]
+    with place.unit() as unit:
+        furnish(unit)
+        unit.add(ITEM)
+        for number, (code, state, began, ended) in enumerate(
+            [
+                ("D001", StayState.SHIPPED, hours[0], hours[1]),
+                ("D001", StayState.SHIPPED, hours[1], hours[2]),
+                ("D003", StayState.STORED, hours[3], None),
+                ("LP01", StayState.SHIPPED, hours[0], hours[1]),
+            ]
+        ):
+            unit.add(Stay(f"s{number}", "i1", code, number, began, state, ended))
+    with place.unit() as unit:
+        told = [dict(unit.visits_since(at)) for at in (hours[2], hours[1])]
+    assert [{"A-1-1": 2}, {"A-1-1": 4, "A-1-2": 1}] == told
 
 
 def test_slips_count_on(place: Place) -> None:

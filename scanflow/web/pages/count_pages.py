@@ -25,7 +25,7 @@ from scanflow.web import count_pictures, count_words
 from scanflow.web.pages import room_drawing
 from scanflow.web.pages.shown import act, offset, page
 from scanflow.web.visitors import shop
-from scanflow.workflow import stocktake_report, stocktakes
+from scanflow.workflow import cycle, stocktake_report, stocktakes
 from scanflow.workflow.ports import Missing, must
 from scanflow.workflow.stocktake_report import Whole
 
@@ -108,6 +108,7 @@ def _index(chosen: str, said: str, status: int) -> ResponseReturnValue:
         shape = unit.settings.racks.shape()
         running = [_running(unit, each, bins) for each in reversed(unit.find(Stocktake, state=StocktakeState.OPEN))]
         closed = unit.find(Stocktake, state=StocktakeState.CLOSED)[::-1]
+        turn, has_turn = cycle.plan(unit), cycle.running(unit)
     past = [_closed(each) for each in closed[offset() :][:LAST]]
     area = _area(chosen, bins) or ("" if running else "room")
     front = ""
@@ -125,6 +126,7 @@ def _index(chosen: str, said: str, status: int) -> ResponseReturnValue:
         same=next((each for each in running if each.count.area == area and each.count.sample is None), None),
         plan=_plan(area, bins),
         sure=SURE,
+        turn=turn if turn and has_turn is None else None,
         amiss=AMISS,
         area=area,
         words=count_words.area(area) if area else "",
@@ -201,6 +203,14 @@ def start() -> ResponseReturnValue:
     sample = request.form.get("sample", type=int)
     said, status = act(lambda unit: made.append(stocktakes.open_count(unit, area, note, sample)))
     return _index(area, said, status) if said else _begun(made[0])
+
+
+@blueprint.post("/counts/due")
+def due() -> ResponseReturnValue:
+    """Count the bins whose turn it is."""
+    made: list[Stocktake] = []
+    said, status = act(lambda unit: made.append(cycle.open_due(unit)))
+    return _index("", said, status) if said else _begun(made[0])
 
 
 def _begun(count: Stocktake) -> ResponseReturnValue:

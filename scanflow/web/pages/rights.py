@@ -25,7 +25,7 @@ HELPERS = frozenset(
         *("slot_page.story", "slot_page.edit", "slot_page.move", "slot_page.photo"),
         *("paper_page.order_slip", "paper_page.order_slips", "paper_page.round_slips", "paper_page.sheet"),
         *("paper_page.entry", "paper_page.enter", "hand_over_page.show", "hand_over_page.scan"),
-        *("count_page.index", "count_page.start", "count_page.show", "count_page.picture"),
+        *("count_page.index", "count_page.start", "count_page.due", "count_page.show", "count_page.picture"),
         *("count_page.close", "count_page.cancel", "count_report.show"),
         *("count_findings.show", "count_findings.resolve", "count_findings.undo"),
         *("plan_page.show", "plan_page.made", "section_page.show", "room_page.show"),

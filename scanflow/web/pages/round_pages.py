@@ -7,13 +7,15 @@ from typing import Any
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
-from scanflow.domain.things import Round, Station
+from scanflow.domain.stocktake import Stocktake
+from scanflow.domain.things import Round, Station, Stop
 from scanflow.storage import page_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.last_scan import last_scan
 from scanflow.web.pages.shown import PAGE, act, count, look, offset, page
 from scanflow.web.problem import Problem
-from scanflow.workflow import rounds
+from scanflow.web.visitors import shop
+from scanflow.workflow import cycle, rounds
 
 blueprint = Blueprint("round_page", __name__)
 MOST = 100
@@ -44,6 +46,7 @@ def start() -> ResponseReturnValue:
 
     def work(unit: SqlUnit) -> None:
         made.append(rounds.open_round(unit, chosen, most=None if chosen else MOST)[0])
+        cycle.open_on_the_way(unit, (each.bin for each in unit.find(Stop, round=made[0].id)))
 
     said, status = act(work)
     if said:
@@ -65,12 +68,19 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     wanted = request.args.get("stop", 0, type=int)
     stop = next((each for each in waiting if each.position >= wanted), waiting[0] if waiting else None)
     shown = {"round": walk, "stops": stops, "stop": stop, "waiting": waiting, "done": len(stops) - len(waiting)}
+    shown["photograph"] = look_at(stop.here) if stop else None
     shown["listed"] = [_listed(each, id) for each in stops]
     turned = "from" in request.args
     skip = offset() if turned else (stop.position - 1) // PAGE * PAGE if stop else 0
     shown |= {"rows": stops[skip : skip + PAGE], "skip": skip, "size": PAGE, "turned": turned}
     here = url_for("round_page.show", id=id, stop=wanted or None, **({"from": skip} if turned else {}))
     return page("round.html", **shown, here=here, last=last_scan(Station.BIN, id), said=said), status
+
+
+def look_at(bin_name: str) -> Stocktake | None:
+    """The count for which this bin is photographed, as somebody stands before it."""
+    with shop().looking() as unit:
+        return cycle.to_photograph(unit, bin_name)
 
 
 def waits(stop: object, round_id: str) -> bool:

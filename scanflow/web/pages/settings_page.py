@@ -14,7 +14,7 @@ from labels.paper import COLOURS
 from scanflow.storage import page_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.shown import act, look, page
-from scanflow.workflow import stock
+from scanflow.workflow import cycle, stock
 from scanflow.workflow.ports import Invalid
 
 blueprint = Blueprint("settings_page", __name__)
@@ -51,8 +51,11 @@ def save() -> ResponseReturnValue:
         days = request.form.get("photo_days") or str(unit.settings.photo_days)
         if not re.fullmatch("[0-9]{1,4}", days) or not int(days):
             raise Invalid("/photo_days", "bad_days", "Photos of a count are kept 1 to 9999 days.")
+        weeks = request.form.get("count_weeks") or str(unit.settings.count_weeks)
+        if not re.fullmatch("[0-9]{1,2}", weeks):
+            raise Invalid("/count_weeks", "bad_weeks", "Every bin is counted within 1 to 99 weeks; 0 for no such plan.")
         new = replace(
-            unit.settings,
+            cycle.planned(unit, int(weeks)),
             photo_days=int(days),
             auto_close=request.form.get("auto_close") == "yes",
             scan_at_bin=request.form.get("scan_at_bin") == "yes",

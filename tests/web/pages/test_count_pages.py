@@ -19,7 +19,7 @@ from scanflow.domain.life import StocktakeState
 from scanflow.domain.stocktake import Stocktake
 from scanflow.shop import Shop
 from scanflow.storage.access import Role
-from scanflow.workflow import stocktakes
+from scanflow.workflow import cycle, stocktakes
 from scanflow.workflow.stocktakes import Shown, Text
 
 pytestmark = SQLITE_ONLY
@@ -104,6 +104,45 @@ def test_a_small_room_has_no_sample(client: FlaskClient, shop: Shop, query: str)
     html = client.get(f"/counts?area=room&{query}").text
     assert "Of so few bins a sample tells too little" in html and 'name="sample"' not in html
     assert 422 == client.post("/counts", data={"area": "room", "sample": "99"}).status_code
+
+
+def plan(shop: Shop, weeks: int) -> None:
+    shop.act("owner", lambda unit: unit.set_settings(cycle.planned(unit, weeks)))
+
+
+def test_what_is_due_is_counted(client: FlaskClient, shop: Shop) -> None:
+    """With a plan the page says how many bins are due this week, and begins their count; a second goes on with it."""
+    furnish(shop, 25)
+    assert "Due this week" not in client.get("/counts").text
+    assert 409 == client.post("/counts/due").status_code
+    plan(shop, 4)
+    assert re.search(r"Due this week 4 bins of 12 bins\. .* within 4 weeks", text_of(client.get("/counts").text))
+    begun = client.post("/counts/due")
+    assert begun.location == client.post("/counts/due").location
+    with shop.looking() as unit:
+        (count,) = unit.find(Stocktake)
+    assert count.sample is not None and f"/counts/{count.id}?place={count.sample.bins[0]}" == begun.location
+    assert "Count of 4 bins due" in text_of(client.get(begun.location).text)
+    html = client.get("/counts").text
+    assert "Go on counting 4 bins due" == next_of(html) and "Due this week" not in html
+    client.post(f"/counts/{count.id}/close")
+    assert "0 of 4 places chosen of 12 bins" in text_of(client.get(f"/counts/{count.id}/report").text)
+
+
+def test_a_stop_asks_for_a_photo(client: FlaskClient, shop: Shop) -> None:
+    """A round that passes a bin that is due begins its count; the stop links to it until the bin was looked at."""
+    room = furnish(shop, 25)
+    plan(shop, 1)
+    asks = "Photograph this bin while you are here"
+    assert room.round is not None and asks not in client.get(f"/rounds/{room.round.id}").text
+    client.post(f"/rounds/{room.round.id}/close")
+    walk = client.post("/rounds").location
+    with shop.looking() as unit:
+        (count,) = unit.find(Stocktake)
+    found = re.search(rf'href="/counts/{count.id}\?place=([^"]+)">{asks}', client.get(walk).text)
+    assert found is not None
+    shown(shop, count, found[1], key="by-the-way")
+    assert asks not in client.get(walk).text
 
 
 def test_a_count_is_blind(client: FlaskClient, shop: Shop) -> None:

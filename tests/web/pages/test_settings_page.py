@@ -35,6 +35,19 @@ def test_shop_refused(shop: Shop, client: FlaskClient, wrong: dict[str, str]) ->
         assert Settings() == unit.settings
 
 
+def test_a_plan_to_count(shop: Shop, client: FlaskClient) -> None:
+    """It begins when it is switched on and stays while other settings change; weeks are whole."""
+    fields = {"name": "Reclaimed parts", "zone": "UTC"}
+    assert 303 == client.post("/settings", data=fields | {"count_weeks": "8"}).status_code
+    with shop.looking() as unit:
+        first = unit.settings
+    assert (8, True) == (first.count_weeks, first.count_began <= shop.clock().isoformat())
+    assert 422 == client.post("/settings", data=fields | {"count_weeks": "1.5"}).status_code
+    assert 303 == client.post("/settings", data=fields).status_code
+    with shop.looking() as unit:
+        assert (8, first.count_began) == (unit.settings.count_weeks, unit.settings.count_began)
+
+
 def test_new_section(shop: Shop, client: FlaskClient) -> None:
     """A section is made with its first slots; more slots go on with the next numbers."""
     assert 303 == client.post("/settings/sections", data=SECTION).status_code
