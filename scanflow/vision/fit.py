@@ -61,7 +61,9 @@ def sharpened(profile: Profile, bits: Bits, found: Fit, px: float) -> Fit:
     """The fit again with the blur that explains most."""
     sigmas = [sigma / px for sigma in _SIGMAS]
     seen = _Seen(profile, len(bits), found.first, found.last, found.bent)
-    explained = [seen.explained(*_drawn(bits, sigma)) for sigma in sigmas]
+    explained = [seen.explained(*_drawn(bits, sigmas[0]))]
+    while len(explained) < len(sigmas) and explained[-1] == max(explained):  # with more blur it only gets worse
+        explained.append(seen.explained(*_drawn(bits, sigmas[len(explained)])))
     best = int(np.argmax(explained))
     start = Fit(found.first, found.last, found.bent, sigmas[best], explained[best])
     return _descended(profile, bits, start, _LAST_STEPS)
