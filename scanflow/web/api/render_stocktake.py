@@ -56,6 +56,7 @@ def look(shown: Looked, room: Mapping[str, Standing]) -> Json:
                 "text": read.text or None,
                 "code": read.code,
                 "certainty": read.certainty,
+                "bins": list(read.bins),
                 "unexpected": unexpected(read, shown.place, room),
                 "doubted": read.doubted,
                 "corners": [list(read.corners[at : at + 2]) for at in range(0, len(read.corners), 2)],

@@ -468,6 +468,7 @@ ANSWERS: dict[str, Schema] = {
                         "text": maybe(STRING),
                         "code": maybe(CODE),
                         "certainty": one_of(Certainty),
+                        "bins": many(STRING, description="Where it hangs, by labels; else at the place."),
                         "unexpected": {"type": "boolean", "description": "By the account it is not there."},
                         "doubted": {"type": "boolean", "description": "A person said that it hangs on another thing."},
                         "corners": {**many(many({"type": "number"})), "description": "x, y in pixels of the picture."},

@@ -11,7 +11,7 @@ const WANTED = { facingMode: { ideal: "environment" }, width: { ideal: 1280 }, h
 const READY = "Hold a card into the band.";
 const NO_NETWORK = "The network is gone, and pictures are read by the service. Scan with a scanner or type.";
 const MANY = "More than one card is in view. Show one at a time.";
-const INSECURE = "The live camera needs HTTPS: browsers give one to secure pages only. Until then scan by photo.";
+const INSECURE = "The live camera needs HTTPS: browsers give one to secure pages only.";
 const REFUSALS = {
   NotAllowedError: "The camera is not allowed here. Allow it in the browser's settings of this page.",
   NotFoundError: "There is no camera on this device.",
@@ -19,6 +19,9 @@ const REFUSALS = {
 };
 
 let panel = null;
+
+/** Why the camera does not start, and what to do. */
+export const refusal = ({ name }) => REFUSALS[name] ?? "The camera does not start. Close this, then try again.";
 
 function make(tag, name, text = "") {
   const element = document.createElement(tag);
@@ -91,16 +94,17 @@ function controls(track) {
   return row;
 }
 
-function missing() {
+/** What a page without a camera says; `instead` is what can be done meanwhile. */
+export function missing(instead) {
   const link = make("a", "", "How to get it");
   link.href = "/trust";
-  const words = make("p", "", `${INSECURE} `);
+  const words = make("p", "", `${INSECURE} ${instead} `);
   words.append(link, ".");
-  show(words);
+  return words;
 }
 
 async function open(scan) {
-  if (!navigator.mediaDevices?.getUserMedia) return missing();
+  if (!navigator.mediaDevices?.getUserMedia) return show(missing("Until then scan by photo."));
   const video = make("video", "");
   Object.assign(video, { muted: true, playsInline: true });
   video.setAttribute("aria-label", "What the camera sees");
@@ -119,7 +123,7 @@ async function open(scan) {
     mine.insertBefore(controls(stream.getVideoTracks()[0]), mine.lastChild);
   } catch (error) {
     if (panel === mine) show();
-    return tell(REFUSALS[error.name] ?? "The camera does not start. Close this, then try again.");
+    return tell(refusal(error));
   }
   tell(READY);
   watch(mine, video, scan);

@@ -4,6 +4,7 @@
 import { post } from "./api.js";
 import * as camera from "./camera.js";
 import { Sending } from "./count_photos.js";
+import * as film from "./film.js";
 import { refresh } from "./live.js";
 import * as sound from "./sound.js";
 import { listen } from "./wedge.js";
@@ -55,8 +56,10 @@ const sending = new Sending(`/api/stocktakes/${form.dataset.count}/looks`, docum
   done: async (look, record) => {
     if (record.texts) sound.yes(); // a photo is read long after it was taken
     forget(record);
-    await refresh();
+    if (record.film) film.answered(look);
+    if (!film.runs()) await refresh();
   },
+  missed: film.missed,
   changed: ({ key, texts, fields }) => {
     keep({ sent: hand.sent.map((each) => (each.key === key ? { key, texts, fields } : each)) });
   },
@@ -168,5 +171,6 @@ document.addEventListener("pointerdown", sound.ready, { once: true });
 const box = () => (typed()?.offsetParent ? typed() : null);
 listen(box, { scanned, entered: () => typed().form.requestSubmit() });
 camera.offer({ scanned });
+film.offer(sending, page(), refresh);
 for (const { key, texts, fields } of hand.sent) sending.cards(texts, fields, key);
 draw();

@@ -31,11 +31,13 @@ function seen({ place, reads, unread, via }) {
 /**
  * `path` takes looks. `list` is the section they are listed in, `names()` gives the places to choose from. `done(look,
  * record)` is told of each that was taken, `changed(record)` of a list of which a text was left out, `dropped(record)` of
- * what a person gave up, `troubled()` that something asks for one, `out()` that nobody is signed in.
+ * what a person gave up, `troubled()` that something asks for one, `out()` that nobody is signed in. Frames of a film are
+ * in no list: `missed(reply)` is told of one that was not taken.
  */
 export class Sending {
-  constructor(path, list, { names, done, changed, dropped, troubled, out }) {
-    Object.assign(this, { path, list, names, done, changed, dropped, troubled, out, waiting: [], busy: false, count: 0 });
+  constructor(path, list, { names, done, missed, changed, dropped, troubled, out }) {
+    Object.assign(this, { path, list, names, done, missed, changed, dropped, troubled, out });
+    Object.assign(this, { waiting: [], busy: false, silent: false, count: 0 });
   }
 
   /** How many are not answered yet. */
@@ -43,9 +45,19 @@ export class Sending {
     return this.waiting.length;
   }
 
+  /** How many frames of a film are not. */
+  get frames() {
+    return this.waiting.filter(({ film }) => film).length;
+  }
+
   photo(file, fields) {
     this.count += 1;
     return this.add({ key: newKey(), file, fields, name: `Photo ${this.count}` });
+  }
+
+  /** Of a film: its labels tell what it shows. */
+  frame(file) {
+    return this.add({ key: newKey(), file, film: true, fields: {}, name: "" });
   }
 
   cards(texts, fields, key = newKey()) {
@@ -66,11 +78,11 @@ export class Sending {
 
   /** How much is on its way; of what was taken the latest. */
   tell() {
-    const photos = this.waiting.filter(({ file }) => file).length;
+    const photos = this.waiting.filter(({ file, film }) => file && !film).length;
     this.list.querySelector("h2").textContent = photos ? `${units(photos, "photo")} on the way` : "What came of it";
     const taken = [...this.list.querySelectorAll("[data-taken]")];
     for (const line of taken.slice(SHOWN)) line.remove();
-    this.list.hidden = !this.waiting.length && !this.list.querySelector("li");
+    this.list.hidden = this.open === this.frames && !this.list.querySelector("li");
   }
 
   async run() {
@@ -78,9 +90,10 @@ export class Sending {
     this.busy = true;
     while (this.waiting.length) {
       const record = this.waiting[0];
-      this.list.querySelector("ol").prepend(record.line);
+      if (!record.film) this.list.querySelector("ol").prepend(record.line);
       record.words.textContent = record.file ? "is being read" : "is being noted";
       const reply = await this.ask(record);
+      this.silent = !reply;
       if (!reply) {
         record.words.textContent = "No answer: it is sent again until there is one. Stay on this page.";
         await pause();
@@ -112,6 +125,7 @@ export class Sending {
       record.line.dataset.taken = "";
       return this.done(json, record);
     }
+    if (record.film) return this.missed({ status, json });
     record.words.textContent = json?.detail ?? "This could not be used.";
     record.words.className = "told";
     this.troubled();

@@ -1,0 +1,111 @@
+"""Shelves are filmed for a count: Chromium plays films of labelled bins as its camera."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from contextlib import AbstractContextManager, contextmanager
+from io import BytesIO
+from pathlib import Path
+
+import filmed
+import pytest
+from calls import bars
+from live_shop import Live, sign_in
+from PIL import Image
+from playwright.sync_api import Browser, Page, expect
+
+from labels.slot_code import bin_text, card_text
+from scanflow.domain.stocktake import Looked
+from scanflow.shop import Shop
+from scanflow.storage.unit import SqlUnit
+from scanflow.workflow import stock, stocktakes
+
+FAKE = ("--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream")
+SIZE = (1280, 960)
+STAYS, GOES = filmed.RATE, filmed.RATE
+"""Frames in which the camera stands before a bin, and goes on to the next."""
+
+Filming = Callable[..., AbstractContextManager[Page]]
+
+
+@pytest.fixture
+def shop(live: Live) -> Shop:
+    """D001 … D008, four to a bin, with a thing in each."""
+
+    def fill(unit: SqlUnit) -> None:
+        stock.add_section(unit, "D", "Derailleurs", 4, "blue")
+        stock.add_slots(unit, "D", 8)
+        for number in range(8):
+            stock.put_away(unit, f"Rear derailleur {number + 1}", section="D")
+
+    live.shop.act("owner", fill)
+    return live.shop
+
+
+@pytest.fixture
+def filming(live: Live, shop: Shop, launch: Callable[..., Browser], tmp_path: Path) -> Filming:
+    """A phone's page of a running count, whose camera goes along these bins, over and over."""
+
+    @contextmanager
+    def make(*bins: tuple[str, ...]) -> Iterator[Page]:
+        path = tmp_path / "film.mjpeg"
+        path.write_bytes(walk(*bins))
+        own = launch(*FAKE, f"--use-file-for-fake-video-capture={path}")
+        page = own.new_page(viewport={"width": 360, "height": 740}, base_url=live.address)
+        errors: list[str] = []
+        page.on("pageerror", lambda error: errors.append(str(error)))
+        sign_in(page, live)
+        count = shop.act("owner", lambda unit: stocktakes.open_count(unit, "section:D"))
+        page.goto(f"/counts/{count.id}")
+        page.get_by_role("button", name="Film the shelves").click()
+        yield page
+        own.close()
+        assert [] == errors
+
+    return make
+
+
+def walk(*bins: tuple[str, ...]) -> bytes:
+    """A film of bins that stand side by side, a view each: its label and cards before goods."""
+    wide, high = SIZE
+    shelf = Image.effect_noise((len(bins) * wide // 16, high // 16), 40).resize((len(bins) * wide, high)).convert("RGB")
+    for place, texts in enumerate(bins):
+        shelf.paste(Image.open(BytesIO(bars(*texts))), (place * wide + 340, 40))
+    goes = [place * wide + wide * step // GOES for place in range(len(bins) - 1) for step in range(GOES)]
+    stays = [place * wide for place in range(len(bins)) for _ in range(STAYS)]
+    out = BytesIO()
+    for left in sorted(goes + stays):
+        shelf.crop((left, 0, left + wide, high)).save(out, "JPEG", quality=90)
+    return out.getvalue()
+
+
+def bin_view(name: str, *codes: str) -> tuple[str, ...]:
+    return (bin_text(name), *map(card_text, codes))
+
+
+def test_a_card_of_another_bin_is_found(shop: Shop, filming: Filming) -> None:
+    """Two bins pass by: each is looked at by its label, and a card that hangs in the wrong one is a finding."""
+    with filming(bin_view("A-1-1", "D001", "D002", "D005"), bin_view("A-1-2", "D006", "D007")) as page:
+        panel = page.get_by_role("dialog", name="5 cards read in 2 bins")
+        expect(panel).to_be_visible(timeout=60_000)
+        expect(panel.locator("li").filter(has_text="D005")).to_contain_text("A-1-1unexpected")
+        expect(panel.locator("li").filter(has_text="D006")).to_contain_text("A-1-2")
+        expect(panel.get_by_role("img", name="The frame that was read last")).to_be_visible()
+        panel.get_by_role("button", name="Stop").click()
+        expect(page.get_by_role("button", name="Film the shelves")).to_be_visible()
+        page.get_by_role("link", name="What is amiss").click()
+        expect(page.locator(".finding h2").first).to_have_text("In A-1-1, not in A-1-2")
+
+
+def test_frames_without_a_label_are_passed_over(shop: Shop, filming: Filming) -> None:
+    """In a quiet word; paused, the camera is given back, and nothing was looked at."""
+    with filming((card_text("D001"), card_text("D002"))) as page:
+        hint = page.locator("dialog .hint")
+        expect(hint).to_have_text("No bin's label in view.", timeout=60_000)
+        page.get_by_role("button", name="Pause filming").click()
+        expect(hint).to_have_text("Paused.")
+        assert "ended" == page.evaluate("document.querySelector('video').srcObject.getTracks()[0].readyState")
+        page.get_by_role("button", name="Go on filming").click()
+        expect(hint).to_have_text("No bin's label in view.", timeout=10_000)
+    with shop.looking() as unit:
+        assert () == unit.find(Looked)
