@@ -51,5 +51,11 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
     plan = "/plan?section=Bells&code=b&slots_per_bin=9&things=5x4x3in&intake=9&stay=9&count=9&colour=pink&step="
     yield from ("/plan", f"{plan}2", f"{plan}3", f"{plan}4", f"{plan}5", "/plan/made/D")
     running, closed = (f"/counts/{count.id}" for count in two_counts(shop))
-    yield from ("/counts", "/counts?area=rack:A", "/counts?area=section:D", running, f"{running}?place=A-1-1")
+    yield from (
+        "/counts",
+        "/counts?area=rack:A&sure=80&amiss=20",
+        "/counts?area=section:D",
+        running,
+        f"{running}?place=A-1-1",
+    )
     yield from (f"{running}?place=A-1-3", f"{running}/findings", f"{closed}/findings", f"{closed}/report")
