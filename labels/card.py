@@ -60,7 +60,7 @@ class Look:
 class Card:
     """A drawn card: what it says in words, its face, its shapes in painting order, the cap height of its number.
 
-    `bars` is None on a bin's front. `turned`: drawn upside down, about the middle of its area.
+    `bars` is None on a bin's front without them. `turned`: drawn upside down, about the middle of its area.
     """
 
     alt: str
@@ -107,16 +107,34 @@ def slot_card(code: str, look: Look, area: Area) -> Card:
 def bin_front(first: str, last: str, name: str, look: Look, area: Area) -> Card:
     """The front of a bin: the slot codes from first to last that it holds, and the bin's name, which may be empty.
 
-    It has no bars: a bin is no slot, and on a photo of a shelf they would only stand between the cards'.
+    Bars say the name, so that a photo tells which bin it shows; where they or the numbers would be too small, there
+    are none. A name that is not rack-tier-position has none either.
     """
+    band = Area(area.x, area.y, _band(area.width), area.height)
+    try:
+        bars = _front_bars(name, look, Area(band.right, area.y, area.right - band.right, area.height))
+        return _front(first, last, name, look, area, band, bars)
+    except (DoesNotFit, slot_code.BadFormat):
+        return _front(first, last, name, look, area, band, None)
+
+
+def _front_bars(name: str, look: Look, area: Area) -> Bars:
+    text = slot_code.bin_text(name)
+    height = _bars(text, look, area, 0, 0.24 * area.height).height
+    return _bars(text, look, area, area.bottom - 1.5 * _GAP - height, height)
+
+
+def _front(first: str, last: str, name: str, look: Look, area: Area, band: Area, bars: Bars | None) -> Card:
     letters = slot_code.section_of(first)
     numbers = [code[len(letters) :] for code in ((first,) if first == last else (first, last))]
-    band = Area(area.x, area.y, _band(area.width), area.height)
-    inside = Area(band.right + _GAP, area.y + _GAP, area.right - band.right - 2 * _GAP, area.height - 2 * _GAP)
+    bottom = bars.y if bars else area.bottom
+    inside = Area(band.right + _GAP, area.y + _GAP, area.right - band.right - 2 * _GAP, bottom - area.y - 2 * _GAP)
     plate, cap_height = _plate(letters, "–".join(numbers), look.section_name, inside, name)
     ground = Rect(area.x, area.y, area.width, area.height, WHITE)
-    alt = f"Front of bin {name}".rstrip() + f": {' to '.join((first, last))} of section {look.section_name}."
-    return Card(alt, area, (ground, *_edge([band], look.paper), *plate), cap_height)
+    alt = f"Front of bin {name}".rstrip() + f": {' to '.join((first, last))} of section {look.section_name}"
+    said = f"; its bars say {slot_code.bin_text(name)}." if bars else "."
+    shapes = (ground, *_edge([band], look.paper), *((bars,) if bars else ()), *plate)
+    return Card(alt + said, area, shapes, cap_height, bars)
 
 
 def module_width(text: str, width: float, dot: float = 0.0) -> float:

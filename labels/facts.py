@@ -16,7 +16,9 @@ _CUT = 0.1 + 1e-6  # a gutter of no more is the cut line alone
 
 @dataclass(frozen=True, slots=True)
 class Facts:
-    """Of cards that are alike; a bin's front has no bars. `laminated`: what to cut laminate to, None without a gutter.
+    """Of cards that are alike; `module` and `bar_height` are None where a bin's front has no bars.
+
+    `laminated`: what to cut laminate to, None without a gutter.
 
     `red_light` and `camera` are the contrast of the bars for either; `by_style` how far the number is read with ease in
     each style that the card has room for.

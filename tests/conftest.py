@@ -14,6 +14,7 @@ from calls import Calls
 from clients import client_of
 from flask import Flask
 from flask.testing import FlaskClient
+from hypothesis import settings
 from sqlalchemy import create_engine, select, text
 
 from scanflow.shop import Shop
@@ -22,6 +23,9 @@ from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app
+
+settings.register_profile("any machine")  # however busy it is
+settings.load_profile("any machine")
 
 
 @pytest.fixture(scope="session")

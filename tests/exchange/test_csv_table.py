@@ -156,7 +156,7 @@ TEXT = st.text(st.characters(exclude_categories=["Cs"], exclude_characters="\0")
 LATIN = st.text(st.sampled_from("aZ09 ,;\t\"'\r\n-éß€–"), max_size=12)
 
 
-@settings(deadline=None, max_examples=300)
+@settings(max_examples=300)
 @given(
     st.data(),
     st.sampled_from([*ENCODINGS.values(), ("cp1252", b"")]),
@@ -174,7 +174,7 @@ def test_what_a_program_writes_comes_back(data, encoding, delimiter, ending):
     assert expected == list(table.rows)
 
 
-@settings(deadline=None, max_examples=500)
+@settings(max_examples=500)
 @given(st.lists(st.sampled_from([b"a", b"1", b",", b";", b"\t", b'"', b'"', b"\n", b"\r\n", b"\r", b" ", b"\xe9"])))
 def test_no_line_disappears(pieces):
     """Whatever the bytes, every line with something in it is inside some row, or the file is refused as a whole."""

@@ -155,7 +155,7 @@ LINE = st.builds(IncomingLine, CELL.map(lambda cell: cell or "D014"), CELL, CELL
 DATE = st.none() | st.dates(date(1900, 1, 1), date(2199, 12, 31)).map(str)
 
 
-@settings(deadline=None, max_examples=200)
+@settings(max_examples=200)
 @given(
     st.dictionaries(
         st.tuples(NUMBER, NUMBER), st.tuples(DATE, DATE, st.lists(LINE, min_size=1, max_size=4)), min_size=1
@@ -190,7 +190,7 @@ GARBAGE = st.lists(st.sampled_from([*b'1D4,,,;\t"""\n\n\r ', 0xE9, 0xC3]), max_s
 )
 
 
-@settings(deadline=None, max_examples=500)
+@settings(max_examples=500)
 @given(GARBAGE)
 def test_every_row_is_accounted_for(garbage):
     """Whatever the bytes below the header, every row that isn't blank is one line of an order or is refused."""
@@ -203,7 +203,7 @@ def test_every_row_is_accounted_for(garbage):
     assert len(table.rows) == sum(len(order.lines) for order in found.orders) + len(found.refused)
 
 
-@settings(deadline=None, max_examples=200)
+@settings(max_examples=200)
 @given(st.binary(max_size=200))
 def test_any_file_at_all(data):
     """Any bytes are a table or an error with a sentence, and guessing never fails."""

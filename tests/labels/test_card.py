@@ -118,11 +118,19 @@ def test_a_tag_has_a_hole_with_paper_around_it():
 
 
 def test_front_of_a_bin():
-    """It shows first and last number and the bin's name, and no bars."""
-    drawn = card.bin_front("D001", "D020", "2-3-1", LOOK, AREA)
-    assert {"D", "001–020", "2-3-1", "Derailleurs"} == texts(drawn).keys()
-    assert (None, []) == (drawn.bars, [shape for shape in drawn.shapes if isinstance(shape, Bars)])
-    assert {"LP", "07", "Derailleurs"} == texts(card.bin_front("LP07", "LP07", "", LOOK, AREA)).keys()
+    """It shows first and last number and the bin's name, and its bars say the name, clear of the section's edge."""
+    drawn = card.bin_front("D001", "D020", "A-2-3", LOOK, AREA)
+    assert {"D", "001–020", "A-2-3", "Derailleurs"} == texts(drawn).keys()
+    assert code128.widths("BINA-2-32") == drawn.bars.widths
+    edge = next(shape for shape in drawn.shapes if isinstance(shape, Pattern))
+    assert drawn.bars.x - (edge.x + edge.width) >= 10 * drawn.bars.module  # quiet zone of ISO/IEC 15417
+
+
+@pytest.mark.parametrize(("name", "area"), [("", AREA), ("by the door", AREA), ("A-2-3", Area(0, 0, 50, 40))])
+def test_front_of_a_bin_without_bars(name, area):
+    """A bin without a name of rack, tier and position has none, and neither has a front too small for them."""
+    drawn = card.bin_front("LP07", "LP07", name, LOOK, area)
+    assert ({"LP", "07", "Derailleurs", name} - {""}, None) == (texts(drawn).keys(), drawn.bars)
 
 
 @pytest.mark.parametrize("style", WITH_BARS)
@@ -175,11 +183,12 @@ def test_smallest_number():
 @pytest.mark.parametrize("style", Style)
 @pytest.mark.parametrize("area", [AREA, Area(0, 0, 65, 40), Area(0, 0, 200, 140)])
 @pytest.mark.parametrize("name", ["Lamps", "Handlebars, stems, grips and everything else that steers"])
-def test_everything_stays_on_the_card(style, area, name):
+@pytest.mark.parametrize("place", ["A-2-3", "Rack 12, tier 3, position 4"])
+def test_everything_stays_on_the_card(style, area, name, place):
     """No shape and no line of text leaves its card, however long the section's name, and no texts touch."""
     look = Look(name, COLOURS["orange"], style)
     if style is Style.BIN:
-        drawn = card.bin_front("WW801", "WW888", "Rack 12, tier 3, position 4", look, area)
+        drawn = card.bin_front("WW801", "WW888", place, look, area)
     else:
         drawn = card.slot_card("WW88888", look, area)
     for left, top, right, bottom in map(box, drawn.shapes):

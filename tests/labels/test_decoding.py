@@ -27,7 +27,11 @@ GRIDS = {"letter": "3x6", "a4": "3x6", "legal": "3x8", "4x6": "1x3"}
 
 def seen(look, layout, channel, codes=CODES):
     """Grey pictures of the printed pages at 200 dpi, by `channel` of linear light, with blur and noise."""
-    faces = [sheet.slot_face(code, look) for code in codes]
+    return printed([sheet.slot_face(code, look) for code in codes], layout, channel)
+
+
+def printed(faces, layout, channel):
+    """The same of any faces."""
     out = io.BytesIO()
     draw.pdf(sheet.pages(faces, layout), out, title="Cards")
     random = np.random.default_rng(7)
@@ -67,6 +71,15 @@ def test_cards_of_36_sections_are_read_by_both(style, colour, paper):
     texts = sorted(slot_code.card_text(code) for code in CODES)
     layout = sheet.cut_layout(SHEETS[paper], GRIDS[paper])
     assert (texts, texts) == read(seen(Look("Derailleurs", COLOURS[colour], style), layout, camera))
+
+
+def test_fronts_of_bins_are_read_by_both():
+    """Their bars say which bin it is, on every paper of a section."""
+    names = [f"{rack}-{tier}-{tier + 9}" for tier, rack in enumerate("ABCDEFGHIJ", start=1)]
+    looks = [Look("Derailleurs", COLOURS[colour], Style.BIN) for colour in COLOURS]
+    faces = [sheet.bin_face("D001", "D020", *pair) for pair in zip(names, looks, strict=False)]
+    texts = sorted(slot_code.bin_text(name) for name in names[: len(faces)])
+    assert (texts, texts) == read(printed(faces, sheet.cut_layout(SHEETS["a4"], "2x4"), camera))
 
 
 @pytest.mark.parametrize("channel", [camera, red_light])

@@ -259,7 +259,7 @@ def run_lengths(bits):
 degrees = st.lists(st.floats(0, 1), min_size=2, max_size=2).map(sorted)
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=25)
 @given(degrees)
 def test_more_harm_never_grades_better(amounts):
     """Paler, blurrier (its edges still there), more grown and deeper spotted symbols never measure better."""
@@ -275,7 +275,7 @@ def test_more_harm_never_grades_better(amounts):
     assert spots == sorted(spots)
 
 
-@settings(max_examples=50, deadline=None)
+@settings(max_examples=50)
 @given(st.lists(st.floats(0, 1), min_size=2, max_size=300))
 def test_any_profile_gets_a_grade(levels):
     """Whatever the reflectances, there are measures, and every grade is one of five."""

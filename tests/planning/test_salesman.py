@@ -65,7 +65,7 @@ def test_one_tree_bound_is_below_the_optimum(seed):
     assert bound >= optimum * 0.95
 
 
-@settings(deadline=None, max_examples=60)
+@settings(max_examples=60)
 @given(matrices)
 def test_the_order_is_a_walk_of_that_length(distances):
     """Every stop is in the order once, walking it takes the length given, and the bound is not above it."""
@@ -75,7 +75,7 @@ def test_the_order_is_a_walk_of_that_length(distances):
     assert tour.lower_bound <= tour.length
 
 
-@settings(deadline=None, max_examples=40)
+@settings(max_examples=40)
 @given(matrices)
 def test_no_exchange_shortens_a_tour(distances):
     """Turning round any stretch of the tour found doesn't make it shorter."""
@@ -85,7 +85,7 @@ def test_no_exchange_shortens_a_tour(distances):
         assert tour.length <= walked(distances, turned) + 1e-6
 
 
-@settings(deadline=None, max_examples=40)
+@settings(max_examples=40)
 @given(st.integers(0, 10**6), st.integers(2, EXACT_UP_TO + 1))
 def test_one_more_stop_never_shortens(seed, count):
     """Among exact tours the one with a stop more is never shorter."""

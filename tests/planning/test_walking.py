@@ -2,7 +2,7 @@ from itertools import pairwise, permutations
 from random import Random
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from scanflow.planning.walking import Ladder, Stop, Tour, ladder_tour
@@ -116,7 +116,6 @@ def test_distance_is_that_of_the_graph(seed):
     assert [pytest.approx(row) for row in expected] == [[ladder.distance(a, b) for b in nodes] for a in nodes]
 
 
-@settings(deadline=None)
 @given(rooms(most=40))
 def test_the_order_is_a_walk_of_that_length(room):
     """Every stop is in the order once, and walking it takes the length given, which is also the bound."""
@@ -129,7 +128,6 @@ def test_the_order_is_a_walk_of_that_length(room):
     assert (tour.length, True) == (tour.lower_bound, tour.exact)
 
 
-@settings(deadline=None)
 @given(rooms(most=25), st.data())
 def test_one_more_stop_never_shortens(room, data):
     """The shortest tour with one stop more is never shorter."""
@@ -141,7 +139,6 @@ def test_one_more_stop_never_shortens(room, data):
     assert ladder_tour(ladder, fewer).length <= ladder_tour(ladder, stops).length + 1e-9
 
 
-@settings(deadline=None)
 @given(rooms(most=25), st.randoms(use_true_random=False))
 def test_same_places_follow_each_other(room, random):
     """Stops at one place are visited together, in the order given, and the places don't depend on that order."""
@@ -156,7 +153,6 @@ def test_same_places_follow_each_other(room, random):
     assert places == [shuffled[index] for index in ladder_tour(ladder, shuffled).order]
 
 
-@settings(deadline=None)
 @given(rooms(most=25))
 def test_mirrored_room(room):
     """A room seen in a mirror, its last aisle first, takes a walk of the same length."""

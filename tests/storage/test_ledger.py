@@ -28,7 +28,7 @@ VALUES = st.recursive(
 )
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=300)
 @given(VALUES)
 def test_canonical_is_rfc_8785(value: Any) -> None:
     """For every kind of value the ledger holds, the text is byte for byte that of an independent RFC 8785 library."""
