@@ -24,7 +24,7 @@ from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app
 
-settings.register_profile("any machine")  # however busy it is
+settings.register_profile("any machine", deadline=None)  # however busy it is
 settings.load_profile("any machine")
 
 
