@@ -10,9 +10,9 @@ from pathlib import Path
 import filmed
 import pytest
 from calls import bars
-from live_shop import Live, sign_in
+from live_shop import PASSWORD, Live, sign_in
 from PIL import Image
-from playwright.sync_api import Browser, Page, expect
+from playwright.sync_api import Browser, Page, Route, expect
 
 from labels.slot_code import bin_text, card_text
 from scanflow.domain.stocktake import Looked
@@ -24,6 +24,11 @@ FAKE = ("--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream")
 SIZE = (1280, 960)
 STAYS, GOES = filmed.RATE, filmed.RATE
 """Frames in which the camera stands before a bin, and goes on to the next."""
+
+HIDDEN = """() => {
+  Object.defineProperty(document, "hidden", { value: true });
+  document.dispatchEvent(new Event("visibilitychange"));
+}"""
 
 Filming = Callable[..., AbstractContextManager[Page]]
 
@@ -98,7 +103,7 @@ def test_a_card_of_another_bin_is_found(shop: Shop, filming: Filming) -> None:
 
 
 def test_frames_without_a_label_are_passed_over(shop: Shop, filming: Filming) -> None:
-    """In a quiet word; paused, the camera is given back, and nothing was looked at."""
+    """In a quiet word; paused or hidden, the camera is given back, and nothing was looked at."""
     with filming((card_text("D001"), card_text("D002"))) as page:
         hint = page.locator("dialog .hint")
         expect(hint).to_have_text("No bin's label in view.", timeout=60_000)
@@ -107,5 +112,35 @@ def test_frames_without_a_label_are_passed_over(shop: Shop, filming: Filming) ->
         assert "ended" == page.evaluate("document.querySelector('video').srcObject.getTracks()[0].readyState")
         page.get_by_role("button", name="Go on filming").click()
         expect(hint).to_have_text("No bin's label in view.", timeout=10_000)
+        page.evaluate(HIDDEN)
+        expect(hint).to_have_text("Paused.")
     with shop.looking() as unit:
         assert () == unit.find(Looked)
+
+
+def test_shelves_that_go_by_too_fast(shop: Shop, filming: Filming) -> None:
+    """While the service is slow few frames wait, one of them on its way; that others were left out is said."""
+    with filming(*[bin_view(f"A-1-{place}", "D001") for place in (1, 2, 1, 2)]) as page:
+        held: list[Route] = []
+        page.route("**/looks", lambda route: held.append(route))
+        expect(page.locator("dialog .hint")).to_contain_text("Too fast: a part was left out", timeout=60_000)
+        assert 1 == len(held)
+        page.get_by_role("button", name="Pause filming").click()
+        page.unroute("**/looks")  # which lets go what is held
+        expect(page.get_by_role("dialog", name="1 card read in 2 bins")).to_be_visible(timeout=60_000)
+
+
+def test_without_https_the_panel_says_what_is_missing(live: Live, shop: Shop, launch: Callable[..., Browser]) -> None:
+    """Browsers give no camera to a page that came in plain from the network: the way to HTTPS is told."""
+    count = shop.act("owner", lambda unit: stocktakes.open_count(unit, "section:D"))
+    own = launch(*FAKE, "--host-resolver-rules=MAP room.test 127.0.0.1")
+    sign_in(own.new_page(base_url=live.address), live)
+    page = own.new_page(base_url=live.address.replace("127.0.0.1", "room.test"))
+    page.goto(f"/login?next=/counts/{count.id}")
+    page.locator("input[name=password]").fill(PASSWORD)
+    page.locator("input[name=password]").press("Enter")
+    page.get_by_role("button", name="Film the shelves").click()
+    expect(page.locator("dialog .hint")).to_contain_text("needs HTTPS")
+    page.get_by_role("button", name="Stop").click()
+    expect(page.locator("dialog")).to_be_hidden()
+    own.close()

@@ -39,27 +39,27 @@ def shelf(chance: np.random.Generator, high: int) -> Levels:
 def walk(chance: np.random.Generator, high: int, length: int) -> list[Levels]:
     """On and back in uneven steps, with a smeared frame, a noisy, a dark and a quite other one now and then."""
     goods, frames, at = shelf(chance, high), [], 0
-    for _ in range(length):
+    for number in range(length):
         at = int(np.clip(at + chance.integers(-20, 90), 0, goods.shape[1] - FINE))
         view = goods[:, at : at + FINE]
-        match chance.integers(8):
-            case 0:
-                view = cv2.GaussianBlur(view, (0, 0), 5).astype(np.uint8)
-            case 1:
-                view = np.clip(view + chance.normal(0, 12, view.shape), 0, 255).astype(np.uint8)
+        match number % 8:
             case 2:
+                view = cv2.GaussianBlur(view, (0, 0), 5).astype(np.uint8)
+            case 4:
+                view = np.clip(view + chance.normal(0, 12, view.shape), 0, 255).astype(np.uint8)
+            case 6:
                 view = (view // 16).astype(np.uint8)
-            case 3 if chance.random() < 0.3:
+            case 7:
                 at = int(chance.integers(0, goods.shape[1] - FINE))
         frames.append(np.ascontiguousarray(view))
     return frames
 
 
-@pytest.mark.parametrize(("high", "length"), [(363, 40), (1138, 12)], ids=["landscape", "portrait"])
+@pytest.mark.parametrize(("high", "length"), [(363, 30), (1138, 10)], ids=["landscape", "portrait"])
 def test_both_choose_the_same_frames(live: Live, page: Page, high: int, length: int) -> None:
     """Over random walks `sweep.js` says of each frame what `vision.sweep` says, and which are dark."""
     chance = np.random.default_rng(7)
-    films = [walk(chance, high, length) for _ in range(2)]
+    films = [walk(chance, high, length)]
     here = []
     for frames in films:
         sweep = Sweep()

@@ -7,6 +7,7 @@ import { FINE, isDark, Sweep } from "./sweep.js";
 
 const PACE = 100; // ms from one look to the next, at least
 const RESTS = 1000; // ms in one stretch, after which its sharpest frame is read if nothing else waits
+const SHARPER = 1.3; // times as sharp as the one that was taken: this stretch is looked at once more
 const MANY = 3; // frames that wait, of which one is being read: the shelves go by too fast
 const MOST = 5; // no more of them are kept
 const QUALITY = 0.9;
@@ -18,6 +19,7 @@ const SILENT = "No answer: frames wait until there is one. Stay on this page.";
 const LOST = "Too fast: a part was left out. Go back a little, and slower.";
 const SLOWER = "Slower: frames wait to be read.";
 const DARK = "It is too dark to read.";
+const GONE = "The camera has gone. Connect it, then go on.";
 const PAUSED = "Paused.";
 const MISSES = { required: "No bin's label in view.", many_bins: "Labels of several shelves in view. Go nearer." };
 
@@ -75,12 +77,18 @@ export function answered({ key, place, reads }) {
 /** A frame was not taken: one without a label is nobody's fault. */
 export function missed({ json }) {
   miss = MISSES[json?.code] ?? json?.detail ?? "A frame could not be used.";
+  if (run) run.missed = true;
   if (json?.code === "closed") stop();
+}
+
+/** A stretch of the way: its sharpest frame so far, whether that was taken, where and how sharp. */
+function begin(mine) {
+  return Object.assign(mine, { sweep: new Sweep(), best: null, taken: null, missed: false, begun: performance.now() });
 }
 
 /** Opens the camera and looks, until it is paused. */
 async function film() {
-  const mine = (run = { sweep: new Sweep(), best: null, taken: false, begun: 0 });
+  const mine = (run = begin({}));
   tell("Starting the camera.");
   show();
   try {
@@ -92,10 +100,12 @@ async function film() {
     if (run === mine) pause(refusal(error));
     return;
   }
-  lock = await navigator.wakeLock?.request("screen").catch(() => null);
+  const held = await navigator.wakeLock?.request("screen").catch(() => null);
+  if (run !== mine) return held?.release();
+  lock = held;
   while (run === mine) {
     const begun = performance.now();
-    if (video.srcObject.getVideoTracks()[0].readyState === "ended") return pause("The camera has gone. Connect it, then go on.");
+    if (video.srcObject.getVideoTracks()[0].readyState === "ended") return pause(GONE);
     await look(mine);
     await new Promise((go) => setTimeout(go, Math.max(0, PACE - (performance.now() - begun))));
   }
@@ -107,9 +117,11 @@ async function look(mine) {
   const [wide, high] = [FINE, Math.round((frame.height * FINE) / frame.width)];
   const levels = grey(frame, wide, high);
   const dark = isDark(levels);
+  if (again(mine)) begin(mine);
   const { ended, best } = dark ? {} : mine.sweep.look(levels, wide, high);
   if (ended) take(mine);
-  if (ended || !mine.begun) Object.assign(mine, { taken: false, begun: performance.now() });
+  const sharper = best && mine.sweep.sharp > SHARPER * mine.taken?.sharp;
+  if (ended || sharper) Object.assign(mine, { taken: null, begun: performance.now() });
   if (best && !mine.taken) {
     mine.best?.close();
     mine.best = frame;
@@ -118,11 +130,14 @@ async function look(mine) {
   tell(sending.silent ? SILENT : lost ? LOST : sending.frames >= MANY ? SLOWER : dark ? DARK : miss || READY);
 }
 
+/** What was taken here showed no label, and the view has moved a little since. */
+const again = ({ missed: none, taken, sweep }) => none && taken && sweep.gone !== taken.gone;
+
 /** The sharpest frame of this stretch goes out; where too many wait already it is left out, and that is told. */
 function take(mine) {
   const frame = mine.best;
   if (!frame) return;
-  Object.assign(mine, { best: null, taken: true });
+  Object.assign(mine, { best: null, taken: { sharp: mine.sweep.sharp, gone: mine.sweep.gone }, missed: false });
   lost = sending.frames >= MOST;
   if (!lost) {
     Object.assign(large, { width: frame.width, height: frame.height });
@@ -138,7 +153,11 @@ function grey(frame, wide, high) {
   context.imageSmoothingQuality = "high";
   context.drawImage(frame, 0, 0, wide, high);
   const { data } = context.getImageData(0, 0, wide, high);
-  return Uint8Array.from({ length: wide * high }, (_, i) => 0.299 * data[4 * i] + 0.587 * data[4 * i + 1] + 0.114 * data[4 * i + 2]);
+  const levels = new Uint8Array(wide * high);
+  for (let i = 0, at = 0; i < levels.length; i += 1, at += 4) {
+    levels[i] = 0.299 * data[at] + 0.587 * data[at + 1] + 0.114 * data[at + 2];
+  }
+  return levels;
 }
 
 function show() {
