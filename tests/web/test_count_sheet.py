@@ -7,9 +7,10 @@ import pytest
 from clients import SQLITE_ONLY
 from flask.testing import FlaskClient
 from furnished import furnish
-from shown_counts import two_counts
+from shown_counts import shown, two_counts
 
 from scanflow.shop import Shop
+from scanflow.workflow import stocktakes
 
 pytestmark = SQLITE_ONLY
 
@@ -38,3 +39,16 @@ def test_its_paper(client: FlaskClient, shop: Shop) -> None:
     assert [200, 422] == [each.status_code for each in asked]
     assert (595, 842) == tuple(map(round, pypdfium2.PdfDocument(asked[0].data)[0].get_size()))
     assert 409 == client.get(f"/api/stocktakes/{running.id}/report?format=pdf").status_code
+
+
+def test_a_sample_says_of_how_many_bins_it_was_drawn(client: FlaskClient, shop: Shop) -> None:
+    """In its title, beside what was looked at, and in what it says of the rest."""
+    furnish(shop, 25)
+    count = shop.act("owner", lambda unit: stocktakes.open_count(unit, "section:D", sample=2))
+    assert count.sample is not None
+    shown(shop, count, count.sample.bins[0], key="one")
+    client.post(f"/api/stocktakes/{count.id}/close", json={})
+    answer = client.get(f"/api/stocktakes/{count.id}/report?format=pdf")
+    text = " ".join(page.get_textpage().get_text_range() for page in pypdfium2.PdfDocument(answer.data))
+    for told in ("Count of 2 bins drawn from section D", "1 of 2 places chosen of 3 bins"):
+        assert told in text.replace("\r\n", " ")

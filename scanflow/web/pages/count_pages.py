@@ -200,7 +200,7 @@ def _known(names: Sequence[str], looks: Sequence[Looked]) -> dict[str, Place]:
 def start() -> ResponseReturnValue:
     area, note = request.form.get("area", ""), request.form.get("note", "").strip()[:500]
     made: list[Stocktake] = []
-    sample = request.form.get("sample", type=int)
+    sample = request.form.get("sample", 0 if "sample" in request.form else None, type=int)
     said, status = act(lambda unit: made.append(stocktakes.open_count(unit, area, note, sample)))
     return _index(area, said, status) if said else _begun(made[0])
 
