@@ -170,7 +170,7 @@ document.addEventListener("keydown", sound.ready, { once: true });
 document.addEventListener("pointerdown", sound.ready, { once: true });
 const box = () => (typed()?.offsetParent ? typed() : null);
 listen(box, { scanned, entered: () => typed().form.requestSubmit() });
-camera.offer({ scanned });
+camera.offer({ scanned, shut: film.runs }); // what is filmed is not held up
 film.offer(sending, page(), refresh);
 for (const { key, texts, fields } of hand.sent) sending.cards(texts, fields, key);
 draw();

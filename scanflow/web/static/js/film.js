@@ -118,6 +118,8 @@ async function look(mine) {
   const levels = grey(frame, wide, high);
   const dark = isDark(levels);
   if (again(mine)) begin(mine);
+  if (mine.high && mine.high !== high) turned(mine);
+  mine.high = high;
   const { ended, best } = dark ? {} : mine.sweep.look(levels, wide, high);
   if (ended) take(mine);
   const sharper = best && mine.sweep.sharp > SHARPER * mine.taken?.sharp;
@@ -128,6 +130,12 @@ async function look(mine) {
   } else frame.close();
   if (!sending.open && performance.now() - mine.begun > RESTS) take(mine);
   tell(sending.silent ? SILENT : lost ? LOST : sending.frames >= MANY ? SLOWER : dark ? DARK : miss || READY);
+}
+
+/** The phone was turned: what is seen now can't be held against what was. */
+function turned(mine) {
+  take(mine);
+  begin(mine);
 }
 
 /** What was taken here showed no label, and the view has moved a little since. */
@@ -171,7 +179,7 @@ function pause(words = PAUSED) {
   video.srcObject?.getTracks().forEach((track) => track.stop());
   lock?.release().catch(() => {});
   lock = null;
-  tell(words);
+  tell(lost ? `${LOST} ${words}` : words);
   show();
 }
 
@@ -187,7 +195,7 @@ function open() {
   panel.querySelector("[data-pause]").hidden = true;
 }
 
-/** Gives the button on the page of this address its work. The page is shown anew by `fresh()` once the panel is closed. */
+/** Gives the button on the page of this address its work; `fresh()` shows the page anew once the panel is closed. */
 export function offer(through, address, fresh) {
   [sending, count, refresh] = [through, address, fresh];
   document.addEventListener("click", ({ target }) => {
