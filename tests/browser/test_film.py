@@ -139,6 +139,7 @@ def test_without_https_the_panel_says_what_is_missing(live: Live, shop: Shop, la
     page.goto(f"/login?next=/counts/{count.id}")
     page.locator("input[name=password]").fill(PASSWORD)
     page.locator("input[name=password]").press("Enter")
+    page.wait_for_url("**/counts/*")  # and its scripts
     page.get_by_role("button", name="Film the shelves").click()
     expect(page.locator("dialog .hint")).to_contain_text("needs HTTPS")
     page.get_by_role("button", name="Stop").click()
