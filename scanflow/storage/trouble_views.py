@@ -80,7 +80,7 @@ def _counted(connection: Connection, since: datetime) -> list[Trouble]:
     """
     closed = select(stocktakes.c.closed, stocktakes.c.report).where(stocktakes.c.closed >= since)
     closed = closed.where(stocktakes.c.state == StocktakeState.CLOSED).order_by(stocktakes.c.closed)
-    here = dict(connection.execute(select(bins.c.name, bins.c.section)).tuples().all())
+    here = {row.name: row.section for row in connection.execute(select(bins.c.name, bins.c.section))}
     found = []
     for row in connection.execute(closed):
         report = json.loads(row.report)
