@@ -13,6 +13,7 @@ from flask import request
 from jsonschema_rs import Draft202012Validator, ValidationError
 
 from scanflow.web.api import schemas
+from scanflow.web.api.schemas.parts import IMAGES, ref
 from scanflow.web.problem import Problem
 
 LARGEST_JSON = 1024 * 1024
@@ -40,7 +41,7 @@ Errors = list[tuple[str, str]]
 
 @cache
 def _validator(name: str) -> Draft202012Validator:
-    schema = schemas.QUERIES.get(name) or {**schemas.ref(name), "components": schemas.COMPONENTS}
+    schema = schemas.QUERIES.get(name) or {**ref(name), "components": schemas.COMPONENTS}
     return Draft202012Validator(schema)
 
 
@@ -177,10 +178,8 @@ def form(name: str, file: str) -> tuple[dict[str, Any], bytes]:
 
 def image() -> bytes:
     """The body, said to be a picture. Problems 413, 415."""
-    if request.mimetype not in schemas.IMAGES:
-        raise Problem(
-            415, "unsupported_media_type", f"Send a picture: Content-Type one of {', '.join(schemas.IMAGES)}."
-        )
+    if request.mimetype not in IMAGES:
+        raise Problem(415, "unsupported_media_type", f"Send a picture: Content-Type one of {', '.join(IMAGES)}.")
     return request.get_data()
 
 

@@ -15,7 +15,8 @@ from flask import Blueprint, Response, current_app, request
 from scanflow.shop import Once, Reply
 from scanflow.storage.access import Role
 from scanflow.storage.unit import SqlUnit
-from scanflow.web.api import checking, schemas
+from scanflow.web.api import checking
+from scanflow.web.api.schemas.parts import ID
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import need, shop, visitor
 from scanflow.workflow.ports import Missing
@@ -102,7 +103,7 @@ def _admitted(declared: Call, view: View) -> View:
         if declared.roles:
             need(*declared.roles)
         for name, value in ids.items():
-            if not re.fullmatch(schemas.ID, value):
+            if not re.fullmatch(ID, value):
                 raise Missing(f"There is no {name} {value!r}.")
         sent = checking.query(declared.query)
         if declared.query != "NoQuery":

@@ -10,6 +10,7 @@ from flask import Blueprint, Response
 
 from scanflow.web.api import checking, schemas
 from scanflow.web.api.contract import ANYONE, CALLS, IDEMPOTENCY_KEY, Call, answer, call
+from scanflow.web.api.schemas.parts import IDENTITY, IMAGES, ref
 
 blueprint = Blueprint("openapi", __name__)
 
@@ -73,7 +74,7 @@ def _operation(each: Call) -> dict[str, Any]:
 
 def _parameters(each: Call) -> Any:
     for name in each.ids:
-        yield {"name": name, "in": "path", "required": True, "schema": schemas.IDENTITY}
+        yield {"name": name, "in": "path", "required": True, "schema": IDENTITY}
     for name, schema in schemas.QUERIES[each.query]["properties"].items():
         yield {"name": name, "in": "query", "schema": schema}
     if each.once:
@@ -89,12 +90,12 @@ def _request_body(each: Call) -> dict[str, Any]:
     content: dict[str, Any] = {}
     required = True
     if each.body:
-        content["application/json"] = {"schema": schemas.ref(each.body)}
+        content["application/json"] = {"schema": ref(each.body)}
         required = not checking.fits(each.body, {})
     if each.form:
-        content["multipart/form-data"] = {"schema": schemas.ref(each.form)}
+        content["multipart/form-data"] = {"schema": ref(each.form)}
     if each.image:
-        content |= {kind: {} for kind in schemas.IMAGES}
+        content |= {kind: {} for kind in IMAGES}
     return {"required": required, "content": content}
 
 
@@ -125,11 +126,11 @@ def _response(each: Call, status: int, name: str | None) -> dict[str, Any]:
     described = DESCRIBED.get(status, "Done." if each.method != "GET" else "As asked.")
     response: dict[str, Any] = {"description": described, **({"headers": headers} if headers else {})}
     if name is not None:
-        response["content"] = {name: {}} if "/" in name else {"application/json": {"schema": schemas.ref(name)}}
+        response["content"] = {name: {}} if "/" in name else {"application/json": {"schema": ref(name)}}
         response["content"] |= {kind: {} for kind in each.also}
     return response
 
 
 def _problem(status: int, each: Call) -> dict[str, Any]:
     described = PROBLEMS[status].format(codes=", ".join(f"`{code}`" for code in each.conflicts))
-    return {"description": described, "content": {"application/problem+json": {"schema": schemas.ref("Problem")}}}
+    return {"description": described, "content": {"application/problem+json": {"schema": ref("Problem")}}}

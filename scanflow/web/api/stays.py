@@ -10,8 +10,9 @@ from scanflow.domain.things import Stay
 from scanflow.shop import Reply
 from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
-from scanflow.web.api import render, schemas
+from scanflow.web.api import render
 from scanflow.web.api.contract import MANAGERS, STAFF, answer, call, do, look
+from scanflow.web.api.schemas.parts import JPEG
 from scanflow.web.visitors import shop, visitor
 from scanflow.workflow import photos, stock
 from scanflow.workflow.ports import Missing, must
@@ -71,7 +72,7 @@ def put_photo(stay: str, image: bytes) -> Response:
     "/api/stays/{stay}/photo",
     roles=STAFF,
     query="PhotoQuery",
-    answers={200: schemas.JPEG, 304: None},
+    answers={200: JPEG, 304: None},
 )
 def show_photo(stay: str, query: dict[str, Any]) -> Response:
     """Gives the picture of a stay's item."""
@@ -80,7 +81,7 @@ def show_photo(stay: str, query: dict[str, Any]) -> Response:
         row = views.photo(unit.connection, stay, small=query["size"] == "small")
     if row is None:
         raise Missing("It has no picture yet.")
-    response = Response(row.data, mimetype=schemas.JPEG)
+    response = Response(row.data, mimetype=JPEG)
     response.set_etag(f"{row.hash}-{query['size']}")
     expected = query.get("hash") == row.hash
     response.headers["Cache-Control"] = f"private, {'max-age=31536000, immutable' if expected else 'no-cache'}"

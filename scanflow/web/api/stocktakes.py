@@ -15,8 +15,9 @@ from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
 from scanflow.vision.readings import ImageError
 from scanflow.web import count_sheet
-from scanflow.web.api import checking, paging, render_stocktake, schemas
+from scanflow.web.api import checking, paging, render_stocktake
 from scanflow.web.api.contract import MANAGERS, STAFF, answer, call, digest, do, look
+from scanflow.web.api.schemas.parts import JPEG
 from scanflow.web.visitors import shop, visitor
 from scanflow.workflow import dropped_looks, resolving, stocktake_report, stocktakes
 from scanflow.workflow.ports import Invalid, Missing, Refused, must
@@ -118,7 +119,7 @@ def looks(stocktake: str) -> Response:
     "/api/stocktakes/{stocktake}/looks/{key}/photo",
     roles=STAFF,
     query="PhotoQuery",
-    answers={200: schemas.JPEG, 304: None},
+    answers={200: JPEG, 304: None},
 )
 def photo(stocktake: str, key: str, query: dict[str, Any]) -> Response:
     """Gives the photo of a look, as long as it is kept."""
@@ -126,7 +127,7 @@ def photo(stocktake: str, key: str, query: dict[str, Any]) -> Response:
         row = views.look_photo(unit.connection, stocktake, key, small=query["size"] == "small")
     if row is None:
         raise Missing("There is no such photo, or it is kept no longer.")
-    response = Response(row.data, mimetype=schemas.JPEG)
+    response = Response(row.data, mimetype=JPEG)
     response.set_etag(f"{row.hash}-{query['size']}")
     response.cache_control.private = True
     response.cache_control.no_cache = True
