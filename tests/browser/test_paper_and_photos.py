@@ -14,7 +14,7 @@ from playwright.sync_api import Browser, Page, expect
 from labels import slot_code
 from scanflow.domain.life import Hold, LineState, ParcelState
 from scanflow.domain.things import Line, Order, Parcel
-from scanflow.storage import page_views
+from scanflow.storage import round_views
 from scanflow.workflow import photos
 
 LOADED = "(image) => image.complete && image.naturalWidth > 0"
@@ -61,7 +61,7 @@ def test_the_verdict_shows_the_thing_and_one_press_holds_it(live: Live, page: Pa
     room = furnish(live.shop, 25)
     assert room.round is not None
     with live.shop.looking() as unit:
-        stops = page_views.round_stops(unit.connection, room.round.id)
+        stops = round_views.round_stops(unit.connection, room.round.id)
     stop = next(each for each in stops if each.state == "waiting" and each.hold is None)
     picture = live.shop.photo(jpeg())
     live.shop.act("owner", lambda unit: photos.keep(unit, stop.stay, picture))
@@ -86,7 +86,7 @@ def test_a_round_is_entered_by_the_bars_of_its_sheet(live: Live, page: Page) -> 
     room = furnish(live.shop, 25)
     assert room.round is not None
     with live.shop.looking() as unit:
-        stops = page_views.round_stops(unit.connection, room.round.id)
+        stops = round_views.round_stops(unit.connection, room.round.id)
     first, second, *_ = (each for each in stops if each.state == "waiting" and each.hold is None)
     sign_in(page, live)
     for stop, wrong, told in ((first, 0, "Picked"), (second, 1, "Not taken")):

@@ -7,7 +7,7 @@ from flask.typing import ResponseReturnValue
 
 from labels import slot_code
 from scanflow.domain.things import Order, Parcel
-from scanflow.storage import page_views
+from scanflow.storage import order_views, parcel_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.shown import act, page
 from scanflow.web.visitors import shop
@@ -27,12 +27,12 @@ def _show(parcel: str, told: str, said: str, status: int) -> ResponseReturnValue
     """`parcel` is the one before us; `told` says why: `bound` just now, or `known` by its label."""
     with shop().looking() as unit:
         here = unit.get(Parcel, parcel)
-        closed = page_views.parcels_to_hand_over(unit.connection, SHOWN)
-        bare = page_views.parcels_without_label(unit.connection)
+        closed = parcel_views.parcels_to_hand_over(unit.connection, SHOWN)
+        bare = parcel_views.parcels_without_label(unit.connection)
         ids = [name for each in closed for name in each.orders.split()]
-        numbers = {row.id: row for row in page_views.numbers(unit.connection, ids)}
+        numbers = {row.id: row for row in order_views.numbers(unit.connection, ids)}
         title = shipping.numbers(unit, here.id) if here else ""
-        lines = page_views.order_lines(unit.connection, *here.orders) if here else ()
+        lines = order_views.order_lines(unit.connection, *here.orders) if here else ()
     things = [line for line in lines if here and line.parcel == here.id]
     shown = {"parcel": here, "title": title, "things": things, "closed": closed, "numbers": numbers, "bare": bare}
     return page("hand_over.html", **shown, most=SHOWN, told=told, said=said), status
@@ -66,5 +66,5 @@ def _of_slip(unit: SqlUnit, text: str) -> str | None:
         orders = unit.find(Order, slip=slot_code.parse_slip(text))
     except slot_code.CodeError:
         return None
-    closed = page_views.parcels_to_hand_over(unit.connection, 10 * SHOWN)
+    closed = parcel_views.parcels_to_hand_over(unit.connection, 10 * SHOWN)
     return next((each.id for each in closed for order in orders if order.id in each.orders.split()), None)

@@ -15,7 +15,7 @@ from flask.typing import ResponseReturnValue
 from werkzeug.datastructures import FileStorage
 
 from labels import slot_code
-from scanflow.storage import page_views
+from scanflow.storage import slot_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.vision import Book, Certainty, ImageError, Picture, Reading
 from scanflow.vision.drawn import draw
@@ -101,7 +101,7 @@ def _told(unit: SqlUnit, name: str, picture: Picture | None, drawn: str) -> Seen
     read = [(one, one.text) for one in picture.readings if one.text is not None]
     codes = {text: _code(unit, text) for _, text in read}
     named = [code for code, _ in codes.values() if code]
-    slots = {slot.code: slot for slot in page_views.slots_of(unit.connection, named)}
+    slots = {slot.code: slot for slot in slot_views.slots_of(unit.connection, named)}
     found = tuple(Card(one, slots[codes[text][0]]) for one, text in read if codes[text][0] in slots)
     others = tuple((text, codes[text][1]) for _, text in read if codes[text][0] not in slots)
     unread = sum(one.certainty is Certainty.UNREAD for one in picture.readings)

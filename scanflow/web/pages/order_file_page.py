@@ -21,9 +21,9 @@ from scanflow.exchange.csv_table import FileError, Table
 from scanflow.exchange.dates import DateOrder
 from scanflow.exchange.mapping import ColumnMapping, MappingError
 from scanflow.exchange.orders_csv import Parsed
-from scanflow.storage import mappings, page_views
-from scanflow.storage.page_views import Rows
+from scanflow.storage import mappings, order_views
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import Rows
 from scanflow.web.pages.shown import page
 from scanflow.web.visitors import shop, visitor
 from scanflow.workflow import order_file
@@ -126,7 +126,7 @@ def _mapping(table: Table) -> ColumnMapping:
 def _load(unit: SqlUnit, parsed: Parsed) -> Outcome:
     loaded = order_file.load(unit, parsed.orders, parsed.rows)
     early = tuple(RefusedRow(row.row, row.code, row.text) for row in parsed.refused)
-    held = page_views.lines_by_id(unit.connection, loaded.held[:SHOWN])
+    held = order_views.lines_by_id(unit.connection, loaded.held[:SHOWN])
     return Outcome(loaded, held, tuple(sorted((*early, *loaded.refused), key=lambda row: row.row)))
 
 

@@ -11,9 +11,9 @@ from sqlalchemy import Connection, Row
 from labels import slot_code
 from scanflow.domain.derive import OrderState
 from scanflow.domain.things import Order
-from scanflow.storage import page_views
-from scanflow.storage.page_views import Rows
+from scanflow.storage import order_views, search_views
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import Rows
 from scanflow.web.pages.shown import PAGE, act, look, offset, page
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import shop
@@ -27,8 +27,8 @@ STATES = tuple(state.value for state in OrderState)
 def index() -> ResponseReturnValue:
     state = request.args.get("state", "")
     state = state if state in STATES else ""
-    rows = look(page_views.order_list, [state] if state else [], offset(), PAGE)
-    counts = look(page_views.order_counts)
+    rows = look(order_views.order_list, [state] if state else [], offset(), PAGE)
+    counts = look(order_views.order_counts)
     return page("orders.html", orders=rows, counts=counts, state=state, skip=offset(), size=PAGE, states=STATES)
 
 
@@ -40,8 +40,8 @@ def show(id: str) -> ResponseReturnValue:
 def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     with shop().looking() as unit:
         order = unit.get(Order, id)
-        rows = page_views.order_lines(unit.connection, id)
-        state = page_views.order_state(unit.connection, id)
+        rows = order_views.order_lines(unit.connection, id)
+        state = order_views.order_state(unit.connection, id)
     if order is None:
         raise Problem(404, "not_found", "There is no such order.")
     slip = slot_code.slip_text(order.slip)
@@ -72,7 +72,7 @@ def pack(id: str) -> ResponseReturnValue:
 
 
 def _line(id: str) -> Row[tuple[object, ...]]:
-    row = look(page_views.line, id)
+    row = look(order_views.line, id)
     if row is None:
         raise Problem(404, "not_found", "There is no such line.")
     return row
@@ -96,7 +96,7 @@ def _candidates(connection: Connection, reference: str, words: str) -> Rows:
         code = slot_code.parse_reference(reference).code
     except slot_code.CodeError:
         code = slot_code.compact(reference)[:4]
-    return page_views.settle_candidates(connection, code, words)
+    return search_views.settle_candidates(connection, code, words)
 
 
 @blueprint.post("/lines/<id>/settle")

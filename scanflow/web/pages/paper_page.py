@@ -15,7 +15,7 @@ from labels import draw, sheet, slip, walk
 from labels.paper import COLOURS, SHEETS
 from labels.row import Thing
 from scanflow.domain.things import Order, Round
-from scanflow.storage import page_views, views
+from scanflow.storage import order_views, room_views, round_views, views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.order_pages import STATES
 from scanflow.web.pages.round_pages import waits
@@ -60,7 +60,7 @@ def order_slips() -> ResponseReturnValue:
     if state not in STATES:
         raise Invalid("/state", "unknown_state", f"Choose one of {', '.join(STATES)}.")
     with shop().looking() as unit:
-        rows = page_views.order_list(unit.connection, [state], 0, MOST_SLIPS)
+        rows = order_views.order_list(unit.connection, [state], 0, MOST_SLIPS)
         pages = slip.slips(_slips(unit, [row.id for row in rows]), _paper(SHEETS))
     return _pdf(pages, f"Slips of orders, {state}", "slips")
 
@@ -70,7 +70,7 @@ def round_slips(id: str) -> ResponseReturnValue:
     """Of all orders of a round, in the order of its baskets."""
     with shop().looking() as unit:
         must(unit, Round, id)
-        stops = sorted(page_views.round_stops(unit.connection, id), key=lambda stop: stop.basket or 0)
+        stops = sorted(round_views.round_stops(unit.connection, id), key=lambda stop: stop.basket or 0)
         pages = slip.slips(_slips(unit, list(dict.fromkeys(stop.order for stop in stops))), _paper(SHEETS))
     return _pdf(pages, "Slips of a round", "slips")
 
@@ -80,7 +80,7 @@ def sheet_pdf(id: str) -> ResponseReturnValue:
     with shop().looking() as unit:
         zone = ZoneInfo(unit.settings.zone)
         opened = when(must(unit, Round, id).opened, zone, shop().clock().astimezone(zone))
-        stops = page_views.round_stops(unit.connection, id)
+        stops = round_views.round_stops(unit.connection, id)
         things = _things(unit, stops)
     title = f"Round of {opened}, {count(len(stops), 'stop')}"
     drawn = [_stop(stop, thing, id) for stop, thing in zip(stops, things, strict=True)]
@@ -106,8 +106,8 @@ def _pdf(pages: Sequence[sheet.Page], title: str, name: str) -> ResponseReturnVa
 
 def _slips(unit: SqlUnit, order_ids: Sequence[str]) -> list[slip.Slip]:
     """In this order; what was cancelled belongs in no parcel."""
-    numbers = {row.id: row for row in page_views.numbers(unit.connection, order_ids)}
-    rows = [row for row in page_views.order_lines(unit.connection, *order_ids) if row.state != "cancelled"]
+    numbers = {row.id: row for row in order_views.numbers(unit.connection, order_ids)}
+    rows = [row for row in order_views.order_lines(unit.connection, *order_ids) if row.state != "cancelled"]
     things: dict[str, list[Thing]] = {name: [] for name in order_ids}
     baskets: dict[str, int | None] = {}
     for row, thing in zip(rows, _things(unit, rows), strict=True):
@@ -122,7 +122,7 @@ def _slip(order: Any, things: list[Thing], basket: int | None) -> slip.Slip:
 
 
 def _things(unit: SqlUnit, rows: Sequence[Any]) -> list[Thing]:
-    papers = page_views.papers(unit.connection)
+    papers = room_views.papers(unit.connection)
     pictures = views.thumbs(unit.connection, [row.photo for row in rows if row.photo])
     return [
         Thing(
@@ -148,10 +148,10 @@ def entry(id: str) -> ResponseReturnValue:
 
 def _entry(id: str, told: Sequence[tuple[str, str, str]], status: int) -> ResponseReturnValue:
     """The stops still open, with what became of those entered just now: code, verdict and advice."""
-    round_ = look(page_views.round_, id)
+    round_ = look(round_views.round_, id)
     if round_ is None:
         raise Problem(404, "not_found", "There is no such round.")
-    stops = look(page_views.round_stops, id)
+    stops = look(round_views.round_stops, id)
     waiting = [stop for stop in stops if waits(stop, id)]
     wanted = request.args.get("stop", 0, type=int)
     first = next((place for place, stop in enumerate(waiting) if stop.stop == wanted), 0)
@@ -165,7 +165,7 @@ def enter(id: str) -> ResponseReturnValue:
     """Each stop on its own, in the order of the sheet: what one is refused for holds up no other."""
     form, at = request.form.get("form", "")[:64], shop().clock().isoformat()
     told = []
-    for stop in look(page_views.round_stops, id):
+    for stop in look(round_views.round_stops, id):
         written, missing = (
             request.form.get(f"digit-{stop.stop}", "").strip()[:64],
             request.form.get(f"gone-{stop.stop}"),

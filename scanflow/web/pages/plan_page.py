@@ -18,7 +18,7 @@ from scanflow.planning.bulk import Bulk
 from scanflow.planning.curve import curve
 from scanflow.planning.room import free_places
 from scanflow.planning.sizing import Sizing, size_section
-from scanflow.storage import page_views
+from scanflow.storage import room_views
 from scanflow.storage.access import Role
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import problem
@@ -117,7 +117,7 @@ def _step(step: int, given: dict[str, str], said: str, status: int) -> ResponseR
     per_bin, found = _bulk(given) if step > 2 else (0, None)
     shown = {"step": step, "last": LAST, "given": given, "kept": kept, "said": said, "risks": plan_form.RISKS}
     if step >= LAST - 1:
-        used = {colour for colour, _ in look(page_views.papers).values()}
+        used = {colour for colour, _ in look(room_views.papers).values()}
         sizing = _flow(given)
         shown |= {"sizing": sizing, "picture": Markup(curve(sizing)), "odds": plan_form.odds, "most": MOST}
         shown |= {"colours": sorted(COLOURS, key=lambda name: name in used)}
@@ -153,7 +153,7 @@ def make() -> ResponseReturnValue:
 
 @blueprint.get("/plan/made/<code>")
 def made(code: str) -> ResponseReturnValue:
-    section = next((each for each in look(page_views.section_list) if each.code == code), None)
+    section = next((each for each in look(room_views.section_list) if each.code == code), None)
     if section is None:
         raise Problem(404, "not_found", f"There is no section {code}.")
     return page("plan_made.html", section=section)

@@ -7,7 +7,7 @@ from flask.typing import ResponseReturnValue
 
 from labels import slot_code
 from scanflow.domain.things import Stay
-from scanflow.storage import page_views
+from scanflow.storage import room_views, slot_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages import photo_form
 from scanflow.web.pages.shown import act, look, page
@@ -26,7 +26,7 @@ def show() -> ResponseReturnValue:
 
 def _form(said: str, status: int) -> ResponseReturnValue:
     given = {name: request.values.get(name, "") for name in FIELDS}
-    sections = look(page_views.section_list)
+    sections = look(room_views.section_list)
     return page("put_away.html", given=given, sections=sections, said=said), status
 
 
@@ -57,7 +57,7 @@ def store() -> ResponseReturnValue:
 
 @blueprint.get("/put-away/<id>")
 def stored(id: str) -> ResponseReturnValue:
-    stay = look(page_views.stay, id)
+    stay = look(slot_views.stay, id)
     if stay is None:
         raise Problem(404, "not_found", f"There is no stay {id}.")
     return page("stored.html", stay=stay, reference=slot_code.reference(stay.code, stay.turn))

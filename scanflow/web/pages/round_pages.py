@@ -9,7 +9,7 @@ from flask.typing import ResponseReturnValue
 
 from scanflow.domain.stocktake import Stocktake
 from scanflow.domain.things import Round, Station, Stop
-from scanflow.storage import page_views
+from scanflow.storage import room_views, round_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.last_scan import last_scan
 from scanflow.web.pages.shown import PAGE, act, count, look, offset, page
@@ -28,8 +28,8 @@ def index() -> ResponseReturnValue:
 
 
 def _index(said: str, status: int) -> ResponseReturnValue:
-    counts = look(page_views.counts)
-    shown = {"rounds": look(page_views.open_rounds), "counts": counts, "things": round_of(counts["waiting"])}
+    counts = look(room_views.counts)
+    shown = {"rounds": look(round_views.open_rounds), "counts": counts, "things": round_of(counts["waiting"])}
     return page("rounds.html", **shown, most=MOST, said=said), status
 
 
@@ -60,10 +60,10 @@ def show(id: str) -> ResponseReturnValue:
 
 
 def _show(id: str, said: str, status: int) -> ResponseReturnValue:
-    walk = look(page_views.round_, id)
+    walk = look(round_views.round_, id)
     if walk is None:
         raise Problem(404, "not_found", "There is no such round.")
-    stops = look(page_views.round_stops, id)
+    stops = look(round_views.round_stops, id)
     waiting = [stop for stop in stops if waits(stop, id)]
     wanted = request.args.get("stop", 0, type=int)
     stop = next((each for each in waiting if each.position >= wanted), waiting[0] if waiting else None)

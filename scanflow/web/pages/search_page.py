@@ -7,7 +7,7 @@ from flask.typing import ResponseReturnValue
 
 from labels import slot_code
 from scanflow.domain.things import Alias, Order, Section
-from scanflow.storage import page_views
+from scanflow.storage import round_views, search_views, slot_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.shown import PAGE, look, page
 from scanflow.web.visitors import shop
@@ -24,8 +24,8 @@ def show() -> ResponseReturnValue:
             exact = _exact(unit, words)
         if exact is not None:
             return redirect(exact, 303)
-    orders = look(page_views.search_orders, words, PAGE) if words else ()
-    things = look(page_views.search_items, words, PAGE) if words else ()
+    orders = look(search_views.search_orders, words, PAGE) if words else ()
+    things = look(search_views.search_items, words, PAGE) if words else ()
     return page("search.html", words=words, orders=orders, things=things, size=PAGE)
 
 
@@ -42,7 +42,7 @@ def _exact(unit: SqlUnit, words: str) -> str | None:
         named = slot_code.parse_reference(words, {each.code: each.digits for each in unit.find(Section)})
     except slot_code.CodeError:
         return _borne_by(unit, words)
-    stay = page_views.stay_of(unit.connection, named.code, named.turn) if named.turn is not None else None
+    stay = slot_views.stay_of(unit.connection, named.code, named.turn) if named.turn is not None else None
     if stay is not None:
         return url_for("slot_page.story", id=stay)
     return url_for("slot_page.show", code=named.code) if unit.facts(named.code) is not None else None
@@ -62,7 +62,7 @@ def _stop_on_paper(unit: SqlUnit, words: str) -> str | None:
         number = slot_code.parse_stop(words)
     except slot_code.BadCheck:
         return None
-    walk = page_views.round_of_stop(unit.connection, number)
+    walk = round_views.round_of_stop(unit.connection, number)
     return url_for("paper_page.entry", id=walk, stop=number) if walk else None
 
 

@@ -15,7 +15,7 @@ from scanflow.planning.curve import curve
 from scanflow.planning.layout import walks_to
 from scanflow.planning.placing import Comparison, compare
 from scanflow.planning.sizing import Point, Sizing, intake_carried, judge_section, size_section
-from scanflow.storage import page_views
+from scanflow.storage import room_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages import plan_form, typed
 from scanflow.web.pages.plan_form import Own
@@ -54,11 +54,11 @@ def show(code: str) -> ResponseReturnValue:
 
 def _show(code: str, said: str, status: int) -> ResponseReturnValue:
     with shop().looking() as unit:
-        row = next((each for each in page_views.section_list(unit.connection) if each.code == code), None)
+        row = next((each for each in room_views.section_list(unit.connection) if each.code == code), None)
         if row is None:
             raise Problem(404, "not_found", f"There is no section {code}.")
         own = plan_form.own(history.stays_in(unit, code), unit.at)
-        bins = page_views.section_bins(unit.connection, code)
+        bins = room_views.section_bins(unit.connection, code)
     given = request.args.to_dict()
     if own is not None and own.intake and not given.get("intake", "").strip():
         given["intake"] = f"{own.intake:.3g}"

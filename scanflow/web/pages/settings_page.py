@@ -11,7 +11,7 @@ from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
 from labels.paper import COLOURS
-from scanflow.storage import page_views
+from scanflow.storage import room_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.shown import act, look, page
 from scanflow.workflow import cycle, stock
@@ -26,8 +26,8 @@ def show() -> ResponseReturnValue:
 
 
 def _show(said: str, status: int) -> ResponseReturnValue:
-    sections = look(page_views.section_list)
-    racks = look(page_views.rack_list)
+    sections = look(room_views.section_list)
+    racks = look(room_views.rack_list)
     used = {section.colour for section in sections}
     colours = sorted(COLOURS, key=lambda name: name in used)
     zones = sorted(available_timezones())

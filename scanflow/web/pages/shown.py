@@ -12,7 +12,7 @@ from flask import Flask, g, render_template, request
 from labels import slot_code
 from labels.paper import COLOURS
 from scanflow.domain.life import NotAllowed
-from scanflow.storage import page_views
+from scanflow.storage import room_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import problem
 from scanflow.web.pages.rights import may
@@ -46,7 +46,7 @@ def note_seq() -> None:
 def page(template: str, **rows: Any) -> str:
     """A template with the shop's settings and papers beside its own rows."""
     with shop().looking() as unit:
-        papers = page_views.papers(unit.connection)
+        papers = room_views.papers(unit.connection)
         settings = unit.settings
     zone = ZoneInfo(settings.zone)
     frame = {"settings": settings, "papers": papers, "zone": zone, "now": shop().clock().astimezone(zone)}
@@ -56,7 +56,7 @@ def page(template: str, **rows: Any) -> str:
 
 
 def look(query: Callable[..., T], *args: Any, **kwargs: Any) -> T:
-    """One query of `page_views`."""
+    """One query of a module of views."""
     with shop().looking() as unit:
         return query(unit.connection, *args, **kwargs)
 

@@ -11,7 +11,7 @@ from flask.typing import ResponseReturnValue
 from labels import slot_code
 from scanflow.domain.derive import SlotState
 from scanflow.domain.life import LIVE
-from scanflow.storage import ledger_views, page_views
+from scanflow.storage import ledger_views, order_views, room_views, slot_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import problem
 from scanflow.web.pages import photo_form
@@ -29,8 +29,8 @@ STATES = (*(state.value for state in SlotState), "away")
 def index() -> ResponseReturnValue:
     section, state = request.args.get("section", ""), request.args.get("state", "")
     state = state if state in STATES else ""
-    rows = look(page_views.slot_list, section=section, state=state, skip=offset(), limit=PAGE)
-    found, sections = look(page_views.slot_count, section, state), look(page_views.section_list)
+    rows = look(slot_views.slot_list, section=section, state=state, skip=offset(), limit=PAGE)
+    found, sections = look(slot_views.slot_count, section, state), look(room_views.section_list)
     shown = {"slots": rows, "found": found, "skip": offset(), "size": PAGE}
     return page("slots.html", **shown, sections=sections, section=section, state=state)
 
@@ -41,12 +41,12 @@ def show(code: str) -> ResponseReturnValue:
 
 
 def _show(code: str, said: str, status: int) -> ResponseReturnValue:
-    slot = look(page_views.slot, code)
+    slot = look(slot_views.slot, code)
     if slot is None:
         raise Problem(404, "not_found", f"There is no slot {code}.")
-    stays = look(page_views.stays_where, code=code)
+    stays = look(slot_views.stays_where, code=code)
     entries = look(ledger_views.newest, about=[code], limit=20)
-    lines = look(page_views.lines_of_stays, [slot.stay]) if slot.stay else ()
+    lines = look(order_views.lines_of_stays, [slot.stay]) if slot.stay else ()
     wanted = next((line for line in lines if line.state in LIVE and line.hold is None), None)
     return page("slot.html", slot=slot, stays=stays, wanted=wanted, entries=entries, said=said), status
 
@@ -82,11 +82,11 @@ def story(id: str) -> ResponseReturnValue:
 
 
 def _story(id: str, said: str, status: int) -> ResponseReturnValue:
-    stay = look(page_views.stay, id)
+    stay = look(slot_views.stay, id)
     if stay is None:
         raise Problem(404, "not_found", "There is no such stay.")
-    stays = look(page_views.stays_where, item=stay.item)
-    lines = look(page_views.lines_of_stays, [each.id for each in stays])
+    stays = look(slot_views.stays_where, item=stay.item)
+    lines = look(order_views.lines_of_stays, [each.id for each in stays])
     about = [each.id for each in (*stays, *lines)]
     entries = look(ledger_views.newest, about=about, limit=60)
     reference = slot_code.reference(stay.code, stay.turn)

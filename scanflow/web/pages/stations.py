@@ -6,7 +6,7 @@ from flask import Blueprint, request, url_for
 from flask.typing import ResponseReturnValue
 
 from scanflow.domain.things import Station
-from scanflow.storage import page_views
+from scanflow.storage import room_views, slot_views
 from scanflow.web.pages.last_scan import last_scan
 from scanflow.web.pages.shown import look, page
 
@@ -17,8 +17,8 @@ SHOWN = 60
 
 @tray.get("/tray")
 def show() -> ResponseReturnValue:
-    counts = look(page_views.counts)
-    due = look(page_views.slot_list, state="due", limit=SHOWN + 1)
+    counts = look(room_views.counts)
+    due = look(slot_views.slot_list, state="due", limit=SHOWN + 1)
     return page(
         "tray.html",
         counts=counts,
@@ -31,11 +31,11 @@ def show() -> ResponseReturnValue:
 
 @shelf.get("/shelf", endpoint="show")
 def show_shelf() -> ResponseReturnValue:
-    names = look(page_views.bin_names)
+    names = look(room_views.bin_names)
     wanted = request.args.get("bin", "").strip().upper()
     bin_ = wanted if wanted in names else ""
-    slots = look(page_views.slot_list, bin_=bin_) if bin_ else ()
-    back = look(page_views.slot_list, state="away", limit=SHOWN)
+    slots = look(slot_views.slot_list, bin_=bin_) if bin_ else ()
+    back = look(slot_views.slot_list, state="away", limit=SHOWN)
     last = last_scan(Station.SHELF, bin_) if bin_ else None
     shown = {"bins": names, "bin": bin_, "wanted": wanted, "slots": slots, "back": back}
     return page("shelf.html", **shown, last=last, here=url_for("shelf_page.show", bin=bin_ or None))

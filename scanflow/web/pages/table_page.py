@@ -12,9 +12,9 @@ from sqlalchemy import Connection, Row
 
 from scanflow.domain.life import LineState
 from scanflow.domain.things import Station
-from scanflow.storage import page_views
-from scanflow.storage.page_views import Rows
+from scanflow.storage import order_views, parcel_views
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import Rows
 from scanflow.web.pages.last_scan import last_scan
 from scanflow.web.pages.shown import act, page
 from scanflow.web.visitors import shop
@@ -50,17 +50,17 @@ class Table:
 
 
 def read(connection: Connection, name: str, *, scan_at_bin: bool) -> Table:
-    parcels_ = page_views.open_parcels(connection)
+    parcels_ = parcel_views.open_parcels(connection)
     parcel = next((each for each in parcels_ if each.state == "open" and each.at_table == name), None)
     ids = [order for each in parcels_ for order in each.orders.split()]
     states = [LineState.PICKED] if scan_at_bin else [LineState.PICKED, LineState.WAITING]
     return Table(
         parcel=parcel,
         aside=[each for each in parcels_ if each.state == "aside"],
-        numbers={row.id: row for row in page_views.numbers(connection, ids)},
-        lines=page_views.order_lines(connection, *parcel.orders.split()) if parcel is not None else (),
-        ready=page_views.orders_to_pack(connection, states, SHOWN) if parcel is None else (),
-        to_pack=page_views.orders_to_pack_count(connection, states) if parcel is None else 0,
+        numbers={row.id: row for row in order_views.numbers(connection, ids)},
+        lines=order_views.order_lines(connection, *parcel.orders.split()) if parcel is not None else (),
+        ready=parcel_views.orders_to_pack(connection, states, SHOWN) if parcel is None else (),
+        to_pack=parcel_views.orders_to_pack_count(connection, states) if parcel is None else 0,
     )
 
 

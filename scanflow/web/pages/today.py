@@ -10,8 +10,8 @@ from sqlalchemy import Connection
 
 from scanflow.domain.life import StocktakeState
 from scanflow.domain.stocktake import Stocktake
-from scanflow.storage import page_views
-from scanflow.storage.page_views import Rows
+from scanflow.storage import order_views, parcel_views, room_views, round_views, slot_views
+from scanflow.storage.views import Rows
 from scanflow.web.count_words import subject
 from scanflow.web.pages.round_pages import round_of
 from scanflow.web.pages.shown import count, page
@@ -45,18 +45,18 @@ class Next:
 
 
 def read(connection: Connection) -> Day:
-    parcels = page_views.open_parcels(connection)
+    parcels = parcel_views.open_parcels(connection)
     names = [name for parcel in parcels for name in parcel.orders.split()]
     return Day(
-        counts=page_views.counts(connection),
-        orders=page_views.order_list(connection, ["waiting", "picking", "packing"], 0, SHOWN + 1),
-        held=page_views.held_lines(connection, SHOWN + 1),
-        short=page_views.short_lines(connection, SHOWN + 1),
-        back=page_views.slot_list(connection, state="away", limit=SHOWN + 1),
-        due=page_views.slot_list(connection, state="due", limit=SHOWN + 1),
-        rounds=page_views.open_rounds(connection),
+        counts=room_views.counts(connection),
+        orders=order_views.order_list(connection, ["waiting", "picking", "packing"], 0, SHOWN + 1),
+        held=order_views.held_lines(connection, SHOWN + 1),
+        short=order_views.short_lines(connection, SHOWN + 1),
+        back=slot_views.slot_list(connection, state="away", limit=SHOWN + 1),
+        due=slot_views.slot_list(connection, state="due", limit=SHOWN + 1),
+        rounds=round_views.open_rounds(connection),
         parcels=parcels,
-        numbers={row.id: row.number for row in page_views.numbers(connection, names)},
+        numbers={row.id: row.number for row in order_views.numbers(connection, names)},
     )
 
 

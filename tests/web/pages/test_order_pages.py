@@ -14,7 +14,6 @@ from werkzeug.test import TestResponse
 from scanflow.domain.life import Hold, LineState, ParcelState
 from scanflow.domain.things import Line, Order, Parcel
 from scanflow.shop import Shop
-from scanflow.storage import page_views
 
 pytestmark = SQLITE_ONLY
 
@@ -159,27 +158,3 @@ def test_rounds(shop: Shop, client: FlaskClient) -> None:
     assert 409 == client.post(f"/rounds/{room.round.id}/close").status_code
     again = client.post("/rounds")
     assert (303, True) == (again.status_code, again.headers["Location"] != f"/rounds/{room.round.id}")
-
-
-def test_states_are_those_of_the_domain(shop: Shop) -> None:
-    """What pages count and list by SQL is what the rules derive from the things themselves."""
-    from scanflow.domain.derive import must_go_back, order_state, slot_state
-    from scanflow.domain.things import Slot
-
-    room = furnish(shop, 40)
-    with shop.looking() as unit:
-        states = {order.id: order_state(unit.find(Line, order=order.id)).value for order in room.orders}
-        listed = {row.id: row.state for row in page_views.order_list(unit.connection, [], 0, 1000)}
-        facts = [unit.facts(slot.code) for slot in unit.find(Slot)]
-        derived = {
-            each.slot.code: (slot_state(each.slot, each.stay), must_go_back(each.slot, each.stay, each.live_line))
-            for each in facts
-            if each
-        }
-        shown = {row.code: (row.state, bool(row.away)) for row in page_views.slot_list(unit.connection, limit=1000)}
-        counts = page_views.order_counts(unit.connection)
-    assert states == listed
-    assert derived == shown
-    assert {state: list(states.values()).count(state) for state in set(states.values())} == counts
-    assert {"held", "waiting", "picking", "released", "cancelled"} <= set(counts)
-    assert any(away for _, away in derived.values())

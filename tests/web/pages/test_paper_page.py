@@ -17,7 +17,7 @@ from labels import slot_code
 from scanflow.domain.life import LineState
 from scanflow.domain.things import Line, Order, Stay
 from scanflow.shop import Shop
-from scanflow.storage import page_views
+from scanflow.storage import order_views, round_views
 from scanflow.storage.access import Role
 from scanflow.workflow import orders, photos, rounds
 
@@ -45,7 +45,7 @@ def test_an_order_s_slip(client: FlaskClient, shop: Shop, room: Furnished, paper
     page = pdf(client.get(f"/orders/{order.id}/slip.pdf?paper={paper}"))[0]
     assert width == round(page.get_width())
     with shop.looking() as unit:
-        things = page_views.order_lines(unit.connection, order.id)
+        things = order_views.order_lines(unit.connection, order.id)
     assert all(told in words(page) for each in things for told in (order.number, each.title, each.bin))
     assert [slot_code.slip_text(order.slip)] == seen(page)
     again = pdf(client.get(f"/orders/{order.id}/slip.pdf"))[0]
@@ -85,7 +85,7 @@ def test_a_picture_is_on_slip_and_sheet(client: FlaskClient, shop: Shop, room: F
     """The small one, of the thing that is wanted."""
     assert room.round is not None
     with shop.looking() as unit:
-        stop = page_views.round_stops(unit.connection, room.round.id)[0]
+        stop = round_views.round_stops(unit.connection, room.round.id)[0]
     photo = shop.photo(jpeg())
     shop.act("owner", lambda unit: photos.keep(unit, stop.stay, photo))
     for address in (f"/orders/{stop.order}/slip.pdf", f"/rounds/{room.round.id}/sheet.pdf"):
@@ -95,7 +95,7 @@ def test_a_picture_is_on_slip_and_sheet(client: FlaskClient, shop: Shop, room: F
 def waiting(shop: Shop, round_id: str) -> list[tuple[int, str, str]]:
     """Number, line and slot code of each stop that still waits."""
     with shop.looking() as unit:
-        stops = page_views.round_stops(unit.connection, round_id)
+        stops = round_views.round_stops(unit.connection, round_id)
     free = [stop for stop in stops if stop.state == "waiting" and stop.hold is None]
     return [(stop.stop, stop.id, stop.code) for stop in free]
 

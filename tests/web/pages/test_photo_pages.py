@@ -15,7 +15,7 @@ from labels import slot_code
 from scanflow.domain.life import Hold
 from scanflow.domain.things import Item, Line, Stay
 from scanflow.shop import Shop
-from scanflow.storage import page_views
+from scanflow.storage import round_views
 from scanflow.storage.access import Role
 from scanflow.workflow import photos
 
@@ -77,7 +77,7 @@ def test_it_is_shown_where_the_thing_is_handled(client: FlaskClient, shop: Shop)
     for stay in room.stays:
         shop.act("owner", lambda unit, name=stay.id: photos.keep(unit, name, photo))
     with shop.looking() as unit:
-        stop = next(each for each in page_views.round_stops(unit.connection, room.round.id) if each.state == "waiting")
+        stop = next(each for each in round_views.round_stops(unit.connection, room.round.id) if each.state == "waiting")
     for address in (f"/rounds/{room.round.id}", "/table", f"/slots/{stop.code}", f"/stays/{stop.stay}"):
         page = client.get(address).text
         pictures = re.findall(r'src="(/api/stays/[^"]+)" alt="(Picture of [^"]+)"', page)
@@ -91,7 +91,7 @@ def test_the_last_scan_can_be_doubted(client: FlaskClient, shop: Shop) -> None:
     room = furnish(shop, 25)
     assert room.round is not None
     with shop.looking() as unit:
-        stop = next(each for each in page_views.round_stops(unit.connection, room.round.id) if each.state == "waiting")
+        stop = next(each for each in round_views.round_stops(unit.connection, room.round.id) if each.state == "waiting")
     photo = shop.photo(jpeg())
     shop.act("owner", lambda unit: photos.keep(unit, stop.stay, photo))
     body = {"station": "bin", "round": room.round.id, "key": "one", "text": slot_code.card_text(stop.code)}

@@ -1,0 +1,114 @@
+"""What `domain.derive` derives from things, as SQL, and the joins of lines and of slots that show it."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from sqlalchemy import and_, case, exists, func, literal_column, or_, select
+
+from scanflow.domain.derive import OrderState, SlotState
+from scanflow.domain.life import LIVE, CardState, LineState, StayState
+from scanflow.domain.things import Station
+from scanflow.storage.tables import items, lines, orders, rounds, slots, stays
+
+OPEN_STAY = and_(stays.c.code == slots.c.code, stays.c.state == StayState.STORED)
+STANDS_IN = case((slots.c.seen_station == Station.SHELF, slots.c.seen_place), else_=slots.c.bin).label("bin")
+"""As `derive.stands_in`."""
+
+SLOT_STATE = case(
+    (stays.c.id.is_not(None), SlotState.TAKEN.value),
+    (slots.c.card == CardState.LOST, SlotState.RETIRED.value),
+    (slots.c.card == CardState.TRAY, SlotState.FREE.value),
+    else_=SlotState.DUE.value,
+)
+"""As `derive.slot_state`, over slots outer joined to their open stay."""
+
+UNWANTED = ~exists(literal_column("1")).where(lines.c.stay == stays.c.id, lines.c.state.in_(sorted(LIVE)))
+"""No live line wants the stay."""
+
+AWAY = and_(
+    stays.c.id.is_not(None),
+    or_(
+        and_(slots.c.seen_station == Station.BIN, slots.c.seen_accepted.is_(True)),
+        slots.c.seen_station == Station.TABLE,
+        and_(slots.c.seen_station == Station.SHELF, slots.c.seen_place != slots.c.bin),
+    ),
+    UNWANTED,
+)
+"""As `derive.must_go_back`: a put-back duty."""
+
+
+def _some(condition: Any) -> Any:
+    return func.sum(case((condition, 1), else_=0)) > 0
+
+
+ORDER_STATE = case(
+    (_some(or_(lines.c.state == LineState.UNBOUND, lines.c.hold.is_not(None))), OrderState.HELD.value),
+    (_some(lines.c.state.in_([LineState.WAITING, LineState.SHORT])), OrderState.WAITING.value),
+    (_some(lines.c.state == LineState.PICKED), OrderState.PICKING.value),
+    (_some(lines.c.state == LineState.PACKED), OrderState.PACKING.value),
+    (_some(lines.c.state == LineState.RELEASED), OrderState.RELEASED.value),
+    (_some(lines.c.state == LineState.RETURNED), OrderState.RETURNED.value),
+    else_=OrderState.CANCELLED.value,
+)
+"""As `derive.order_state`, over an order's lines."""
+
+LINES = (
+    select(
+        lines.c.id,
+        lines.c.order,
+        lines.c.reference,
+        lines.c.state,
+        lines.c.hold,
+        lines.c.why,
+        lines.c.basket,
+        lines.c.parcel,
+        lines.c.stay,
+        lines.c.title.label("said"),
+        orders.c.number,
+        orders.c.ship_by,
+        stays.c.code,
+        stays.c.turn,
+        func.coalesce(items.c.title, lines.c.title).label("title"),
+        items.c.notes,
+        items.c.photo,
+        STANDS_IN,
+        slots.c.section,
+        rounds.c.state.label("round_state"),
+        lines.c.round,
+    )
+    .select_from(lines)
+    .join(orders, orders.c.id == lines.c.order)
+    .outerjoin(stays, stays.c.id == lines.c.stay)
+    .outerjoin(items, items.c.id == stays.c.item)
+    .outerjoin(slots, slots.c.code == stays.c.code)
+    .outerjoin(rounds, rounds.c.id == lines.c.round)
+)
+
+SLOTS = (
+    select(
+        slots.c.code,
+        slots.c.section,
+        slots.c.bin,
+        slots.c.turns,
+        slots.c.card,
+        slots.c.seen_station,
+        slots.c.seen_place,
+        slots.c.seen_accepted,
+        stays.c.id.label("stay"),
+        stays.c.turn,
+        stays.c.began,
+        items.c.title,
+        items.c.listing,
+        items.c.notes,
+        items.c.photo,
+        SLOT_STATE.label("state"),
+        AWAY.label("away"),
+    )
+    .select_from(slots)
+    .outerjoin(stays, OPEN_STAY)
+    .outerjoin(items, items.c.id == stays.c.item)
+)
+
+BY_URGENCY = (case((orders.c.ship_by.is_(None), 1), else_=0), orders.c.ship_by, orders.c.n)
+"""Those to be shipped first come first, those without a date last."""

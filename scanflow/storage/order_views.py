@@ -1,0 +1,79 @@
+"""Orders and their lines for pages, read-only."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+from sqlalchemy import Connection, Row, func, or_, select
+
+from scanflow.domain.life import LineState
+from scanflow.storage.derived import BY_URGENCY, LINES, ORDER_STATE
+from scanflow.storage.tables import lines, orders
+from scanflow.storage.views import Rows
+
+
+def held() -> Any:
+    """The condition of lines that wait for a person: on hold, or bound to nothing."""
+    return or_(lines.c.hold.is_not(None), lines.c.state == LineState.UNBOUND)
+
+
+def held_lines(connection: Connection, limit: int) -> Rows:
+    return connection.execute(LINES.where(held()).order_by(*BY_URGENCY, lines.c.position).limit(limit)).all()
+
+
+def short_lines(connection: Connection, limit: int) -> Rows:
+    query = LINES.where(lines.c.state == LineState.SHORT, lines.c.hold.is_(None))
+    return connection.execute(query.order_by(*BY_URGENCY, lines.c.position).limit(limit)).all()
+
+
+def order_list(connection: Connection, states: Sequence[str], skip: int, limit: int) -> Rows:
+    """Orders in these states (all where there are none), the most urgent first; of all orders the newest first."""
+    query = (
+        select(
+            orders.c.id,
+            orders.c.number,
+            orders.c.channel,
+            orders.c.received,
+            orders.c.ship_by,
+            func.count(lines.c.id).label("things"),
+            ORDER_STATE.label("state"),
+        )
+        .join(lines, lines.c.order == orders.c.id, isouter=True)
+        .group_by(orders.c.id, orders.c.n, orders.c.number, orders.c.channel, orders.c.received, orders.c.ship_by)
+    )
+    query = query.having(ORDER_STATE.in_(states)).order_by(*BY_URGENCY) if states else query.order_by(orders.c.n.desc())
+    return connection.execute(query.offset(skip).limit(limit)).all()
+
+
+def order_counts(connection: Connection) -> dict[str, int]:
+    """How many orders stand in each state."""
+    each = select(ORDER_STATE.label("state")).group_by(lines.c.order).subquery()
+    return {row[0]: row[1] for row in connection.execute(select(each.c.state, func.count()).group_by(each.c.state))}
+
+
+def order_state(connection: Connection, order_id: str) -> str:
+    return connection.execute(select(ORDER_STATE).where(lines.c.order == order_id)).scalar_one()
+
+
+def order_lines(connection: Connection, *order_ids: str) -> Rows:
+    query = LINES.where(lines.c.order.in_(order_ids)).order_by(orders.c.n, lines.c.position)
+    return connection.execute(query).all()
+
+
+def line(connection: Connection, line_id: str) -> Row[Any] | None:
+    return connection.execute(LINES.where(lines.c.id == line_id)).one_or_none()
+
+
+def lines_by_id(connection: Connection, line_ids: Sequence[str]) -> Rows:
+    return connection.execute(LINES.where(lines.c.id.in_(line_ids)).order_by(*BY_URGENCY, lines.c.position)).all()
+
+
+def lines_of_stays(connection: Connection, stay_ids: Sequence[str]) -> Rows:
+    return connection.execute(LINES.where(lines.c.stay.in_(stay_ids)).order_by(lines.c.n)).all()
+
+
+def numbers(connection: Connection, order_ids: Sequence[str]) -> Rows:
+    """Id, number and slip of these orders."""
+    query = select(orders.c.id, orders.c.number, orders.c.slip, orders.c.ship_by)
+    return connection.execute(query.where(orders.c.id.in_(order_ids)).order_by(orders.c.n)).all()

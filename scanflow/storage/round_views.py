@@ -1,0 +1,49 @@
+"""Rounds and their stops for pages, read-only."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from sqlalchemy import Connection, Row, and_, case, func, select
+
+from scanflow.domain.life import LineState, RoundState
+from scanflow.storage.derived import LINES
+from scanflow.storage.tables import lines, rounds, stops
+from scanflow.storage.views import Rows
+
+
+def open_rounds(connection: Connection) -> Rows:
+    """Open rounds with how many of their stops wait and how many there are."""
+    to_do = and_(lines.c.state == LineState.WAITING, lines.c.round == rounds.c.id, lines.c.hold.is_(None))
+    query = (
+        select(
+            rounds.c.id,
+            rounds.c.opened,
+            func.count().label("stops"),
+            func.sum(case((to_do, 1), else_=0)).label("waiting"),
+        )
+        .join(stops, stops.c.round == rounds.c.id)
+        .join(lines, lines.c.id == stops.c.line)
+        .where(rounds.c.state == RoundState.OPEN)
+        .group_by(rounds.c.id, rounds.c.n, rounds.c.opened)
+    )
+    return connection.execute(query.order_by(rounds.c.n)).all()
+
+
+def round_(connection: Connection, round_id: str) -> Row[Any] | None:
+    return connection.execute(select(rounds).where(rounds.c.id == round_id)).one_or_none()
+
+
+def round_stops(connection: Connection, round_id: str) -> Rows:
+    """The stops of a round in the order to walk, each with its line as it stands now.
+
+    `here` is the stop's bin, `stop` its own number.
+    """
+    own = (stops.c.position, stops.c.bin.label("here"), stops.c.n.label("stop"))
+    query = LINES.add_columns(*own).join(stops, stops.c.line == lines.c.id)
+    return connection.execute(query.where(stops.c.round == round_id).order_by(stops.c.position)).all()
+
+
+def round_of_stop(connection: Connection, number: int) -> str | None:
+    """The round on which the stop of this number is."""
+    return connection.execute(select(stops.c.round).where(stops.c.n == number)).scalar()

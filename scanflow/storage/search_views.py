@@ -1,0 +1,50 @@
+"""Things and orders found by words, for pages, read-only."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from sqlalchemy import Connection, and_, case, func, or_, select
+
+from scanflow.domain.life import StayState
+from scanflow.storage.derived import SLOTS, UNWANTED
+from scanflow.storage.tables import items, orders, slots, stays
+from scanflow.storage.views import Rows
+
+
+def search_items(connection: Connection, words: str, limit: int) -> Rows:
+    """Stays whose item's title holds all of these words, or whose listing id is this; those in stock first."""
+    query = (
+        select(stays.c.id, stays.c.code, stays.c.turn, stays.c.state, items.c.title, slots.c.bin, slots.c.section)
+        .join(items, items.c.id == stays.c.item)
+        .join(slots, slots.c.code == stays.c.code)
+        .where(stays.c.state != StayState.MOVED)
+    )
+    titled = and_(*(_holds(items.c.title, word) for word in words.split()[:12]))
+    in_stock = case((stays.c.state == StayState.STORED, 0), else_=1)
+    found = query.where(or_(titled, items.c.listing == words)).order_by(in_stock, stays.c.n.desc()).limit(limit)
+    return connection.execute(found).all()
+
+
+def search_orders(connection: Connection, words: str, limit: int) -> Rows:
+    """Orders whose number holds these words, the one that is it first."""
+    query = select(orders.c.id, orders.c.number, orders.c.channel, orders.c.ship_by).where(
+        _holds(orders.c.number, words)
+    )
+    first = case((func.lower(orders.c.number) == words.lower(), 0), else_=1)
+    return connection.execute(query.order_by(first, orders.c.n.desc()).limit(limit)).all()
+
+
+def settle_candidates(connection: Connection, code: str, words: str, limit: int = 10) -> Rows:
+    """Things in stock that no live line wants: the one in the slot `code`, then those whose titles hold `words`."""
+    query = SLOTS.where(stays.c.id.is_not(None), UNWANTED)
+    named = slots.c.code == code
+    alike = [_holds(items.c.title, word) for word in words.split()[:8]]
+    rank = [case((named, 0), else_=1)]
+    if alike:
+        rank.append(-sum(case((each, 1), else_=0) for each in alike))
+    return connection.execute(query.where(or_(named, *alike)).order_by(*rank, slots.c.n).limit(limit)).all()
+
+
+def _holds(column: Any, words: str) -> Any:
+    return func.lower(column).contains(words.lower(), autoescape=True)
