@@ -12,6 +12,7 @@ from scanflow.domain.things import Line, Order, Round, Station, Stay, Stop
 from scanflow.shop import Shop
 from scanflow.storage.unit import SqlUnit
 from scanflow.workflow import orders, parcels, rounds, scans, stock
+from scanflow.workflow.answers import Answer
 
 PAPERS = ("yellow", "pink", "green", "blue")
 GOODS = (
@@ -98,7 +99,7 @@ def waiting(shop: Shop, room: Furnished) -> list[tuple[str, Line]]:
     return found
 
 
-def scan(shop: Shop, station: Station, code: str, **spot: str) -> scans.Answer:
+def scan(shop: Shop, station: Station, code: str, **spot: str) -> Answer:
     """Hold the card of a slot before a station, and get the answer."""
     key = f"{station}-{code}"
     reading = scans.Reading(station, key, (slot_code.card_text(code),), key, **spot)  # type: ignore[arg-type]

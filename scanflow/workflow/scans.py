@@ -5,7 +5,6 @@ from __future__ import annotations
 import json
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from typing import Any
 
 from labels import slot_code
 from scanflow.domain import advice
@@ -14,10 +13,9 @@ from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundS
 from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Sighting, Slot, Station, Stay
 from scanflow.domain.verdict import Look, Reason, effects, judge
 from scanflow.workflow import cards, parcels, photos, slips
+from scanflow.workflow.answers import Answer, answer_of
 from scanflow.workflow.ports import Facts, Invalid, Refused, Unit, must
 from scanflow.workflow.times import clock
-
-Answer = dict[str, Any]
 
 
 @dataclass(frozen=True, slots=True)
@@ -302,24 +300,19 @@ def _answer(
         words = advice.acceptance(look, _missing(unit, parcel, released), released)
     else:
         words = advice.refusal(reason, look)
-    return {
-        "verdict": "accepted" if reason is None else "refused",
-        "reason": reason,
-        "advice": words,
-        "replayed": False,
-        "changed": changed,
-        "code": look.slot.code if look.slot else None,
-        "title": look.item.title if look.item and look.taken else None,
-        "photo": photos.address(look.stay, look.item) if look.taken else None,
-        "order": order.id if order else None,
-        "order_number": order.number if order else None,
-        "line": line.id if line else None,
-        "line_state": line.state if line else None,
-        "order_state": order_state(lines) if order else None,
-        "parcel": parcel.id if parcel else None,
-        "parcel_state": parcel.state if parcel else None,
-        "released": list(released),
-    }
+    return answer_of(
+        reason,
+        words,
+        changed=changed,
+        code=look.slot.code if look.slot else None,
+        title=look.item.title if look.item and look.taken else None,
+        photo=photos.address(look.stay, look.item) if look.taken else None,
+        order=order,
+        order_state=order_state(lines) if order else None,
+        line=line,
+        parcel=parcel,
+        released=released,
+    )
 
 
 def _missing(unit: Unit, parcel: Parcel | None, released: Sequence[str]) -> list[str]:

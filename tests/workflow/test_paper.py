@@ -10,8 +10,8 @@ from scanflow.domain.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.life import LineState
 from scanflow.domain.things import Line, Order, Round, Stay
 from scanflow.workflow import orders, paper, rounds, stock
+from scanflow.workflow.answers import Answer
 from scanflow.workflow.ports import Invalid
-from scanflow.workflow.scans import Answer
 
 LATER = "2026-03-02T18:00:00+00:00"
 

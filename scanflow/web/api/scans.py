@@ -14,6 +14,7 @@ from scanflow.web.api import checking, render
 from scanflow.web.api.contract import STAFF, answer, call, digest, do
 from scanflow.web.visitors import shop, visitor
 from scanflow.workflow import scans
+from scanflow.workflow.answers import Answer
 from scanflow.workflow.ports import Invalid
 from scanflow.workflow.times import instant
 
@@ -58,7 +59,7 @@ def _unkeyed(fields: dict[str, Any]) -> dict[str, Any]:
     return {name: value for name, value in fields.items() if name != "key"}
 
 
-def _of_image(fields: dict[str, Any], image: bytes) -> scans.Answer:
+def _of_image(fields: dict[str, Any], image: bytes) -> Answer:
     """A repeat is answered without reading the picture again; it is read before the transaction, not in it."""
     body = digest(DEFAULTS | _unkeyed(fields), image)
     with shop().looking() as unit:
@@ -68,7 +69,7 @@ def _of_image(fields: dict[str, Any], image: bytes) -> scans.Answer:
     return _scan({"via": "camera"} | fields, body, _seen(shop().readers.read, image))
 
 
-def _scan(fields: dict[str, Any], body: str, seen: str | Picture) -> scans.Answer:
+def _scan(fields: dict[str, Any], body: str, seen: str | Picture) -> Answer:
     known = {name: fields[name] for name in ("via", "round", "table", "bin", "take_out", "at") if name in fields}
     if isinstance(seen, str):
         known |= {"texts": (seen,)}
