@@ -153,6 +153,17 @@ def _held(line: Line, hold: Hold, why: str) -> Line:
     return line.held(hold, why) if line.live and line.hold is None else line
 
 
+def named(unit: Unit, order_ids: Iterable[str]) -> list[Order]:
+    """The orders of these ids, each once; `unknown_order` where there is none."""
+    orders = []
+    for place, name in enumerate(dict.fromkeys(order_ids)):
+        order = unit.get(Order, name)
+        if order is None:
+            raise Invalid(f"/orders/{place}", "unknown_order", "There is no such order.")
+        orders.append(order)
+    return orders
+
+
 def cancel(unit: Unit, order_id: str, line_id: str | None = None) -> Order:
     """Cancel one line or all that can be. What lies in a parcel is only held: it must come out by a scan first."""
     order = must(unit, Order, order_id)

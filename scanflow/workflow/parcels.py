@@ -8,7 +8,8 @@ from dataclasses import dataclass, replace
 from scanflow.domain.derive import OrderState, order_state
 from scanflow.domain.life import CLOSING, REOPENING, LineState, ParcelState
 from scanflow.domain.things import Line, Order, Parcel, Slot, Stay
-from scanflow.workflow.ports import Invalid, Refused, Unit, must
+from scanflow.workflow.orders import named
+from scanflow.workflow.ports import Refused, Unit, must
 
 ENDED = frozenset({OrderState.RELEASED, OrderState.CANCELLED, OrderState.RETURNED})
 
@@ -42,7 +43,7 @@ def open_parcel(unit: Unit, order_ids: Iterable[str], table: str = "main") -> Pa
 
     Refused: `parcel_open` when the table has one or an order's things lie in another box, `nothing_to_pack`.
     """
-    orders = _orders(unit, order_ids)
+    orders = named(unit, order_ids)
     _table_free(unit, table)
     names = tuple(order.id for order in orders)
     for before in {order.parcel: None for order in orders if order.parcel}:
@@ -56,16 +57,6 @@ def open_parcel(unit: Unit, order_ids: Iterable[str], table: str = "main") -> Pa
     _bind(unit, names, parcel.id)
     unit.record("parcel opened", {"parcel": parcel.id, "table": table, "orders": list(names)})
     return parcel
-
-
-def _orders(unit: Unit, order_ids: Iterable[str]) -> list[Order]:
-    orders = []
-    for place, name in enumerate(dict.fromkeys(order_ids)):
-        order = unit.get(Order, name)
-        if order is None:
-            raise Invalid(f"/orders/{place}", "unknown_order", "There is no such order.")
-        orders.append(order)
-    return orders
 
 
 def _refuse_ended(unit: Unit, orders: Iterable[Order]) -> None:

@@ -12,7 +12,8 @@ from scanflow.domain.things import Bin, Line, Order, Rack, Round, Slot, Stay, St
 from scanflow.planning import room
 from scanflow.planning.layout import ladder
 from scanflow.planning.walking import ladder_tour
-from scanflow.workflow.ports import Invalid, Unit, must
+from scanflow.workflow.orders import named
+from scanflow.workflow.ports import Unit, must
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,13 +65,7 @@ def _orders(unit: Unit, order_ids: Iterable[str] | None) -> list[Order]:
         waiting = unit.find(Line, state=LineState.WAITING)
         orders = [must(unit, Order, name) for name in dict.fromkeys(line.order for line in waiting)]
         return sorted(orders, key=lambda order: (order.ship_by or order.received, order.slip))
-    orders = []
-    for place, name in enumerate(dict.fromkeys(order_ids)):
-        order = unit.get(Order, name)
-        if order is None:
-            raise Invalid(f"/orders/{place}", "unknown_order", "There is no such order.")
-        orders.append(order)
-    return orders
+    return named(unit, order_ids)
 
 
 def _left_out(unit: Unit, lines: tuple[Line, ...]) -> str:
