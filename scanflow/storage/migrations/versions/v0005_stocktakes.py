@@ -14,6 +14,12 @@ _COUNT = sa.BigInteger().with_variant(sa.Integer, "sqlite")
 
 
 def upgrade() -> None:
+    _create_stocktakes()
+    _create_looks()
+    _create_resolutions()
+
+
+def _create_stocktakes() -> None:
     op.create_table(
         "stocktakes",
         sa.Column("n", _COUNT, primary_key=True, autoincrement=True),
@@ -29,6 +35,9 @@ def upgrade() -> None:
         sa.UniqueConstraint("id", name="uq_stocktakes_id"),
     )
     op.create_index("ix_stocktakes_state", "stocktakes", ["state"])
+
+
+def _create_looks() -> None:
     op.create_table(
         "looks",
         sa.Column("n", _COUNT, primary_key=True, autoincrement=True),
@@ -51,6 +60,9 @@ def upgrade() -> None:
     )
     op.create_index("ix_looks_stocktake", "looks", ["stocktake"])
     op.create_index("ix_looks_photo", "looks", ["photo"])
+
+
+def _create_resolutions() -> None:
     op.create_table(
         "resolutions",
         sa.Column("n", _COUNT, primary_key=True, autoincrement=True),
