@@ -49,6 +49,7 @@ _HALF = np.array([-0.5, 0.0, 0.5])
 _GOOD = 0.85  # share explained from which on no other start is tried
 _HOPEFUL = 0.5  # share explained after the first steps
 _NEAR = 0.75  # of the best code's correlation: what is less leaves a margin that is far above the least
+_LEAST_SEEN = 0.5  # share of a symbol character's modules
 _ENDS_KEPT, _STARTS_KEPT, _CODES_KEPT, _SYMBOLS_KEPT = 4, 2, 48, 4
 
 
@@ -182,7 +183,9 @@ def _decided(profile: Profile, found: Fit, codes: Patterns, upright: bool, weigh
     """The whole book and all rivals at the geometry and blur found, by the bins themselves."""
     count = codes.modules
     at = found.modules(profile.place, count)
-    used = (at > -QUIET) & (at < count + QUIET) & (profile.weight > 0)
+    used = (at > -QUIET) & (at < count + QUIET) & _shown(at, profile.weight > 0, count)
+    if not used.any():
+        return None
     at, level, weight = at[used], profile.level[used], profile.weight[used]
     level = level - (weight @ level) / weight.sum()
     total = float(weight @ (level * level))
@@ -210,6 +213,18 @@ def _decided(profile: Profile, found: Fit, codes: Patterns, upright: bool, weigh
     noise = max(total - best, 1e-6) / freedom
     ends = (found.first, found.last) if upright else (-found.first, -found.last)
     return Match(codes.texts[code], *ends, (best - second) / noise, best / max(total, 1e-9))
+
+
+def _shown(at: NDArray[np.float64], seen: NDArray[np.bool_], count: int) -> NDArray[np.bool_]:
+    """Which bins count: those that are seen, but of a symbol character that is mostly hidden none.
+
+    Beside a reflex bars have another contrast, and the little that is left of a character could fit any.
+    """
+    module = np.clip(at, 0, count - 1).astype(np.intp)
+    there = np.bincount(module, seen, count) > 0
+    place = np.arange(count) // SYMBOL
+    share = np.bincount(place, there) / np.bincount(place)
+    return np.asarray(seen & (share[place[module]] >= _LEAST_SEEN))
 
 
 def _explained(bits: Values, product: Values, normal: Values) -> Values:
