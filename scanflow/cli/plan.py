@@ -86,15 +86,21 @@ def slots(
     assumptions = (*(own.assumptions() if own else ()), *sizing.assumptions)
     if as_json:
         click.echo(json.dumps(_sizing_as_dict(sizing, carried, assumptions)))
-        return
+    else:
+        _tell(sizing, carried, risk)
+        say_assumptions(assumptions)
+
+
+def _tell(sizing: Sizing, carried: float | None, risk: float) -> None:
+    """What a section needs at this risk; with `carried`, items a week, what the slots it has are good for."""
     if carried is None:
         click.echo(
             f"{sizing.needed.slots} slots keep the risk of finding no free card at {risk:.2%}. "
-            f"{sizing.bins} bins of {per_bin} make {sizing.chosen.slots}: {sizing.chosen.risk:.2%}."
+            f"{sizing.bins} bins of {sizing.slots_per_bin} make {sizing.chosen.slots}: {sizing.chosen.risk:.2%}."
         )
     else:
         click.echo(
-            f"With {have} slots {sizing.chosen.risk:.2%} of the items find no free card. "
+            f"With {sizing.chosen.slots} slots {sizing.chosen.risk:.2%} of the items find no free card. "
             f"At {risk:.2%} they carry {carried:.1f} items a week."
         )
     click.echo(
@@ -102,7 +108,6 @@ def slots(
         f"{sizing.no_card_a_year - sizing.saved_by_one_more:.1f}."
     )
     _curve(sizing)
-    say_assumptions(assumptions)
 
 
 def _curve(sizing: Sizing) -> None:

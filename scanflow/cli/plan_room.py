@@ -80,18 +80,8 @@ def room(
         _draw(found, plan_file, front_file)
     if as_json:
         click.echo(json.dumps(_as_dict(fit, cautions, found)))
-        return
-    click.echo(
-        f"{units(fit.positions, 'bin')} across ({fit.spare:.0f} mm to spare) and {units(fit.tiers, 'tier')}: "
-        f"{units(fit.positions * fit.tiers, 'bin')} on a rack."
-    )
-    if found is not None:
-        _tell(found)
-    click.echo("Mind:")
-    for sentence in cautions:
-        click.echo(f"- {sentence}")
-    if found is not None:
-        say_assumptions(found.assumptions)
+    else:
+        _tell(fit, cautions, found)
 
 
 def _keep(fit: racking.Racking, kg: float | None, rated: float | None, table: float, shop: "Shop") -> None:
@@ -126,7 +116,21 @@ def _draw(found: RoomPlan, plan_file: Path | None, front_file: Path | None) -> N
         raise click.ClickException(str(error)) from error
 
 
-def _tell(found: RoomPlan) -> None:
+def _tell(fit: racking.Racking, cautions: tuple[str, ...], found: RoomPlan | None) -> None:
+    click.echo(
+        f"{units(fit.positions, 'bin')} across ({fit.spare:.0f} mm to spare) and {units(fit.tiers, 'tier')}: "
+        f"{units(fit.positions * fit.tiers, 'bin')} on a rack."
+    )
+    if found is not None:
+        _tell_plan(found)
+    click.echo("Mind:")
+    for sentence in cautions:
+        click.echo(f"- {sentence}")
+    if found is not None:
+        say_assumptions(found.assumptions)
+
+
+def _tell_plan(found: RoomPlan) -> None:
     click.echo(f"{units(len(found.racks), 'rack')}. A round of {units(found.stops, 'stop')} walks")
     for name, walk in (("here", found.walk), ("by letters", found.alphabetical), ("at random", found.random)):
         click.echo(f"{name:>12}  {walk.metres:6.1f} m" + (f" (± {2 * walk.error:.1f})" if walk.error else ""))

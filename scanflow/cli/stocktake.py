@@ -20,7 +20,7 @@ from scanflow.cli.read import FOLDER, names_for
 from scanflow.cli.typed import as_json
 
 if TYPE_CHECKING:
-    from scanflow.domain.stocktake import Looked
+    from scanflow.domain.stocktake import Looked, Stocktake
     from scanflow.shop import Shop
 
 WHO = "scanflow stocktake"
@@ -69,7 +69,6 @@ def stocktake(
     hide it, so the bins to be gone through by hand are told. Nothing in the shop is changed: the count with its
     findings is kept, to be put right later. Status 1 if something is amiss or a photo could not be used.
     """
-    from scanflow.workflow import stocktake_report, stocktakes
     from scanflow.workflow.ports import Invalid
 
     photos, failed = _photos(images)
@@ -77,18 +76,8 @@ def stocktake(
     drawn: Sequence[Path | None] = names_for(draw, names) if draw else [None] * len(photos)
     shop = open_shop(data, database)
     try:
-        count = shop.act(WHO, lambda unit: stocktakes.open_count(unit, area, note))
-        looks = _looks(shop, count.id, photos)
-        if any(each.look for each in looks):
-            count = shop.act(WHO, lambda unit: stocktake_report.close(unit, count.id))
-        else:
-            count = shop.act(WHO, lambda unit: stocktakes.cancel(unit, count.id))
-        with shop.looking() as unit:
-            room = stocktakes.standings(unit)
-        for each, out in zip(looks, drawn, strict=True):
-            if out is not None and each.look is not None:
-                reads, place = each.look.reads, each.look.place
-                _draw(each, {read.code or read.text for read in reads if stocktakes.unexpected(read, place, room)}, out)
+        count, looks = _count(shop, area, note, photos)
+        _draw_all(shop, looks, drawn)
     except Invalid as error:
         raise click.BadParameter(error.detail, param_hint="AREA") from None
     finally:
@@ -101,6 +90,16 @@ def stocktake(
         for line in _in_words(looks, report):
             click.echo(line)
     sys.exit(int(any(each.error for each in looks) or bool(report and report["findings"])))
+
+
+def _count(shop: Shop, area: str, note: str, photos: Sequence[Photo]) -> tuple[Stocktake, list[Image]]:
+    """The count as it ended, cancelled where no photo counts, and what became of each photo. Invalid: no such area."""
+    from scanflow.workflow import stocktake_report, stocktakes
+
+    count = shop.act(WHO, lambda unit: stocktakes.open_count(unit, area, note))
+    looks = _looks(shop, count.id, photos)
+    end = stocktake_report.close if any(each.look for each in looks) else stocktakes.cancel
+    return shop.act(WHO, lambda unit: end(unit, count.id)), looks
 
 
 def _photos(images: Sequence[str]) -> tuple[list[Photo], list[Image]]:
@@ -193,6 +192,18 @@ def place_of(image: Path, places: Sequence[str]) -> str | None:
             if re.match(rf"{re.escape(place)}(?![0-9A-Za-z])", name, re.IGNORECASE):
                 return place
     return None
+
+
+def _draw_all(shop: Shop, looks: Sequence[Image], outs: Sequence[Path | None]) -> None:
+    """The looks with a file beside them, what nobody expected there marked."""
+    from scanflow.workflow import stocktakes
+
+    with shop.looking() as unit:
+        room = stocktakes.standings(unit)
+    for each, out in zip(looks, outs, strict=True):
+        if out is not None and each.look is not None:
+            reads, place = each.look.reads, each.look.place
+            _draw(each, {read.code or read.text for read in reads if stocktakes.unexpected(read, place, room)}, out)
 
 
 def _draw(image: Image, unexpected: set[str], out: Path) -> None:
