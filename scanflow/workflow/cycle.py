@@ -37,9 +37,16 @@ def plan(unit: Unit) -> counting.Cycle | None:
 
 
 def running(unit: Unit) -> Stocktake | None:
-    """The count of what was due that is not over."""
+    """The open count of what was due in which a bin is still to be looked at."""
     open_ = unit.find(Stocktake, state=StocktakeState.OPEN)
-    return next((each for each in open_ if each.sample and each.sample.chosen is Chosen.TURN), None)
+    turns = (each for each in open_ if each.sample and each.sample.chosen is Chosen.TURN)
+    return next((each for each in turns if _left(unit, each)), None)
+
+
+def _left(unit: Unit, count: Stocktake) -> set[str]:
+    """The bins of a count that nobody has looked at."""
+    asked = count.sample.bins if count.sample else ()
+    return set(asked) - {look.place for look in unit.find(Looked, stocktake=count.id)}
 
 
 def open_due(unit: Unit) -> Stocktake:
@@ -69,6 +76,4 @@ def to_photograph(unit: Unit, bin_name: str) -> Stocktake | None:
     if not unit.settings.count_weeks:
         return None
     count = running(unit)
-    if count is None or count.sample is None or bin_name not in count.sample.bins:
-        return None
-    return None if unit.find(Looked, stocktake=count.id, place=bin_name) else count
+    return count if count is not None and bin_name in _left(unit, count) else None

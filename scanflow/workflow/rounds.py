@@ -12,6 +12,7 @@ from scanflow.domain.things import Bin, Line, Order, Rack, Round, Slot, Stay, St
 from scanflow.planning import room
 from scanflow.planning.layout import ladder
 from scanflow.planning.walking import ladder_tour
+from scanflow.workflow import cycle
 from scanflow.workflow.orders import named
 from scanflow.workflow.ports import Unit, must
 
@@ -30,7 +31,7 @@ def open_round(
     """Plan a round for these orders, or for all that wait; its stops stand in the order to walk.
 
     `most` things are on it, of the first orders, unless the first alone has more. A round without stops is closed at
-    once.
+    once. Where a bin on the way is due to be counted, the count of what is due begins.
     """
     orders = _orders(unit, order_ids)
     round_ = Round(unit.new_id(), unit.at)
@@ -56,6 +57,7 @@ def open_round(
         round_ = round_.after("close")
         unit.put(round_)
     unit.record("round opened", {"round": round_.id, "lines": [line.id for line, _ in chosen]})
+    cycle.open_on_the_way(unit, (where for _, where in chosen))
     return round_, tuple(left_out)
 
 

@@ -111,6 +111,31 @@ def test_a_stop_asks_for_a_photo():
     assert None is cycle.to_photograph(floor.unit, "A-1-1")
 
 
+def test_a_round_begins_the_count_of_what_is_on_its_way():
+    """Whoever opened it: a bin that is due and stands on the round is asked for, others are not."""
+    floor = planned()
+    for code in ("D001", "D003", "D005"):
+        floor.put_away(code)
+    floor.order("1", "D005")
+    floor.round()
+    assert None is cycle.running(floor.unit)
+    floor.order("2", "D001")
+    floor.round()
+    assert ("A-1-1",) == cycle.running(floor.unit).sample.bins
+
+
+def test_a_count_that_saw_all_holds_nothing_up():
+    """Looked through and not closed yet, it makes room for the next week's; it can still be closed."""
+    floor = planned()
+    first = floor.count = cycle.open_due(floor.unit)
+    floor.look("A-1-1")
+    assert None is cycle.running(floor.unit)
+    floor.unit.at += WEEK
+    second = cycle.open_due(floor.unit)
+    assert [("A-1-1",), ("A-1-2",)] == [each.sample.bins for each in (first, second)]
+    assert stocktake_report.close(floor.unit, first.id).report
+
+
 def test_a_plan_begins_once():
     """Another number of weeks goes on from there; switched off and on it begins anew."""
     floor = planned(3)

@@ -8,9 +8,8 @@ from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
 from scanflow.domain.stocktake import Stocktake
-from scanflow.domain.things import Round, Station, Stop
+from scanflow.domain.things import Round, Station
 from scanflow.storage import room_views, round_views
-from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.last_scan import last_scan
 from scanflow.web.pages.shown import PAGE, act, count, look, offset, page
 from scanflow.web.problem import Problem
@@ -43,12 +42,7 @@ def start() -> ResponseReturnValue:
     """A round of what waits, or of the orders asked for."""
     chosen = request.form.getlist("order") or None
     made: list[Round] = []
-
-    def work(unit: SqlUnit) -> None:
-        made.append(rounds.open_round(unit, chosen, most=None if chosen else MOST)[0])
-        cycle.open_on_the_way(unit, (each.bin for each in unit.find(Stop, round=made[0].id)))
-
-    said, status = act(work)
+    said, status = act(lambda unit: made.append(rounds.open_round(unit, chosen, most=None if chosen else MOST)[0]))
     if said:
         return _index(said, status)
     return redirect(url_for("round_page.show", id=made[0].id), 303)
