@@ -5,6 +5,7 @@ from __future__ import annotations
 import shutil
 import subprocess
 import sys
+import tomllib
 from pathlib import Path
 
 import pytest
@@ -27,3 +28,15 @@ def test_a_tool_finds_nothing_amiss(command: tuple[str, ...]) -> None:
     assert program is not None, f"{command[0]} is not installed beside {sys.executable}"
     done = subprocess.run([program, *command[1:]], cwd=HOUSE, capture_output=True, text=True, timeout=300)
     assert 0 == done.returncode, done.stdout + done.stderr
+
+
+def test_every_package_is_built() -> None:
+    """setuptools finds none by itself: pyproject.toml names all, or an installed service would lack what runs here."""
+    settings = tomllib.loads((HOUSE / "pyproject.toml").read_text(encoding="utf-8"))
+
+    inside = [
+        each.parent.relative_to(HOUSE)
+        for room in ("labels", "scanflow")
+        for each in (HOUSE / room).rglob("__init__.py")
+    ]
+    assert sorted(".".join(each.parts) for each in inside) == sorted(settings["tool"]["setuptools"]["packages"])
