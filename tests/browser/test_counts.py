@@ -8,15 +8,22 @@ from pathlib import Path
 import pytest
 from calls import bars
 from live_shop import Live, sign_in, type_fast
-from playwright.sync_api import Locator, Page, expect
+from PIL import Image
+from playwright.sync_api import Browser, Locator, Page, expect
 
 from labels.slot_code import bin_text, card_text
 from scanflow.domain.life import StayState
 from scanflow.domain.stocktake import Looked
 from scanflow.domain.things import Stay
 from scanflow.shop import Shop
+from scanflow.storage import access, views
 from scanflow.storage.unit import SqlUnit
-from scanflow.workflow import stock
+from scanflow.workflow import stock, stocktakes
+
+NONE_KEPT = """async () => {
+  const { photos } = await import("/static/js/kept.js");
+  return (await photos.all()).length === 0;
+}"""
 
 
 @pytest.fixture
@@ -134,3 +141,69 @@ def test_bins_are_gone_through_with_a_scanner(live: Live, shop: Shop, page: Page
     expect(page.locator(".say").first).to_contain_text("All that stands in it")
     with shop.looking() as unit:
         assert () == unit.find(Looked)
+
+
+def test_photos_without_an_answer_outlive_the_page(live: Live, shop: Shop, page: Page, tmp_path: Path) -> None:
+    """Those taken without network go out when their count is looked at again; of a count that is over none is kept."""
+    sign_in(page, live)
+    ended, open_ = (live.shop.act("owner", lambda unit: stocktakes.open_count(unit, "section:D")).id for _ in range(2))
+    photo = taken(tmp_path / "1.png", bin_text("A-1-1"), *cards("D001"))
+    page.route("**/looks", lambda route: route.abort())
+    for count in (ended, open_):
+        page.goto(f"/counts/{count}")
+        page.set_input_files("form.shoot input", photo)
+        expect(page.locator("[data-sending] li")).to_contain_text("It is kept")
+    page.goto("/counts")
+    page.unroute("**/looks")
+    live.shop.act("owner", lambda unit: stocktakes.cancel(unit, ended))
+    page.goto(f"/counts/{open_}")
+    expect(page.locator("[data-sending] li")).to_contain_text("A-1-1: 1 card read", timeout=60_000)
+    page.wait_for_function(NONE_KEPT)
+    with shop.looking() as unit:
+        assert [open_] == [each.stocktake for each in unit.find(Looked)]
+
+
+def test_a_matched_card_wants_a_closer_photo(live: Live, shop: Shop, page: Page, tmp_path: Path) -> None:
+    """Bars of 0.8 pixels per module are known by their looks; once they are decoded from nearer, one may act."""
+    start(page, live, "section:D")
+    near = taken(tmp_path / "near.png", *cards("D009", "D001"))
+    whole = Image.open(near)
+    whole.resize((whole.width // 5, whole.height // 5), Image.Resampling.BOX).save(tmp_path / "far.png")
+    page.goto(page.url + "?place=A-1-3")
+    page.set_input_files("form.shoot input", tmp_path / "far.png")
+    expect(page.locator("[data-sending] li")).to_contain_text("A-1-3: 2 cards read; 1 unexpected", timeout=60_000)
+    page.get_by_role("link", name="What is amiss").click()
+    finding = page.locator(".finding").filter(has_text="In A-1-3, not in A-1-1")
+    expect(finding).to_contain_text("known by its looks alone")
+    finding.get_by_role("link", name="Take a closer photo").click()
+    page.set_input_files("form.shoot input", near)
+    expect(page.locator("[data-sending] li")).to_contain_text("A-1-3: 2 cards read; 1 unexpected", timeout=60_000)
+    page.get_by_role("link", name="What is amiss").click()
+    expect(finding).not_to_contain_text("known by its looks alone")
+    finding.get_by_role("button", name="It is in A-1-1").click()
+    expect(finding).to_have_count(0)
+
+
+def test_two_count_at_once(live: Live, shop: Shop, page: Page, browser: Browser) -> None:
+    """Each sees how far both are, and the findings are of what both saw."""
+    start(page, live, "section:D")
+    link = shop.act("owner", lambda unit: access.make_pairing_link(unit.connection, unit.at))
+    with browser.new_context(base_url=live.address) as context:
+        phone = context.new_page()
+        phone.goto(f"/pair/{link}")
+        phone.get_by_label("Name of this phone").fill("Blue phone")
+        phone.keyboard.press("Enter")
+        phone.wait_for_url(f"{live.address}/")
+        phone.goto(page.url)
+        for one, texts in ((page, (bin_text("A-1-1"), *cards("D001"))), (phone, (bin_text("A-1-2"), *cards("D002")))):
+            for text in texts:
+                type_fast(one, text)
+            one.get_by_role("button", name="That is all in").click()
+        for one in (page, phone):
+            one.get_by_role("link", name="Let labels tell").click()
+            expect(one.locator(".face .plate")).to_contain_text("2/3")
+        phone.get_by_role("link", name="What is amiss").click()
+        expect(phone.locator(".finding").filter(has_text="In A-1-2, not in A-1-1")).to_contain_text("D002")
+    with shop.looking() as unit:
+        told = views.ledger_page(unit.connection, 0, 500)
+    assert ["owner", "Blue phone"] == [entry.actor for entry in told if entry.kind == "looked"]

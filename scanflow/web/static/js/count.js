@@ -1,5 +1,5 @@
 // A running count: photos of bins, or the cards of a bin held up one after another. The bin comes first, by a tap, its
-// label or its name; nothing of it is lost by leaving, but for photos on their way.
+// label or its name; nothing of it is lost by leaving.
 
 import { post } from "./api.js";
 import * as camera from "./camera.js";
@@ -164,7 +164,7 @@ document.addEventListener("click", (event) => {
   choose(address.pathname + address.search).then(() => scrollTo({ top: 0 }));
 });
 
-addEventListener("beforeunload", (event) => sending.waiting.some(({ file }) => file) && event.preventDefault());
+addEventListener("beforeunload", (event) => sending.loose && event.preventDefault());
 document.addEventListener("refreshed", draw);
 document.addEventListener("keydown", sound.ready, { once: true });
 document.addEventListener("pointerdown", sound.ready, { once: true });

@@ -1,7 +1,8 @@
 // What a count was shown goes out one after another: photos, and lists of cards that were held up. Each keeps its key
-// until it is answered; where nobody can tell which bin it shows, a person says so.
+// until it is answered; where nobody can tell which bin it shows, a person says so. A photo is kept until then.
 
 import { newKey, post } from "./api.js";
+import { photos } from "./kept.js";
 
 const RETRY = 2000; // ms
 const SHOWN = 4; // of those that were taken
@@ -38,6 +39,20 @@ export class Sending {
   constructor(path, list, { names, done, missed, changed, dropped, troubled, out }) {
     Object.assign(this, { path, list, names, done, missed, changed, dropped, troubled, out });
     Object.assign(this, { waiting: [], busy: false, silent: false, count: 0 });
+    this.resume().catch(() => {});
+  }
+
+  /** Photos that the page could not send any more when it was left; those of a count that is over are of no use. */
+  async resume() {
+    for (const record of await photos.all()) {
+      if (record.count === this.path) this.add(this.named(record));
+      else if (await over(record.count)) await photos.remove(record);
+    }
+  }
+
+  /** Whether something would be lost if the page was left now. */
+  get loose() {
+    return this.waiting.some(({ file, n }) => file && n === undefined);
   }
 
   /** How many are not answered yet. */
@@ -51,8 +66,14 @@ export class Sending {
   }
 
   photo(file, fields) {
+    const record = this.named({ count: this.path, key: newKey(), file, fields });
+    record.stored = photos.add(record).catch(() => {});
+    return this.add(record);
+  }
+
+  named(record) {
     this.count += 1;
-    return this.add({ key: newKey(), file, fields, name: `Photo ${this.count}` });
+    return Object.assign(record, { name: `Photo ${this.count}` });
   }
 
   /** Of a film: its labels tell what it shows. */
@@ -95,7 +116,8 @@ export class Sending {
       const reply = await this.ask(record);
       this.silent = !reply;
       if (!reply) {
-        record.words.textContent = "No answer: it is sent again until there is one. Stay on this page.";
+        const stay = this.loose ? "Stay on this page." : "It is kept, on this page or another.";
+        record.words.textContent = `No answer: it is sent again until there is one. ${stay}`;
         await pause();
         continue;
       }
@@ -121,6 +143,7 @@ export class Sending {
   async settle(record, { status, json }) {
     if (status === 401) return this.out();
     if (status === 200) {
+      await this.forget(record);
       record.words.textContent = seen(json);
       record.line.dataset.taken = "";
       return this.done(json, record);
@@ -169,16 +192,31 @@ export class Sending {
     select.onchange = () => {
       URL.revokeObjectURL(shot.src);
       record.fields = { place: select.value };
+      if (record.n !== undefined) photos.change(record).catch(() => {});
       this.again(record);
     };
     record.acts.prepend(shot, select);
   }
 
+  /** A photo that has its answer, or none any more, is kept no longer. */
+  async forget(record) {
+    await record.stored;
+    if (record.n !== undefined) await photos.remove(record).catch(() => {});
+  }
+
   drop(record) {
+    this.forget(record);
     record.line.remove();
     this.dropped(record);
     this.tell();
   }
+}
+
+/** Whether the count that takes these looks has ended, or was never there. */
+async function over(looks) {
+  const reply = await fetch(looks.replace(/\/looks$/, "")).catch(() => null);
+  if (reply?.status === 404) return true;
+  return reply?.status === 200 && (await reply.json()).state !== "open";
 }
 
 /** After a while, or as soon as the network is back. */

@@ -1,41 +1,44 @@
-// Scans without an answer, kept: those of a round for as long as it takes, others while their page is open.
-// A record is `{scan, noted, answer}`: `noted` is when the round's list answered for the service, `answer` what the
-// service said in the end where that was no yes.
+// What has no answer yet, kept: scans of a round and photos of a count for as long as it takes, other scans while their
+// page is open.
 
-const DATABASE = "scanflow";
-const SCANS = "scans";
+const opened = {};
 
-let opened = null;
-
-function database() {
-  opened ??= new Promise((go, fail) => {
-    const asked = indexedDB.open(DATABASE, 1);
-    asked.onupgradeneeded = () => asked.result.createObjectStore(SCANS, { keyPath: "n", autoIncrement: true });
+function database(name) {
+  opened[name] ??= new Promise((go, fail) => {
+    const asked = indexedDB.open(name, 1);
+    asked.onupgradeneeded = () => asked.result.createObjectStore(STORES[name], { keyPath: "n", autoIncrement: true });
     asked.onsuccess = () => go(asked.result);
     asked.onerror = () => fail(asked.error);
   });
-  return opened;
+  return opened[name];
 }
 
+const STORES = { scanflow: "scans", "scanflow photos": "photos" };
+
 /** What one request gives once its transaction is durable. */
-async function transact(mode, ask) {
-  const transaction = (await database()).transaction(SCANS, mode, { durability: "strict" });
-  const asked = ask(transaction.objectStore(SCANS));
+async function transact(name, mode, ask) {
+  const transaction = (await database(name)).transaction(STORES[name], mode, { durability: "strict" });
+  const asked = ask(transaction.objectStore(STORES[name]));
   return new Promise((go, fail) => {
     transaction.oncomplete = () => go(asked.result);
     transaction.onabort = () => fail(transaction.error);
   });
 }
 
-const plain = ({ n, scan, noted, answer }) => JSON.parse(JSON.stringify({ n, scan, noted, answer }));
+/** Outlives page and browser; in the order in which it came. `plain` gives of a record what is kept of it. */
+const keeping = (name, plain) => ({
+  all: () => transact(name, "readonly", (kept) => kept.getAll()),
+  add: async (record) => (record.n = await transact(name, "readwrite", (kept) => kept.add(plain(record)))),
+  change: (record) => transact(name, "readwrite", (kept) => kept.put({ ...plain(record), n: record.n })),
+  remove: ({ n }) => transact(name, "readwrite", (kept) => kept.delete(n)),
+});
 
-/** Outlives page and browser; in the order of the scans. */
-export const lasting = {
-  all: () => transact("readonly", (scans) => scans.getAll()),
-  add: async (record) => (record.n = await transact("readwrite", (scans) => scans.add(plain(record)))),
-  change: (record) => transact("readwrite", (scans) => scans.put(plain(record))),
-  remove: ({ n }) => transact("readwrite", (scans) => scans.delete(n)),
-};
+/** `{scan, noted, answer}`: `noted` is when the round's list answered for the service, `answer` what the service said in
+ *  the end where that was no yes. */
+export const lasting = keeping("scanflow", ({ scan, noted, answer }) => JSON.parse(JSON.stringify({ scan, noted, answer })));
+
+/** `{count, key, file, fields}`: a photo, and the looks of which count it goes to. */
+export const photos = keeping("scanflow photos", ({ count, key, file, fields }) => ({ count, key, file, fields }));
 
 /** Outlives a reload of the page at `here`. */
 export function passing(here) {
