@@ -163,10 +163,12 @@ def rest(told: Whole) -> str:
     between = f"{differ} Of the other {others}, between {least} and {most} do, with 95 % certainty"
     if told.chosen is None:
         return f"{between}, if those looked at were drawn blind."
-    left = told.places - told.well
-    if not left:
+    left, others = told.places - told.well, told.unfinished
+    doubts = [f"{left} of those drawn blind {_were(left)} not seen well enough"] * (left > 0)
+    doubts += [f"{_units(others, 'sample', 'samples')} drawn before {_were(others)} not finished"] * (others > 0)
+    if not doubts:
         return f"{between}: all were drawn blind."
-    return f"{between}, if it is chance alone that {left} of those drawn blind {_were(left)} not seen well enough."
+    return f"{between}, if it is chance alone that {' and that '.join(doubts)}."
 
 
 def _were(number: int) -> str:

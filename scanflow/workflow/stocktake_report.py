@@ -39,7 +39,8 @@ def report(unit: Unit, now: State) -> dict[str, Any]:
     Of each section: `expected` cards by the account, `counted` of them in places that were looked at well enough,
     `agreed` that were found there; `agreement` is where the share of those lies with 95 % certainty (Clopper and
     Pearson), None where nothing was counted; `record_not_found` and `found_not_recorded` count findings. `differing`
-    are the places, of those looked at well enough, where there is one of either.
+    are the places, of those looked at well enough, where there is one of either. `unfinished`: of what was drawn blind,
+    how many others were drawn of that area since one was closed, and not gone through to the end.
     """
     count = now.count
     return {
@@ -49,6 +50,7 @@ def report(unit: Unit, now: State) -> dict[str, Any]:
         "opened": count.opened.isoformat(),
         "closed": unit.at.isoformat(),
         "sample": asdict(count.sample) if count.sample else None,
+        "unfinished": _unfinished(unit, count),
         "places": len(now.places),
         "looked": now.looked,
         "not_looked": [name for name, place in now.places.items() if not place.looked],
@@ -69,6 +71,18 @@ def report(unit: Unit, now: State) -> dict[str, Any]:
         },
         "titles": {each.finding.id: title for each in now.found if (title := title_of(unit, each.finding)) is not None},
     }
+
+
+def _unfinished(unit: Unit, count: Stocktake) -> int:
+    if not _blind(count):
+        return 0
+    before = [each for each in unit.find(Stocktake, area=count.area) if _blind(each) and each.seq < count.seq]
+    last = max((each.seq for each in before if each.report), default=-1)
+    return sum(each.seq > last for each in before)
+
+
+def _blind(count: Stocktake) -> bool:
+    return count.sample is not None and count.sample.chosen is Chosen.BLIND
 
 
 def _differing(now: State) -> list[str]:
@@ -132,7 +146,7 @@ class Whole:
     the `places`, those looked at well enough; `wrong`: of these, where account and shelf differ. `all_`: the places
     with those that were not chosen, `chosen` how the others were, None without a sample. `rest`: how many of the other
     places are wrong at least and at most, with 95 % certainty, if those looked at were drawn blind; None where nothing
-    was looked at, or everything, or what had its turn.
+    was looked at, or everything, or what had its turn. `unfinished`: samples drawn before this one and given up.
     """
 
     expected: int
@@ -147,6 +161,7 @@ class Whole:
     all_: int
     chosen: Chosen | None
     rest: tuple[int, int] | None
+    unfinished: int = 0
 
 
 def whole(written: Mapping[str, Any]) -> Whole:
@@ -169,4 +184,5 @@ def whole(written: Mapping[str, Any]) -> Whole:
         all_=all_,
         chosen=chosen,
         rest=rest,
+        unfinished=written.get("unfinished", 0),
     )

@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 from listening import listening
 from live_shop import Live
-from playwright.sync_api import Browser, Page, ViewportSize, sync_playwright
+from playwright.sync_api import Browser, Page, ViewportSize, expect, sync_playwright
 
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
@@ -19,6 +19,8 @@ from scanflow.vision.workers import Readers
 from scanflow.web import create_app
 
 ARGUMENTS = ("--no-sandbox", "--disable-background-networking", "--disable-gpu")
+expect.set_options(timeout=20_000)  # the machine may be busy
+
 NAMES = ("chromium", "chromium-browser", "google-chrome")
 
 

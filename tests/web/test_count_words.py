@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from scanflow.domain.findings import Finding, Kind
@@ -94,6 +96,10 @@ def whole(
         ),
         (whole(4, 4, 1, (0, 3), 9, Chosen.BLIND), "Of the other 5, between 0 and 3 do, with 95 % certainty: all were"),
         (whole(5, 4, 1, (0, 3), 9, Chosen.BLIND), "if it is chance alone that 1 of those drawn blind was not seen"),
+        (
+            replace(whole(5, 4, 1, (0, 3), 9, Chosen.BLIND), unfinished=2),
+            "of those drawn blind was not seen well enough and that 2 samples drawn before were not finished.",
+        ),
         (whole(4, 4, 1, None, 9, Chosen.TURN), "nothing is sure of the other 5."),
         (whole(9, 9, 1, None, 9, Chosen.TURN), "All places were looked at."),
     ],

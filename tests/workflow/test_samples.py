@@ -74,3 +74,12 @@ def test_a_sample_speaks_for_the_bins_it_was_drawn_of():
     # scipy: the most in all ten of which no draw of four finds one with more than 2.5 %
     most = max(wrong for wrong in range(7) if hypergeom.pmf(0, 10, wrong, 4) > 0.025)
     assert (4, 4, 0, 10, (0, most)) == (told.places, told.well, told.wrong, told.all_, told.rest)
+
+
+def test_samples_that_were_given_up_are_told():
+    """Who draws until the lot falls well has to say so: those not finished since the last that was closed count."""
+    floor = drawn(4)
+    stocktakes.cancel(floor.unit, floor.count.id)
+    kept = [stocktakes.open_count(floor.unit, area, sample=2) for area in ("rack:A", "room", "room", "room")]
+    closed = [stocktake_report.close(floor.unit, each.id) for each in kept[:1] + kept[2:]]
+    assert [0, 2, 0] == [json.loads(each.report)["unfinished"] for each in closed]

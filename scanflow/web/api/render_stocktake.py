@@ -111,6 +111,7 @@ def report(shown: Stocktake) -> Json:
     found = [Finding.from_dict(each) for each in written["findings"]]
     return {
         "sample": None,
+        "unfinished": 0,
         **written,
         "findings": [_finding(each, titles.get(each.id), resolved.get(each.id)) for each in found],
     }

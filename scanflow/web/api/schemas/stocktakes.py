@@ -194,6 +194,10 @@ ANSWERS: dict[str, Schema] = {
             "area": STRING,
             "note": STRING,
             "sample": _SAMPLE,
+            "unfinished": {
+                **COUNT,
+                "description": "Samples drawn blind of this area before it, since one was closed, and not finished.",
+            },
             "opened": INSTANT,
             "closed": INSTANT,
             "places": COUNT,
