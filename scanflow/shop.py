@@ -28,8 +28,8 @@ from scanflow.vision.kept import kept
 from scanflow.vision.readings import Reading
 from scanflow.vision.workers import Readers
 from scanflow.workflow import cards
+from scanflow.workflow.looks import Shown, Text
 from scanflow.workflow.ports import Invalid
-from scanflow.workflow.stocktakes import Shown, Text
 
 T = TypeVar("T")
 

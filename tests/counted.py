@@ -6,9 +6,10 @@ from floor import Floor
 
 from labels.slot_code import card_text
 from scanflow.domain.stocktake import Certainty, Looked, Stocktake
-from scanflow.workflow import resolving, stocktakes
+from scanflow.workflow import looks, resolving, stocktakes
+from scanflow.workflow.looks import Shown, Text
 from scanflow.workflow.resolving import Said
-from scanflow.workflow.stocktakes import Found, Shown, Text
+from scanflow.workflow.stocktakes import Found
 
 
 class Counted(Floor):
@@ -29,7 +30,7 @@ class Counted(Floor):
         texts += [Text(card_text(matched), Certainty.MATCHED)] if matched else []
         texts += [Text(None, Certainty.UNREAD)] * unread
         said = {"key": f"look-{self.keys}", "body": f"{place} {texts}", "place": place} | more
-        return stocktakes.look(self.unit, self.count.id, Shown(texts=tuple(texts), **said))  # type: ignore[arg-type]
+        return looks.look(self.unit, self.count.id, Shown(texts=tuple(texts), **said))  # type: ignore[arg-type]
 
     def state(self) -> stocktakes.State:
         return stocktakes.state(self.unit, self.count.id)

@@ -13,7 +13,7 @@ from small_rooms import FIRST, kinds, scan
 
 from labels import slot_code
 from scanflow.domain.things import Line, Order, Station
-from scanflow.workflow import orders, parcels, rounds, stock, stocktakes
+from scanflow.workflow import looks, orders, parcels, rounds, stock, stocktakes
 
 RIGHT = {"A-1-1": ("D001",), "A-1-2": ("D002",), "A-1-3": (), "tray": ("D003",)}
 
@@ -30,8 +30,8 @@ def counted(amiss: Mapping[str, tuple[str, ...]], before: Callable[[Memory], obj
         before(unit)
         count = stocktakes.open_count(unit, "room")
         for place, codes in (RIGHT | dict(amiss)).items():
-            texts = tuple(stocktakes.Text(slot_code.card_text(code)) for code in codes)
-            stocktakes.look(unit, count.id, stocktakes.Shown(f"first-{place}", "", texts, place=place))
+            texts = tuple(looks.Text(slot_code.card_text(code)) for code in codes)
+            looks.look(unit, count.id, looks.Shown(f"first-{place}", "", texts, place=place))
         return unit
 
     return start

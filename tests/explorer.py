@@ -22,7 +22,7 @@ from scanflow.domain.incoming import IncomingOrder
 from scanflow.domain.life import Hold, NotAllowed, ParcelState, RoundState
 from scanflow.domain.stocktake import Looked, Resolved, Stocktake
 from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Slot, Station, Stay, Stop
-from scanflow.workflow import orders, parcels, resolving, rounds, scans, stock, stocktake_report, stocktakes
+from scanflow.workflow import looks, orders, parcels, resolving, rounds, scans, stock, stocktake_report, stocktakes
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
 A_WHILE = 200
@@ -364,9 +364,9 @@ def _counts(unit: Memory) -> tuple[str, ...]:
 def _look(room: Room, unit: Memory) -> Iterator[Event]:
     for count in _counts(unit):
         for place, codes in room.looks:
-            texts = tuple(stocktakes.Text(slot_code.card_text(code)) for code in codes)
-            shown = stocktakes.Shown(f"{count}-{place}", "", texts, place=place)
-            yield Event("look", f"look at {place}", lambda u, c=count, s=shown: stocktakes.look(u, c, s))
+            texts = tuple(looks.Text(slot_code.card_text(code)) for code in codes)
+            shown = looks.Shown(f"{count}-{place}", "", texts, place=place)
+            yield Event("look", f"look at {place}", lambda u, c=count, s=shown: looks.look(u, c, s))
 
 
 def _resolve(room: Room, unit: Memory) -> Iterator[Event]:

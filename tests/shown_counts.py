@@ -7,9 +7,9 @@ from calls import photo
 from labels.slot_code import card_text
 from scanflow.domain.stocktake import Certainty, How, Looked, Stocktake
 from scanflow.shop import Shop
-from scanflow.workflow import resolving, stocktake_report, stocktakes
+from scanflow.workflow import looks, resolving, stocktake_report, stocktakes
+from scanflow.workflow.looks import Shown, Text
 from scanflow.workflow.resolving import Said
-from scanflow.workflow.stocktakes import Shown, Text
 
 
 def opened(shop: Shop, area: str = "section:D", note: str = "After the fair") -> Stocktake:
@@ -33,7 +33,7 @@ def shown(
     picture = shop.photo(photo(*cards))
     size = (600, 200 * max(1, len(cards)))
     look = Shown(key, key, texts, How.PHOTO, place, image=True, size=size, photo=picture, **more)
-    return shop.act("owner", lambda unit: stocktakes.look(unit, count.id, look))
+    return shop.act("owner", lambda unit: looks.look(unit, count.id, look))
 
 
 def corners(row: int) -> tuple[float, ...]:

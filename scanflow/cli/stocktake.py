@@ -160,7 +160,7 @@ def _look(shop: Shop, count_id: str, places: Sequence[str], number: int, photo: 
     from labels import slot_code
     from scanflow.vision import ImageError
     from scanflow.vision.workers import read_file
-    from scanflow.workflow import stocktakes
+    from scanflow.workflow import looks
     from scanflow.workflow.ports import Invalid
 
     try:
@@ -168,13 +168,13 @@ def _look(shop: Shop, count_id: str, places: Sequence[str], number: int, photo: 
         shown = shop.shown(content, key=f"{count_id}-{number}", body=hashlib.sha256(content).hexdigest())
         named = replace(shown, place=place_of(Path(photo.name), places))
         if not any(text.text and slot_code.is_bin_like(text.text) for text in shown.texts):
-            return Image(photo, shop.act(WHO, lambda unit: stocktakes.look(unit, count_id, named)))
+            return Image(photo, shop.act(WHO, lambda unit: looks.look(unit, count_id, named)))
         try:
-            return Image(photo, shop.act(WHO, lambda unit: stocktakes.look(unit, count_id, shown)))
+            return Image(photo, shop.act(WHO, lambda unit: looks.look(unit, count_id, shown)))
         except Invalid:  # the labels in view don't tell
             if named.place is None:
                 raise
-            return Image(photo, shop.act(WHO, lambda unit: stocktakes.look(unit, count_id, named)))
+            return Image(photo, shop.act(WHO, lambda unit: looks.look(unit, count_id, named)))
     except ImageError as error:
         return Image(photo, None, str(error))
     except Invalid as error:

@@ -43,9 +43,9 @@ from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
 from scanflow.vision import ImageError
 from scanflow.vision.workers import Readers
-from scanflow.workflow import stock, stocktake_report, stocktakes
+from scanflow.workflow import looks, stock, stocktake_report, stocktakes
+from scanflow.workflow.looks import Shown, Text
 from scanflow.workflow.ports import Invalid
-from scanflow.workflow.stocktakes import Shown, Text
 
 TUNING = 10_000  # seeds from here on are for tuning, those below for the figures
 PASSES = 2
@@ -100,10 +100,10 @@ def count(shop: Shop, taken: Sequence[Taken], shown: Callable[[Taken, str], Show
     def look(one: Taken) -> None:
         seen = shown(one, f"{opened.id}-{one.file.stem.replace(' ', '_')}")
         try:
-            shop.act(WHO, lambda unit: stocktakes.look(unit, opened.id, seen))
+            shop.act(WHO, lambda unit: looks.look(unit, opened.id, seen))
         except Invalid:  # no label tells which bin it is
             said = replace(seen, place=one.bin)
-            shop.act(WHO, lambda unit: stocktakes.look(unit, opened.id, said))
+            shop.act(WHO, lambda unit: looks.look(unit, opened.id, said))
 
     with ThreadPoolExecutor(shop.readers.count) as threads:
         list(threads.map(look, taken))
@@ -114,7 +114,7 @@ def by_hand(shop: Shop, count_id: str, place: str, texts: Sequence[str]) -> None
     """Someone goes through a place card by card, and types what can't be scanned."""
     key = f"{count_id}-hand-{place}"
     shown = Shown(key, key[:64], tuple(Text(text) for text in texts), place=place)
-    shop.act(WHO, lambda unit: stocktakes.look(unit, count_id, shown))
+    shop.act(WHO, lambda unit: looks.look(unit, count_id, shown))
 
 
 def findings(shop: Shop, count_id: str) -> list[Finding]:
@@ -303,7 +303,7 @@ def _shown(shop: Shop, count_id: str, number: int, file: Path) -> bool:
         shown = shop.shown(file.read_bytes(), key=f"{count_id}-{number}", body=str(number), place="A-1-1")
     except ImageError:
         return False
-    shop.act(WHO, lambda unit: stocktakes.look(unit, count_id, shown))
+    shop.act(WHO, lambda unit: looks.look(unit, count_id, shown))
     return True
 
 

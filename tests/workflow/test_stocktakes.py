@@ -13,7 +13,7 @@ from labels.slot_code import bin_text, card_text
 from scanflow.domain.life import NotAllowed
 from scanflow.domain.stocktake import Certainty, How, Looked, Stocktake
 from scanflow.domain.things import Item, Photo
-from scanflow.workflow import cards, orders, stock, stocktake_report, stocktakes
+from scanflow.workflow import cards, looks, orders, stock, stocktake_report, stocktakes
 from scanflow.workflow.ports import Invalid, Missing, Refused, Settings
 
 ALL = ("D001", "D002", "D003", "D004")
@@ -134,10 +134,10 @@ def bars(x, y, length=200.0):
 
 def pictured(floor, labels, cards, **said):
     """A picture of 3000 x 2000 pixels with these bins' labels and cards at places across it."""
-    texts = [stocktakes.Text(bin_text(name), corners=bars(x, 1800)) for name, x in labels.items()]
-    texts += [stocktakes.Text(card_text(code), corners=bars(x, 600)) for code, x in cards.items()]
-    shown = stocktakes.Shown("k", "b", tuple(texts), image=True, size=(3000, 2000), how=How.PHOTO, **said)
-    return stocktakes.look(floor.unit, floor.count.id, shown)
+    texts = [looks.Text(bin_text(name), corners=bars(x, 1800)) for name, x in labels.items()]
+    texts += [looks.Text(card_text(code), corners=bars(x, 600)) for code, x in cards.items()]
+    shown = looks.Shown("k", "b", tuple(texts), image=True, size=(3000, 2000), how=How.PHOTO, **said)
+    return looks.look(floor.unit, floor.count.id, shown)
 
 
 def test_of_several_labels_the_middle_one_says_the_bin_and_each_card_hangs_in_the_nearest():
@@ -189,12 +189,12 @@ def test_one_code_at_two_places_of_a_picture_is_a_twin(down, found):
     floor = Counted(*ALL)
     square = (0.0, 0.0, 200.0, 0.0, 200.0, 20.0, 0.0, 20.0)
     lower = tuple(each + down * (place % 2) for place, each in enumerate(square))
-    shown = [stocktakes.Text("D0016", corners=corners) for corners in (square, lower)]
-    shown.append(stocktakes.Text("D0024", corners=tuple(each + 1000 for each in square)))
-    stocktakes.look(
+    shown = [looks.Text("D0016", corners=corners) for corners in (square, lower)]
+    shown.append(looks.Text("D0024", corners=tuple(each + 1000 for each in square)))
+    looks.look(
         floor.unit,
         floor.count.id,
-        stocktakes.Shown("k", "b", tuple(shown), place="A-1-1", image=True, size=(2000, 2000)),
+        looks.Shown("k", "b", tuple(shown), place="A-1-1", image=True, size=(2000, 2000)),
     )
     assert found == floor.found()
 
@@ -204,8 +204,8 @@ def test_a_card_without_a_check_is_as_good_as_matched_until_two_engines_agree():
     floor = Counted(*ALL)
     cards.choose_check(floor.unit, "none")
     cards.adopt(floor.unit, "BIKE-7", "D001")
-    shown = (stocktakes.Text("BIKE-7"), stocktakes.Text("D002", engines=2), stocktakes.Text("D099"))
-    seen = stocktakes.look(floor.unit, floor.count.id, stocktakes.Shown("k", "b", shown, place="A-1-1", image=True))
+    shown = (looks.Text("BIKE-7"), looks.Text("D002", engines=2), looks.Text("D099"))
+    seen = looks.look(floor.unit, floor.count.id, looks.Shown("k", "b", shown, place="A-1-1", image=True))
     assert [("D001", Certainty.MATCHED), ("D002", Certainty.DECODED)] == [
         (read.code, read.certainty) for read in seen.reads
     ]

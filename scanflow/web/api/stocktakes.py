@@ -19,7 +19,7 @@ from scanflow.web.api import checking, paging, render_stocktake
 from scanflow.web.api.contract import MANAGERS, STAFF, answer, call, digest, do, look
 from scanflow.web.api.schemas.parts import JPEG
 from scanflow.web.visitors import shop, visitor
-from scanflow.workflow import dropped_looks, resolving, stocktake_report, stocktakes
+from scanflow.workflow import looks, resolving, stocktake_report, stocktakes
 from scanflow.workflow.ports import Invalid, Missing, Refused, must
 
 blueprint = Blueprint("api_stocktakes", __name__)
@@ -80,14 +80,14 @@ def add_look(stocktake: str) -> Response:
         body = digest(fields)
     with shop().looking() as unit:
         must(unit, Stocktake, stocktake)
-        before = stocktakes.earlier(unit, stocktake, fields["key"], body)
+        before = looks.earlier(unit, stocktake, fields["key"], body)
         if before is not None:
             return answer(render_stocktake.look(before, stocktakes.standings(unit)))
-    via = {"how": stocktakes.How(fields.pop("via"))} if "via" in fields else {}
+    via = {"how": looks.How(fields.pop("via"))} if "via" in fields else {}
     if image is None:
-        texts = tuple(stocktakes.Text(text) for text in fields.pop("texts"))
+        texts = tuple(looks.Text(text) for text in fields.pop("texts"))
         doubts = tuple(fields.pop("doubts", ()))
-        shown = stocktakes.Shown(body=body, texts=texts, doubts=doubts, **via, **fields)
+        shown = looks.Shown(body=body, texts=texts, doubts=doubts, **via, **fields)
     else:
         try:
             shown = shop().shown(image, body=body, **via, **fields)
@@ -95,14 +95,14 @@ def add_look(stocktake: str) -> Response:
             raise Invalid("/image", "bad_image", str(error)) from error
 
     def work(unit: SqlUnit) -> dict[str, Any]:
-        looked = stocktakes.look(unit, stocktake, shown)
+        looked = looks.look(unit, stocktake, shown)
         return render_stocktake.look(looked, stocktakes.standings(unit))
 
     return answer(shop().act(visitor().name, work))
 
 
 @call(blueprint, "GET", "/api/stocktakes/{stocktake}/looks", roles=STAFF, answers={200: "Looks"})
-def looks(stocktake: str) -> Response:
+def all_looks(stocktake: str) -> Response:
     """Gives all looks of a count, with what was read in each."""
 
     def work(unit: SqlUnit) -> dict[str, Any]:
@@ -145,7 +145,7 @@ def photo(stocktake: str, key: str, query: dict[str, Any]) -> Response:
 )
 def drop(stocktake: str, key: str, body: dict[str, Any]) -> Response:
     """Takes out a look that is no good, with those from nearer that name it, and deletes its photo."""
-    return do(lambda unit: Reply(200, render_stocktake.count(unit, dropped_looks.drop_look(unit, stocktake, key))))
+    return do(lambda unit: Reply(200, render_stocktake.count(unit, looks.drop(unit, stocktake, key))))
 
 
 @call(

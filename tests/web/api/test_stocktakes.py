@@ -16,9 +16,9 @@ from sqlalchemy import func, select
 from labels.slot_code import bin_text, card_text
 from scanflow.shop import Shop
 from scanflow.storage import tables
-from scanflow.workflow import resolving, stocktakes
+from scanflow.workflow import looks, resolving
+from scanflow.workflow.looks import Shown, Text
 from scanflow.workflow.ports import Refused
-from scanflow.workflow.stocktakes import Shown, Text
 
 
 class Count:
@@ -189,7 +189,7 @@ def test_two_people_count_at_once(calls: Calls, count: Count, shop: Shop) -> Non
         return how
 
     with ThreadPoolExecutor(4) as people:
-        list(people.map(lambda each: shop.act("someone", lambda unit: stocktakes.look(unit, count.id, each)), sent))
+        list(people.map(lambda each: shop.act("someone", lambda unit: looks.look(unit, count.id, each)), sent))
         answers = list(people.map(resolve, ["lost", "found_later"]))
     assert len(shown) == len(calls.get(f"{count.path}/looks")["looks"])
     assert 1 == answers.count("resolved")

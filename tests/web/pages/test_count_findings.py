@@ -15,8 +15,8 @@ from scanflow.domain.stocktake import Resolved, Stocktake
 from scanflow.domain.things import Stay
 from scanflow.shop import Shop
 from scanflow.web.pages.count_findings import SIZE
-from scanflow.workflow import stocktake_report, stocktakes
-from scanflow.workflow.stocktakes import Shown, Text
+from scanflow.workflow import looks, stocktake_report, stocktakes
+from scanflow.workflow.looks import Shown, Text
 
 pytestmark = SQLITE_ONLY
 
@@ -102,7 +102,7 @@ def test_every_form_does_what_it_says(client: FlaskClient, shop: Shop, count: St
 def test_what_was_held_up_is_said(client: FlaskClient, shop: Shop, count: Stocktake) -> None:
     """A bin that was gone through by hand has no photo; that says how what is missing there is known."""
     seen = Shown("hand", "hand", (Text("D0024"),), place="A-1-1")
-    shop.act("owner", lambda unit: stocktakes.look(unit, count.id, seen))
+    shop.act("owner", lambda unit: looks.look(unit, count.id, seen))
     missing = [part for part in items(page(client, count)).values() if "<h2>Not in A-1-1</h2>" in part]
     assert missing != []
     for part in missing:

@@ -19,8 +19,8 @@ from scanflow.domain.life import StocktakeState
 from scanflow.domain.stocktake import Stocktake
 from scanflow.shop import Shop
 from scanflow.storage.access import Role
-from scanflow.workflow import cycle, stocktakes
-from scanflow.workflow.stocktakes import Shown, Text
+from scanflow.workflow import cycle, looks, stocktakes
+from scanflow.workflow.looks import Shown, Text
 
 pytestmark = SQLITE_ONLY
 
@@ -166,7 +166,7 @@ def test_each_place_says_what_was_done_there(client: FlaskClient, shop: Shop) ->
     count = opened(shop, "section:D")
     shown(shop, count, "A-1-1", "D002", unread=1, key="one")
     by_hand = Shown("two", "two", (Text("D0129"),), place="A-1-2")
-    shop.act("owner", lambda unit: stocktakes.look(unit, count.id, by_hand))
+    shop.act("owner", lambda unit: looks.look(unit, count.id, by_hand))
     html = client.get(f"/counts/{count.id}").text
     text = text_of(html)
     for told in (

@@ -7,8 +7,7 @@ from counted import Counted
 
 from scanflow.domain.stocktake import Looked
 from scanflow.domain.things import Photo
-from scanflow.workflow import stocktake_report
-from scanflow.workflow.dropped_looks import drop_look
+from scanflow.workflow import looks, stocktake_report
 from scanflow.workflow.ports import Missing, Refused
 
 ALL = ("D001", "D002", "D003", "D004")
@@ -26,7 +25,7 @@ def test_what_it_showed_is_as_never_seen():
     wrong = floor.look("A-1-2", "D001", "D002", unread=1)
     floor.look("A-1-2", "D001", closer=wrong.key)
     assert before != floor.found()
-    drop_look(floor.unit, floor.count.id, wrong.key)
+    looks.drop(floor.unit, floor.count.id, wrong.key)
     assert before == floor.found()
     assert ["A-1-1"] == [look.place for look in floor.unit.find(Looked)]
     kind, told = floor.unit.ledger[-1]
@@ -39,8 +38,8 @@ def test_its_photo_is_deleted_unless_another_look_has_it():
     first = floor.look("A-1-1", "D001", photo=picture("a"))
     floor.look("A-1-2", "D003", photo=picture("a"))
     other = floor.look("A-1-2", "D003", photo=picture("b"))
-    drop_look(floor.unit, floor.count.id, first.key)
-    drop_look(floor.unit, floor.count.id, other.key)
+    looks.drop(floor.unit, floor.count.id, first.key)
+    looks.drop(floor.unit, floor.count.id, other.key)
     assert ["a" * 64] == [photo.hash for photo in floor.unit.find(Photo)]
 
 
@@ -50,7 +49,7 @@ def test_a_closed_count_keeps_its_looks():
     count, look = floor.count, floor.look("A-1-1", "D001")
     stocktake_report.close(floor.unit, count.id)
     with pytest.raises(Refused, match="closed"):
-        drop_look(floor.unit, count.id, look.key)
+        looks.drop(floor.unit, count.id, look.key)
     with pytest.raises(Missing):
-        drop_look(floor.unit, floor.open().id, look.key)
+        looks.drop(floor.unit, floor.open().id, look.key)
     assert [look.key] == [each.key for each in floor.unit.find(Looked)]
