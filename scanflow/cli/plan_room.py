@@ -13,7 +13,6 @@ from scanflow.cli.typed import LENGTH, SIZE, Typed, as_json, say_assumptions, un
 from scanflow.planning import drawing, racking
 from scanflow.planning.layout import Kind, RoomPlan, plan_room
 from scanflow.planning.measures import Size
-from scanflow.planning.room import Shape
 
 if TYPE_CHECKING:
     from scanflow.shop import Shop
@@ -72,7 +71,7 @@ def room(
         fit = racking.racking(racking.BinShape(bin_, base_width), racking.RackShape(rack))
     except racking.DoesNotFit as error:
         raise click.ClickException(str(error)) from error
-    found = _plan(sections, fit.shape(table_aisle=table), fit.low_tiers, stops, seed) if sections else None
+    found = _plan(sections, fit, table, stops, seed) if sections else None
     if keep:
         _keep(fit, kg, rated, table, open_shop(data, database))
     cautions = fit.cautions(kg, rated)
@@ -99,9 +98,10 @@ def _keep(fit: racking.Racking, kg: float | None, rated: float | None, table: fl
         shop.close()
 
 
-def _plan(sections: tuple[Kind, ...], shape: Shape, low_tiers: int, stops: int, seed: int) -> RoomPlan:
+def _plan(sections: tuple[Kind, ...], fit: racking.Racking, table: float, stops: int, seed: int) -> RoomPlan:
+    shape, low, easy = fit.shape(table_aisle=table), fit.low_tiers, fit.easy_tiers
     try:
-        return plan_room(sections, shape, stops=stops, low_tiers=low_tiers, seed=seed)
+        return plan_room(sections, shape, stops=stops, low_tiers=low, easy_tiers=easy, seed=seed)
     except ValueError as error:
         raise click.UsageError(str(error)) from error
 

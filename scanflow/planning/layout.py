@@ -7,7 +7,7 @@ else over a sample of them.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from itertools import product
 from math import prod, sqrt
@@ -66,40 +66,51 @@ class RoomPlan:
 
 
 def plan_room(
-    kinds: Sequence[Kind], shape: Shape = room.DEFAULT, *, stops: int = 8, low_tiers: int = 3, seed: int = 1
+    kinds: Sequence[Kind],
+    shape: Shape = room.DEFAULT,
+    *,
+    stops: int = 8,
+    low_tiers: int = 3,
+    easy_tiers: int = 5,
+    seed: int = 1,
 ) -> RoomPlan:
     """As many racks as the bins need, and the sections on them: often visited near the table, heavy ones low.
 
     Sections are first taken by visits per bin, along the places nearest to the table or aisle by aisle; then
-    neighbours in that order change places while that shortens the walk. ValueError for a section named twice.
+    neighbours in that order change places while that shortens the walk. Bins above each other are walked to alike, so
+    they stand from the floor up, and tiers above `easy_tiers`, which need a step, take only what the others can't
+    hold. ValueError for a section named twice.
     """
     if len({kind.code for kind in kinds}) < len(kinds) or not any(kind.visits for kind in kinds) or stops < 1:
         raise ValueError("name every section once, one with visits, and at least one stop a round")
-    racks = racks_for(kinds, shape, min(low_tiers, shape.tiers))
+    low_tiers = min(low_tiers, shape.tiers)
+    easy_tiers = min(max(easy_tiers, low_tiers), shape.tiers)
+    racks = racks_for(kinds, shape, low_tiers)
     rounds = _rounds(kinds, stops, Random(seed), TRIED)
 
     def metres(bins: Sequence[Bin]) -> float:
         return _walked(racks, bins, rounds, shape).metres
 
-    bins = _best(kinds, racks, shape, min(low_tiers, shape.tiers), metres)
+    bins = from_the_floor(_best(kinds, racks, shape, (low_tiers, easy_tiers), metres), kinds)
     final = _rounds(kinds, stops, Random(seed + 1), ROUNDS)
     shuffled = [_walked(racks, random_room(kinds, racks, shape, seed=seed + n), final, shape) for n in range(SHUFFLES)]
     return RoomPlan(
         shape,
         racks,
-        tuple(sorted(bins, key=lambda each: (each.rack, each.tier, each.position))),
+        bins,
         stops,
         _walked(racks, bins, final, shape),
         Walk(fmean(walk.metres for walk in shuffled), max(walk.error for walk in shuffled), shuffled[0].rounds),
         _walked(racks, alphabetical_room(kinds, racks, shape), final, shape),
-        _assumptions(kinds, stops, min(low_tiers, shape.tiers)),
+        _assumptions(kinds, stops, low_tiers, easy_tiers),
     )
 
 
-def _assumptions(kinds: Sequence[Kind], stops: int, low_tiers: int) -> tuple[str, ...]:
+def _assumptions(kinds: Sequence[Kind], stops: int, low_tiers: int, easy_tiers: int) -> tuple[str, ...]:
     said = [
         f"A round has {stops} stops, each in a section as often as it is visited, in any of its bins alike.",
         "The walk is the shortest from the table and back to it; climbing is not counted.",
+        f"Bins stand from the floor up; above tier {easy_tiers} only where there is no other place.",
     ]
     low = [kind.code for kind in kinds if kind.low]
     if low:
@@ -181,19 +192,19 @@ def _best(
     kinds: Sequence[Kind],
     racks: Sequence[Rack],
     shape: Shape,
-    low_tiers: int,
+    tiers: tuple[int, int],
     metres: Callable[[Sequence[Bin]], float],
 ) -> tuple[Bin, ...]:
     """The best room found: two paths, then swaps of neighbouring sections until none shortens the walk."""
     order = sorted(kinds, key=lambda kind: (-kind.visits / kind.bins, kind.code))
-    rooms = {path: fill(order, path, low_tiers, shape) for path in _paths(racks, shape)}
+    rooms = {path: fill(order, path, *tiers) for path in _paths(racks, shape)}
     path = min(rooms, key=lambda each: metres(rooms[each]))
     best, shortest, improved = rooms[path], metres(rooms[path]), True
     while improved:
         improved = False
         for at in range(len(order) - 1):
             other = [*order[:at], order[at + 1], order[at], *order[at + 2 :]]
-            bins = fill(other, path, low_tiers, shape)
+            bins = fill(other, path, *tiers)
             walk = metres(bins)
             if walk < shortest - 1e-9:
                 shortest, best, order, improved = walk, bins, other, True
@@ -216,14 +227,15 @@ def _paths(racks: Sequence[Rack], shape: Shape) -> tuple[tuple[_Column, ...], ..
     return tuple(nearest), tuple(sorted(spots, key=lambda column: (spots[column], column[0])))
 
 
-def fill(order: Sequence[Kind], path: Sequence[_Column], low_tiers: int, shape: Shape) -> tuple[Bin, ...]:
+def fill(order: Sequence[Kind], path: Sequence[_Column], low_tiers: int, easy_tiers: int) -> tuple[Bin, ...]:
     """Sections one after the other along the columns of a path, each bin in the first column that may take it.
 
     Low sections take tiers from the floor up to `low_tiers`, others from the top down: no other bin ever stands
     below a low one, and as many low places are left free as are still wanted.
     """
+    heights = _heights(path, sum(kind.bins for kind in order), easy_tiers)
     low = _Places((column, tier) for column in path for tier in range(1, low_tiers + 1))
-    other = _Places((column, tier) for column in path for tier in range(shape.tiers, 0, -1))
+    other = _Places((column, tier) for column, top in heights for tier in range(top, 0, -1))
     wanted = sum(kind.bins for kind in order if kind.low)
     bins = []
     for kind in order:
@@ -236,8 +248,29 @@ def fill(order: Sequence[Kind], path: Sequence[_Column], low_tiers: int, shape: 
                 spared = low_tiers if len(low) <= wanted else 0
                 (rack, position), tier = other.take(above=spared)
                 low.drop(((rack, position), tier))
-            bins.append(Bin(f"{rack}-{tier}-{position}", rack, tier, position, kind.code))
+            bins.append(_bin(rack, tier, position, kind.code))
     return tuple(bins)
+
+
+def _heights(path: Sequence[_Column], bins: int, easy_tiers: int) -> Iterator[tuple[_Column, int]]:
+    """How many tiers of each column are used: the easy ones, and above them only what is left, the farthest first."""
+    more, rest = divmod(max(0, bins - easy_tiers * len(path)), len(path))
+    for index, column in enumerate(path):
+        yield column, easy_tiers + more + (index >= len(path) - rest)
+
+
+def from_the_floor(bins: Iterable[Bin], kinds: Iterable[Kind]) -> tuple[Bin, ...]:
+    """The bins of each column on its lowest tiers: heavy ones first, then those that are visited often."""
+    rank = {kind.code: (not kind.low, -kind.visits / kind.bins, kind.code) for kind in kinds}
+    columns: dict[_Column, list[str]] = defaultdict(list)
+    for each in bins:
+        columns[each.rack, each.position].append(each.section)
+    placed = (
+        _bin(rack, tier, position, section)
+        for (rack, position), sections in columns.items()
+        for tier, section in enumerate(sorted(sections, key=rank.__getitem__), 1)
+    )
+    return tuple(sorted(placed, key=lambda each: (each.rack, each.tier, each.position)))
 
 
 class _Places:
@@ -278,10 +311,13 @@ def _all_places(racks: Iterable[Rack], shape: Shape) -> list[tuple[str, int, int
     return [(rack.name, *place) for rack in racks for place in room.free_places(rack.name, (), shape)]
 
 
+def _bin(rack: str, tier: int, position: int, section: str) -> Bin:
+    return Bin(f"{rack}-{tier}-{position}", rack, tier, position, section)
+
+
 def _hung(sections: Iterable[str], places: Iterable[tuple[str, int, int]]) -> tuple[Bin, ...]:
     return tuple(
-        Bin(f"{rack}-{tier}-{position}", rack, tier, position, section)
-        for section, (rack, tier, position) in zip(sections, places, strict=False)
+        _bin(rack, tier, position, section) for section, (rack, tier, position) in zip(sections, places, strict=False)
     )
 
 

@@ -69,6 +69,11 @@ class Racking:
         """How many tiers have their shelf low enough for heavy bins; the lowest always."""
         return max(1, sum((tier - 1) * self.pitch + self.rack.shelf <= LOW for tier in range(1, self.tiers + 1)))
 
+    @property
+    def easy_tiers(self) -> int:
+        """How many tiers have bins that one sees into without a step; the lowest always."""
+        return max(1, sum(self.top(tier) <= REACH for tier in range(1, self.tiers + 1)))
+
     def shape(self, racks_per_side: int = 2, table_aisle: float = 0.0) -> Shape:
         """A room of such racks, in metres, with a walkway of `WALKWAY` between them; 0.5 is between two aisles."""
         width, depth = (

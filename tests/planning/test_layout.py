@@ -8,7 +8,16 @@ from random import Random
 import pytest
 
 from scanflow.domain.things import Bin
-from scanflow.planning.layout import Kind, alphabetical_room, expected_walk, ladder, plan_room, random_room, walks_to
+from scanflow.planning.layout import (
+    Kind,
+    alphabetical_room,
+    expected_walk,
+    from_the_floor,
+    ladder,
+    plan_room,
+    random_room,
+    walks_to,
+)
 from scanflow.planning.room import Shape, next_rack, spot
 
 SMALL = Shape(tiers=2, positions=2, bin_width=0.5, rack_width=1.0, rack_depth=0.5, tier_height=0.4, racks_per_side=1)
@@ -109,6 +118,31 @@ def test_heavy_bins_stand_low(seed: int) -> None:
     assert all(each.tier <= 2 for each in heavy)
     under = {(e.rack, e.position, e.tier) for e in plan.bins if e.section not in low}
     assert not [each for each in heavy if any((each.rack, each.position, t) in under for t in range(1, each.tier))]
+
+
+def test_bins_stand_from_the_floor_up() -> None:
+    """No bin stands above an empty place; a single one stands on the floor's tier, not on the top one."""
+    assert ["A-1-1"] == [each.name for each in plan_room([Kind("A", 1, 1)]).bins]
+    plan = plan_room([Kind("A", 7, 3), Kind("B", 9, 1), Kind("W", 4, 1, low=True)])
+    standing = {(each.rack, each.position, each.tier) for each in plan.bins}
+    assert [] == [place for place in standing if place[2] > 1 and (*place[:2], place[2] - 1) not in standing]
+
+
+@pytest.mark.parametrize(("bins", "on_a_step"), [(20, 0), (25, 0), (26, 1), (52, 2), (60, 10)])
+def test_as_few_bins_as_can_be_need_a_step(bins: int, on_a_step: int) -> None:
+    """The sixth tier takes only what five tiers of as few racks as hold all can't: 5 x 5 and 2 x 5 x 5 bins."""
+    plan = plan_room([Kind("A", bins - 10, 1), Kind("B", 10, 9)], easy_tiers=5, stops=2)
+    assert -(-bins // 30) == len(plan.racks)
+    assert (bins, on_a_step) == (len(plan.bins), sum(each.tier > 5 for each in plan.bins))
+
+
+def test_what_is_visited_often_stands_below() -> None:
+    """Of the bins above each other heavy ones stand lowest, then those visited most often."""
+    bins = [Bin(f"A-{tier}-1", "A", tier, 1, section) for tier, section in ((6, "X"), (5, "D"), (3, "W"), (2, "D"))]
+    kinds = [Kind("D", 2, 8), Kind("W", 1, 1, low=True), Kind("X", 1, 2)]
+    assert ["A-1-1 W", "A-2-1 D", "A-3-1 D", "A-4-1 X"] == [
+        f"{each.name} {each.section}" for each in from_the_floor(bins, kinds)
+    ]
 
 
 def test_racks_enough_for_the_heavy_bins() -> None:

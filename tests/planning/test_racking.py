@@ -35,6 +35,7 @@ def test_what_stays_free() -> None:
     assert pytest.approx(48 * 25.4 - 50) == 5 * 203.2 + fit.spare
     assert fit.top(6) <= 72 * 25.4
     assert 4 == fit.low_tiers  # shelves at 40, 332, 625 and 917 mm
+    assert 5 == fit.easy_tiers  # rims at 192, 485, 777, 1070 and 1362 mm, then at 1654
     assert (332.4 + 152.4) == pytest.approx(fit.top(2))
 
 

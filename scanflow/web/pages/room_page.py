@@ -109,12 +109,14 @@ def anew() -> ResponseReturnValue:
         return redirect(url_for("room_page.show"), 303)
     shape, heavy = kept.shape(), request.args.get("heavy", "")
     low = set(re.findall("[A-Z]+", heavy.upper()))
+    fit = (kept if kept.rack else USUAL).fit()
     kinds, left = _kinds(bins, visits)
     found = layout.plan_room(
         [replace(kind, low=kind.code in low) for kind in kinds],
         shape,
         stops=STOPS,
-        low_tiers=(kept if kept.rack else USUAL).fit().low_tiers,
+        low_tiers=fit.low_tiers,
+        easy_tiers=fit.easy_tiers,
     )
     unknown = low - {kind.code for kind in kinds}
     return page(
