@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime
+from urllib.parse import quote
 
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
@@ -35,7 +37,7 @@ class Shown:
 
     `looks` are the newest photos that show it, one of each place, `of` the card that they are cut to, `by_hand` the
     places where it was held up. `closer`: the place and the look of which a photo from nearer is wanted first. `again`:
-    the place to photograph.
+    the place to photograph. `at`: how many to do come before it.
     """
 
     found: Found
@@ -48,11 +50,26 @@ class Shown:
     by_hand: list[str]
     closer: tuple[str, str] | None
     again: str
+    at: int
 
     @property
     def name(self) -> str:
         """What stands on its plate."""
         return self.found.finding.subject
+
+    @property
+    def anchor(self) -> str:
+        return quote(self.found.finding.id)
+
+
+@dataclass(frozen=True, slots=True)
+class Refusal:
+    """Why a finding was not resolved as somebody asked, and what was filled in: it is asked again in its place."""
+
+    finding: str
+    how: str
+    said: str
+    filled: Mapping[str, str]
 
 
 @blueprint.get("/counts/<id>/findings")
@@ -60,19 +77,23 @@ def show(id: str) -> ResponseReturnValue:
     return _show(id, "", 200)
 
 
-def _show(id: str, said: str, status: int) -> ResponseReturnValue:
+def _show(id: str, said: str, status: int, refused: Refusal | None = None) -> ResponseReturnValue:
     with shop().looking() as unit:
         now = stocktakes.state(unit, id)
-        todo = [each for each in now.found if each.resolved is None]
+        todo = _todo(now)
         done = sorted((each for each in now.found if each.resolved), key=_settled, reverse=True)
-        skip = min(offset(), max(0, len(todo) - 1) // SIZE * SIZE)
-        shown = [_shown(unit, now, each) for each in (*todo[skip : skip + SIZE], *done[:SETTLED])]
+        at = _place(todo, refused.finding) if refused else None
+        skip = _page(min(offset(), max(0, len(todo) - 1)) if at is None else at)
+        shown = [_shown(unit, now, each, at) for at, each in enumerate(todo[skip : skip + SIZE], skip)]
+        settled = [_shown(unit, now, each, 0) for each in done[:SETTLED]]
+    if refused and (at is None or refused.how not in (way.how for way in shown[at - skip].ways)):
+        said = f"{refused.finding.partition('-')[2]}: {refused.said}"
     return page(
         "count_findings.html",
         count=now.count,
         words=count_words.subject(now.count),
-        todo=[each for each in shown if each.found.resolved is None],
-        done=[each for each in shown if each.found.resolved is not None],
+        todo=shown,
+        done=settled,
         all_todo=len(todo),
         all_done=len(done),
         skip=skip,
@@ -81,9 +102,23 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
         left=len(now.places) - now.looked,
         looked=now.looked,
         places=len(now.places),
-        here=url_for("count_findings.show", id=id, **({"from": skip} if skip else {})),
+        here=_address(id, skip),
         said=said,
+        refused=refused,
     ), status
+
+
+def _todo(now: stocktakes.State) -> list[Found]:
+    return [each for each in now.found if each.resolved is None]
+
+
+def _place(todo: list[Found], finding: str) -> int | None:
+    return next((at for at, each in enumerate(todo) if each.finding.id == finding), None)
+
+
+def _page(at: int) -> int:
+    """How many rows come before the page that this one is on."""
+    return at // SIZE * SIZE
 
 
 def _settled(found: Found) -> datetime:
@@ -91,7 +126,7 @@ def _settled(found: Found) -> datetime:
     return found.resolved.at
 
 
-def _shown(unit: SqlUnit, now: stocktakes.State, found: Found) -> Shown:
+def _shown(unit: SqlUnit, now: stocktakes.State, found: Found, at: int) -> Shown:
     finding = found.finding
     seen = sorted((look for look in now.looks if look.key in finding.looks), key=lambda look: look.at)
     slot = unit.facts(finding.code) if finding.code else None
@@ -109,6 +144,7 @@ def _shown(unit: SqlUnit, now: stocktakes.State, found: Found) -> Shown:
         sorted({look.place for look in seen if not look.by_eye}),
         (unsure.place, unsure.key) if matched and unsure else None,
         finding.places[0] if finding.kind is Kind.UNREADABLE and running else "",
+        at,
     )
 
 
@@ -129,14 +165,28 @@ def resolve(id: str) -> ResponseReturnValue:
         sure=form.get("sure") == "on",
     )
     said, status = act(lambda unit: resolving.resolve(unit, id, words["finding"], way))
-    return _show(id, said, status) if said else _back(id)
+    if said:
+        return _show(id, "", status, Refusal(words["finding"], way.how, said, form))
+    return _on(id, form.get("at", -1, type=int))
 
 
 @blueprint.post("/counts/<id>/findings/undo")
 def undo(id: str) -> ResponseReturnValue:
-    said, status = act(lambda unit: resolving.undo(unit, id, request.form.get("finding", "")))
-    return _show(id, said, status) if said else _back(id)
+    finding = request.form.get("finding", "")
+    said, status = act(lambda unit: resolving.undo(unit, id, finding))
+    return _show(id, said, status) if said else _on(id, finding)
 
 
-def _back(id: str) -> ResponseReturnValue:
-    return redirect(url_for("count_findings.show", id=id), 303)
+def _on(id: str, to: int | str) -> ResponseReturnValue:
+    """On to a finding by its name or its place, that is to the next one where one was settled; else to the top."""
+    with shop().looking() as unit:
+        todo = _todo(stocktakes.state(unit, id))
+    at = _place(todo, to) if isinstance(to, str) else to
+    if at is None or not 0 <= at < len(todo):
+        return redirect(_address(id, anchor="main"), 303)
+    return redirect(_address(id, _page(at), quote(todo[at].finding.id)), 303)
+
+
+def _address(id: str, skip: int = 0, anchor: str | None = None) -> str:
+    """Of a page of a count's findings, at this one."""
+    return url_for("count_findings.show", id=id, _anchor=anchor, **({"from": skip} if skip else {}))

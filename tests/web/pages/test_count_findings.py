@@ -36,7 +36,7 @@ def page(client: FlaskClient, count: Stocktake) -> str:
 
 def items(html: str) -> dict[str, str]:
     """What stands on the plate of each finding that is open → its part of the page."""
-    parts = re.findall(r'<li class="finding">(.*?)</li>', html, re.DOTALL)
+    parts = re.findall(r'<li class="finding"[^>]*>(.*?)</li>', html, re.DOTALL)
     plates = [part.partition('class="no">')[2].partition("<div>")[0] for part in parts]
     return {re.sub("<[^>]*>", "", plate).strip(): part for plate, part in zip(plates, parts, strict=True)}
 
@@ -83,10 +83,37 @@ def test_a_finding_is_resolved_and_taken_back(client: FlaskClient, shop: Shop, c
         assert StayState.WITHDRAWN is unit.find(Stay, code="S001")[-1].state
     assert 409 == send(client, count, "elsewhere-S001", "put_right")
     undone = client.post(f"/counts/{count.id}/findings/undo", data={"finding": "elsewhere-S001"})
-    assert f"/counts/{count.id}/findings" == undone.location
+    assert f"/counts/{count.id}/findings#elsewhere-S001" == undone.location
     assert "S001" in items(page(client, count))
     with shop.looking() as unit:
         assert StayState.STORED is unit.find(Stay, code="S001")[-1].state
+
+
+def test_a_press_goes_on_to_the_next(client: FlaskClient, shop: Shop) -> None:
+    """On the page where it was, at what now stands there; after the last one, and for one that is gone, at the top."""
+    furnish(shop, 4)
+    count = opened(shop)
+    shown(shop, count, "A-1-1", *[f"Q{number:03}" for number in range(1, SIZE + 4)], key="many")
+    address = f"/counts/{count.id}/findings"
+    found = re.findall(r'<li class="finding" id="([^"]*)"', client.get(f"{address}?from={SIZE}").text)
+    form = {"finding": found[1], "how": "put_right", "at": str(SIZE + 1)}
+    assert f"{address}?from={SIZE}#{found[2]}" == client.post(f"{address}?from={SIZE}", data=form).location
+    undone = client.post(f"{address}/undo", data={"finding": found[1]}).location
+    assert f"{address}?from={SIZE}#{found[1]}" == undone
+    last = {"finding": found[-1], "how": "put_right", "at": str(SIZE + len(found) - 1)}
+    assert f"{address}#main" == client.post(f"{address}?from={SIZE}", data=last).location
+
+
+def test_a_refusal_stands_in_its_finding(client: FlaskClient, count: Stocktake) -> None:
+    """Beside what was filled in, unfolded; of a finding that is not open any more it stands on top, with its name."""
+    form = {"finding": "elsewhere-S001", "how": "moved", "to": "d999"}
+    answer = client.post(f"/counts/{count.id}/findings", data=form)
+    refused = items(answer.text)["S001"]
+    assert 'role="alert"' in refused and 'value="d999"' in refused and '<details class="fold" open>' in refused
+    assert 1 == answer.text.count('role="alert"') == answer.text.count('class="fold" open')
+    assert 303 == send(client, count, "elsewhere-S001", "put_right")
+    again = client.post(f"/counts/{count.id}/findings", data=form).text
+    assert '<p class="said" role="alert">S001: This was resolved already: put right.</p>' in again
 
 
 def test_every_form_does_what_it_says(client: FlaskClient, shop: Shop, count: Stocktake) -> None:
