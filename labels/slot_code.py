@@ -101,6 +101,16 @@ def compact(text: str) -> str:
     return _tidy(text).translate(_HYPHENS)
 
 
+def as_printed(text: str) -> str:
+    """What a card bears, hyphens and case and all: without symbology identifier and the spaces around, signs as ASCII.
+
+    >>> as_printed("]C0AB\u20110123 ")
+    'AB-0123'
+    """
+    text = text.translate(dict.fromkeys(_HYPHENS, "-") | dict.fromkeys(_SPACES, " ")).strip(" ")
+    return _SYMBOLOGY.sub("", text, count=1).strip(" ") if text.startswith("]") else text
+
+
 def _match(code: str) -> re.Match[str]:
     match = _CODE.fullmatch(code)
     if match is None:

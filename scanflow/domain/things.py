@@ -91,10 +91,14 @@ class Slot:
 
 @dataclass(frozen=True, slots=True)
 class Alias:
-    """What an adopted card bears instead of its slot's code: its text in upper case without spaces and hyphens."""
+    """What an adopted card bears instead of its slot's code: `printed` as its bars say it.
+
+    `text` is that in upper case without spaces and hyphens: what is scanned or typed is compared so.
+    """
 
     text: str
     code: str
+    printed: str
 
 
 @dataclass(frozen=True, slots=True)

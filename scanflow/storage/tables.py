@@ -123,7 +123,13 @@ slots = _table(
     Index("uq_slots_number", "section", "number", unique=True),
     Index("ix_slots_card", "card", "section", "number"),
 )
-aliases = _table("aliases", _name("text"), _link("code", "slots.code"), Index("ix_aliases_code", "code"))
+aliases = _table(
+    "aliases",
+    _name("text"),
+    _link("code", "slots.code"),
+    Column("printed", String(64), nullable=False),
+    Index("ix_aliases_code", "code"),
+)
 photos = _table(
     "photos",
     _name("hash"),

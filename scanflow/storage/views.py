@@ -212,12 +212,14 @@ def ledger_page(connection: Connection, after: int, limit: int) -> Rows:
 def card_texts(connection: Connection, check: str) -> list[str]:
     """What every card bears that exists, lost and retired ones too: slots keep theirs for ever, adopted ones besides.
 
-    In a room whose `check` is `none` a slot's card may bear the bare code.
+    In a room whose `check` is `none` a slot's card may bear the bare code. The bars of an adopted card may lack the
+    hyphens that stand below them, and capitals may have been typed small: such a card is given in each of these ways.
     """
     codes = connection.scalars(select(slots.c.code)).all()
-    adopted = connection.scalars(select(aliases.c.text)).all()
+    adopted = connection.execute(select(aliases.c.text, aliases.c.printed)).all()
     bare = codes if check == "none" else []
-    return [*map(slot_code.card_text, codes), *bare, *(text for text in adopted if text.isascii())]
+    borne = {text for row in adopted for text in (row.text, row.printed, row.printed.upper()) if text.isascii()}
+    return [*map(slot_code.card_text, codes), *bare, *sorted(borne)]
 
 
 def colours_used(connection: Connection) -> dict[str, int]:

@@ -94,11 +94,12 @@ def adopt(unit: Unit, text: str, code: str) -> Alias:
     """Let the card that bears `text` stand for a slot, in a room whose `check` is `none`.
 
     A text adopted before may be given to another slot while no item stands in its old one. Refused: `ambiguous` for
-    a text that means another slot already, or has the form of a slip, a stop or a reference; `taken`.
+    a text that means another slot already, differs only in hyphens, spaces or case from another slot's card, or has the
+    form of a slip, a stop or a reference; `taken`.
     """
     must(unit, Slot, code)
-    alias = Alias(slot_code.compact(text), code)
-    if not 1 <= len(alias.text) <= LONGEST or not alias.text.isprintable():
+    alias = Alias(slot_code.compact(text), code, slot_code.as_printed(text))
+    if not alias.text or len(alias.printed) > LONGEST or not alias.printed.isprintable():
         raise Invalid("/text", "bad_text", f"A card's text has 1 to {LONGEST} characters.")
     if is_foreign(text, widths(unit)):
         raise Refused("ambiguous", f"{text} has the form of a slip, a stop or a reference. No card may have it.")
@@ -111,10 +112,22 @@ def adopt(unit: Unit, text: str, code: str) -> Alias:
     if before is None:
         unit.add(alias)
     else:
-        refuse_taken(slot_facts(unit, before.code, "/text"))
+        if before.code != code:
+            _refuse_given(unit, before, alias)
         unit.put(alias)
-    unit.record("card adopted", {"code": code, "text": alias.text, "before": before.code if before else None})
+    unit.record("card adopted", {"code": code, "text": alias.printed, "before": before.code if before else None})
     return alias
+
+
+def _refuse_given(unit: Unit, before: Alias, alias: Alias) -> None:
+    """A text of another slot is given on only to the letter, else there are two cards, and not while an item stands."""
+    if before.printed != alias.printed:
+        raise Refused(
+            "ambiguous",
+            f"{alias.printed} differs from {before.printed}, the card of {before.code}, only in hyphens, spaces or "
+            "case, so no scan tells them apart. Print a card instead.",
+        )
+    refuse_taken(slot_facts(unit, before.code, "/text"))
 
 
 def adopt_rows(unit: Unit, rows: Iterable[tuple[int, Sequence[str]]]) -> list[tuple[int, str]]:

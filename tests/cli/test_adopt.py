@@ -95,7 +95,7 @@ def test_texts_are_adopted(folder, tmp_path):
     assert "Row 3 was refused: D003 means D003 already." in run(folder, "adopt", "texts", tmp_path / "cards.csv").output
     database = Database(sqlite_url(folder))
     with database.reading(Shop(database).clock()) as unit:
-        assert (Alias("BOX17", "D002"),) == unit.find(Alias)
+        assert (Alias("BOX17", "D002", "BOX-17"),) == unit.find(Alias)
     database.close()
 
 

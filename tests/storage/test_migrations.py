@@ -15,7 +15,7 @@ from alembic.script import ScriptDirectory
 from memory import NOON
 from sqlalchemy import Connection, inspect, text
 
-from scanflow.domain.things import Item
+from scanflow.domain.things import Alias, Item
 from scanflow.storage import access, tables
 from scanflow.storage import database as module
 from scanflow.storage.database import REVISION, Database
@@ -112,6 +112,32 @@ def test_tokens_of_the_first_tables_go_on(own_url: str) -> None:
     database = Database(own_url)
     with database.reading(NOON) as view:
         assert "printer" == getattr(access.visitor(view.connection, "token", secret, NOON), "name", None)
+    database.close()
+
+
+OLD_ALIAS = (
+    "INSERT INTO sections (code, name, slots_per_bin, colour, digits, last) VALUES ('D', 'Parts', 4, 'blue', 3, 1)",
+    "INSERT INTO racks (name, aisle, start) VALUES ('A', 0, 0)",
+    "INSERT INTO bins (name, rack, tier, position, section) VALUES ('A-1-1', 'A', 1, 1, 'D')",
+    "INSERT INTO slots (code, section, number, bin, turns, card) VALUES ('D001', 'D', 1, 'A-1-1', 0, 'tray')",
+    "INSERT INTO aliases (text, code) VALUES ('AB0123', 'D001')",
+)
+
+
+def test_adopted_cards_of_earlier_tables_go_on(own_url: str) -> None:
+    """Of a card that was adopted before its printed text was kept, the compact text is taken for it."""
+    engine = connect(dropped(own_url))
+    config = Config()
+    config.set_main_option("script_location", "scanflow:storage/migrations")
+    with engine.begin() as connection:
+        config.attributes["connection"] = connection
+        command.upgrade(config, "0006")
+        for row in OLD_ALIAS:
+            connection.execute(text(row))
+    engine.dispose()
+    database = Database(own_url)
+    with database.reading(NOON) as view:
+        assert Alias("AB0123", "D001", "AB0123") == view.get(Alias, "AB0123")
     database.close()
 
 

@@ -92,7 +92,7 @@ def test_a_double_beep_after_acceptance_stays_accepted():
 def test_the_main_job_with_an_alias():
     """Put away, picked, packed, released and back in the tray by a text that knows nothing of slot codes."""
     floor = adopting()
-    assert Alias("BOX17", "D002") == cards.adopt(floor.unit, "box-17", "D002")
+    assert Alias("BOX17", "D002", "BOX-17") == cards.adopt(floor.unit, "BOX-17", "D002")
     stock.put_away(floor.unit, "crank", text="BOX-17")
     order = floor.order("1", "D002")
     spot = {"round": floor.round().id}
@@ -189,9 +189,30 @@ def test_a_text_is_adopted_once_and_given_on_only_while_nothing_stands_there():
     cards.adopt(floor.unit, "17", "D002")
     floor.put_away("D002")
     assert "taken" == refused(cards.adopt, floor.unit, "17", "D003")
-    assert (Alias("17", "D002"),) == floor.unit.find(Alias)
+    assert (Alias("17", "D002", "17"),) == floor.unit.find(Alias)
     with pytest.raises(Missing):
         cards.adopt(floor.unit, "18", "D999")
+
+
+def test_texts_that_no_scan_tells_apart_are_one_card():
+    """A text that differs from another slot's only in hyphens, spaces or case is refused, and says of which card."""
+    floor = Floor()
+    cards.adopt(floor.unit, "AB-0123", "D001")
+    for text in ("AB0123", "AB 0123", "ab-0123", "A-B0123"):
+        with pytest.raises(Refused, match="differs from AB-0123, the card of D001") as refusal:
+            cards.adopt(floor.unit, text, "D002")
+        assert "ambiguous" == refusal.value.code
+    assert (Alias("AB0123", "D001", "AB-0123"),) == floor.unit.find(Alias)
+
+
+def test_how_a_card_is_printed_can_be_put_right():
+    """Adopted once more for its own slot, while its item stands there too, a text is kept as it is printed now."""
+    floor = adopting()
+    cards.adopt(floor.unit, "AB0123", "D001")
+    stock.put_away(floor.unit, "crank", text="AB-0123")
+    cards.adopt(floor.unit, "]C0AB\u20110123 ", "D001")
+    assert (Alias("AB0123", "D001", "AB-0123"),) == floor.unit.find(Alias)
+    assert ("card adopted", {"code": "D001", "text": "AB-0123", "before": "D001"}) == floor.unit.ledger[-1]
 
 
 def test_a_new_slot_never_takes_an_adopted_text():

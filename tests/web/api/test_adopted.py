@@ -5,7 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from calls import Calls
+from calls import Calls, bars
+from flat_scene import Flat, flat
 
 from labels.slot_code import card_text
 from scanflow.domain.advice import ONCE_MORE
@@ -14,6 +15,8 @@ from scanflow.shop import Shop
 from scanflow.workflow import cards
 from scanflow.workflow.ports import Refused
 
+SMALL = Flat(px=1.0, labels=1, foreign=0, size=(300, 240))
+"""One label of a pixel a module, which no decoder reads."""
 BOX_17 = Path(__file__).parents[3] / "sample_images" / "adopted" / "code39_box-17.jpg"
 
 
@@ -68,13 +71,28 @@ def test_a_photograph_that_both_engines_read_needs_no_second(adopted: Shop, call
 
 def test_an_alias_is_kept(adopted: Shop) -> None:
     """Aliases are found again by text and by slot, given to another slot, and refused where another card has them."""
-    adopted.act("owner", lambda unit: cards.adopt(unit, "BOX 17", "D03"))
+    adopted.act("owner", lambda unit: cards.adopt(unit, "BOX-17", "D03"))
     with adopted.looking() as unit:
-        kept = (Alias("BOX17", "D03"),)
+        kept = (Alias("BOX17", "D03", "BOX-17"),)
         assert (kept, ()) == (unit.find(Alias, code="D03"), unit.find(Alias, code="D02"))
         assert kept[0] == unit.get(Alias, "BOX17")
     with pytest.raises(Refused):
         adopted.act("owner", lambda unit: cards.adopt(unit, card_text("D01"), "D03"))
+
+
+@pytest.mark.parametrize(
+    ("picture", "certainty"),
+    [(bars("AB-0123"), "decoded"), (flat(3, SMALL, ["AB-0123"]).jpeg, "matched")],
+    ids=["decoded", "matched"],
+)
+def test_a_count_finds_the_slot_of_a_text_with_a_hyphen(
+    adopted: Shop, calls: Calls, picture: bytes, certainty: str
+) -> None:
+    """Bars that say the hyphen are decoded, or too small for that, matched: either way the card is that of its slot."""
+    adopted.act("owner", lambda unit: cards.adopt(unit, "AB-0123", "D03"))
+    count = calls.post("/api/stocktakes", 201, area="room")["id"]
+    look = calls.upload(f"/api/stocktakes/{count}/looks", key="photo", place="A-1-1", image=picture)
+    assert [("AB0123", "D03", certainty)] == [(one["text"], one["code"], one["certainty"]) for one in look["reads"]]
 
 
 def test_the_default_shop_takes_none_of_it(calls: Calls) -> None:

@@ -80,7 +80,7 @@ def test_the_owner_adopts_a_card(shop: Shop, app: Flask, client: FlaskClient) ->
     assert 303 == client.post("/slots/D001/adopt", data={"text": "BOX-17"}).status_code
     assert 409 == client.post("/slots/D001/adopt", data={"text": "S001"}).status_code
     with shop.looking() as unit:
-        assert (Alias("BOX17", "D001"),) == unit.find(Alias)
+        assert (Alias("BOX17", "D001", "BOX-17"),) == unit.find(Alias)
     assert "/slots/D001" == client.get("/search?q=box-17").headers["Location"]
 
 
