@@ -16,6 +16,7 @@ from labels import slot_code
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Scan, Slot, Station
 from scanflow.storage import ledger_views
+from scanflow.workflow import stocktakes
 
 FAKE = ("--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream")
 ABLE = """
@@ -155,6 +156,20 @@ def test_put_away(live: Live, before: Filmed) -> None:
         open_camera(live, page, "/put-away")
         expect(page.locator("#text")).to_have_value(slot_code.card_text("D004"), timeout=20_000)
         expect(page.locator("#title")).to_be_focused()
+
+
+def test_a_count_shows_the_whole_band(live: Live, before: Filmed) -> None:
+    """Where cards of a bin are held up the band is as wide as the picture and two thirds as high, as everywhere."""
+    furnish(live.shop, 4)
+    count = live.shop.act("owner", lambda unit: stocktakes.open_count(unit, "room"))
+    with before(None) as page:
+        sign_in(page, live)
+        page.goto(f"/counts/{count.id}?hand=1")
+        page.get_by_role("button", name="Camera").press("Enter")
+        page.locator(".camera .band").wait_for()
+        band, picture = (page.locator(f".camera {part}").bounding_box() for part in (".band", ".picture"))
+        assert band and picture
+        assert (picture["width"], 0.66 * picture["height"]) == pytest.approx((band["width"], band["height"]), abs=6)
 
 
 def test_without_https_the_page_says_what_is_missing(live: Live, launch: Callable[..., Browser]) -> None:
