@@ -2,8 +2,9 @@
 
 Nothing here guesses. A photo shows what is there, never what is not: another thing may hide a card in all of them. So
 nothing is missing but where someone went through a place by hand, and what was not looked at is not either. What shows
-in the photos of two bins side by side is one card. A slot that changed since the count began is left out; and of each
-slot there is one finding at most.
+in the photos of two bins side by side is one card; one that a photo without labels shows, and that belongs in a bin
+beside it, hangs there until somebody has looked into that. A slot that changed since the count began is left out; and
+of each slot there is one finding at most.
 """
 
 from __future__ import annotations
@@ -117,13 +118,14 @@ class Finding:
 @dataclass(frozen=True, slots=True)
 class Seen:
     """One card at one place: how well it was read at best, by which looks, whether one shows it twice, whether its
-    thing is doubted.
+    thing is doubted, whether it is `told` that it is there: by a hand that held it, or by labels in the picture.
     """
 
     certainty: Certainty
     looks: tuple[str, ...]
     twice: bool = False
     doubted: bool = False
+    told: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -245,7 +247,8 @@ def _seen(room: Mapping[str, Standing], looks: Sequence[Looked]) -> dict[Card, d
             twice = before.twice or look.key in before.looks
             keys = tuple(dict.fromkeys((*before.looks, look.key)))
             doubted = before.doubted or read.doubted
-            at[place] = Seen(_best(before.certainty, read.certainty), keys, twice, doubted)
+            told = before.told or bool(read.bins) or not look.by_eye
+            at[place] = Seen(_best(before.certainty, read.certainty), keys, twice, doubted, told)
     return seen
 
 
@@ -253,7 +256,7 @@ def _overlaps(cards: Iterable[Sequence[tuple[Looked, Read]]]) -> dict[str, set[s
     """Bin → those near it that its photos show a part of, where no label tells: a card in them was seen there too."""
     beside: defaultdict[str, set[str]] = defaultdict(set)
     for views in cards:
-        places = {place for look, read in views if look.by_eye for place in read.bins or (look.place,)}
+        places = {place for look, read in views for place in read.bins or (look.place,)}
         for one in {look.place for look, read in views if look.by_eye and not read.bins}:
             beside[one] |= {other for other in places if near(one, other)}
     return beside
@@ -302,6 +305,8 @@ def _of_cards(
         if known.keys().isdisjoint(at) and (own is None or own.place not in known):
             continue
         kind = _amiss(own, at) if own is not None else Kind.UNKNOWN
+        if kind is Kind.ELSEWHERE and own is not None and _may_be_at_home(own, at, known):
+            continue
         if kind is not None:
             yield Finding(
                 kind,
@@ -327,6 +332,13 @@ def _amiss(own: Standing, at: Mapping[str, Seen]) -> Kind | None:
     if place != own.bin:
         return Kind.ELSEWHERE
     return Kind.SUSPECT if how.doubted or own.line in (LineState.PICKED, LineState.PACKED) else None
+
+
+def _may_be_at_home(own: Standing, at: Mapping[str, Seen], known: Mapping[str, Place]) -> bool:
+    """Whether a card seen in a photo of a bin beside its own may hang in that: nobody has looked into it."""
+    ((place, how),) = at.items()
+    home = known.get(own.bin)
+    return not how.told and near(place, own.bin) and (home is None or not home.looked)
 
 
 def _absent(

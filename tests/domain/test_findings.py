@@ -315,7 +315,23 @@ def test_photos_of_neighbours_that_show_a_same_card_overlap():
     assert [] == shelf(first, look("A-1-2", on("D001")))
     assert [] == shelf(first, look("A-1-2", on("D002", "A-1-2")))
     assert [("twin-D001", ("A-1-1", "A-1-5"))] == shelf(look("A-1-1", on("D001")), look("A-1-5", on("D001")))
-    assert [("elsewhere-D002", ("A-1-1",))] == shelf(look("A-1-1", on("D001"), on("D002")))
+
+
+def test_a_neighbours_card_without_labels_is_elsewhere_once_its_own_bin_was_looked_into():
+    """Before, it may hang there and only show in the photo; what a hand held, labels tell, or is far off is told."""
+    assert [] == shelf(look("A-1-1", on("D001"), on("D002")))
+    elsewhere = [("elsewhere-D002", ("A-1-1",))]
+    assert elsewhere == shelf(look("A-1-1", on("D001"), on("D002")), look("A-1-2"))
+    assert elsewhere == shelf(look("A-1-1", on("D002", "A-1-1")))
+    assert elsewhere == shelf(replace(look("A-1-1", on("D001"), on("D002")), how=How.WEDGE))
+    assert [("elsewhere-D001", ("A-1-5",))] == shelf(look("A-1-5", on("D001")))
+
+
+def test_a_card_in_the_hand_tells_that_a_photo_shows_its_bin_too():
+    """Held up in its own bin, it is no twin for being in the photo of the bin beside; far off it is."""
+    held = replace(look("A-1-2", on("D002")), how=How.WEDGE)
+    assert [] == shelf(look("A-1-1", on("D001"), on("D002")), held)
+    assert [("twin-D002", ("A-1-2", "A-1-5"))] == shelf(look("A-1-5", on("D002")), held)
 
 
 def test_what_is_held_in_the_hand_is_where_it_was_held():
