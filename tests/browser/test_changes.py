@@ -11,6 +11,7 @@ import pytest
 from furnished import Furnished, furnish, scan, waiting
 from live_shop import Live, free_port, go_on, serving, sign_in, type_fast
 from playwright.sync_api import Browser, Page, expect
+from shown_counts import opened, shown
 
 from labels.slot_code import card_text
 from scanflow.domain.life import CardState
@@ -19,7 +20,7 @@ from scanflow.shop import Shop
 from scanflow.storage import access
 from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
-from scanflow.workflow import stock
+from scanflow.workflow import stock, stocktake_report, stocktakes
 
 WORKER = True
 PATIENCE = 20_000
@@ -146,6 +147,24 @@ def test_what_is_being_typed_is_kept(live: Live, desk: Page, room: Furnished) ->
 def due(shop: Shop) -> str:
     with shop.looking() as unit:
         return unit.find(Slot, card=CardState.DUE)[0].code
+
+
+def test_a_running_count_follows(live: Live, desk: Page, room: Furnished) -> None:
+    """What others look into shows on the count's page; one that is cancelled takes no photo more, of one that is closed
+    the report comes.
+    """
+    cancelled, closed = opened(live.shop), opened(live.shop)
+    desk.goto(f"/counts/{cancelled.id}")
+    shown(live.shop, cancelled, "A-1-1", "D002", key="elsewhere")
+    expect(desk.locator(".face .plate")).to_contain_text("1/3", timeout=PATIENCE)
+    expect(desk.locator(".places li").first).to_contain_text("1 photo, 1 card")
+    live.shop.act("elsewhere", lambda unit: stocktakes.cancel(unit, cancelled.id))
+    expect(desk.locator("h1")).to_contain_text("was cancelled", timeout=PATIENCE)
+    expect(desk.locator("form.shoot")).to_have_count(0)
+    desk.goto(f"/counts/{closed.id}")
+    expect(desk.locator("form.shoot")).to_be_visible()
+    live.shop.act("elsewhere", lambda unit: stocktake_report.close(unit, closed.id))
+    desk.wait_for_url("**/report", timeout=PATIENCE)
 
 
 def test_a_verdict_stands(live: Live, desk: Page, room: Furnished) -> None:

@@ -24,7 +24,7 @@ const stale = () => unsure || told > seq();
 
 /** Whether the page must stay as it is: a verdict stands, a scan waits, something is written, chosen or pressed. */
 function busy() {
-  if (pressed || document.querySelector("dialog[open], .frame, body.away, main video:not(.camera *)")) return true;
+  if (pressed || document.querySelector("dialog[open], .frame, body.away, main video:not(.camera *, dialog *)")) return true;
   if (document.activeElement?.matches("main select")) return true;
   return [...document.querySelectorAll("main :is(input, select, textarea):not(.camera *)")].some(written);
 }

@@ -165,7 +165,7 @@ document.addEventListener("click", (event) => {
 });
 
 addEventListener("beforeunload", (event) => sending.loose && event.preventDefault());
-document.addEventListener("refreshed", draw);
+document.addEventListener("refreshed", () => ("shoot" in face().dataset ? draw() : location.reload())); // or it is over
 document.addEventListener("keydown", sound.ready, { once: true });
 document.addEventListener("pointerdown", sound.ready, { once: true });
 const box = () => (typed()?.offsetParent ? typed() : null);
