@@ -7,7 +7,7 @@ caller says.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Collection, Iterable, Mapping
 from html import escape
 
 from scanflow.domain.things import Bin, Rack
@@ -16,8 +16,11 @@ from scanflow.planning.room import DEFAULT, Shape
 LINE = 6.0  # mm of the room, so that it is thin on any screen
 GAP = 400.0  # mm between racks in the front view
 MARGIN = 200.0  # mm around a drawing
-LETTER = 110.0  # mm, height of the names of bins
+LETTER = 110.0  # mm, the largest height of the names of bins
 NAME = 180.0  # mm, height of the names of racks
+TIER = 90.0  # mm, height of the numbers of tiers
+BESIDE = 140.0  # mm to the left of a rack, for the numbers of its tiers
+WIDE = 0.6  # of its height, of a letter
 
 
 def plan_view(racks: Iterable[Rack], shape: Shape = DEFAULT, *, link: Callable[[Rack], str] | None = None) -> str:
@@ -61,11 +64,15 @@ def front_view(
     *,
     fills: Mapping[str, str] | None = None,
     link: Callable[[str], str] | None = None,
+    here: str = "",
+    looked: Collection[str] | None = None,
+    metre: bool = True,
 ) -> str:
-    """The fronts of the racks, in a row for each aisle, with their bins as plates.
+    """The fronts of the racks, in a row for each aisle, with their bins as plates: tier and position, and section.
 
     `fills` maps a section, or one bin by its name, to an SVG paint; `link` gives the address that a bin's plate leads
-    to.
+    to. The bin `here` is outlined. Where some were `looked` at, each bin has a square, which is full in those. The
+    scale of one `metre` stands below.
     """
     standing: dict[int, list[Rack]] = defaultdict(list)
     for rack in racks:
@@ -79,36 +86,83 @@ def front_view(
         for column, rack in enumerate(standing[aisle]):
             x, y = column * (width + GAP), row * (height + GAP + NAME)
             body.append(f'<g class="rack" data-rack="{escape(rack.name)}" transform="translate({x:g} {y:g})">')
-            body += [_rect(0, 0, width, height), _text(width / 2, height + NAME, NAME, rack.name)]
-            for each in hanging[rack.name]:
+            body += [
+                _rect(0, 0, width, height),
+                _text(width / 2, height + 0.75 * NAME, NAME, rack.name),
+                *_tiers(shape),
+            ]
+            for each in sorted(hanging[rack.name], key=lambda each: each.name == here):  # over its neighbours
                 fill = paints.get(each.name, paints.get(each.section, "none"))
-                body.append(_plate(each, shape, fill, link))
+                seen = None if looked is None else each.name in looked
+                body.append(_plate(each, shape, fill, link, here=each.name == here, looked=seen))
             body.append("</g>")
-    most = max((len(row) for row in standing.values()), default=1)
-    full = len(standing) * (height + GAP + NAME)
-    body.append(_scale(0, full + 100))
-    return _svg("Fronts of the racks", 0, 0, most * (width + GAP) - GAP, full + 300, body, link is not None)
+    most, rows = max((len(row) for row in standing.values()), default=1), max(1, len(standing))
+    full = rows * (height + GAP + NAME) - GAP + NAME / 2
+    if metre:
+        body.append(_scale(0, full + 200))
+        full += 200
+    names = [rack.name for row in standing.values() for rack in row]
+    title = f"Front of rack {escape(names[0])}" if len(names) == 1 else "Fronts of the racks"
+    wide = BESIDE + most * (width + GAP) - GAP
+    return _svg(title, -BESIDE, 0, wide, full, body, link is not None, margin=3 * LINE)
 
 
-def _plate(each: Bin, shape: Shape, fill: str, link: Callable[[str], str] | None) -> str:
+def _tiers(shape: Shape) -> list[str]:
+    tier = shape.tier_height * 1000
+    size = min(TIER, tier / 2)
+    return [
+        _text(-BESIDE / 2, (shape.tiers - number + 0.7) * tier, size, str(number))
+        for number in range(1, shape.tiers + 1)
+    ]
+
+
+def _plate(
+    each: Bin, shape: Shape, fill: str, link: Callable[[str], str] | None, *, here: bool, looked: bool | None
+) -> str:
     width, tier = shape.bin_width * 1000, shape.tier_height * 1000
     margin = (shape.rack_width * 1000 - shape.positions * width) / 2
     x, floor = margin + (each.position - 1) * width, (shape.tiers - each.tier + 1) * tier
     high = 0.6 * tier  # the rest is for the shelf and a hand
+    middle, top = x + width / 2, floor - high
+    place, small = f"{each.tier}-{each.position}", min(high / 3, width / 4)
+    size = min(LETTER, high / 2, 0.9 * width / WIDE / len(place))
+    words = [_text(middle if looked is None else x + 0.32 * width, floor - 0.22 * high, small, each.section)]
+    if looked is not None:
+        words.append(_square(x + 0.68 * width, floor - 0.22 * high, small, full=looked))
+    if here:
+        words.append(_text(middle, top - tier / 5, min(tier / 4, width / WIDE / len("here")), "here"))
+    said = f"{each.name}, section {each.section}{', looked at' if looked else ''}"
     drawn = (
-        f'<g class="bin" data-bin="{escape(each.name)}" data-section="{escape(each.section)}">'
-        f"<title>{escape(each.name)}, section {escape(each.section)}</title>"
-        f"{_rect(x, floor - high, width, high, fill)}{_text(x + width / 2, floor - high / 2, LETTER, each.section)}</g>"
+        f'<g class="bin{" here" if here else ""}" data-bin="{escape(each.name)}" data-section="{escape(each.section)}">'
+        f"<title>{escape(said)}</title>{_rect(x, top, width, high, fill, 5 * LINE if here else 0)}"
+        f"{_text(middle, floor - 0.66 * high, size, place)}{''.join(words)}</g>"
     )
-    return drawn if link is None else _linked(link(each.name), drawn)
+    if link is None:
+        return drawn
+    pressed = f'<rect x="{x:g}" y="{floor - tier:g}" width="{width:g}" height="{tier:g}" stroke="none"/>'
+    current = ' aria-current="true"' if here else ""
+    return f'<a href="{escape(link(each.name))}" aria-label="{escape(said)}"{current}>{pressed}{drawn}</a>'
+
+
+def _square(x: float, y: float, side: float, *, full: bool) -> str:
+    """The mark of what only a look fills: bars in a square, in ink on paper."""
+    left, top = x - side / 2, y - side / 2
+    bars = "".join(f"M{left + side * at:g} {top + side / 5:g}v{side * 3 / 5:g}" for at in (0.25, 0.5, 0.75))
+    bars = f'<path stroke-width="{side / 9:g}" d="{bars}"/>' if full else ""
+    return (
+        f'<g class="mark" stroke="#000"><rect x="{left:g}" y="{top:g}" width="{side:g}" height="{side:g}" fill="#fff"/>'
+        f"{bars}</g>"
+    )
 
 
 def _linked(address: str, drawn: str) -> str:
     return f'<a href="{escape(address)}">{drawn}</a>'
 
 
-def _rect(x: float, y: float, width: float, height: float, fill: str = "none") -> str:
-    return f'<rect x="{x:g}" y="{y:g}" width="{width:g}" height="{height:g}" fill="{escape(fill)}"/>'
+def _rect(x: float, y: float, width: float, height: float, fill: str = "none", line: float = 0.0) -> str:
+    """A rectangle, its line as wide as all others unless told."""
+    wide = f' stroke-width="{line:g}"' if line else ""
+    return f'<rect x="{x:g}" y="{y:g}" width="{width:g}" height="{height:g}" fill="{escape(fill)}"{wide}/>'
 
 
 def _text(x: float, y: float, size: float, text: str) -> str:
@@ -123,9 +177,16 @@ def _scale(x: float, y: float) -> str:
 
 
 def _svg(
-    title: str, x: float, y: float, width: float, height: float, body: Iterable[str], has_links: bool = False
+    title: str,
+    x: float,
+    y: float,
+    width: float,
+    height: float,
+    body: Iterable[str],
+    has_links: bool = False,
+    margin: float = MARGIN,
 ) -> str:
-    box = f"{x - MARGIN:g} {y - MARGIN:g} {width + 2 * MARGIN:g} {height + 2 * MARGIN:g}"
+    box = f"{x - margin:g} {y - margin:g} {width + 2 * margin:g} {height + 2 * margin:g}"
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" role="{"group" if has_links else "img"}" viewBox="{box}" fill="none" '
         f'stroke="currentColor" '

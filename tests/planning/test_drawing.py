@@ -83,6 +83,33 @@ def test_a_metre_is_drawn(draw) -> None:
     assert ET.fromstring(svg).find(f"{SVG}title").text
 
 
+def words(group: ET.Element) -> list[str | None]:
+    return [text.text for text in group.iter(f"{SVG}text")]
+
+
+def test_a_bin_says_which_it_is() -> None:
+    """Its tier and position, and its section, within its width; the tiers are numbered beside the rack."""
+    svg = front_view(racks_of(1), BINS[:2], SHAPE)
+    assert {"A-1-1": ["1-1", "D"], "A-2-3": ["2-3", "C"]} == {
+        group.get("data-bin"): words(group) for group in groups(svg, "bin")
+    }
+    (rack,) = groups(svg, "rack")
+    assert ["A", "1", "2"] == [text.text for text in rack.findall(f"{SVG}text")]
+    assert "Front of rack A" == ET.fromstring(svg).find(f"{SVG}title").text
+
+
+def test_where_one_is_and_what_was_looked_at() -> None:
+    """The bin that is here has a thick line, the word and the current link; squares are full once looked at."""
+    svg = front_view(racks_of(1), BINS[:2], SHAPE, link=str, here="A-2-3", looked={"A-1-1"})
+    here, other = groups(svg, "bin here")[0], groups(svg, "bin")[0]
+    assert (["2-3", "C", "here"], ["1-1", "D"]) == (words(here), words(other))
+    assert ("30", None) == tuple(each.find(f"{SVG}rect").get("stroke-width") for each in (here, other))
+    links = {link.get("href"): link for link in ET.fromstring(svg).iter(f"{SVG}a")}
+    assert [None, "true"] == [links[name].get("aria-current") for name in ("A-1-1", "A-2-3")]
+    assert ["A-1-1, section D, looked at", "A-2-3, section C"] == [link.get("aria-label") for link in links.values()]
+    assert [1, 0] == [len(mark.findall(f"{SVG}path")) for mark in groups(svg, "mark")]
+
+
 def test_fills_and_links_are_the_callers() -> None:
     """A section is filled as told and else left empty, a bin leads where told, and no name can break the drawing."""
     odd = Bin('"><x', "A", 1, 2, "<Q>")

@@ -119,7 +119,7 @@ def _index(chosen: str, said: str, status: int) -> ResponseReturnValue:
         def to(name: str) -> str:
             return url_for("count_page.index", area=f"bin:{name}", _anchor="start")
 
-        front = room_drawing.front(standing, shown, shape, sections, link=to)
+        front = room_drawing.front(standing, shown, shape, sections, link=to, here=area.removeprefix("bin:"))
     return page(
         "counts.html",
         running=running,
@@ -252,7 +252,7 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
         shelves=_shelves(spots, bins),
         done=sum(each.known.looked for each in spots),
         size=len(names),
-        front=_front(id, racks, bins, shape, sections, spots),
+        front=_front(id, racks, bins, shape, sections, spots, place),
         look=shown,
         strange={read.text for read in shown.reads if stocktakes.unexpected(read, shown.place, room)} if shown else (),
         looks=[each for each in reversed(looks) if each.photo and each.place == place] if place else [],
@@ -315,8 +315,9 @@ def _front(
     shape: Shape,
     sections: Iterable[Section],
     spots: Sequence[Spot],
+    place: str,
 ) -> Markup | str:
-    """The racks of the area, each bin a way to say that the next photo shows it; those looked at are filled."""
+    """The racks of the area, each bin a way to say that the next photo shows it; those looked at have full squares."""
     looked = {spot.name: spot.known.looked for spot in spots}
     standing = [each for each in bins if each.name in looked]
     names = {each.rack for each in standing}
@@ -328,7 +329,8 @@ def _front(
         shape,
         sections,
         link=lambda name: url_for("count_page.show", id=id, place=name),
-        filled=[name for name, done in looked.items() if done],
+        here=place,
+        looked={name for name, done in looked.items() if done},
     )
 
 

@@ -20,9 +20,10 @@ pytestmark = SQLITE_ONLY
 
 
 def drawing(html: str, name: str) -> str:
-    found = re.search(rf'<svg class="drawn {name}".*?</svg>', html, re.DOTALL)
-    assert found is not None
-    return found[0]
+    """The drawings of this kind, one after another: a rack has a front of its own."""
+    found = re.findall(rf'<svg class="drawn {name}\b.*?</svg>', html, re.DOTALL)
+    assert found
+    return "".join(found)
 
 
 def heights(client: FlaskClient) -> set[str]:
