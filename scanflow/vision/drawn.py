@@ -34,24 +34,33 @@ _PAPER = "#ffffff"
 # Size of lines and letters: at most a share of the picture's longer side, and of the usual code's length; in pixels.
 _WIDTH, _WIDTH_OF_CODE, _LEAST_WIDTH = 0.002, 0.02, 2
 _TYPE, _TYPE_OF_CODE, _LEAST_TYPE = 0.022, 0.22, 14
+# Where few words stand: shares of the picture's width, so that on a phone, 320 CSS pixels across, letters are 14 high.
+_FEW_TYPE, _FEW_WIDTH, _FEW = 0.045, 0.006, 8
 
 
-def draw(image: Image.Image, picture: Picture, unexpected: Collection[str] = ()) -> Image.Image:
+def draw(image: Image.Image, picture: Picture, unexpected: Collection[str] = (), *, few: bool = False) -> Image.Image:
     """A copy of an upright RGB image of the picture, at any scale, with an outline and a word for each reading.
 
-    `unexpected` are the texts of cards that do not belong there.
+    `unexpected` are the texts of cards that do not belong there. With `few` words those alone are named, and what no
+    decoder read, in letters for a phone; the outlines of all others are thin.
     """
     drawn = image.copy()
     if not picture.readings:
         return drawn
     outlines = [(one, _scaled(one.corners, image.width / picture.width)) for one in picture.readings]
-    sheet = _Sheet(drawn, [corners for _, corners in outlines])
+    told = [one for one, _ in outlines if not few or _wants_a_look(one, unexpected)]
+    sheet = _Sheet(drawn, [corners for _, corners in outlines], len(told) if few else 0)
     lines = [UNEXPECTED if one.text in unexpected else LINES[one.certainty] for one, _ in outlines]
-    for (_, corners), line in zip(outlines, lines, strict=True):
-        sheet.outline(corners, line)
+    for (one, corners), line in sorted(zip(outlines, lines, strict=True), key=lambda each: each[0][0] in told):
+        sheet.outline(corners, line, thin=few and one not in told)
     for (one, corners), line in zip(outlines, lines, strict=True):
-        sheet.label(words(one, unexpected=one.text in unexpected), corners, line.colour)
+        if one in told:
+            sheet.label(words(one, unexpected=one.text in unexpected), corners, line.colour)
     return drawn
+
+
+def _wants_a_look(reading: Reading, unexpected: Collection[str]) -> bool:
+    return reading.text in unexpected or reading.certainty is not Certainty.DECODED
 
 
 def words(reading: Reading, *, unexpected: bool = False) -> str:
@@ -63,20 +72,26 @@ def words(reading: Reading, *, unexpected: bool = False) -> str:
 class _Sheet:
     """What is drawn on an image, and the boxes where something stands already."""
 
-    def __init__(self, image: Image.Image, outlines: list[Quad]) -> None:
+    def __init__(self, image: Image.Image, outlines: list[Quad], few: int = 0) -> None:
+        """Letters and lines by the length of the codes; where `few` words come, by the picture's width."""
         side, code = max(image.size), median(dist(corners[0], corners[1]) for corners in outlines)
         self._pen = ImageDraw.Draw(image)
         self._size = image.size
-        self._width = max(_LEAST_WIDTH, round(min(_WIDTH * side, _WIDTH_OF_CODE * code)))
-        self._font = ImageFont.load_default(max(_LEAST_TYPE, min(_TYPE * side, _TYPE_OF_CODE * code)))
+        self._thin = self._width = max(_LEAST_WIDTH, round(min(_WIDTH * side, _WIDTH_OF_CODE * code)))
+        size = max(_LEAST_TYPE, min(_TYPE * side, _TYPE_OF_CODE * code))
+        if few:
+            self._width = max(self._width, round(_FEW_WIDTH * image.width))
+            size = max(size, _FEW_TYPE * image.width * min(1.0, (_FEW / few) ** 0.5))
+        self._font = ImageFont.load_default(size)
         self._taken = [_around(corners) for corners in outlines]
 
-    def outline(self, corners: Quad, line: Line) -> None:
+    def outline(self, corners: Quad, line: Line, *, thin: bool = False) -> None:
         """The outline over a wider, unbroken one in white, so that it shows on any ground."""
-        self._pen.line([*corners, *corners[:2]], fill=_PAPER, width=2 * self._width, joint="curve")
+        width = self._thin if thin else self._width
+        self._pen.line([*corners, *corners[:2]], fill=_PAPER, width=2 * width, joint="curve")
         for begin, end in zip(corners, (*corners[1:], corners[0]), strict=True):
-            for piece in _pieces(begin, end, line.dash * self._width, line.gap * self._width):
-                self._pen.line(piece, fill=line.colour, width=self._width)
+            for piece in _pieces(begin, end, line.dash * width, line.gap * width):
+                self._pen.line(piece, fill=line.colour, width=width)
 
     def label(self, text: str, corners: Quad, colour: str) -> None:
         """The text on paper beside the outline, where it covers least of what stands there already."""

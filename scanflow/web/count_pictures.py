@@ -19,9 +19,10 @@ _LEAST = 420
 def drawn(image: Image.Image, look: Looked, unexpected: Collection[str] = ()) -> Image.Image:
     """A copy of the look's upright photo, at any scale, with an outline for each of its cards.
 
-    A card of the shop is named by its slot, its check digit stands nowhere but on it. `unexpected` are such names.
+    Those of which a person should know are named: the unexpected, and what no decoder read. A card of the shop is
+    named by its slot, its check digit stands nowhere but on it. `unexpected` are such names.
     """
-    return _drawn(image, look, look.reads, unexpected)
+    return draw(image, _picture(look, look.reads), unexpected, few=True)
 
 
 def near(image: Image.Image, look: Looked, subject: str) -> Image.Image:
@@ -42,13 +43,12 @@ def near(image: Image.Image, look: Looked, subject: str) -> Image.Image:
         int(min(image.width, max(xs) + wide)),
         int(min(image.height, max(ys) + high)),
     )
-    return _drawn(image, look, shown, ()).crop(box)
+    return draw(image, _picture(look, shown)).crop(box)
 
 
-def _drawn(image: Image.Image, look: Looked, reads: Collection[Read], unexpected: Collection[str]) -> Image.Image:
+def _picture(look: Looked, reads: Collection[Read]) -> Picture:
     width, height = look.size
-    readings = tuple(map(_reading, reads))
-    return draw(image, Picture(width, height, 0.0, readings), unexpected)
+    return Picture(width, height, 0.0, tuple(map(_reading, reads)))
 
 
 def _reading(read: Read) -> Reading:

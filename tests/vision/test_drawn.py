@@ -69,6 +69,26 @@ def test_labels_do_not_cover_each_other() -> None:
     assert ink[1].sum() + ink[2].sum() == ink[0].sum()
 
 
+def inked(image: Image.Image) -> np.ndarray:
+    """The rows that hold the black of letters."""
+    return np.flatnonzero((np.asarray(image) == 0).all(axis=2).any(axis=1))
+
+
+def test_few_words() -> None:
+    """Of thirty cards that are right none has a word; one that is not has, as high on a phone as its text is read."""
+    right = [
+        Reading(f"D{number:03}", Symbology.CODE128, "zbar", tuple((x / 4, y / 4 + 40 * number) for x, y in CORNERS))  # type: ignore[arg-type]
+        for number in range(30)
+    ]
+    ground = Image.new("RGB", (1200, 1600), "#7f7f7f")
+    picture = Picture(1200, 1600, 1.0, tuple(right))
+    assert 0 == len(inked(draw(ground, picture, few=True)))
+    rows = inked(draw(ground, picture, {"D007"}, few=True))
+    assert 14 * 1200 / 320 * 0.6 < rows[-1] - rows[0] < 14 * 1200 / 320 * 1.2
+    unread = Picture(1200, 1600, 1.0, (READINGS[Certainty.MATCHED],))
+    assert 0 < len(inked(draw(ground, unread, few=True)))
+
+
 def test_the_picture_itself_stays() -> None:
     """Drawing makes a copy; a picture without readings comes back as it was."""
     ground = Image.new("RGB", (800, 400), "#7f7f7f")
