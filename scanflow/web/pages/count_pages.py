@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass
 from io import BytesIO
 
@@ -15,8 +15,8 @@ from PIL import Image
 
 from scanflow.domain.findings import Place, places
 from scanflow.domain.life import StocktakeState
-from scanflow.domain.stocktake import Area, AreaKind, BadArea, Looked, Stocktake
-from scanflow.domain.things import Bin, Rack, Section
+from scanflow.domain.stocktake import Area, AreaKind, BadArea, Certainty, Looked, Read, Stocktake
+from scanflow.domain.things import Bin, Rack, Round, Section
 from scanflow.planning import sampling
 from scanflow.planning.room import Shape
 from scanflow.storage import views
@@ -24,9 +24,10 @@ from scanflow.storage.unit import SqlUnit
 from scanflow.web import count_pictures, count_words
 from scanflow.web.pages import room_drawing
 from scanflow.web.pages.shown import act, offset, page
+from scanflow.web.pages.shown import count as units
 from scanflow.web.visitors import shop
 from scanflow.workflow import cycle, stocktake_report, stocktakes
-from scanflow.workflow.ports import Missing, must
+from scanflow.workflow.ports import Missing
 from scanflow.workflow.stocktake_report import Whole
 
 blueprint = Blueprint("count_page", __name__)
@@ -53,7 +54,17 @@ class Spot:
             return "not yet"
         if self.by_hand:
             return "by hand"
-        return "1 photo" if self.photos == 1 else f"{self.photos} photos"
+        return units(self.photos, "photo")
+
+    @property
+    def blank(self) -> bool:
+        """Photographed, and nothing could be read: it is empty, or was too far or too dark."""
+        return self.known.looked and not self.known.sure and not self.known.read
+
+    @property
+    def mark(self) -> str:
+        """The class of its square."""
+        return "blank" if self.blank else "full" if self.known.looked else ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,6 +95,16 @@ class Closed:
 
 
 @dataclass(frozen=True, slots=True)
+class Ending:
+    """What there is of a running count: `left` places not looked at, `todo` things amiss and not settled."""
+
+    photos: int
+    looked: int
+    left: int
+    todo: int
+
+
+@dataclass(frozen=True, slots=True)
 class Plan:
     """How many of the bins are drawn, to be so sure that at most so many are amiss, both in per cent."""
 
@@ -99,10 +120,13 @@ def _title(words: str) -> str:
 
 @blueprint.get("/counts")
 def index() -> ResponseReturnValue:
-    return _index(request.args.get("area", ""), "", 200)
+    with shop().looking() as unit:
+        ended = unit.get(Stocktake, request.args.get("cancelled", ""))
+    over = ended is not None and ended.state is StocktakeState.CANCELLED
+    return _index(request.args.get("area", ""), "", 200, count_words.subject(ended) if ended and over else "")
 
 
-def _index(chosen: str, said: str, status: int) -> ResponseReturnValue:
+def _index(chosen: str, said: str, status: int, cancelled: str = "") -> ResponseReturnValue:
     with shop().looking() as unit:
         bins, racks, sections = unit.find(Bin), unit.find(Rack), unit.find(Section)
         shape = unit.settings.racks.shape()
@@ -144,6 +168,7 @@ def _index(chosen: str, said: str, status: int) -> ResponseReturnValue:
         size_of_page=LAST,
         all_past=len(closed),
         between=count_words.between,
+        cancelled=cancelled,
         said=said,
     ), status
 
@@ -225,7 +250,7 @@ def show(id: str) -> ResponseReturnValue:
 
 def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     with shop().looking() as unit:
-        count = must(unit, Stocktake, id)
+        count = _there(unit, id)
         if count.state is StocktakeState.CLOSED:
             return redirect(url_for("count_report.show", id=id), 303)
         bins, racks, sections = unit.find(Bin), unit.find(Rack), unit.find(Section)
@@ -235,10 +260,17 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
         place = _place(request.args.get("place", ""), names)
         shown = _look(looks, request.args.get("look", ""), place)
         room = stocktakes.standings(unit) if shown else {}
+        walk = unit.get(Round, request.args.get("round", ""))
+        ending = _ending(unit, count, looks) if count.state is StocktakeState.OPEN else None
+    strange = {read.text for read in shown.reads if stocktakes.unexpected(read, shown.place, room)} if shown else set()
     spots = _spots(names, looks, bins)
+    spot = next((each for each in spots if each.name == place), None)
     closer = next((each for each in looks if each.key == request.args.get("closer") and each.place == place), None)
-    wanted = {"place": place or None, "closer": closer.key if closer else None, "look": request.args.get("look")}
-    wanted["hand"] = request.args.get("hand")
+    following = _following(spots, place)
+    stays = closer or {"again", "hand"} & request.args.keys()
+    seen = bool(spot and spot.known.looked and not stays)
+    wanted = {"place": place or None, "round": walk.id if walk else None, "closer": closer.key if closer else None}
+    wanted |= {each: request.args.get(each) for each in ("of", "again", "look", "hand")}
     here = url_for("count_page.show", id=id, **wanted)
     return page(
         "count.html",
@@ -246,20 +278,52 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
         words=count_words.subject(count),
         place=place,
         only=len(names) == 1,
-        spot=next((each for each in spots if each.name == place), None),
-        following=_following(spots, place),
+        spot=spot,
+        following=following,
+        target=following if seen and following and not walk else place,
+        seen=seen,
+        round=walk,
         closer=closer,
+        part=_part(closer, request.args.get("of", "")) if closer else None,
+        ending=ending,
         shelves=_shelves(spots, bins),
         done=sum(each.known.looked for each in spots),
         size=len(names),
         front=_front(id, racks, bins, shape, sections, spots, place),
         look=shown,
-        strange={read.text for read in shown.reads if stocktakes.unexpected(read, shown.place, room)} if shown else (),
+        strange=strange,
+        listed=sorted(shown.reads, key=lambda read: _rank(read, strange)) if shown else (),
         looks=[each for each in reversed(looks) if each.photo and each.place == place] if place else [],
         by_hand="hand" in request.args,
         here=here,
         said=said,
     ), status
+
+
+def _there(unit: SqlUnit, id: str) -> Stocktake:
+    count = unit.get(Stocktake, id)
+    if count is None:
+        raise Missing("There is no such count.")
+    return count
+
+
+def _rank(read: Read, strange: Collection[str]) -> tuple[bool, bool]:
+    """What a person should see comes first: unexpected cards, then those that were not read whole."""
+    return read.text not in strange, read.certainty is Certainty.DECODED
+
+
+def _ending(unit: SqlUnit, count: Stocktake, looks: Sequence[Looked]) -> Ending:
+    """What closing leaves undone and cancelling loses."""
+    now = stocktakes.state(unit, count.id)
+    todo = sum(each.resolved is None for each in now.found)
+    return Ending(sum(each.photo is not None for each in looks), now.looked, len(now.places) - now.looked, todo)
+
+
+def _part(look: Looked, subject: str) -> Read | None:
+    """The card of which a photo from nearer is wanted: the one asked for, else the first that no decoder read."""
+    cards = [each for each in look.reads if each.corners and each.certainty is not Certainty.UNREAD]
+    asked = [each for each in cards if subject in (each.code, each.text)]
+    return next(iter(asked or [each for each in cards if each.certainty is Certainty.MATCHED]), None)
 
 
 def _place(wanted: str, names: Sequence[str]) -> str:
@@ -369,4 +433,4 @@ def close(id: str) -> ResponseReturnValue:
 @blueprint.post("/counts/<id>/cancel")
 def cancel(id: str) -> ResponseReturnValue:
     said, status = act(lambda unit: stocktakes.cancel(unit, id))
-    return _show(id, said, status) if said else redirect(url_for("count_page.index"), 303)
+    return _show(id, said, status) if said else redirect(url_for("count_page.index", cancelled=id), 303)

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from datetime import datetime
 from typing import Any, TypeVar
 from zoneinfo import ZoneInfo
 
 from flask import Flask, g, render_template, request
+from markupsafe import Markup, escape
 
 from labels import slot_code
 from labels.paper import COLOURS
@@ -113,6 +115,19 @@ def count(number: int, one: str, many: str = "") -> str:
     return f"{number:,} {one if number == 1 else many or one + 's'}"
 
 
+_BIN = re.compile(r"\b[A-Za-z0-9]+(?:-[0-9]+){1,2}\b")
+
+
+def whole(words: str) -> Markup:
+    """Words in which no line ends within the name of a bin or shelf.
+
+    >>> whole("Count of bin A-1-2"), whole("the tray")
+    (Markup('<span>Count of bin <span class="unbroken">A-1-2</span></span>'), Markup('the tray'))
+    """
+    told, found = _BIN.subn(r'<span class="unbroken">\g<0></span>', str(escape(words)))
+    return Markup(f"<span>{told}</span>" if found else told)
+
+
 def among(names: list[str], found: dict[str, T]) -> list[T]:
     """What was found under these names, in their order."""
     return [found[name] for name in names if name in found]
@@ -123,6 +138,7 @@ def register(app: Flask) -> None:
     app.add_template_filter(when)
     app.add_template_filter(due)
     app.add_template_filter(among)
+    app.add_template_filter(whole)
     app.add_template_filter(count, "units")
     app.add_template_filter("{:,}".format, "figures")
     app.add_template_global(lambda colour: colour if colour in COLOURS else "white", "paper_of")

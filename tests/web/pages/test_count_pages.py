@@ -15,8 +15,9 @@ from PIL import Image
 from scipy.stats import hypergeom
 from shown_counts import amiss, opened, shown, two_counts
 
+from labels.slot_code import bin_text, card_text
 from scanflow.domain.life import StocktakeState
-from scanflow.domain.stocktake import Stocktake
+from scanflow.domain.stocktake import How, Stocktake
 from scanflow.shop import Shop
 from scanflow.storage.access import Role
 from scanflow.workflow import cycle, looks, stocktakes
@@ -91,8 +92,8 @@ def test_a_sample_is_drawn_and_gone_through(client: FlaskClient, shop: Shop) -> 
     first, second, *_, last = count.sample.bins
     assert f"/counts/{count.id}?place={first}" == begun.location
     html = client.get(begun.location).text
-    assert f"Photograph {first}" == next_of(html) and f"Next: {second}" in html
-    assert f"Next: {first}" in client.get(f"/counts/{count.id}").text
+    assert f"Photograph {first}" == next_of(html) and f"Next: {second}" in text_of(html)
+    assert f"Next: {first}" in text_of(client.get(f"/counts/{count.id}").text)
     assert "Count of 5 bins drawn from section D" in text_of(client.get("/").text)
     shown(shop, count, last, key="one")
     client.post(f"/counts/{count.id}/close")
@@ -133,7 +134,9 @@ def test_what_is_due_is_counted(client: FlaskClient, shop: Shop) -> None:
 
 
 def test_a_stop_asks_for_a_photo(client: FlaskClient, shop: Shop) -> None:
-    """A round that passes a bin that is due begins its count; the stop links to it until the bin was looked at."""
+    """A round that passes a bin that is due begins its count; the stop links to it until the bin was looked at, and the
+    way on from there is back to the round.
+    """
     room = furnish(shop, 25)
     plan(shop, 1)
     asks = "Photograph this bin while you are here"
@@ -142,10 +145,14 @@ def test_a_stop_asks_for_a_photo(client: FlaskClient, shop: Shop) -> None:
     walk = client.post("/rounds").location
     with shop.looking() as unit:
         (count,) = unit.find(Stocktake)
-    found = re.search(rf'href="/counts/{count.id}\?place=([^"]+)">{asks}', client.get(walk).text)
+    found = re.search(rf'href="(/counts/{count.id}\?place=([^"&]+)&amp;round=[^"]+)">{asks}', client.get(walk).text)
     assert found is not None
-    shown(shop, count, found[1], key="by-the-way")
+    address = found[1].replace("&amp;", "&")
+    before = client.get(address).text
+    assert f'<a href="{walk}">Back to the round</a>' in before and "Next:" not in text_of(before)
+    shown(shop, count, found[2], key="by-the-way")
     assert asks not in client.get(walk).text
+    assert f'<a class="next" href="{walk}" data-back>Back to the round</a>' in client.get(address).text
 
 
 def test_a_count_is_blind(client: FlaskClient, shop: Shop) -> None:
@@ -178,9 +185,71 @@ def test_each_place_says_what_was_done_there(client: FlaskClient, shop: Shop) ->
     ):
         assert told in text
     assert "Photograph bins with labels" == next_of(html)
+    assert "Next: A-1-3" in text
     there = client.get(f"/counts/{count.id}?place=a-1-1").text
-    assert "Photograph A-1-1" == next_of(there) and "Next: A-1-3" in there
-    assert "Next:" not in client.get(f"/counts/{count.id}?place=A-1-3").text
+    assert "Photograph A-1-3" == next_of(there) and ">Next:" not in there
+    again = re.search(r'href="([^"]+)" data-again>', there)
+    assert again is not None
+    once_more = client.get(again[1].replace("&amp;", "&")).text
+    assert "Photograph A-1-1" == next_of(once_more) and "Next: A-1-3" in text_of(once_more)
+    assert "Photograph A-1-3" == next_of(client.get(f"/counts/{count.id}?place=A-1-3").text)
+    assert "Photograph A-1-1" == next_of(client.get(f"/counts/{count.id}?place=A-1-1&hand=1").text)
+
+
+def test_what_a_photo_shows_and_what_a_bin_has(client: FlaskClient, shop: Shop) -> None:
+    """Cards of the bins beside it are told apart; a photo of which nothing was read has a mark and its own words."""
+    furnish(shop, 25)
+    count = opened(shop, "section:D")
+    labelled = [(bin_text(name), 300 + 600 * at) for at, name in enumerate(("A-1-1", "A-1-2"))]
+    hung = [(card_text(code), 300 + 600 * at) for code, at in (("D002", 0), ("D004", 0), ("D006", 1))]
+    texts = tuple(Text(text, corners=box(x, 900 if text in dict(labelled) else 500)) for text, x in labelled + hung)
+    photo = Shown("both", "both", texts, How.PHOTO, "A-1-1", image=True, size=(1200, 1000))
+    shop.act("owner", lambda unit: looks.look(unit, count.id, photo))
+    shown(shop, count, "A-1-3", unread=2, key="dark")
+    shown(shop, count, "A-1-3", unread=2, key="dim")
+    text = text_of(client.get(f"/counts/{count.id}?place=A-1-1").text)
+    assert "3 cards read, 2 of them in A-1-1 " in text and "1 photo, 2 cards" in text
+    html = client.get(f"/counts/{count.id}?place=A-1-3").text
+    assert "Nothing could be read. Unless it is empty, go nearer, with more light." in html
+    assert "A-1-3 2 photos, nothing read, 4 unread in 2 photos" in text_of(html)
+    assert ["full", "", "blank"] == re.findall(r'class="square (\w*)"', html)
+
+
+def box(x: float, y: float) -> tuple[float, ...]:
+    """Bars around this point of a picture."""
+    return (x - 100, y - 30, x + 100, y - 30, x + 100, y + 30, x - 100, y + 30)
+
+
+def test_a_closer_photo_says_of_what(client: FlaskClient, shop: Shop) -> None:
+    """The card that no decoder read is shown, cut from the first photo, or the one that was asked for."""
+    furnish(shop, 25)
+    count = opened(shop)
+    amiss(shop, count, "look")
+    address = f"/counts/{count.id}?place=A-1-1&closer=look1"
+    assert "Take a closer photo of D003" == next_of(client.get(address).text)
+    cuts = [re.search(r'class="cut" src="[^"]+of=(\w+)"', client.get(f"{address}{of}").text) for of in ("", "&of=D012")]
+    assert ["D003", "D012"] == [cut and cut[1] for cut in cuts]
+
+
+def test_what_ending_leaves_and_loses(client: FlaskClient, shop: Shop) -> None:
+    """Before it is closed the page says what is left, before it is cancelled what is lost; after that it is told."""
+    furnish(shop, 25)
+    count = opened(shop)
+    amiss(shop, count, "look")
+    text = text_of(client.get(f"/counts/{count.id}").text)
+    with shop.looking() as unit:
+        todo = len(stocktakes.state(unit, count.id).found)
+    assert f"1 place not looked at, {todo} things amiss still open. The report will say so." in text
+    assert "what was seen in 2 places, 3 photos, is of no use any more" in text
+    after = client.post(f"/counts/{count.id}/cancel", follow_redirects=True).text
+    assert "The count of section D is cancelled. It has no report" in after
+    assert "is cancelled" not in client.get("/counts?cancelled=nothing").text
+
+
+def test_there_is_no_such_count(client: FlaskClient) -> None:
+    """A page of a count that never was says so in the shop's words."""
+    missing = client.get("/counts/nothere")
+    assert 404 == missing.status_code and "There is no such count." in missing.text
 
 
 def test_the_last_look_is_shown(client: FlaskClient, shop: Shop) -> None:
@@ -221,7 +290,7 @@ def test_a_count_ends(client: FlaskClient, shop: Shop) -> None:
     counts = opened(shop), opened(shop)
     assert f"/counts/{counts[0].id}/report" == client.post(f"/counts/{counts[0].id}/close").location
     assert f"/counts/{counts[0].id}/report" == client.get(f"/counts/{counts[0].id}").location
-    assert "/counts" == client.post(f"/counts/{counts[1].id}/cancel").location
+    assert f"/counts?cancelled={counts[1].id}" == client.post(f"/counts/{counts[1].id}/cancel").location
     html = client.get(f"/counts/{counts[1].id}").text
     assert "was cancelled" in html and 'type="file"' not in html
     assert 409 == client.post(f"/counts/{counts[1].id}/cancel").status_code

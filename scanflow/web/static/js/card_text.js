@@ -2,6 +2,7 @@
 // Only a whole card text or slip decides, by its form and check digit; `labels/slot_code.py` has the grammar.
 
 const CARD = /^[A-Z]{1,2}[0-9]{3,7}$/;
+const LABEL = /^BIN([0-9A-Z]{1,16}-[0-9]{1,3}-[0-9]{1,3})[0-9A-Z]$/;
 const SLIP = /^ORD[0-9]{6,}$/;
 const IDENTIFIER = /^\](?:C0|A0|I0)/; // ISO/IEC 15424: Code 128, Code 39, ITF
 const IN_THE_WAY = "?";
@@ -15,18 +16,36 @@ export function compact(text) {
   return upper.replace(IDENTIFIER, "").replace(/-/g, "");
 }
 
-/** ISO/IEC 7064 MOD 11,10, each letter counting as the two digits 10 … 35: whether the last digit is the check. */
-function checks(text) {
-  let product = 10;
-  const digits = [...text.slice(0, -1)].map((char) => parseInt(char, 36)).join("");
-  for (const digit of digits) product = ((((product + Number(digit)) % 10 || 10) * 2) % 11);
-  return (product + Number(text.at(-1))) % 10 === 1;
+/** ISO/IEC 7064 hybrid systems MOD modulus+1,modulus: whether the last of these values is the check of the others. */
+function closes(values, modulus) {
+  let product = modulus;
+  for (const value of values.slice(0, -1)) product = (((product + value) % modulus || modulus) * 2) % (modulus + 1);
+  return (product + values.at(-1)) % modulus === 1;
 }
+
+const valueOf = (char) => parseInt(char, 36);
+
+/** MOD 11,10, each letter counting as the two digits 10 … 35. */
+const checks = (text) => closes([...[...text].map(valueOf).join("")].map(Number), 10);
 
 /** Whether a text is all of a card's or a slip's, its check right. Stricter than the service: no O for 0, no I for 1. */
 export function isWhole(text) {
   const bare = compact(text);
   return (CARD.test(bare) || SLIP.test(bare)) && checks(bare);
+}
+
+/** Whether a text is a card's, its check right, as forgivingly as the service reads: O is 0 and I is 1 among the figures. */
+export function isCard(text) {
+  const bare = compact(text);
+  const figures = (from) => bare.slice(0, from) + bare.slice(from).replaceAll("O", "0").replaceAll("I", "1");
+  return [bare, figures(1), figures(2)].some((each) => CARD.test(each) && checks(each));
+}
+
+/** The bin that a label names: "" where its check (MOD 37,36) is wrong, null for what is no label. */
+export function binOf(text) {
+  const bare = text.toUpperCase().replace(/\s/g, "").replace(IDENTIFIER, "");
+  const name = LABEL.exec(bare)?.[1] ?? null;
+  return name && (closes([...bare.replaceAll("-", "")].map(valueOf), 36) ? name : "");
 }
 
 /** The whole text within what a scanner may send around it, or null. */

@@ -3,40 +3,74 @@
 
 import { post } from "./api.js";
 import * as camera from "./camera.js";
+import { binOf, compact, isCard } from "./card_text.js";
 import { Sending } from "./count_photos.js";
 import * as film from "./film.js";
 import { refresh } from "./live.js";
+import { plate } from "./sheet.js";
 import * as sound from "./sound.js";
 import { listen } from "./wedge.js";
 
-const LABEL = /^BIN(.+).$/; // the last sign is a check, which the service holds against the name
+const CHECKED = document.body.dataset.check !== "none"; // whether a card's text tells that it was read right
 
 const form = document.querySelector("form.shoot");
 const typed = () => document.getElementById("typed");
 const face = () => document.querySelector('[data-live="face"]');
-const place = () => face().dataset.place;
-const nameOf = (link) => new URL(link.href).searchParams.get("place");
-const names = () => [...document.querySelectorAll("#places .bins a")].map(nameOf);
+const links = () => [...document.querySelectorAll("#places .bins a")];
+const nameOf = (address) => new URL(address, location.href).searchParams.get("place") ?? "";
+const names = () => links().map(({ href }) => nameOf(href));
+const called = (name) => (name === "tray" ? "the tray" : name);
 
-function tell(sentence) {
-  face().querySelector(":scope > .said")?.remove();
+let at = face().dataset.place; // what is looked into, though its page may not be here yet; "" while labels say it
+let refused = ""; // what was typed, could not be taken, and stands in the field again
+
+/** Says a refusal: beside what asked for it, else above all. */
+function tell(sentence, beside = null) {
+  quiet();
   const words = document.createElement("p");
   words.className = "said";
+  words.dataset.told = "";
   words.setAttribute("role", "alert");
   words.append(sentence);
-  face().prepend(words);
+  if (beside?.isConnected) beside.after(words);
+  else face().prepend(words);
+  words.scrollIntoView({ block: "nearest" });
   sound.no();
+}
+
+function quiet() {
+  for (const words of document.querySelectorAll("[data-told]")) words.remove();
+  if (refused && typed().value === refused) typed().value = "";
+  refused = "";
+}
+
+/** Puts words into an element; no line ends within a bin's name. */
+function put(element, sentence) {
+  const words = document.createElement("span"); // within a button that lays out its children
+  words.append(...sentence.split(/(\w+(?:-\d+)+)/).map((part, n) => {
+    return n % 2 ? Object.assign(document.createElement("span"), { className: "unbroken", textContent: part }) : part;
+  }));
+  element.replaceChildren(words);
 }
 
 /** The page of another place, without leaving this one: what is on its way goes on. */
 async function choose(address) {
   document.body.dataset.here = address;
   history.replaceState(null, "", address);
-  await refresh();
+  if (links().length) at = nameOf(address);
+  draw();
+  if (await refresh()) return;
+  face().querySelector(".plate .no").textContent = called(at); // no network: the rest of the page is older
+  face().querySelector(".say")?.replaceChildren();
 }
 
 const page = () => `/counts/${form.dataset.count}`;
-const pageOf = (name) => `${page()}?place=${encodeURIComponent(name)}`;
+
+/** The page of a place, on the same round. */
+function pageOf(name) {
+  const { round } = face().dataset;
+  return `${page()}?place=${encodeURIComponent(name)}${round ? `&round=${encodeURIComponent(round)}` : ""}`;
+}
 
 /** The cards held up at one place, and the lists that have no answer yet: kept when the page is left. */
 const kept = {
@@ -64,7 +98,10 @@ const sending = new Sending(`/api/stocktakes/${form.dataset.count}/looks`, docum
     keep({ sent: hand.sent.map((each) => (each.key === key ? { key, texts, fields } : each)) });
   },
   dropped: forget,
-  troubled: sound.no,
+  troubled: (record) => {
+    sound.no();
+    if (record.texts) record.line.scrollIntoView({ block: "nearest" });
+  },
 });
 
 /** A list that has its answer, or none any more, is kept no longer. */
@@ -78,28 +115,55 @@ function keep(changed) {
   draw();
 }
 
+/** What the next photo shows: as the page says, or, while one of that is on its way, the next that nobody looked at. */
+function target() {
+  const { place, target: said, closer, round } = face().dataset;
+  const now = place === at ? said : at;
+  const sent = sending.places;
+  if (!now || closer || round || !sent.has(now)) return now;
+  const all = links();
+  const here = all.findIndex(({ href }) => nameOf(href) === now);
+  const left = [...all.slice(here + 1), ...all.slice(0, here)].filter((each) => !("looked" in each.dataset));
+  return left.map(({ href }) => nameOf(href)).find((name) => !sent.has(name)) ?? now;
+}
+
+/** A card of the list in the hand, as it is elsewhere: by its slot. */
+function badge(text) {
+  const known = CHECKED && isCard(text);
+  const shown = plate(known ? compact(text).slice(0, -1) : text);
+  shown.classList.add("small", ...(known ? [] : ["words"]));
+  return shown;
+}
+
 /** The list of what is in the hand, and the one thing to do next. */
 function draw() {
   const section = document.querySelector("[data-hand]");
   section.hidden = !hand.texts.length;
-  section.querySelector("h2").textContent = `In ${hand.place}, by hand`;
+  put(section.querySelector("h2"), `In ${called(hand.place)}, by hand`);
   section.querySelector("ul").replaceChildren(...hand.texts.map((text, n) => {
     const line = document.createElement("li");
     const out = document.createElement("button");
     Object.assign(out, { type: "button", className: "plain", textContent: "Take it out" });
     out.setAttribute("aria-label", `Take ${text} out of the list`);
     out.onclick = () => keep({ texts: hand.texts.filter((_, other) => other !== n) });
-    line.append(text, " ", out);
+    line.append(badge(text), out);
     return line;
   }));
-  const done = form.querySelector("[data-all]");
+  const [done, shoot, back] = ["[data-all]", "label", "[data-back]"].map((each) => form.querySelector(each));
+  const { closer, part, back: looked } = face().dataset;
+  const next = target();
   done.hidden = !hand.texts.length;
-  done.textContent = `That is all in ${hand.place}`;
-  form.querySelector("label").hidden = hand.texts.length > 0;
-  form.querySelector("[data-words]").textContent = face().dataset.shoot;
+  put(done, `That is all in ${called(hand.place)}`);
+  if (back) back.hidden = !looked || hand.texts.length > 0;
+  shoot.hidden = hand.texts.length > 0 || Boolean(back && looked);
+  const what = closer ? `Take a closer photo of ${called(part)}` : `Photograph ${next ? called(next) : "bins with labels"}`;
+  put(form.querySelector("[data-words]"), what);
+  const again = face().querySelector("[data-again]");
+  if (again) again.hidden = next === at && !looked;
+  put(document.querySelector("[data-typing]"), at ? `Card in ${called(at)}, or the next bin` : "Bin, then its cards");
   const nothing = document.querySelector("[data-nothing]");
-  nothing.hidden = !place() || hand.texts.length > 0;
-  nothing.textContent = `Nothing stands in ${place()}`;
+  nothing.hidden = !at || hand.texts.length > 0;
+  put(nothing, `Nothing stands in ${called(at)}`);
 }
 
 /** All cards of the place were held up: these, or those in the list. The label that was scanned goes with them. */
@@ -114,46 +178,72 @@ function all(cards = hand.texts, name = hand.place) {
 async function drop(key) {
   const reply = await post(`/api/stocktakes/${form.dataset.count}/looks/${key}/drop`).catch(() => null);
   await refresh();
-  if (!reply) tell("No answer came. Look whether it was dropped, then try again.");
-  else if (reply.status !== 200) tell(reply.json?.detail ?? "It can't be dropped.");
+  const button = document.querySelector(`[data-drop="${CSS.escape(key)}"]`);
+  if (!reply) tell("No answer came. Look whether it was dropped, then try again.", button);
+  else if (reply.status !== 200) tell(reply.json?.detail ?? "It can't be dropped.", button);
 }
 
-async function scanned(text) {
+/** Why the service would not take a text that is no place of this count; empty where it would. */
+function against(name, bin) {
+  if (bin) return `Bin ${bin} is not in this count.`;
+  if (bin === null && !at) return "First the bin: scan its label, type its name, or choose it below.";
+  if (bin === "" || (CHECKED && !isCard(name))) return `“${name}” is no card's text. Read it again.`;
+  return "";
+}
+
+async function scanned(text, via) {
+  quiet();
   const name = text.trim().toUpperCase();
-  const bin = LABEL.exec(name)?.[1] ?? name;
-  const known = [...names(), place()].find((each) => each && each.toUpperCase() === bin);
+  const bin = binOf(name);
+  const known = [...names(), at].find((each) => each && each.toUpperCase() === (bin ?? name));
   if (known) {
     if (hand.texts.length && hand.place !== known) all();
-    if (place() !== known) await choose(pageOf(known));
-    if (bin !== name) keep({ label: { place: known, text: name } });
+    if (bin) keep({ label: { place: known, text: name } });
     sound.noted();
+    if (at !== known) await choose(pageOf(known));
     return;
   }
-  if (LABEL.test(name)) return tell(`Bin ${bin} is not in this count.`);
-  if (!place()) return tell("First the bin: scan its label, or choose it below.");
-  if (hand.texts.includes(name)) return sound.noted();
-  keep({ place: place(), texts: [...hand.texts, name] });
+  const no = against(name, bin);
+  if (no) return refuse(text, no, via);
+  if (hand.texts.length && hand.place !== at) all();
+  if (!hand.texts.includes(name)) keep({ place: at, texts: [...hand.texts, name] });
   sound.noted();
+}
+
+/** Says why beside the field; what was typed stands there again, to be mended or typed over. */
+function refuse(text, sentence, via) {
+  const field = typed()?.offsetParent ? typed() : null;
+  tell(sentence, field?.form);
+  if (!field || via !== "typed") return;
+  field.value = refused = text;
+  field.select();
 }
 
 document.addEventListener("submit", (event) => {
   if (!event.target.matches("[data-typed]")) return;
   const text = typed().value;
   typed().value = "";
-  if (text.trim()) scanned(text);
+  if (text.trim()) scanned(text, "typed");
 });
 
-form.addEventListener("change", ({ target }) => {
-  const { place: here, closer } = face().dataset;
-  const fields = { ...(here && { place: here }), ...(closer && { closer }) };
-  for (const file of target.files) sending.photo(file, fields);
-  target.value = "";
-});
+/** Photos that were taken go out. */
+function take(input) {
+  const { closer } = face().dataset;
+  const place = target();
+  const fields = { ...(place && { place }), ...(closer && { closer }) };
+  for (const file of input.files) sending.photo(file, fields);
+  input.value = "";
+  const to = pageOf(place);
+  if (place && !closer && document.body.dataset.here !== to) choose(to);
+  else draw();
+}
+
+form.addEventListener("change", (event) => take(event.target));
 
 document.addEventListener("click", (event) => {
   if (event.target.closest("[data-all]")) return all();
   if (event.target.closest("[data-none]")) return keep({ texts: [] });
-  if (event.target.closest("[data-nothing]")) return all([], place());
+  if (event.target.closest("[data-nothing]")) return all([], at);
   const bad = event.target.closest("[data-drop]");
   if (bad) return drop(bad.dataset.drop);
   const link = event.target.closest("main a[href]");
@@ -165,12 +255,18 @@ document.addEventListener("click", (event) => {
 });
 
 addEventListener("beforeunload", (event) => sending.loose && event.preventDefault());
-document.addEventListener("refreshed", () => ("shoot" in face().dataset ? draw() : location.reload())); // or it is over
+document.addEventListener("refreshed", () => ("target" in face().dataset ? draw() : location.reload())); // or it is over
 document.addEventListener("keydown", sound.ready, { once: true });
 document.addEventListener("pointerdown", sound.ready, { once: true });
-const box = () => (typed()?.offsetParent ? typed() : null);
+// A scanner's keys do not belong to a text that was refused, as they would to one that is being typed.
+const box = () => (typed()?.offsetParent && !(refused && typed().value === refused) ? typed() : null);
 listen(box, { scanned, entered: () => typed().form.requestSubmit() });
 camera.offer({ scanned, shut: film.runs }); // what is filmed is not held up
 film.offer(sending, page(), refresh);
 for (const { key, texts, fields } of hand.sent) sending.cards(texts, fields, key);
 draw();
+if (form.querySelector("input").files.length) take(form.querySelector("input")); // while this script was on its way
+if (new URL(location.href).searchParams.has("hand")) {
+  document.getElementById("by-hand").scrollIntoView();
+  typed().focus({ preventScroll: true });
+}

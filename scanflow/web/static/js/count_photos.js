@@ -5,7 +5,7 @@ import { newKey, post } from "./api.js";
 import { photos } from "./kept.js";
 
 const RETRY = 2000; // ms
-const SHOWN = 4; // of those that were taken
+const SHOWN = 4; // of those that were taken and were as they should be
 const ASKS = ["other_bin", "many_bins", "required", "not_in_area", "unknown_look"];
 
 function make(tag, name = "", ...parts) {
@@ -21,18 +21,26 @@ function press(words, onclick) {
 
 const units = (number, one) => `${number} ${one}${number === 1 ? "" : "s"}`;
 
-/** What the service saw. */
+const BLANK = "nothing could be read. Unless it is empty, go nearer, with more light";
+
+/** What the service saw: all that a photo shows, and what of it hangs in the place itself. */
 function seen({ place, reads, unread, via }) {
-  const read = reads.length - unread;
-  const odd = reads.filter(({ unexpected, certainty }) => unexpected && certainty !== "unread").length;
+  const read = reads.filter(({ certainty }) => certainty !== "unread");
+  const inside = read.filter(({ bins }) => !bins.length || bins.includes(place)).length;
+  const odd = read.filter(({ unexpected }) => unexpected).length;
+  const all = `${units(read.length, "card")} ${via === "photo" ? "read" : "by hand"}`;
+  const what = read.length || via !== "photo" ? `${all}${inside < read.length ? `, ${inside} of them in it` : ""}` : BLANK;
   const more = [odd && `${odd} unexpected`, unread && `${units(unread, "label")} for someone to look at`].filter(Boolean);
-  return `${place}: ${units(read, "card")} ${via === "photo" ? "read" : "by hand"}${more.length ? `; ${more.join(", ")}` : ""}`;
+  return `${place === "tray" ? "The tray" : place}: ${what}${more.length ? `; ${more.join(", ")}` : ""}`;
 }
+
+/** Whether a person should hear of this look again: something in it is unexpected or could not be read. */
+const isOdd = ({ reads, unread }) => !reads.length || unread > 0 || reads.some(({ unexpected }) => unexpected);
 
 /**
  * `path` takes looks. `list` is the section they are listed in, `names()` gives the places to choose from. `done(look,
  * record)` is told of each that was taken, `changed(record)` of a list of which a text was left out, `dropped(record)` of
- * what a person gave up, `troubled()` that something asks for one, `out()` that nobody is signed in. Frames of a film are
+ * what a person gave up, `troubled(record)` of what asks for one, `out()` that nobody is signed in. Frames of a film are
  * in no list: `missed(reply)` is told of one that was not taken.
  */
 export class Sending {
@@ -63,6 +71,11 @@ export class Sending {
   /** How many frames of a film are not. */
   get frames() {
     return this.waiting.filter(({ film }) => film).length;
+  }
+
+  /** The places of which photos are not answered yet. */
+  get places() {
+    return new Set(this.waiting.filter(({ file }) => file).map(({ fields }) => fields.place));
   }
 
   photo(file, fields) {
@@ -97,13 +110,22 @@ export class Sending {
     return record;
   }
 
-  /** How much is on its way; of what was taken the latest. */
+  /** What waits for a person, else how much is on its way; of what was taken the latest, and what a person should see. */
   tell() {
     const photos = this.waiting.filter(({ file, film }) => file && !film).length;
-    this.list.querySelector("h2").textContent = photos ? `${units(photos, "photo")} on the way` : "What came of it";
-    const taken = [...this.list.querySelectorAll("[data-taken]")];
+    const asked = this.list.querySelectorAll('[data-asks="bin"]').length;
+    const way = photos ? `${units(photos, "photo")} on the way` : "What came of it";
+    this.list.querySelector("h2").textContent = asked ? `${units(asked, "photo")}: which bin?` : way;
+    const taken = [...this.list.querySelectorAll("[data-taken]:not([data-odd])")];
     for (const line of taken.slice(SHOWN)) line.remove();
     this.list.hidden = this.open === this.frames && !this.list.querySelector("li");
+  }
+
+  /** The newest on top, but for what waits for a person. */
+  enlist(line) {
+    const asking = [...this.list.querySelectorAll("[data-asks]")].at(-1);
+    if (asking) asking.after(line);
+    else this.list.querySelector("ol").prepend(line);
   }
 
   async run() {
@@ -111,7 +133,7 @@ export class Sending {
     this.busy = true;
     while (this.waiting.length) {
       const record = this.waiting[0];
-      if (!record.film) this.list.querySelector("ol").prepend(record.line);
+      if (!record.film) this.enlist(record.line);
       record.words.textContent = record.file ? "is being read" : "is being noted";
       const reply = await this.ask(record);
       this.silent = !reply;
@@ -146,19 +168,21 @@ export class Sending {
       await this.forget(record);
       record.words.textContent = seen(json);
       record.line.dataset.taken = "";
+      if (isOdd(json)) record.line.dataset.odd = "";
       return this.done(json, record);
     }
     if (record.film) return this.missed({ status, json });
     record.words.textContent = json?.detail ?? "This could not be used.";
     record.words.className = "told";
-    this.troubled();
     if (record.texts) this.offerRest(record, /^\/texts\/(\d+)$/.exec(json?.errors?.[0]?.pointer ?? "")?.[1]);
     else this.offer(record, ASKS.includes(json?.code));
+    this.troubled(record);
   }
 
   /** Sent once more, changed by a person. */
   again(record) {
     record.acts.replaceChildren();
+    delete record.line.dataset.asks;
     record.words.className = "meta";
     record.words.textContent = "waits";
     this.waiting.push(record);
@@ -169,7 +193,9 @@ export class Sending {
   /** What a person can do with a list that was not taken: leave out the text that is no card's, or all of it. */
   offerRest(record, bad) {
     const leave = press("Throw this list away", () => this.drop(record));
+    leave.setAttribute("aria-label", `Throw this list away: ${record.name}`);
     record.acts.replaceChildren(leave);
+    this.front(record, "list");
     if (bad === undefined) return;
     const rest = press(`Note it without ${record.texts[bad]}`, () => {
       record.texts = record.texts.filter((_, n) => n !== Number(bad));
@@ -182,11 +208,17 @@ export class Sending {
   /** What a person can do with a photo that was not taken: say which bin it shows, or leave it out. */
   offer(record, asks) {
     const leave = press("Leave it out", () => this.drop(record));
+    leave.setAttribute("aria-label", `Leave it out: ${record.name}`);
     record.acts.replaceChildren(leave);
     if (!asks) return;
-    const shot = make("img", "sent");
+    this.front(record, "bin");
+    const shot = make("img");
     shot.src = URL.createObjectURL(record.file);
     shot.alt = record.name;
+    const larger = press(shot, () => larger.setAttribute("aria-pressed", String(larger.getAttribute("aria-pressed") !== "true")));
+    larger.classList.add("sent");
+    larger.setAttribute("aria-pressed", "false");
+    larger.setAttribute("aria-label", `${record.name}, larger`);
     const select = make("select", "", new Option("Which bin is it?", ""), ...this.names().map((name) => new Option(name)));
     select.setAttribute("aria-label", `Which bin does ${record.name} show?`);
     select.onchange = () => {
@@ -195,7 +227,13 @@ export class Sending {
       if (record.n !== undefined) photos.change(record).catch(() => {});
       this.again(record);
     };
-    record.acts.prepend(shot, select);
+    record.acts.prepend(larger, select);
+  }
+
+  /** What waits for a person stands before all others. */
+  front(record, what) {
+    record.line.dataset.asks = what;
+    this.list.querySelector("ol").prepend(record.line);
   }
 
   /** A photo that has its answer, or none any more, is kept no longer. */
