@@ -64,6 +64,10 @@ def test_a_shelf_is_counted_put_right_and_closed(live: Live, shop: Shop, page: P
     page.set_input_files("form.shoot input", [first, nameless])
     sending = page.locator("[data-sending] li")
     expect(sending.filter(has_text="Photo 1")).to_contain_text("A-1-1: 4 cards read; 1 unexpected", timeout=60_000)
+    expect(page.locator("[data-sending] h2")).to_have_text("1 photo: which bin?")
+    expect(sending.first).to_contain_text("Photo 2")
+    page.get_by_role("button", name="Photo 2, larger").click()
+    assert page.locator(".sent img").evaluate("each => each.offsetWidth > 2 * each.parentElement.offsetWidth")
     sending.filter(has_text="Photo 2").get_by_role("combobox").select_option("A-1-2")
     expect(sending.filter(has_text="Photo 2")).to_contain_text("A-1-2: 3 cards read", timeout=60_000)
     page.get_by_role("link", name="A-1-1").click()
@@ -89,8 +93,9 @@ def test_a_shelf_is_counted_put_right_and_closed(live: Live, shop: Shop, page: P
     finding("D005").get_by_role("button", name="It is in A-1-2").click()
     finding("D012").get_by_role("button", name="It is in the tray").click()
     finding("D002").get_by_text("Something else").click()
-    gone = finding("D002").locator("form").filter(has=page.get_by_role("button", name="The thing is gone"))
-    gone.get_by_label("Why").fill("Nowhere to be found")
+    gone = finding("D002").locator("details details").filter(has_text="The thing is gone")
+    gone.locator("summary").click()
+    gone.get_by_label("Why is it gone").fill("Nowhere to be found")
     gone.get_by_role("button").click()
     expect(page.locator(".finding")).to_have_count(0)
     assert StayState.WITHDRAWN is stay_of(shop, "D002")
@@ -143,6 +148,75 @@ def test_bins_are_gone_through_with_a_scanner(live: Live, shop: Shop, page: Page
     expect(page.locator(".say").first).to_contain_text("All that stands in it")
     with shop.looking() as unit:
         assert () == unit.find(Looked)
+
+
+def enter(field: Locator, text: str) -> None:
+    """As by an on-screen keyboard, whose keys have no times."""
+    field.fill(text)
+    field.evaluate("field => field.form.requestSubmit()")
+
+
+def test_what_is_typed_and_refused(live: Live, shop: Shop, page: Page) -> None:
+    """It stands in the field again, the words beside it, in view; a scan takes its place. A bin to look into by hand
+    again begins there.
+    """
+    start(page, live, "section:D")
+    count, field, said = page.url, page.locator("#typed"), page.locator("#by-hand .said")
+    page.get_by_text("Go through it by hand").click()
+    field.press_sequentially("d0016", delay=100)  # slower than any scanner
+    field.press("Enter")
+    expect(said).to_contain_text("First the bin")
+    expect(said).to_be_in_viewport(ratio=1)
+    expect(field).to_have_value("d0016")
+    type_fast(page, bin_text("A-1-2"))
+    expect(page.locator(".face .plate")).to_contain_text("A-1-2")
+    expect(field).to_have_value("")
+    expect(said).to_have_count(0)
+    for text in (bin_text("A-1-2")[:-1] + "#", bin_text("A-1-2")[:-1] + "A", "D00I7"):
+        enter(field, text)
+        expect(said).to_contain_text(f"“{text}” is no card's text")
+    enter(field, "DOOI6")  # letters for figures, as a person may write card D001
+    expect(page.locator("[data-hand] .plate")).to_have_text("D001")
+    expect(page.get_by_label("Card in A-1-2, or the next bin")).to_have_value("")
+    page.get_by_role("button", name="Throw this list away").click()
+    page.goto(f"{count}?place=A-1-3&hand=1")
+    expect(field).to_be_focused()
+    expect(field).to_be_in_viewport(ratio=1)
+
+
+def test_a_scan_goes_to_the_bin_scanned_last(live: Live, shop: Shop, page: Page) -> None:
+    """Though the page of that bin does not come, for there is no network; a list that was left goes as it was."""
+    start(page, live, "section:D")
+    type_fast(page, bin_text("A-1-1"))
+    expect(page.locator(".face .plate")).to_contain_text("A-1-1")
+    page.route("**/counts/*?place=*", lambda route: route.abort())
+    for text in (bin_text("A-1-3"), *cards("D009")):
+        type_fast(page, text)
+    expect(page.get_by_role("button", name="That is all in A-1-3")).to_be_visible()
+    expect(page.locator(".face .plate")).to_contain_text("A-1-3")
+    page.unroute("**/counts/*?place=*")
+    page.goto(page.url.replace("A-1-3", "A-1-2"))
+    type_fast(page, card_text("D005"))
+    expect(page.get_by_role("button", name="That is all in A-1-2")).to_be_visible()
+    expect(page.locator("[data-sending] li")).to_contain_text("A-1-3: 1 card by hand")
+    with shop.looking() as unit:
+        assert [("A-1-3", {"D009"})] == [(each.place, set(each.texts)) for each in unit.find(Looked)]
+
+
+def test_one_bin_leads_to_the_next(live: Live, shop: Shop, page: Page, tmp_path: Path) -> None:
+    """The next photo is of the next bin as soon as one is taken; each goes out for the bin that the button named."""
+    start(page, live, "section:D")
+    page.goto(page.url + "?place=A-1-1")
+    shoot, photos = page.locator("[data-words]"), [taken(tmp_path / f"{n}.png", *cards("D001")) for n in range(3)]
+    page.route("**/looks", lambda route: route.abort())
+    for name, photo in zip(("A-1-1", "A-1-2", "A-1-3"), photos, strict=True):
+        expect(shoot).to_have_text(f"Photograph {name}")
+        page.set_input_files("form.shoot input", photo)
+        expect(page.locator(".face .plate")).to_contain_text(name)
+    page.unroute("**/looks")
+    expect(page.locator(".places [data-looked]")).to_have_count(3, timeout=60_000)
+    with shop.looking() as unit:
+        assert ["A-1-1", "A-1-2", "A-1-3"] == [each.place for each in sorted(unit.find(Looked), key=lambda it: it.at)]
 
 
 def test_photos_without_an_answer_outlive_the_page(live: Live, shop: Shop, page: Page, tmp_path: Path) -> None:

@@ -34,11 +34,14 @@ export function isWhole(text) {
   return (CARD.test(bare) || SLIP.test(bare)) && checks(bare);
 }
 
-/** Whether a text is a card's, its check right, as forgivingly as the service reads: O is 0 and I is 1 among the figures. */
-export function isCard(text) {
+/**
+ * The slot that a card's text names, read as forgivingly as the service does: O is 0 and I is 1 among the figures.
+ * "" where the check is wrong, or it is no card's text.
+ */
+export function slotOf(text) {
   const bare = compact(text);
   const figures = (from) => bare.slice(0, from) + bare.slice(from).replaceAll("O", "0").replaceAll("I", "1");
-  return [bare, figures(1), figures(2)].some((each) => CARD.test(each) && checks(each));
+  return [bare, figures(1), figures(2)].find((each) => CARD.test(each) && checks(each))?.slice(0, -1) ?? "";
 }
 
 /** The bin that a label names: "" where its check (MOD 37,36) is wrong, null for what is no label. */

@@ -3,7 +3,7 @@
 
 import { post } from "./api.js";
 import * as camera from "./camera.js";
-import { binOf, compact, isCard } from "./card_text.js";
+import { binOf, slotOf } from "./card_text.js";
 import { Sending } from "./count_photos.js";
 import * as film from "./film.js";
 import { refresh } from "./live.js";
@@ -129,9 +129,9 @@ function target() {
 
 /** A card of the list in the hand, as it is elsewhere: by its slot. */
 function badge(text) {
-  const known = CHECKED && isCard(text);
-  const shown = plate(known ? compact(text).slice(0, -1) : text);
-  shown.classList.add("small", ...(known ? [] : ["words"]));
+  const slot = CHECKED ? slotOf(text) : "";
+  const shown = plate(slot || text);
+  shown.classList.add("small", ...(slot ? [] : ["words"]));
   return shown;
 }
 
@@ -187,7 +187,7 @@ async function drop(key) {
 function against(name, bin) {
   if (bin) return `Bin ${bin} is not in this count.`;
   if (bin === null && !at) return "First the bin: scan its label, type its name, or choose it below.";
-  if (bin === "" || (CHECKED && !isCard(name))) return `“${name}” is no card's text. Read it again.`;
+  if (bin === "" || (CHECKED && !slotOf(name))) return `“${name}” is no card's text. Read it again.`;
   return "";
 }
 
