@@ -1,7 +1,7 @@
 """What a count by photographs makes of a room of 600 slots whose errors are known: `python tests/bench counts`.
 
     OMP_NUM_THREADS=1 python tests/bench/counts_bench.py [--rooms N] [--tuning] [--first SEED] [--no-labels]
-        [--keep DIR]
+        [--alone] [--keep DIR]
     python tests/bench/counts_bench.py --photos FOLDER...   photographs, in a count of a shop that owns none of them
 
 Two photographs of each of 30 bins, the things leafed through between them; the tray card by card; then the bins that
@@ -214,7 +214,7 @@ def ours(shop: Shop, labels: bool) -> Callable[[Taken, str], Shown]:
 PLAIN = {"zxing-cpp": plainly(bare_zxing), "pyzbar": plainly(bare_zbar)}
 
 
-def one_room(seed: int, folder: Path, tallies: dict[str, Tally], labels: bool = True) -> str:
+def one_room(seed: int, folder: Path, tallies: dict[str, Tally], labels: bool) -> str:
     """One room counted by each reader; a line of what it took to count it here."""
     data = TemporaryDirectory()
     shop = Shop(Database(sqlite_url(Path(data.name))), Readers(seconds=600))  # whatever else the machine does
@@ -230,6 +230,8 @@ def one_room(seed: int, folder: Path, tallies: dict[str, Tally], labels: bool = 
         reads(tallies["scanflow"], shop, count_id, taken)
         judged(tallies["scanflow"], shop, count_id, room, taken, f"room {seed}")
         for name, shown in PLAIN.items():
+            if name not in tallies:
+                continue
             plain = count(shop, taken, shown)
             reads(tallies[name], shop, plain, taken)
             judged(tallies[name], shop, plain, room, taken, f"room {seed}")
@@ -319,13 +321,14 @@ def main(options: Sequence[str] = ("--rooms", "1")) -> None:
     parser.add_argument("--tuning", action="store_true", help="other seeds than those of the figures")
     parser.add_argument("--keep", type=Path, metavar="DIR", help="where rendered photographs stay for the next time")
     parser.add_argument("--no-labels", action="store_true", help="as if no label on a bin's front could be read")
+    parser.add_argument("--alone", action="store_true", help="without the plain decoders beside")
     parser.add_argument("--photos", type=Path, nargs="+", metavar="FOLDER")
     chosen = parser.parse_args(options)
     if chosen.photos:
         photos(chosen.photos)
         return
     first = chosen.first + (TUNING if chosen.tuning else 0)
-    tallies = {name: Tally() for name in ("scanflow", *PLAIN)}
+    tallies = {name: Tally() for name in ("scanflow", *([] if chosen.alone else PLAIN))}
     print(GOALS)
     with TemporaryDirectory() as folder:
         for seed in range(first, first + chosen.rooms):
