@@ -158,7 +158,7 @@ def places(
     changed: Collection[str] = (),
     settled: Collection[str] = (),
 ) -> dict[str, Place]:
-    """Each place of the area. At `settled` ones a person has looked: no more cards of the shop are there."""
+    """Each place of the area. At `settled` ones a person has looked: what could not be read is no card of the shop."""
     expected: defaultdict[str, set[str]] = defaultdict(set)
     for each in room.values():
         if each.place is not None and each.code not in changed:
@@ -179,7 +179,7 @@ def places(
             looks=tuple(look.key for look in by_place[name]),
             unclear=tuple(look.key for look in by_place[name] if look.unread),
             looked=any(look.whole and look.closer is None for look in by_place[name]),
-            sure=name in settled or name in gone_through,
+            sure=name in gone_through,
         )
         for name in names
     }
@@ -354,7 +354,7 @@ def _absent(
             continue
         if own.place is None:
             due = not own.taken and own.card in (CardState.DUE, CardState.HAND)
-            if due and tray is not None and tray.looked and tray.unread == 0:
+            if due and tray is not None and tray.well:
                 yield Finding(Kind.CARD_DUE, own.code, own.bin, looks=tray.looks)
             continue
         spots = {own.place, own.where} if own.taken else {own.place}

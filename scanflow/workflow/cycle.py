@@ -46,7 +46,8 @@ def running(unit: Unit) -> Stocktake | None:
 def _left(unit: Unit, count: Stocktake) -> set[str]:
     """The bins of a count that nobody has looked at."""
     asked = count.sample.bins if count.sample else ()
-    return set(asked) - {look.place for look in unit.find(Looked, stocktake=count.id)}
+    looks = unit.find(Looked, stocktake=count.id)
+    return set(asked) - {look.place for look in looks if look.whole and look.closer is None}
 
 
 def open_due(unit: Unit) -> Stocktake:

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from collections.abc import Callable, Collection, Mapping
+from dataclasses import dataclass, fields, replace
 from datetime import datetime
 from typing import Any
 
 from scanflow.domain.derive import SlotState, slot_state
 from scanflow.domain.findings import Finding, Kind
-from scanflow.domain.life import CardState, Hold, LineState, StayState
+from scanflow.domain.life import CardState, Hold, LineState, StayState, StocktakeState
 from scanflow.domain.stocktake import TRAY, Certainty, Resolved, Stocktake
 from scanflow.domain.things import Line, Order, Sighting, Slot, Station, Stay
 from scanflow.workflow import cards, orders, stock, stocktakes
@@ -43,11 +43,21 @@ def _noted(unit: Unit, finding: Finding, said: Said) -> None:
 
 
 def _at_home(unit: Unit, finding: Finding, said: Said) -> None:
-    """The card was seen with its thing in its own bin; a line that missed it waits again."""
+    """The card was seen with its thing, which is in its own bin now.
+
+    A line that missed it waits again, and one that had picked it is put back; of what is packed a person has to look
+    into the parcel.
+    """
     facts = _facts(unit, finding)
+    line = facts.live_line
+    if line is not None and line.state is LineState.PACKED:
+        where = " and ".join(finding.places) or finding.bin
+        orders.hold(unit, line.id, f"Its card was seen in {where} while it is packed. Look into the parcel.")
+        return
     slot = facts.slot.after("see on item")
     unit.put(replace(slot, seen=Sighting(Station.SHELF, slot.bin, True)))
-    line = facts.live_line
+    if line is not None and line.state is LineState.PICKED:
+        unit.put(line.after("put back"))
     if line is not None and line.state is LineState.SHORT:
         orders.found(unit, line.id)
 
@@ -115,17 +125,6 @@ def _still_here(unit: Unit, finding: Finding, said: Said) -> None:
     unit.record("held", {"line": facts.line.id, "why": why})
 
 
-def _looked_into(unit: Unit, finding: Finding, said: Said) -> None:
-    """Its thing is on the shelf: a pick is put back; of what is packed a person has to look into the parcel."""
-    line = _facts(unit, finding).live_line
-    if line is not None and line.state is LineState.PACKED:
-        orders.hold(unit, line.id, f"Its card was seen in {finding.bin} while it is packed. Look into the parcel.")
-        return
-    if line is not None and line.state is LineState.PICKED:
-        unit.put(line.after("put back"))
-    _at_home(unit, finding, said)
-
-
 def _held(unit: Unit, finding: Finding, said: Said) -> None:
     """“Not this thing”: the line that wants it stands still until a person settles it."""
     line = _facts(unit, finding).live_line
@@ -149,12 +148,32 @@ ACTS: Mapping[Kind, Mapping[str, Act]] = {
     Kind.CARD_DUE: {"put_right": _back, "found_later": _back, "lost": _lost, "ignore": _noted},
     Kind.UNKNOWN: {"put_right": _noted, "ignore": _noted},
     Kind.UNREADABLE: {"put_right": _noted, "reprint": _reprinted, "ignore": _noted},
-    Kind.SUSPECT: {"put_right": _looked_into, "hold": _held, "withdraw": _withdrawn, "ignore": _noted},
+    Kind.SUSPECT: {"put_right": _at_home, "hold": _held, "withdraw": _withdrawn, "ignore": _noted},
 }
 """What can be done about a finding of each kind, and what that does."""
 
 WAYS = tuple(dict.fromkeys(how for acts in ACTS.values() for how in acts))
 NEED_REASON = ("withdraw", "ignore", "hold")
+
+
+def ways(unit: Unit, finding: Finding) -> tuple[str, ...]:
+    """Those of its kind that are possible now, by what the account has of its slot."""
+    facts = unit.facts(finding.code) if finding.code is not None else None
+    return tuple(how for how in ACTS[finding.kind] if _possible(finding, how, facts))
+
+
+def _possible(finding: Finding, how: str, facts: Facts | None) -> bool:
+    match how:
+        case "still_here":
+            sent = facts is not None and facts.stay is not None and facts.stay.state is StayState.SHIPPED
+            return sent and facts is not None and facts.line is not None and facts.line.hold is None
+        case "hold":
+            return facts is not None and facts.live_line is not None
+        case "withdraw":
+            return facts is not None and facts.taken and facts.live_line is None
+        case "reprint":
+            return finding.kind is not Kind.MISSING or finding.bin != TRAY
+    return True
 
 
 def resolve(unit: Unit, count_id: str, finding_id: str, said: Said) -> stocktakes.Found:
@@ -164,10 +183,10 @@ def resolve(unit: Unit, count_id: str, finding_id: str, said: Said) -> stocktake
     where its slot moved after the count, and what the acts themselves refuse.
     """
     now = stocktakes.state(unit, count_id)
-    finding = _open(now, finding_id)
+    if now.count.state is StocktakeState.CANCELLED:
+        raise Refused("not_allowed", "This count was cancelled. Count again what is amiss.")
+    finding = _open(now, finding_id, stocktakes.changed(unit, now.count))
     act = _act(finding, said)
-    if finding.code is not None and finding.code in stocktakes.changed(unit, now.count):
-        raise Refused("changed_since", f"{finding.code} has changed since. Count it again.")
     after = unit.seq
     before = unit.facts(finding.code) if finding.code else None
     act(unit, finding, said)
@@ -201,13 +220,17 @@ def _name(count_id: str, finding: Finding) -> str:
     return f"{count_id}.{finding.id}"
 
 
-def _open(now: stocktakes.State, finding_id: str) -> Finding:
-    for each in now.found:
-        if each.finding.id == finding_id:
-            if each.resolved is not None:
-                raise Refused("resolved", f"This was resolved already: {each.resolved.how.replace('_', ' ')}.")
-            return each.finding
-    raise Missing(f"There is no finding {finding_id} in this count.")
+def _open(now: stocktakes.State, finding_id: str, changed: Collection[str]) -> Finding:
+    """The finding of that id that nobody resolved, and whose slot nothing has changed since."""
+    found = next((each for each in now.found if each.finding.id == finding_id), None)
+    if found is not None and found.resolved is not None:
+        raise Refused("resolved", f"This was resolved already: {found.resolved.how.replace('_', ' ')}.")
+    subject = finding_id.partition("-")[2]
+    if subject in changed:
+        raise Refused("changed_since", f"{subject} has changed since. Count it again.")
+    if found is None:
+        raise Missing(f"There is no finding {finding_id} in this count.")
+    return found.finding
 
 
 def _act(finding: Finding, said: Said) -> Act:
@@ -241,8 +264,8 @@ _REVIVE: Mapping[type, Mapping[str, Callable[[Any], Any]]] = {
 
 
 def _image(thing: Any) -> dict[str, Any]:
-    """What an act may change of a thing, as plain JSON values."""
-    return {name: _plain(getattr(thing, name)) for name in _REVIVE[type(thing)]}
+    """All that is known of a thing, as plain JSON values: another order's line or a newer stay is not the same."""
+    return {each.name: _plain(getattr(thing, each.name)) for each in fields(thing)}
 
 
 def _plain(value: Any) -> Any:
@@ -293,7 +316,7 @@ def _restore(unit: Unit, code: str, kept: Mapping[str, Any]) -> None:
     for name, part in parts.items():
         revive = _REVIVE[type(part)]
         was = kept["before"][name]
-        unit.put(replace(part, **{each: None if was[each] is None else revive[each](was[each]) for each in was}))
+        unit.put(replace(part, **{each: None if was[each] is None else revive[each](was[each]) for each in revive}))
 
 
 def _move_back(unit: Unit, finding: Finding, stay_id: str) -> None:

@@ -140,12 +140,18 @@ def unexpected(read: Read, place: str, room: Mapping[str, Standing]) -> bool:
 
 
 def changed(unit: Unit, count: Stocktake) -> set[str]:
-    """Codes of the slots whose thing or card moved since the count began, by its own resolutions of them apart."""
+    """Codes of the slots whose thing or card moved since the count began, by its own resolutions of them apart.
+
+    What another count put right has moved too, whatever else the ledger has of it.
+    """
     moved: list[tuple[int, set[str]]] = []
     for seq, kind, data in unit.told_since(count.seq):
-        if kind in ("finding resolved", "finding reopened") and data["stocktake"] == count.id:
-            own = {data["finding"].partition("-")[2]}
-            moved = [(at, codes if at <= data["after"] else codes - own) for at, codes in moved]
+        if kind in ("finding resolved", "finding reopened"):
+            subject = {data["finding"].partition("-")[2]}
+            if data["stocktake"] == count.id:
+                moved = [(at, codes if at <= data["after"] else codes - subject) for at, codes in moved]
+            elif data["how"] != "ignore":
+                moved.append((seq, subject))
         elif codes := set(_moved(unit, kind, data)):
             moved.append((seq, codes))
     return set().union(*(codes for _, codes in moved))

@@ -127,7 +127,14 @@ def test_nothing_is_missing_where_a_card_can_not_be_read():
     assert [Finding(Kind.UNREADABLE, "A", "A", ("A",), UNREAD, ("look-A",), 1, 1, 2)] == list(
         findings(NAMES, ROOM, seen)
     )
-    assert ["missing-D002"] == ids(seen, settled={"A"})
+
+
+def test_what_could_not_be_read_and_is_no_card_leaves_the_rest_missing_by_hand_alone():
+    """A person says so: what was held up is all there is then, but what a photo lacks may be hidden still."""
+    photo = look("A", "D001", unread=1)
+    by_hand = replace(photo, how=How.WEDGE)
+    assert (["unreadable-A"], ["missing-D002"]) == (ids([by_hand]), ids([by_hand], settled={"A"}))
+    assert ["unreadable-A"] == ids([photo], settled={"A"})
 
 
 @pytest.mark.parametrize(
@@ -356,3 +363,11 @@ def test_what_a_photo_shows_beside_the_area_is_not_counted():
     """A card that neither belongs in the area nor hangs in it says nothing of it; one that belongs there does."""
     beside = look("A-1-1", on("D003", "A-1-2"), on("D001", "A-1-2"))
     assert ["elsewhere-D001"] == [each.id for each in findings(("A-1-1",), SHELF, [beside])]
+
+
+def test_a_due_card_may_lie_where_a_photo_of_the_tray_does_not_show_it():
+    """Only a tray whose other cards are all seen, or that was gone through by hand, lacks it."""
+    part = look(TRAY, "D006")
+    assert [] == [each for each in ids([part]) if "card_due" in each]
+    assert ["card_due-D008"] == ids([look(TRAY, "D006", "D007")])
+    assert ["missing-D007", "card_due-D008"] == ids([replace(part, how=How.WEDGE)])

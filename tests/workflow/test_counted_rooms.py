@@ -17,8 +17,8 @@ from scanflow.workflow import resolving, stock, stocktakes
 from scanflow.workflow.ports import must
 
 PINNED = {
-    "gone": (235, 2047, "14be7aa1"),
-    "astray": (270, 2923, "0082dbe2"),
+    "gone": (223, 1939, "84cb6bb0"),
+    "astray": (276, 2980, "77dc33ac"),
     "loose cards": (67, 894, "7145ee56"),
     "under way": (1368, 18674, "14c93c6f"),
     "sent": (616, 7512, "9e649fbd"),

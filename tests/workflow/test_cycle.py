@@ -128,6 +128,8 @@ def test_a_count_that_saw_all_holds_nothing_up():
     """Looked through and not closed yet, it makes room for the next week's; it can still be closed."""
     floor = planned()
     first = floor.count = cycle.open_due(floor.unit)
+    floor.look("A-1-1", whole=False)
+    assert first == cycle.running(floor.unit)
     floor.look("A-1-1")
     assert None is cycle.running(floor.unit)
     floor.unit.at += WEEK

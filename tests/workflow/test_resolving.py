@@ -11,7 +11,7 @@ from scanflow.domain.findings import Kind
 from scanflow.domain.life import CardState, Hold, LineState, StayState
 from scanflow.domain.stocktake import Resolved
 from scanflow.domain.things import Line, Order
-from scanflow.workflow import orders, stock, stocktake_report
+from scanflow.workflow import orders, stock, stocktake_report, stocktakes
 from scanflow.workflow.ports import Invalid, Missing, Refused
 from scanflow.workflow.resolving import ACTS
 
@@ -311,3 +311,103 @@ def test_a_closed_count_is_resolved_as_long_as_its_slots_stand_still():
     assert "changed_since" == refused(floor.resolve, finding, "lost")
     with pytest.raises(Missing):
         floor.resolve("missing-D001", "lost")
+
+
+def test_what_was_held_is_not_taken_back_on_another_orders_line():
+    """A hold stays on the line of an order that came after the one that was held, with the same words."""
+    floor = Counted("D001", "D002")
+    first = floor.order("1001", "D002")
+    floor.look("A-1-1", "D001", "D002", doubts=("D0024",))
+    floor.resolve("suspect-D002", "hold", reason="Not this thing")
+    orders.cancel(floor.unit, first.id)
+    floor.order("1002", "D002")
+    orders.hold(floor.unit, floor.line("D002").id, "Not this thing")
+    assert "changed_since" == refused(floor.undo, "suspect-D002")
+    assert (Hold.SUSPECT, "Not this thing") == (floor.line("D002").hold, floor.line("D002").why)
+
+
+def test_nothing_is_picked_by_taking_back():
+    """A pick that was put back is not undone on another order's line, nor on the line's next round."""
+    for another in (True, False):
+        floor, finding = suspect()
+        floor.resolve(finding, "put_right")
+        if another:
+            orders.cancel(floor.unit, floor.unit.find(Order)[0].id)
+            floor.order("1002", "D002")
+        else:
+            floor.round()
+        assert "changed_since" == refused(floor.undo, finding)
+        assert LineState.WAITING is floor.line("D002").state
+
+
+def test_a_new_things_card_is_not_lost_by_taking_back():
+    """Nothing of the slot's next stay changes by what was said in the time of the one before."""
+    floor, finding = missing()
+    floor.resolve(finding, "lost")
+    floor.open()
+    floor.look("A-1-1", "D001")
+    floor.resolve(finding, "found_later")
+    stock.withdraw(floor.unit, floor.stay("D002").id, "Broken")
+    floor.scan("tray", "D002")
+    floor.put_away("D002")
+    floor.scan("shelf", "D002", bin="A-1-1")
+    assert "changed_since" == refused(floor.undo, finding)
+    assert CardState.ON_ITEM is floor.slot("D002").card
+
+
+def test_what_another_count_put_right_is_not_put_right_again():
+    """Two counts found one card in the tray: once it is back on its thing, nobody withdraws that by the other count."""
+    floor, finding = in_tray()
+    other = floor.count
+    floor.open()
+    floor.look("tray", "D002", "D003", "D004", "D005", "D006")
+    floor.resolve(finding, "put_right")
+    floor.count = other
+    assert [] == floor.found()
+    assert "changed_since" == refused(floor.resolve, finding, "withdraw", reason="Broken")
+    assert floor.stay("D002").open
+
+
+def test_what_another_count_left_so_is_still_to_be_put_right():
+    """That somebody ignored it there changed nothing."""
+    floor, finding = in_tray()
+    other = floor.count
+    floor.open()
+    floor.look("tray", "D002", "D003", "D004", "D005", "D006")
+    floor.resolve(finding, "ignore", reason="Later")
+    floor.count = other
+    assert [finding] == floor.found()
+
+
+@pytest.mark.parametrize("place", ["A-1-3", "tray"])
+def test_what_is_packed_and_seen_away_from_the_box_holds_its_line(place):
+    """In another bin or in the tray as on its own shelf: what lies in the parcel has to be looked at."""
+    floor = Counted("D001", "D002")
+    order = floor.order("1001", "D001", "D002")
+    floor.pick("D001", "D002")
+    floor.parcel(order)
+    floor.pack("D002")
+    floor.open()
+    floor.look(place, "D002")
+    (finding,) = [each for each in floor.found() if "D002" in each]
+    floor.resolve(finding, "put_right")
+    assert (LineState.PACKED, Hold.SUSPECT) == (floor.line("D002").state, floor.line("D002").hold)
+    assert place in floor.line("D002").why
+
+
+def test_what_is_picked_and_brought_back_to_its_bin_waits_again():
+    """It was seen in another bin, and stands in its own now: it is walked to once more."""
+    floor = Counted("D001", "D002")
+    floor.order("1001", "D002")
+    floor.pick("D002")
+    floor.open()
+    floor.look("A-1-3", "D002")
+    floor.resolve("elsewhere-D002", "put_right")
+    assert (LineState.WAITING, "A-1-1") == (floor.line("D002").state, stands_in(floor.slot("D002")))
+
+
+def test_nothing_is_put_right_in_a_count_that_was_cancelled():
+    """What it found is not written down anywhere."""
+    floor, finding = in_tray()
+    stocktakes.cancel(floor.unit, floor.count.id)
+    assert "not_allowed" == refused(floor.resolve, finding, "put_right")

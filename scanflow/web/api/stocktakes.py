@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 
 from flask import Blueprint, Response, request
 
-from scanflow.domain.stocktake import Looked, Stocktake
+from scanflow.domain.stocktake import Looked, Resolved, Stocktake
 from scanflow.domain.things import Section
 from scanflow.shop import Reply
 from scanflow.storage import views
@@ -18,7 +18,7 @@ from scanflow.web import count_sheet
 from scanflow.web.api import checking, paging, render_stocktake
 from scanflow.web.api.contract import MANAGERS, STAFF, answer, call, digest, do, look
 from scanflow.web.api.schemas.parts import JPEG
-from scanflow.web.visitors import shop, visitor
+from scanflow.web.visitors import need, shop, visitor
 from scanflow.workflow import looks, resolving, stocktake_report, stocktakes
 from scanflow.workflow.ports import Invalid, Missing, Refused, must
 
@@ -217,7 +217,9 @@ def findings(stocktake: str) -> Response:
     ),
 )
 def resolve(stocktake: str, finding: str, body: dict[str, Any]) -> Response:
-    """Puts a finding right in the way that is said."""
+    """Puts a finding right in the way that is said; to withdraw a thing or to print a card again is not for helpers."""
+    if body["how"] in ("withdraw", "reprint"):
+        need(*MANAGERS)
 
     def work(unit: SqlUnit) -> Reply:
         found = resolving.resolve(unit, stocktake, finding, resolving.Said(**body))
@@ -236,9 +238,12 @@ def resolve(stocktake: str, finding: str, body: dict[str, Any]) -> Response:
     conflicts=("changed_since", "not_allowed"),
 )
 def undo(stocktake: str, finding: str, body: dict[str, Any]) -> Response:
-    """Takes back how a finding was resolved, as long as nothing has built on it."""
+    """Takes back how a finding was resolved, as long as nothing has built on it; helpers free no line of its hold."""
 
     def work(unit: SqlUnit) -> Reply:
+        done = unit.get(Resolved, f"{stocktake}.{finding}")
+        if done is not None and done.how in ("hold", "still_here"):
+            need(*MANAGERS)
         return Reply(200, render_stocktake.finding(unit, resolving.undo(unit, stocktake, finding)))
 
     return do(work)
