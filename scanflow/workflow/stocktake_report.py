@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Mapping
 from dataclasses import asdict, dataclass, replace
+from math import ceil, floor
 from typing import Any
 
 from labels import slot_code
@@ -13,12 +14,13 @@ from scanflow.domain.stocktake import Chosen, Stocktake
 from scanflow.domain.things import Bin
 from scanflow.planning.sampling import rate_between, wrong_between
 from scanflow.workflow.ports import Unit
-from scanflow.workflow.stocktakes import State, state
+from scanflow.workflow.stocktakes import Found, State, state
 
+COUNTS = ("expected", "counted", "agreed", "unclear", "record_not_found", "found_not_recorded")
 RECORD_NOT_FOUND = (Kind.MISSING, Kind.ELSEWHERE, Kind.IN_TRAY)
 """The account has a thing in a place, and there it is not."""
-FOUND_NOT_RECORDED = (Kind.SLOT_FREE, Kind.UNKNOWN)
-"""There is a card on a shelf, and the account has nothing of it."""
+FOUND_NOT_RECORDED = (Kind.SLOT_FREE, Kind.UNKNOWN, Kind.TWIN)
+"""There is a card on a shelf, and the account has nothing of it there."""
 
 
 def close(unit: Unit, count_id: str) -> Stocktake:
@@ -36,11 +38,12 @@ def close(unit: Unit, count_id: str) -> Stocktake:
 def report(unit: Unit, now: State) -> dict[str, Any]:
     """The report of a count as it stands, as plain JSON values.
 
-    Of each section: `expected` cards by the account, `counted` of them in places that were looked at well enough,
-    `agreed` that were found there; `agreement` is where the share of those lies with 95 % certainty (Clopper and
-    Pearson), None where nothing was counted; `record_not_found` and `found_not_recorded` count findings. `differing`
-    are the places, of those looked at well enough, where there is one of either. `unfinished`: of what was drawn blind,
-    how many others were drawn of that area since one was closed, and not gone through to the end.
+    Of each section: `expected` cards by the account, `counted` of them in places that were looked at, `agreed` that
+    were found there, `unclear` of which nobody can say, for they may be hidden; `agreement` is where the share that
+    agrees lies with 95 % certainty (Clopper and Pearson), whatever became of those that are unclear, None where nothing
+    was counted; `record_not_found` and `found_not_recorded` count findings. All by the account as it was before
+    anything was put right. `differing` are the places looked at where there is one of either. `unfinished`: of what was
+    drawn blind, how many others were drawn of that area since one was closed, and not gone through to the end.
     """
     count = now.count
     return {
@@ -87,12 +90,21 @@ def _blind(count: Stocktake) -> bool:
 
 def _differing(now: State) -> list[str]:
     at: set[str | None] = set()
-    for each in (one.finding for one in now.found):
-        if each.kind in RECORD_NOT_FOUND:
-            at |= {each.bin, *each.places}
-        elif each.kind in FOUND_NOT_RECORDED:
-            at |= set(each.places)
-    return [name for name, place in now.places.items() if place.well and name in at]
+    for each in now.found:
+        finding = each.finding
+        if _not_found(each):
+            at |= {finding.bin, *finding.places}
+        elif finding.kind is Kind.TWIN and len(finding.places) > 1:
+            at |= {*finding.places} - {finding.bin}
+        elif finding.kind in FOUND_NOT_RECORDED:
+            at |= set(finding.places)
+    return [name for name, place in now.places.items() if place.looked and name in at]
+
+
+def _not_found(each: Found) -> bool:
+    """Whether the account was wrong to have a thing in its place; what turned up there was only not seen."""
+    turned_up = each.resolved is not None and each.resolved.how == "found_later"
+    return each.finding.kind in RECORD_NOT_FOUND and not turned_up
 
 
 def title_of(unit: Unit, finding: Finding) -> str | None:
@@ -104,31 +116,38 @@ def title_of(unit: Unit, finding: Finding) -> str | None:
 def _sections(unit: Unit, now: State) -> list[dict[str, Any]]:
     bins = {each.name: each.section for each in unit.find(Bin)}
     rows: dict[str, dict[str, Any]] = {}
-    for place in now.places.values():
-        for code in place.expected:
-            section = slot_code.section_of(code)
-            row = rows.setdefault(section, _row(section))
-            row["expected"] += 1
-            row["counted"] += place.well
-            row["agreed"] += place.well and code in place.read
-    for finding in (each.finding for each in now.found):
-        section = _section_of(finding, bins)
-        row = rows.setdefault(section, _row(section))
-        row["record_not_found"] += finding.kind in RECORD_NOT_FOUND
-        row["found_not_recorded"] += finding.kind in FOUND_NOT_RECORDED
+
+    def row_of(section: str) -> dict[str, Any]:
+        return rows.setdefault(section, {"section": section, **dict.fromkeys(COUNTS, 0)})
+
+    said = {each.finding.code: each for each in now.found if each.finding.kind in RECORD_NOT_FOUND}
+    homes = {code: name for name, place in now.places.items() for code in place.expected}
+    homes |= {code: each.finding.bin or "" for code, each in said.items() if code is not None}  # before it was resolved
+    for code, name in homes.items():
+        row, place, found = row_of(slot_code.section_of(code)), now.places.get(name), said.get(code)
+        row["expected"] += place is not None
+        if place is None or not place.looked:
+            continue
+        row["counted"] += 1
+        if found is not None:
+            row["agreed"] += not _not_found(found)
+        else:
+            row["agreed" if code in place.read else "unclear"] += 1
+    for each in now.found:
+        row = row_of(_section_of(each.finding, bins))
+        row["record_not_found"] += _not_found(each)
+        row["found_not_recorded"] += each.finding.kind in FOUND_NOT_RECORDED
     return [rows[section] | {"agreement": _agreement(rows[section])} for section in sorted(rows)]
 
 
 def _agreement(row: Mapping[str, Any]) -> list[float] | None:
-    if not row["counted"]:
+    """As if all that is unclear was wrong, to as if all of it was right."""
+    counted = row["counted"]
+    if not counted:
         return None
-    low, high = rate_between(row["counted"] - row["agreed"], row["counted"])
-    return [round(1 - high, 4), round(1 - low, 4)]
-
-
-def _row(section: str) -> dict[str, Any]:
-    counts = ("expected", "counted", "agreed", "record_not_found", "found_not_recorded")
-    return {"section": section, **dict.fromkeys(counts, 0)}
+    wrong = counted - row["agreed"]
+    low, high = rate_between(wrong - row["unclear"], counted)[0], rate_between(wrong, counted)[1]
+    return [floor(10_000 * (1 - high)) / 10_000, ceil(10_000 * (1 - low)) / 10_000]
 
 
 def _section_of(finding: Finding, bins: Mapping[str, str]) -> str:
@@ -142,45 +161,54 @@ def _section_of(finding: Finding, bins: Mapping[str, str]) -> str:
 class Whole:
     """What a report comes to over all sections, of cards and of places.
 
-    `agreement`: where the share of cards that agree lies with 95 % certainty, None where none was counted. `well`: of
-    the `places`, those looked at well enough; `wrong`: of these, where account and shelf differ. `all_`: the places
-    with those that were not chosen, `chosen` how the others were, None without a sample. `rest`: how many of the other
-    places are wrong at least and at most, with 95 % certainty, if those looked at were drawn blind; None where nothing
-    was looked at, or everything, or what had its turn. `unfinished`: samples drawn before this one and given up.
+    `agreement`: where the share of cards that agree lies with 95 % certainty, None where none was counted. `looked`: of
+    the `places`, those looked at; `wrong`: of these, where account and shelf differ; `hidden`: where that is not clear.
+    `all_`: the places with those that were not chosen, `chosen` how the others were, None without a sample. `rest`: how
+    many of the places of which it is not known are wrong at least and at most, with 95 % certainty, if those looked at
+    were drawn blind; None where nothing was looked at, or nothing is unknown, or what had its turn. `unfinished`:
+    samples drawn before this one and given up.
     """
 
     expected: int
     counted: int
     agreed: int
+    unclear: int
     record_not_found: int
     found_not_recorded: int
     agreement: tuple[float, float] | None
     places: int
-    well: int
+    looked: int
     wrong: int
+    hidden: int
     all_: int
     chosen: Chosen | None
     rest: tuple[int, int] | None
     unfinished: int = 0
 
+    @property
+    def well(self) -> int:
+        """Of the places looked at, those of which it is clear whether account and shelf differ."""
+        return self.looked - self.hidden
+
 
 def whole(written: Mapping[str, Any]) -> Whole:
     """The report of a closed count, as `report` gave it, summed up."""
-    names = ("expected", "counted", "agreed", "record_not_found", "found_not_recorded")
-    sums = {name: sum(row[name] for row in written["sections"]) for name in names}
+    sums = {name: sum(row.get(name, 0) for row in written["sections"]) for name in COUNTS}
     low_high = _agreement(sums)
-    places, well, wrong = written["places"], written["looked"] - len(written["unclear"]), len(written["differing"])
+    places, looked, differing = written["places"], written["looked"], set(written["differing"])
+    wrong, hidden = len(differing), len(set(written["unclear"]) - differing)
     sample, rest = written.get("sample"), None
     all_, chosen = (sample["of"], Chosen(sample["chosen"])) if sample else (places, None)
-    if 0 < well < all_ and chosen is not Chosen.TURN:
-        least, most = wrong_between(wrong, well, all_)
-        rest = least - wrong, most - wrong
+    if looked and looked - hidden < all_ and chosen is not Chosen.TURN:
+        least = wrong_between(wrong, looked, all_)[0]
+        rest = least - wrong, wrong_between(wrong + hidden, looked, all_)[1] - wrong
     return Whole(
         **sums,
         agreement=(low_high[0], low_high[1]) if low_high else None,
         places=places,
-        well=well,
+        looked=looked,
         wrong=wrong,
+        hidden=hidden,
         all_=all_,
         chosen=chosen,
         rest=rest,

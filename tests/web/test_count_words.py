@@ -82,7 +82,7 @@ def test_shares() -> None:
 def whole(
     places: int, well: int, wrong: int, more: tuple[int, int] | None, of: int = 9, chosen: Chosen | None = None
 ) -> Whole:
-    return Whole(9, 9, 9, 0, 0, (0.6, 1.0), places, well, wrong, of, chosen, more)
+    return Whole(9, 9, 9, 0, 0, 0, (0.6, 1.0), places, well, wrong, 0, of, chosen, more)
 
 
 @pytest.mark.parametrize(

@@ -73,7 +73,7 @@ def test_a_sample_speaks_for_the_bins_it_was_drawn_of():
     told = stocktake_report.whole(json.loads(stocktake_report.close(floor.unit, floor.count.id).report))
     # scipy: the most in all ten of which no draw of four finds one with more than 2.5 %
     most = max(wrong for wrong in range(7) if hypergeom.pmf(0, 10, wrong, 4) > 0.025)
-    assert (4, 4, 0, 10, (0, most)) == (told.places, told.well, told.wrong, told.all_, told.rest)
+    assert (4, 4, 0, 10, (0, most)) == (told.places, told.looked, told.wrong, told.all_, told.rest)
 
 
 def test_samples_that_were_given_up_are_told():

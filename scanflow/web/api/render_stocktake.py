@@ -5,13 +5,14 @@ from __future__ import annotations
 import csv
 import io
 import json
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 from scanflow.domain.findings import Finding, Kind, Standing
 from scanflow.domain.stocktake import Looked, Resolved, Stocktake
 from scanflow.domain.things import Bin
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.api.render import Json, time
+from scanflow.workflow import resolving
 from scanflow.workflow.resolving import ACTS
 from scanflow.workflow.stocktake_report import title_of
 from scanflow.workflow.stocktakes import Found, unexpected
@@ -76,10 +77,11 @@ def photo(shown: Looked) -> str | None:
 
 
 def finding(unit: SqlUnit, found: Found) -> Json:
-    return _finding(found.finding, title_of(unit, found.finding), _resolved(found.resolved))
+    ways = () if found.resolved else resolving.ways(unit, found.finding)
+    return _finding(found.finding, title_of(unit, found.finding), _resolved(found.resolved), ways)
 
 
-def _finding(shown: Finding, title: str | None, resolved: Json | None) -> Json:
+def _finding(shown: Finding, title: str | None, resolved: Json | None, ways: Sequence[str]) -> Json:
     return {
         "id": shown.id,
         "kind": shown.kind,
@@ -93,7 +95,7 @@ def _finding(shown: Finding, title: str | None, resolved: Json | None) -> Json:
         "read": shown.read,
         "unread": shown.unread,
         "expected": shown.expected,
-        "ways": list(ACTS[shown.kind]),
+        "ways": list(ways),
         "resolved": resolved,
     }
 
@@ -113,7 +115,10 @@ def report(shown: Stocktake) -> Json:
         "sample": None,
         "unfinished": 0,
         **written,
-        "findings": [_finding(each, titles.get(each.id), resolved.get(each.id)) for each in found],
+        "sections": [{"unclear": 0, **each} for each in written["sections"]],
+        "findings": [
+            _finding(each, titles.get(each.id), resolved.get(each.id), tuple(ACTS[each.kind])) for each in found
+        ],
     }
 
 

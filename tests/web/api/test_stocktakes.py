@@ -10,12 +10,14 @@ from typing import Any
 
 import pytest
 from calls import Calls, photo
-from clients import SQLITE_ONLY
+from clients import SQLITE_ONLY, client_of
+from flask import Flask
 from sqlalchemy import func, select
 
 from labels.slot_code import bin_text, card_text
 from scanflow.shop import Shop
 from scanflow.storage import tables
+from scanflow.storage.access import Role
 from scanflow.workflow import looks, resolving
 from scanflow.workflow.looks import Shown, Text
 from scanflow.workflow.ports import Refused
@@ -70,7 +72,7 @@ def test_a_right_room_has_no_findings(calls: Calls, count: Count) -> None:
     assert (3, []) == tuple(calls.get(count.path)[name] for name in ("looked", "to_look"))
 
     report = calls.post(f"{count.path}/close")
-    counts = {"expected": 6, "counted": 6, "agreed": 6, "record_not_found": 0, "found_not_recorded": 0}
+    counts = {"expected": 6, "counted": 6, "agreed": 6, "unclear": 0, "record_not_found": 0, "found_not_recorded": 0}
     # Clopper and Pearson, none wrong of 6: 0.05 / 2 = p ** 6
     row = {"section": "D", "agreement": [round(0.025 ** (1 / 6), 4), 1.0], **counts}
     assert ([row], [], []) == (report["sections"], report["findings"], report["not_looked"])
@@ -247,3 +249,35 @@ def test_what_can_not_be_resolved_so_is_refused(count: Count) -> None:
     assert "resolved" == count.resolve("missing-D004", "lost", 409)["code"]
     count.resolve("missing-D001", "lost", 404)
     count.undo("missing-D001", 404)
+
+
+def test_what_is_a_managers_is_so_in_a_count_too(app: Flask, shop: Shop, count: Count) -> None:
+    """A helper puts right, but withdraws nothing, prints no card again, and lifts no hold by taking it back."""
+    count.look("A-1-1", "D001", "D003", doubts=["D0016"])
+    helper = Calls(client_of(app, shop, Role.HELPER))
+    path = f"{count.path}/findings/missing-D002"
+    for how, more in (("withdraw", {"reason": "Gone"}), ("reprint", {"reason": "Its card is gone"})):
+        assert "forbidden" == helper.post(f"{path}/resolve", 403, how=how, **more)["code"]
+    assert "found_later" == helper.post(f"{path}/resolve", how="found_later")["resolved"]["how"]
+    assert None is helper.post(f"{path}/undo")["resolved"]
+    calls = count.calls
+    calls.post("/api/orders", 201, number="1", lines=[{"reference": count.stays[0]["reference"]}])
+    count.resolve("suspect-D001", "hold", reason="Another thing")
+    assert "forbidden" == helper.post(f"{count.path}/findings/suspect-D001/undo", 403)["code"]
+    assert None is count.undo("suspect-D001")["resolved"]
+
+
+def test_a_photo_is_no_look_by_hand(count: Count) -> None:
+    """What a photo lacks may be hidden, whatever its sender says."""
+    told = count.upload(photo("D001"), 422, place="A-1-1", via="wedge")
+    assert [("/via", "not_allowed_value")] == [(each["pointer"], each["code"]) for each in told["errors"]]
+
+
+def test_only_what_is_possible_is_offered(calls: Calls, count: Count) -> None:
+    """Nothing is held that no order wants, and no order gets a thing from a slot that was never used."""
+    count.look("A-1-1", "D001", "D002", "D003", "D004", "D006", doubts=["D0016"])
+    offered = {each["id"]: each["ways"] for each in calls.get(f"{count.path}/findings")["findings"]}
+    assert {
+        "slot_free-D006": ["put_right", "ignore"],
+        "suspect-D001": ["put_right", "withdraw", "ignore"],
+    } == offered

@@ -306,9 +306,9 @@ def test_how_counts_went(client: FlaskClient, shop: Shop, calls: Calls) -> None:
     count = opened(shop, "section:S")
     shown(shop, count, "B-1-1", "S002", "S003", "S004", "S005", "S006", key="all")
     report = calls.post(f"/api/stocktakes/{count.id}/close")
-    counted = sum(each["counted"] for each in report["sections"])
+    agreed, counted = (sum(each[name] for each in report["sections"]) for name in ("agreed", "counted"))
     text = text_of(client.get("/counts").text).partition("How it went")[2]
-    assert 0 <= text.index(f"{counted}/{counted} Section S") < text.index("Section D")
+    assert 0 <= text.index(f"{agreed}/{counted} Section S") < text.index("Section D")
 
 
 def test_helpers_count_too(app: Flask, shop: Shop) -> None:

@@ -108,6 +108,7 @@ FORMS: dict[str, Schema] = {
     "LookImage": taken(
         {
             **_LOOK,
+            "via": one_of((How.PHOTO, How.CAMERA)),
             "image": {"type": "string", "format": "binary", "description": "A photograph of one bin or the tray."},
         },
         ("key", "image"),
@@ -204,18 +205,20 @@ ANSWERS: dict[str, Schema] = {
             "looked": COUNT,
             "not_looked": many(STRING),
             "unclear": many(STRING, description="Places where cards could not be read, or one photo lacked some."),
-            "differing": many(STRING, description="Places looked at well enough where account and shelf differ."),
+            "differing": many(STRING, description="Places looked at where account and shelf differ."),
             "looks": COUNT,
             "sections": many(
                 given(
                     {
                         "section": STRING,
                         "expected": COUNT,
-                        "counted": {**COUNT, "description": "Of these, in places that were looked at well enough."},
+                        "counted": {**COUNT, "description": "Of these, in places that were looked at."},
                         "agreed": COUNT,
+                        "unclear": {**COUNT, "description": "Of those counted: not seen, and not known to be gone."},
                         "agreement": {
                             **maybe(many({"type": "number"})),
-                            "description": "The least and the greatest share that agrees, with 95 % certainty.",
+                            "description": "The least and the greatest share that agrees, with 95 % certainty, "
+                            "whatever became of those that are unclear.",
                         },
                         "record_not_found": COUNT,
                         "found_not_recorded": COUNT,
