@@ -30,6 +30,9 @@ HIDDEN = """() => {
   document.dispatchEvent(new Event("visibilitychange"));
 }"""
 
+BUZZES = "window.buzzes = []; navigator.vibrate = (pattern) => buzzes.push(pattern)"
+"""What the hand feels is noted down: Chromium on a desk has nothing that shakes."""
+
 Filming = Callable[..., AbstractContextManager[Page]]
 
 
@@ -59,6 +62,7 @@ def filming(live: Live, shop: Shop, launch: Callable[..., Browser], tmp_path: Pa
         page = own.new_page(viewport={"width": 360, "height": 740}, base_url=live.address)
         errors: list[str] = []
         page.on("pageerror", lambda error: errors.append(str(error)))
+        page.add_init_script(BUZZES)
         sign_in(page, live)
         count = shop.act("owner", lambda unit: stocktakes.open_count(unit, "section:D"))
         page.goto(f"/counts/{count.id}")
@@ -89,14 +93,15 @@ def bin_view(name: str, *codes: str) -> tuple[str, ...]:
 
 
 def test_a_card_of_another_bin_is_found(shop: Shop, filming: Filming) -> None:
-    """Two bins pass by: each is looked at by its label, and a card that hangs in the wrong one is a finding."""
+    """Two bins pass by: each is looked at by its label, once for the hand; a card in the wrong one is a finding."""
     with filming(bin_view("A-1-1", "D001", "D002", "D005"), bin_view("A-1-2", "D006", "D007")) as page:
-        panel = page.get_by_role("dialog", name="5 cards read in 2 bins")
+        panel = page.get_by_role("dialog", name="5 cards read in 2 of 2 bins")
         expect(panel).to_be_visible(timeout=60_000)
         expect(panel.locator("li").filter(has_text="D005")).to_contain_text("A-1-1unexpected")
         expect(panel.locator("li").filter(has_text="D006")).to_contain_text("A-1-2")
         expect(panel.get_by_role("img", name="The frame that was read last")).to_be_visible()
-        panel.get_by_role("button", name="Stop").click()
+        assert 2 == page.evaluate("buzzes").count(60)
+        panel.get_by_role("button", name="Done").click()
         expect(page.get_by_role("button", name="Film the shelves")).to_be_visible()
         page.get_by_role("link", name="What is amiss").click()
         expect(page.locator(".finding h2").first).to_have_text("In A-1-1, not in A-1-2")
@@ -119,19 +124,26 @@ def test_frames_without_a_label_are_passed_over(shop: Shop, filming: Filming) ->
 
 
 def test_shelves_that_go_by_too_fast(shop: Shop, filming: Filming) -> None:
-    """While the service is slow few frames wait, one of them on its way; that others were left out is said."""
+    """While the service is slow few frames wait, one of them on its way; that others were left out is said and felt.
+
+    With the panel closed the page tells of those that wait, until they are read.
+    """
     with filming(*[bin_view(f"A-1-{place}", "D001") for place in (1, 2, 1, 2)]) as page:
         held: list[Route] = []
         page.route("**/looks", lambda route: held.append(route))
         expect(page.locator("dialog .hint")).to_contain_text("Too fast: a part was left out", timeout=60_000)
         assert 1 == len(held)
-        page.get_by_role("button", name="Pause filming").click()
+        assert 1 == page.evaluate("buzzes").count([140, 90, 140, 90, 140])
+        page.get_by_role("button", name="Done").click()
+        waits = page.locator(".shoot").get_by_role("status")
+        expect(waits).to_contain_text("frames wait to be read. Stay on this page.")
         page.unroute("**/looks")  # which lets go what is held
-        expect(page.get_by_role("dialog", name="1 card read in 2 bins")).to_be_visible(timeout=60_000)
+        expect(page.get_by_role("heading", name="2 of 2 looked at")).to_be_visible(timeout=60_000)
+        expect(waits).to_be_hidden()
 
 
 def test_without_https_the_panel_says_what_is_missing(live: Live, shop: Shop, launch: Callable[..., Browser]) -> None:
-    """Browsers give no camera to a page that came in plain from the network: the way to HTTPS is told."""
+    """Browsers give no camera to a page that came in plain from the network: the way to HTTPS is told, and photos."""
     count = shop.act("owner", lambda unit: stocktakes.open_count(unit, "section:D"))
     own = launch(*FAKE, "--host-resolver-rules=MAP room.test 127.0.0.1")
     sign_in(own.new_page(base_url=live.address), live)
@@ -142,6 +154,35 @@ def test_without_https_the_panel_says_what_is_missing(live: Live, shop: Shop, la
     page.wait_for_url("**/counts/*")  # and its scripts
     page.get_by_role("button", name="Film the shelves").click()
     expect(page.locator("dialog .hint")).to_contain_text("needs HTTPS")
-    page.get_by_role("button", name="Stop").click()
+    expect(page.locator("dialog video")).to_be_hidden()
+    with page.expect_file_chooser():
+        page.get_by_role("button", name="Photograph bin after bin").click()
     expect(page.locator("dialog")).to_be_hidden()
     own.close()
+
+
+def test_a_device_without_a_camera(live: Live, shop: Shop, page: Page) -> None:
+    """Nothing dark stands where no picture will be; one that was only kept from the page can be tried again."""
+    count = shop.act("owner", lambda unit: stocktakes.open_count(unit, "section:D"))
+    sign_in(page, live)
+    page.goto(f"/counts/{count.id}")
+    panel = page.locator("dialog.film")
+    for error, on in (("NotFoundError", "Photograph bin after bin"), ("NotAllowedError", "Try again")):
+        page.evaluate(
+            "(name) => navigator.mediaDevices.getUserMedia = async () => { throw new DOMException('', name); }", error
+        )
+        page.get_by_role("button", name="Film the shelves").click()
+        expect(panel.get_by_role("button", name=on)).to_be_visible()
+        expect(panel.get_by_role("button")).to_have_text([on, "Done"])
+        expect(panel.locator("video")).to_be_hidden()
+        panel.get_by_role("button", name="Done").click()
+
+
+def test_a_phone_held_across(shop: Shop, filming: Filming) -> None:
+    """The picture stands beside what came of it, both as high as the screen."""
+    with filming((card_text("D001"),)) as page:
+        page.set_viewport_size({"width": 740, "height": 360})
+        picture, came, hold = (page.locator(f"dialog {part}").bounding_box() for part in ("video", ".came", ".hold"))
+        assert picture and came and hold
+        assert (360, 740) == (picture["height"], picture["width"] + came["width"])
+        assert 180 < came["height"]

@@ -3,6 +3,7 @@
 
 import { missing, refusal } from "./camera.js";
 import { plate } from "./sheet.js";
+import * as sound from "./sound.js";
 import { FINE, isDark, Sweep } from "./sweep.js";
 
 const PACE = 100; // ms from one look to the next, at least
@@ -21,10 +22,12 @@ const SLOWER = "Slower: frames wait to be read.";
 const DARK = "It is too dark to read.";
 const GONE = "The camera has gone. Connect it, then go on.";
 const PAUSED = "Paused.";
+const INSTEAD = "Until then photograph bin after bin.";
 const MISSES = { required: "No bin's label in view.", many_bins: "Labels of several shelves in view. Go nearer." };
 
 const panel = document.querySelector("dialog.film");
 const video = panel?.querySelector("video");
+const waiting = make("p", "mind");
 const [small, large] = [document.createElement("canvas"), document.createElement("canvas")];
 
 let sending = null;
@@ -58,20 +61,32 @@ function tell(sentence) {
 /** A frame was read: its outlines, and its cards before all others. */
 export function answered({ key, place, reads }) {
   miss = "";
+  if (!places.has(place)) sound.yes();
   places.add(place);
   for (const { text, code, certainty, bins, unexpected } of reads.filter((each) => each.text)) {
     cards.get(text)?.remove();
-    const words = [certainty !== "decoded" && certainty, unexpected && "unexpected"].filter(Boolean).join(", ");
+    const words = make("small", "", certainty === "decoded" ? "" : certainty, unexpected && certainty !== "decoded" ? ", " : "");
+    if (unexpected) words.append(make("b", "", "unexpected"));
     const shown = plate(code ?? text);
     shown.classList.add("small", ...(code ? [] : ["words"]));
-    const line = make("li", "", shown, make("span", "", bins.join(" or ") || place, make("small", "", words)));
+    const line = make("li", "", shown, make("span", "", bins.join(" or ") || place, words));
     cards.set(text, line);
     panel.querySelector("ol").prepend(line);
   }
   for (const line of [...panel.querySelectorAll("ol li")].slice(LISTED)) line.remove();
-  panel.querySelector("h2").textContent = `${units(cards.size, "card")} read in ${units(places.size, "bin")}`;
+  const bins = units(Number(panel.dataset.bins), "bin");
+  panel.querySelector("h2").textContent = `${units(cards.size, "card")} read in ${places.size} of ${bins}`;
   const still = panel.querySelector(".still");
   Object.assign(still, { src: `${count}/looks/${key}.jpg`, hidden: false });
+  wait();
+}
+
+/** Once the panel is closed the page says how many frames are not answered yet. */
+function wait() {
+  const many = panel.open ? 0 : sending.frames;
+  const stays = many === 1 ? "waits" : "wait";
+  waiting.textContent = many ? `${units(many, "frame")} ${stays} to be read. Stay on this page.` : "";
+  waiting.hidden = !many;
 }
 
 /** A frame was not taken: one without a label is nobody's fault. */
@@ -79,6 +94,7 @@ export function missed({ json }) {
   miss = MISSES[json?.code] ?? json?.detail ?? "A frame could not be used.";
   if (run) run.missed = true;
   if (json?.code === "closed") stop();
+  wait();
 }
 
 /** A stretch of the way: its sharpest frame so far, whether that was taken, where and how sharp. */
@@ -97,7 +113,7 @@ async function film() {
     video.srcObject = stream;
     await video.play();
   } catch (error) {
-    if (run === mine) pause(refusal(error));
+    if (run === mine) blind(refusal(error), error.name !== "NotFoundError");
     return;
   }
   const held = await navigator.wakeLock?.request("screen").catch(() => null);
@@ -146,7 +162,9 @@ function take(mine) {
   const frame = mine.best;
   if (!frame) return;
   Object.assign(mine, { best: null, taken: { sharp: mine.sweep.sharp, gone: mine.sweep.gone }, missed: false });
+  const before = lost;
   lost = sending.frames >= MOST;
+  if (lost && !before) sound.no();
   if (!lost) {
     Object.assign(large, { width: frame.width, height: frame.height });
     large.getContext("2d").drawImage(frame, 0, 0);
@@ -171,6 +189,18 @@ function grey(frame, wide, high) {
 function show() {
   const press = panel.querySelector("[data-pause]");
   press.textContent = run ? "Pause filming" : "Go on filming";
+  press.hidden = video.hidden = false;
+  panel.querySelector("[data-photos]").hidden = true;
+}
+
+/** There is no picture: why, and what can be done instead; `again` where that may pass. */
+function blind(words, again) {
+  pause();
+  panel.querySelector(".hint").replaceChildren(words);
+  const press = panel.querySelector("[data-pause]");
+  Object.assign(press, { hidden: !again, textContent: "Try again" });
+  video.hidden = true;
+  panel.querySelector("[data-photos]").hidden = again;
 }
 
 function pause(words = PAUSED) {
@@ -190,9 +220,9 @@ function stop() {
 
 function open() {
   panel.showModal();
+  wait();
   if (navigator.mediaDevices?.getUserMedia) return film();
-  panel.querySelector(".hint").replaceChildren(missing("Until then photograph bin after bin."));
-  panel.querySelector("[data-pause]").hidden = true;
+  blind(missing(INSTEAD), false);
 }
 
 /** Gives the button on the page of this address its work; `fresh()` shows the page anew once the panel is closed. */
@@ -202,10 +232,18 @@ export function offer(through, address, fresh) {
     if (target.closest("[data-film]")) open();
     else if (target.closest("[data-pause]")) run ? pause() : film();
     else if (target.closest("[data-stop]")) stop();
+    else if (target.closest("[data-photos]")) {
+      stop();
+      document.querySelector(".shoot input").click();
+    }
   });
   document.addEventListener("visibilitychange", () => document.hidden && run && pause());
+  waiting.setAttribute("role", "status");
+  waiting.hidden = true;
+  document.querySelector(".shoot")?.prepend(waiting);
   panel?.addEventListener("close", () => {
     if (run) pause();
+    wait();
     refresh();
   });
 }
