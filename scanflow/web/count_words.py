@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from scanflow.domain.findings import Finding, Kind
 from scanflow.domain.stocktake import TRAY, Area, AreaKind, Certainty, Chosen, Stocktake
-from scanflow.workflow.resolving import ACTS, NEED_REASON
+from scanflow.workflow.resolving import ACTS
 from scanflow.workflow.stocktake_report import Whole
 
 
@@ -15,19 +15,20 @@ from scanflow.workflow.stocktake_report import Whole
 class Way:
     """One way to resolve a finding: its words, and what it asks for. `sure`: that somebody looked at the card itself.
 
-    `text`: the text of the damaged card, or, where the card may be lost, a reason.
+    `reason`: how it asks for one, empty where it needs none. `text`: the text of the damaged card, or, where the card
+    may be lost, a reason.
     """
 
     how: str
     words: str
-    reason: bool = False
+    reason: str = ""
     text: bool = False
     to: bool = False
     sure: bool = False
 
     @property
     def asks(self) -> bool:
-        return self.reason or self.text or self.to or self.sure
+        return bool(self.reason) or self.text or self.to or self.sure
 
 
 def area(text: str) -> str:
@@ -190,6 +191,7 @@ _WORDS = {
     "still_here": "Its order got another thing",
     "hold": "Hold the order that wants it",
 }
+_WHY = {"withdraw": "Why is it gone", "ignore": "Why leave it", "hold": "Why hold it"}
 _DONE = {
     Kind.ELSEWHERE: "It is in {home}",
     Kind.TWIN: "One card is left",
@@ -231,7 +233,7 @@ def _way(found: Finding, how: str) -> Way:
     return Way(
         how,
         words.format(**names),
-        reason=how in NEED_REASON,
+        reason=_WHY.get(how, ""),
         text=how == "reprint",
         to=how == "moved",
         sure=found.certainty is Certainty.MATCHED and how != "ignore" and found.kind is not Kind.UNKNOWN,
