@@ -15,8 +15,11 @@ PAPERS = ("letter", "a4", "legal")
 """Those wide enough, keys of `labels.paper.SHEETS`."""
 
 _ROW = 15.0
+_MOST = 40
+"""Lines of one row; what is longer goes on in another."""
 _LABEL = 34.0
 _PLATE = 26.0
+_DONE = 44.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +57,30 @@ Row = Fact | Section | Amiss
 def report(rows: Sequence[Row], title: str, paper: str) -> list[Page]:
     """The pages of a report; `paper` is one of PAPERS."""
     page = SHEETS[paper]
-    return row.paged(rows, page, _ROW, lambda told: _head(title, page, told), _row)
+    inside = page[0] - 2 * MARGIN
+    parts = [part for each in rows for part in (_parts(each, inside) if isinstance(each, Fact) else (each,))]
+
+    def head(told: str) -> tuple[Card, float]:
+        return _head(title, page, told)
+
+    return row.paged(parts, page, lambda each: _height(each, inside), head, _row)
+
+
+def _parts(told: Fact, inside: float) -> list[Fact]:
+    """A fact too long for one row in as many as it takes, the name over the first."""
+    lines = row.lines(told.words, SMALL, inside - _LABEL)
+    starts = range(0, max(1, len(lines)), _MOST)
+    return [Fact("" if at else told.name, " ".join(lines[at : at + _MOST])) for at in starts]
+
+
+def _height(told: Row, inside: float) -> float:
+    """What a row needs for all of its words."""
+    match told:
+        case Fact():
+            return max(8.0, row.high(row.lines(told.words, SMALL, inside - _LABEL), SMALL) + 4)
+        case Amiss():
+            return max(_ROW, row.high(row.lines(told.done, SMALL, _DONE, _MOST), SMALL) + 4)
+    return _ROW
 
 
 def _head(title: str, page: row.Size, told: str) -> tuple[Card, float]:
@@ -74,7 +100,7 @@ def _(told: Fact, area: Area) -> Card:
     words = Area(area.x + _LABEL, area.y + 2, area.width - _LABEL, area.height)
     shapes = [
         row.text(told.name, area.x, area.y + 2 + SMALL, SMALL, _LABEL - 2, typeface.BOLD),
-        *row.paragraph(told.words, words, SMALL, 3),
+        *row.paragraph(told.words, words, SMALL),
     ]
     return row.row(f"{told.name}: {told.words}", area, shapes)
 
@@ -93,13 +119,13 @@ def _(told: Section, area: Area) -> Card:
 
 @_row.register
 def _(told: Amiss, area: Area) -> Card:
-    words = Area(area.x + _LABEL, area.y + 2, area.width - _LABEL - 46, area.height)
-    done = Area(words.right + 2, area.y + 2, 44, area.height)
+    words = Area(area.x + _LABEL, area.y + 2, area.width - _LABEL - _DONE - 2, area.height)
+    done = Area(words.right + 2, area.y + 2, _DONE, area.height)
     shapes = [
         *row.edge(told.paper, Area(area.x, area.y, STRIP, area.height)),
         *row.code_plate(told.subject, Area(area.x + STRIP + 2, area.y + 1.5, _PLATE, 12)),
         row.text(told.words, words.x, words.y + SMALL, SMALL, words.width, typeface.BOLD),
         *row.paragraph(told.title, Area(words.x, area.y + 6, words.width, 8), SMALL, 2),
-        *row.paragraph(told.done, done, SMALL, 3),
+        *row.paragraph(told.done, done, SMALL, _MOST),
     ]
     return row.row(f"{told.subject}: {told.words}. {told.title} {told.done}".strip(), area, shapes)

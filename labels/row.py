@@ -37,8 +37,8 @@ def text(words: str, x: float, baseline: float, cap: float, room: float, font: s
     return Text(x, baseline, typeface.fit(words, cap, room, font), words, font)
 
 
-def lines(words: str, cap: float, room: float, most: int, font: str = typeface.REGULAR) -> list[str]:
-    """Words broken into at most `most` lines of `room` mm; what does not fit ends in an ellipsis."""
+def lines(words: str, cap: float, room: float, most: int | None = None, font: str = typeface.REGULAR) -> list[str]:
+    """Words broken into lines of `room` mm, at most `most` of them; what does not fit ends in an ellipsis."""
     size = cap / typeface.CAP_HEIGHT
 
     def fits(line: str) -> bool:
@@ -53,7 +53,7 @@ def lines(words: str, cap: float, room: float, most: int, font: str = typeface.R
             made.append(word)
         else:
             made[-1] = word
-    if len(made) > most:
+    if most is not None and len(made) > most:
         made = [*made[: most - 1], made[most - 1] + "…"]
     return [_shortened(line, fits) for line in made]
 
@@ -67,7 +67,12 @@ def _shortened(line: str, fits: Callable[[str], bool]) -> str:
     return line
 
 
-def paragraph(words: str, area: Area, cap: float, most: int, font: str = typeface.REGULAR) -> list[Shape]:
+def high(lines: Sequence[str], cap: float) -> float:
+    """What a paragraph of these lines needs, from its top to its last baseline."""
+    return cap + 1.9 * cap * (len(lines) - 1)
+
+
+def paragraph(words: str, area: Area, cap: float, most: int | None = None, font: str = typeface.REGULAR) -> list[Shape]:
     """Lines from the top of an area, 1.9 cap heights apart."""
     return [
         text(line, area.x, area.y + cap + 1.9 * cap * place, cap, area.width, font)
@@ -144,22 +149,28 @@ def row(alt: str, area: Area, shapes: Sequence[Shape], bars_: Bars | None = None
 def paged(
     things: Sequence[_T],
     page: Size,
-    height: float,
+    height: float | Callable[[_T], float],
     head: Callable[[str], tuple[Card, float]],
     drawn: Callable[[_T, Area], Card],
 ) -> list[Page]:
-    """Pages with a head and rows of this height; `head` is given "page 1 of 2", empty for a single page.
+    """Pages with a head and rows, all of this height or each of its own; `head` is given "page 1 of 2", empty for a
+    single page.
 
     It gives itself and where the rows begin. `drawn` draws one thing into its row.
     """
     top = head("")[1]
-    fit = max(1, int((page[1] - MARGIN - top) / height))
-    count = max(1, -(-len(things) // fit))
+    sheets: list[list[tuple[_T, Area]]] = [[]]
+    for thing in things:
+        high = height(thing) if callable(height) else height
+        y = sheets[-1][-1][1].bottom if sheets[-1] else top
+        if sheets[-1] and y + high > page[1] - MARGIN:
+            sheets.append([])
+            y = top
+        sheets[-1].append((thing, Area(MARGIN, y, page[0] - 2 * MARGIN, high)))
     pages = []
-    for number in range(count):
-        first, _ = head(f"page {number + 1} of {count}" if count > 1 else "")
-        areas = [Area(MARGIN, top + height * place, page[0] - 2 * MARGIN, height) for place in range(fit)]
-        rows = [drawn(*pair) for pair in zip(things[number * fit : (number + 1) * fit], areas, strict=False)]
+    for number, sheet in enumerate(sheets, 1):
+        first, _ = head(f"page {number} of {len(sheets)}" if len(sheets) > 1 else "")
+        rows = [drawn(*pair) for pair in sheet]
         marks = tuple(rule(each.area.bottom, page) for each in rows)
         pages.append(Page(*page, (first, *rows), (rule(top, page), *marks)))
     return pages

@@ -41,7 +41,7 @@ def _facts(count: Stocktake, written: Mapping[str, Any], told: Whole, zone: Zone
     yield Fact("Looked at", f"{written['looked']} of {told.places} places{_chosen(told)}, {written['looks']} looks.")
     for name, key in (("Not looked at", "not_looked"), ("Not clear", "unclear")):
         if written[key]:
-            yield Fact(name, ", ".join(written[key]))
+            yield Fact(name, count_words.ranges(written[key]))
     yield Fact(
         "Agreement", f"{told.agreed} of {told.counted} cards: {count_words.between(told.agreement)}, 95 % certain."
     )

@@ -52,6 +52,27 @@ def place(name: str) -> str:
     return "the tray" if name == TRAY else name
 
 
+def ranges(names: Sequence[str]) -> str:
+    """Places in words, those side by side on one shelf as a range.
+
+    >>> ranges(["A-1-1", "A-1-2", "A-1-3", "A-2-1", "A-2-2", "tray"])
+    'A-1-1 to A-1-3, A-2-1, A-2-2, the tray'
+    """
+    runs: list[list[str]] = []
+    for name in names:
+        if runs and _after(runs[-1][-1], name):
+            runs[-1].append(name)
+        else:
+            runs.append([name])
+    return ", ".join(f"{run[0]} to {run[-1]}" if len(run) > 2 else ", ".join(map(place, run)) for run in runs)
+
+
+def _after(one: str, other: str) -> bool:
+    """Whether this bin stands right after that one on its shelf."""
+    (shelf, _, at), (beside, _, behind) = one.rpartition("-"), other.rpartition("-")
+    return shelf == beside and at.isdecimal() and behind.isdecimal() and int(behind) == int(at) + 1
+
+
 @dataclass(frozen=True, slots=True)
 class Said:
     """What is amiss in a few words, how that is known or what it means, and what a person does first."""

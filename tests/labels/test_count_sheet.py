@@ -42,6 +42,18 @@ def test_all_of_it_is_told(paper: str) -> None:
     assert [f"page {n} of {len(pages)}" in words(page) for n, page in enumerate(pages, 1)] == [True] * len(pages)
 
 
+def test_nothing_of_a_count_is_left_out() -> None:
+    """However many places, and however long a note or a reason: each word of it stands on paper, in order."""
+    told = [f"E-{tier}-{at}" for tier in range(1, 200) for at in range(1, 9)]
+    said = " ".join(f"word{n}" for n in range(90))
+    rows: list[Row] = [Fact("Not looked at", ", ".join(told)), Amiss("D001", None, "Not in A-1-1", "", said)]
+    pages = document(count_sheet.report(rows, "Count of the room", "a4"))
+    text = " ".join(" ".join(map(words, pages)).split())
+    assert len(pages) > 1 and "…" not in text
+    assert [each for each in told if f"{each}," not in text] == [told[-1]]
+    assert [n for n in range(90) if f"word{n}" not in text] == []
+
+
 def test_a_card_in_view_names_itself() -> None:
     """Each row says in words what it shows, for who has it read out."""
     page = count_sheet.report(rows(1), "Count of section D", "a4")[0]

@@ -8,7 +8,7 @@ import pytest
 
 from scanflow.domain.findings import Finding, Kind
 from scanflow.domain.stocktake import TRAY, Certainty, Chosen
-from scanflow.web.count_words import RESOLVED, area, between, percent, rest, said, ways
+from scanflow.web.count_words import RESOLVED, area, between, percent, ranges, rest, said, ways
 from scanflow.workflow.resolving import ACTS, NEED_REASON, WAYS
 from scanflow.workflow.stocktake_report import Whole
 
@@ -24,6 +24,12 @@ def finding(kind: Kind, *places: str, **more: object) -> Finding:
 def test_areas(text: str, words: str) -> None:
     """An area reads as people say it."""
     assert words == area(text)
+
+
+def test_places_side_by_side_are_a_range() -> None:
+    """On one shelf, without a gap, and more than two; none is left out."""
+    names = ["A-1-9", "A-1-10", "A-1-11", "A-2-12", "A-2-13", "B-1-1", "B-1-3", "B-1-4", "B-1-5", TRAY]
+    assert "A-1-9 to A-1-11, A-2-12, A-2-13, B-1-1, B-1-3 to B-1-5, the tray" == ranges(names)
 
 
 @pytest.mark.parametrize("kind", Kind)

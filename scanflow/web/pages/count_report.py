@@ -42,6 +42,7 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
         whole=told,
         between=count_words.between,
         rest=count_words.rest(told),
+        ranges=count_words.ranges,
         found=[(each, count_words.said(each), written["resolved"].get(each.id)) for each in found],
         resolved=count_words.RESOLVED,
         left=len(found) - since,

@@ -67,7 +67,7 @@ def test_looks_alone_want_a_closer_photo(client: FlaskClient, shop: Shop, count:
     assert 409 == send(client, count, "elsewhere-D005", "put_right")
     assert [] == how(shop)
     html = client.get(f"/counts/{count.id}?place=A-1-2&closer=look3").text
-    assert "Take a closer photo of A-1-2" in html and 'data-closer="look3"' in html
+    assert "Take a closer photo of D005" in html and 'data-closer="look3"' in html
     shown(shop, count, "A-1-2", "D005", key="near", closer="look3")
     assert "No decoder read this card" not in items(page(client, count))["D005"]
     assert 303 == send(client, count, "elsewhere-D005", "put_right")
