@@ -16,7 +16,7 @@ from scanflow.domain.stocktake import Stocktake
 from scanflow.web import count_words
 from scanflow.workflow.stocktake_report import Whole, whole
 
-FACTS = ("counted", "agreed", "agreement", "record_not_found", "found_not_recorded")
+FACTS = ("counted", "agreed", "record_not_found", "found_not_recorded")
 
 
 def pdf(count: Stocktake, written: Mapping[str, Any], papers: Mapping[str, str], zone: ZoneInfo, paper: str) -> bytes:
@@ -24,7 +24,8 @@ def pdf(count: Stocktake, written: Mapping[str, Any], papers: Mapping[str, str],
     colours = {code: COLOURS[colour] for code, colour in papers.items() if colour in COLOURS}
     title = f"Count of {count_words.subject(count)}, {_day(count.closed or count.opened, zone)}"
     out = BytesIO()
-    rows = [*_facts(count, written, whole(written), zone), *_sections(written, colours), *_amiss(written, colours)]
+    told = whole(written)
+    rows = [*_facts(count, written, told, zone), *_sections(written, told, colours), *_amiss(written, colours)]
     draw.pdf(count_sheet.report(rows, title, paper), out, title=title)
     return out.getvalue()
 
@@ -42,20 +43,26 @@ def _facts(count: Stocktake, written: Mapping[str, Any], told: Whole, zone: Zone
     for name, key in (("Not looked at", "not_looked"), ("Not clear", "unclear")):
         if written[key]:
             yield Fact(name, count_words.ranges(written[key]))
-    yield Fact(
-        "Agreement", f"{told.agreed} of {told.counted} cards: {count_words.between(told.agreement)}, 95 % certain."
-    )
+    yield Fact("Agreement", _agreement(told))
     yield Fact("The rest", count_words.rest(told))
+
+
+def _agreement(told: Whole) -> str:
+    words = count_words.agree(told)
+    if not told.counted or count_words.whole_counted(told):
+        return words
+    return f"{told.agreed:,} of {told.counted:,} cards; {words}"
 
 
 def _chosen(told: Whole) -> str:
     return f" chosen of {told.all_} bins" if told.chosen else ""
 
 
-def _sections(written: Mapping[str, Any], colours: Mapping[str, Paper]) -> Iterator[Row]:
+def _sections(written: Mapping[str, Any], told: Whole, colours: Mapping[str, Paper]) -> Iterator[Row]:
     for each in written["sections"]:
-        counted, agreed, between, absent, strange = (each[name] for name in FACTS)
-        words = f"{count_words.between(between)}. {absent} recorded and not found, {strange} found and not recorded."
+        counted, agreed, absent, strange = (each[name] for name in FACTS)
+        between = count_words.section_between(each, told)
+        words = f"{between[0].upper()}{between[1:]}. {absent} recorded and not found, {strange} found and not recorded."
         yield Section(each["section"], colours.get(each["section"]), f"{agreed} of {counted} cards agree", words)
 
 

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from typing import Any
 
 from scanflow.domain.findings import Finding, Kind
 from scanflow.domain.stocktake import TRAY, Area, AreaKind, Certainty, Chosen, Stocktake
@@ -167,6 +168,29 @@ def percent(share: float) -> str:
 def between(low_high: Sequence[float] | None) -> str:
     """Two shares with 95 % certainty, or that nothing was counted."""
     return f"{percent(low_high[0])} to {percent(low_high[1])}" if low_high else "nothing counted"
+
+
+def agree(told: Whole) -> str:
+    """What share of the cards agrees. Where all of them were counted that is known, and no interval is given."""
+    if not told.counted:
+        if told.well:
+            return "No card belongs in what was looked at."
+        return "No place was looked at well enough to count its cards."
+    if not whole_counted(told):
+        return f"{between(told.agreement)} agree, with 95 % certainty."
+    if told.agreed < told.counted:
+        return f"{told.agreed:,} of all {_units(told.counted, 'card', 'cards')} agree."
+    return f"All {told.counted:,} cards agree." if told.counted > 1 else "The only card agrees."
+
+
+def whole_counted(told: Whole) -> bool:
+    """Whether there is nothing left to guess: every place of the area was looked at well enough."""
+    return told.well == told.all_
+
+
+def section_between(row: Mapping[str, Any], told: Whole) -> str:
+    """Where the share of one section's cards that agree lies, as the report has its row."""
+    return "all counted" if row["counted"] and whole_counted(told) else between(row["agreement"])
 
 
 def rest(told: Whole) -> str:

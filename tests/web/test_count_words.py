@@ -8,7 +8,7 @@ import pytest
 
 from scanflow.domain.findings import Finding, Kind
 from scanflow.domain.stocktake import TRAY, Certainty, Chosen
-from scanflow.web.count_words import RESOLVED, area, between, percent, ranges, rest, said, ways
+from scanflow.web.count_words import RESOLVED, agree, area, between, percent, ranges, rest, said, ways
 from scanflow.workflow.resolving import ACTS, NEED_REASON, WAYS
 from scanflow.workflow.stocktake_report import Whole
 
@@ -24,6 +24,24 @@ def finding(kind: Kind, *places: str, **more: object) -> Finding:
 def test_areas(text: str, words: str) -> None:
     """An area reads as people say it."""
     assert words == area(text)
+
+
+@pytest.mark.parametrize(
+    ("places", "well", "counted", "agreed", "words"),
+    [
+        (9, 9, 4, 4, "All 4 cards agree."),
+        (9, 9, 1, 1, "The only card agrees."),
+        (9, 9, 4, 3, "3 of all 4 cards agree."),
+        (9, 8, 4, 3, "60 % to 100 % agree, with 95 % certainty."),
+        (8, 8, 4, 4, "60 % to 100 % agree, with 95 % certainty."),  # chosen of 9
+        (9, 0, 0, 0, "No place was looked at well enough to count its cards."),
+        (9, 9, 0, 0, "No card belongs in what was looked at."),
+    ],
+)
+def test_what_agrees(places: int, well: int, counted: int, agreed: int, words: str) -> None:
+    """An interval is for a part; what was counted to the last card is known."""
+    told = replace(whole(places, well, 0, None), counted=counted, agreed=agreed)
+    assert words == agree(told)
 
 
 def test_places_side_by_side_are_a_range() -> None:
