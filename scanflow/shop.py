@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import hashlib
 import json
-import threading
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
@@ -24,7 +23,6 @@ from scanflow.storage.access import Role, make_setup_link, make_token
 from scanflow.storage.database import Database
 from scanflow.storage.unit import SqlUnit
 from scanflow.vision import Book, ImageError
-from scanflow.vision.kept import kept
 from scanflow.vision.readings import Reading
 from scanflow.vision.workers import Readers
 from scanflow.workflow import cards
@@ -73,8 +71,6 @@ class Shop:
     database: Database
     readers: Readers = field(default_factory=Readers)
     clock: Callable[[], datetime] = _now
-    opening: threading.Lock = field(default_factory=threading.Lock)
-    """One large picture at a time is opened here: each may take hundreds of megabytes."""
 
     def act(self, who: str, work: Callable[[SqlUnit], T]) -> T:
         """Do one thing as one transaction: all of it is kept when `work` returns, none of it when it raises."""
@@ -104,8 +100,7 @@ class Shop:
     def photo(self, data: bytes, pointer: str = "") -> Photo:
         """A picture of a thing made ready to be kept: call it before the transaction. `Invalid` where it is none."""
         try:
-            with self.opening:
-                picture, thumb = kept(data)
+            picture, thumb = self.readers.kept(data)
         except ImageError as error:
             raise Invalid(pointer, "bad_image", str(error)) from error
         return Photo(hashlib.sha256(picture).hexdigest(), picture, thumb)

@@ -3,7 +3,8 @@
 Messages both ways are a length (4 bytes, big-endian) and so many bytes. First it sends its engines as a JSON list.
 Then, until its input ends, it takes two messages at a time, a JSON value and an image file, and answers
 ``{"picture": {...}}`` or ``{"error": "..."}``. The value is ``null``: read without a book; a list of texts: with this
-book, and keep it; ``true``: with the book that was kept; ``false``: only a glance.
+book, and keep it; ``true``: with the book that was kept; ``false``: only a glance; ``"keep"``: not read but made ready
+to be kept, which is answered ``{"kept": [picture, small one]}``, both JPEG in base64.
 """
 
 from __future__ import annotations
@@ -13,9 +14,10 @@ import os
 import signal
 import struct
 import sys
+from base64 import b64encode
 from typing import IO, Any
 
-from scanflow.vision import decode, decoders
+from scanflow.vision import decode, decoders, kept
 from scanflow.vision.book import Book
 from scanflow.vision.readings import ImageError
 
@@ -45,20 +47,24 @@ def main(megabytes: int, seconds: float) -> None:
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # Ctrl-C is for the parent, which then closes our input
     _limit_memory(megabytes)
     send(answers, json.dumps(decoders.engines()).encode())
-    kept: Book | None = None
+    known: Book | None = None
     questions = sys.stdin.buffer
     while (book := receive(questions)) is not None and (image := receive(questions)) is not None:
         _alarm(seconds)
         which = json.loads(book)
         if isinstance(which, list):
-            kept = Book(which)
-        send(answers, json.dumps(_answer(image, None if which is None else kept, which is False)).encode())
+            known = Book(which)
+        send(answers, json.dumps(_answer(image, which, known)).encode())
         _alarm(0)
 
 
-def _answer(image: bytes, book: Book | None, glance: bool) -> dict[str, Any]:
+def _answer(image: bytes, which: Any, known: Book | None) -> dict[str, Any]:
     try:
-        return {"picture": (decode.glance(image) if glance else decode.picture(image, book)).as_dict()}
+        if which == "keep":
+            return {"kept": [b64encode(each).decode() for each in kept.kept(image)]}
+        if which is False:
+            return {"picture": decode.glance(image).as_dict()}
+        return {"picture": decode.picture(image, None if which is None else known).as_dict()}
     except ImageError as error:
         return {"error": str(error)}
     except MemoryError:

@@ -1,4 +1,4 @@
-"""Decoding in worker processes: a decoder that crashes or hangs costs that one image an error."""
+"""Images are opened in worker processes: a decoder that crashes or hangs costs that one image an error."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ import os
 import subprocess
 import sys
 import threading
+from base64 import b64decode
 from collections.abc import Sequence
 from pathlib import Path
 from queue import SimpleQueue
@@ -58,21 +59,29 @@ class Readers:
 
         A worker is sent a book once and keeps the last one.
         """
-        return self._ask(read_file(image) if isinstance(image, Path) else image, book, glance=False)
+        return self._picture(read_file(image) if isinstance(image, Path) else image, book)
 
     def glance(self, image: bytes) -> Picture:
         """What `decode.glance` gives: fast, by one decoder, without a second look; errors as of `read`."""
-        return self._ask(image, None, glance=True)
+        return self._picture(image, None, instead=False)
 
-    def _ask(self, data: bytes, book: Book | None, *, glance: bool) -> Picture:
+    def kept(self, image: bytes) -> tuple[bytes, bytes]:
+        """What `kept.kept` gives: the picture made ready to be kept, and a small one; errors as of `read`."""
+        picture, small = self._ask(image, None, instead="keep")["kept"]
+        return b64decode(picture), b64decode(small)
+
+    def _picture(self, data: bytes, book: Book | None, instead: bool | None = None) -> Picture:
+        return Picture.from_dict(self._ask(data, book, instead)["picture"])
+
+    def _ask(self, data: bytes, book: Book | None, instead: bool | str | None) -> dict[str, Any]:
         worker = self._take()
         try:
-            answer = worker.ask(data, book, self._seconds, glance=glance)
+            answer = worker.ask(data, book, self._seconds, instead)
         finally:
             self._idle.put(worker)
         if "error" in answer:
             raise ImageError(answer["error"])
-        return Picture.from_dict(answer["picture"])
+        return answer
 
     def warm(self) -> None:
         """Start every worker that is not in use now, so that the first image doesn't wait for it."""
@@ -114,11 +123,11 @@ class _Worker:
         self._process: subprocess.Popen[bytes] | None = None
         self._kept: str | None = None  # digest of the book that the process has
 
-    def ask(self, image: bytes, book: Book | None, seconds: float, *, glance: bool) -> dict[str, Any]:
+    def ask(self, image: bytes, book: Book | None, seconds: float, instead: bool | str | None) -> dict[str, Any]:
+        """Its answer to reading with a book, or to what it is asked `instead`, as `worker` has it."""
         process = self.start()
         which: Any = None if book is None else book.digest == self._kept or book.texts
-        if glance:
-            which = False
+        which = which if instead is None else instead
         answer, late = _exchange(process, (json.dumps(which).encode(), image), seconds)
         if answer is not None:
             self._kept = book.digest if book is not None else self._kept

@@ -13,9 +13,9 @@ if "--without-zbar" in sys.argv:
     sys.argv.remove("--without-zbar")
     ctypes.util.find_library = lambda name: None
 
-from scanflow.vision import Book, Picture, Reading, Symbology, decode, worker
+from scanflow.vision import Book, Picture, Reading, Symbology, decode, kept, worker
 
-_whole = decode.picture
+_whole, _ready = decode.picture, kept.kept
 sent: list[Book] = []
 
 
@@ -44,5 +44,10 @@ def _telling(book: Book | None) -> Picture:
     return Picture(1, 1, 0.0, (Reading(digest, Symbology.CODE128, f"{len(sent)} sent", ((0.0, 0.0),) * 4),))
 
 
-decode.picture = _picture
+def _kept(image: bytes) -> tuple[bytes, bytes]:
+    _picture(image)
+    return _ready(image)
+
+
+decode.picture, kept.kept = _picture, _kept
 worker.main(int(sys.argv[1]), float(sys.argv[2]))

@@ -3,15 +3,19 @@
 import sys
 from collections.abc import Callable, Iterator
 from concurrent.futures import ThreadPoolExecutor
+from io import BytesIO
 from pathlib import Path
 
+import pillow_heif
 import psutil
 import pytest
 from flat_scene import Flat, flat
 from pictures import TEXT, as_file, card, png_header, texts
+from PIL import Image
 from scenes import book_of
 
 from scanflow.vision import Book, ImageError, Picture, decoders, read
+from scanflow.vision.kept import kept
 from scanflow.vision.workers import Readers, ReadFailed
 
 BROKEN = (sys.executable, str(Path(__file__).with_name("broken_worker.py")))
@@ -45,6 +49,25 @@ def test_a_worker_reads_what_read_reads(tmp_path: Path) -> None:
 
     here = read(GOOD)
     assert [(here.width, here.height, here.readings)] * 2 == [(one.width, one.height, one.readings) for one in seen]
+
+
+def test_a_worker_makes_ready_what_is_kept() -> None:
+    """The same bytes as in this process, of a HEIC file too; and an error for what is no picture."""
+    heic = BytesIO()
+    pillow_heif.from_pillow(Image.open(BytesIO(GOOD)).convert("RGB")).save(heic)
+    with Readers(1) as readers:
+        assert [kept(GOOD), kept(heic.getvalue())] == [readers.kept(GOOD), readers.kept(heic.getvalue())]
+        with pytest.raises(ImageError, match="not a picture"):
+            readers.kept(b"nothing")
+
+
+def test_a_picture_that_hangs_while_it_is_made_ready_costs_only_itself(readers: Readers) -> None:
+    """Its pixels are opened in the worker, under the worker's limits of time and memory; the next one is kept."""
+    with pytest.raises(ReadFailed, match="took more than 3 s"):
+        readers.kept(b"HANG")
+    with pytest.raises(ImageError, match="more memory than allowed"):
+        readers.kept(b"EAT")
+    assert kept(GOOD) == readers.kept(GOOD)
 
 
 @pytest.mark.parametrize(

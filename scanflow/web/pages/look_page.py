@@ -12,6 +12,7 @@ from typing import Any
 
 from flask import Blueprint, request
 from flask.typing import ResponseReturnValue
+from PIL import Image
 from werkzeug.datastructures import FileStorage
 
 from labels import slot_code
@@ -19,7 +20,6 @@ from scanflow.storage import slot_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.vision import Book, Certainty, ImageError, Picture, Reading
 from scanflow.vision.drawn import draw
-from scanflow.vision.upright import to_look_at
 from scanflow.vision.workers import Readers
 from scanflow.web.pages.shown import page
 from scanflow.web.problem import Problem
@@ -28,8 +28,6 @@ from scanflow.workflow import cards
 
 blueprint = Blueprint("look_page", __name__)
 MOST_PICTURES = 12
-LONGEST = 2000
-"""Pixels of the longer side of a picture as it is shown."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,15 +81,15 @@ def _show(seen: tuple[Seen, ...], said: str) -> str:
 
 
 def _read(readers: Readers, book: Book, file: FileStorage) -> tuple[str, Picture | None, str]:
-    """Name, readings, and the drawn picture or what is wrong with it: a worker opens it before anything here does."""
+    """Name, readings, and the drawn picture or what is wrong with it; only a worker opens what was sent."""
     name, data = file.filename or "", file.read()
     try:
         picture = readers.read(data, book)
-        drawn = draw(to_look_at(data, LONGEST), picture)
+        shown, _ = readers.kept(data)
     except ImageError as error:
         return name, None, str(error)
     out = BytesIO()
-    drawn.save(out, "JPEG", quality=82)
+    draw(Image.open(BytesIO(shown)), picture).save(out, "JPEG", quality=82)
     return name, picture, f"data:image/jpeg;base64,{b64encode(out.getvalue()).decode()}"
 
 

@@ -91,7 +91,7 @@ def test_other_codes_stand_apart(calls: Calls, shop: Shop, client: FlaskClient) 
 
 
 def test_the_picture_is_shown_with_its_outlines(calls: Calls, client: FlaskClient) -> None:
-    """It comes back in the page, no larger than 2,000 pixels, with something drawn on it."""
+    """It comes back in the page, no larger than 1,600 pixels, with something drawn on it."""
     calls.section()
     large = Image.open(BytesIO(photo("D001"))).resize((3000, 1000))
     out = BytesIO()
@@ -99,7 +99,7 @@ def test_the_picture_is_shown_with_its_outlines(calls: Calls, client: FlaskClien
     (data,) = re.findall(r'src="data:image/jpeg;base64,([^"]+)"', looked(client, out.getvalue()))
     shown = Image.open(BytesIO(b64decode(data)))
 
-    assert (2000, 667) == shown.size
+    assert (1600, 533) == shown.size
     assert any(blue > red + 60 for _, (red, _, blue) in shown.getcolors(1 << 24) or [])  # the page itself is grey
 
 
