@@ -133,8 +133,10 @@ def _index(chosen: str, said: str, status: int, cancelled: str = "") -> Response
         running = [_running(unit, each, bins) for each in reversed(unit.find(Stocktake, state=StocktakeState.OPEN))]
         closed = unit.find(Stocktake, state=StocktakeState.CLOSED)[::-1]
         turn, has_turn = cycle.plan(unit), cycle.running(unit)
+    asked = _area(chosen, bins)
+    closed = tuple(each for each in closed if each.area == asked or not asked)
     past = [_closed(each) for each in closed[offset() :][:LAST]]
-    area = _area(chosen, bins) or ("" if running else "room")
+    area = asked or ("" if running else "room")
     front = ""
     if area and Area.parse(area).kind in (AreaKind.RACK, AreaKind.SHELF, AreaKind.BIN):
         shown = [each for each in bins if each.rack == _rack(area)]
@@ -162,7 +164,9 @@ def _index(chosen: str, said: str, status: int, cancelled: str = "") -> Response
         sections=sections,
         tiers=sorted({each.tier for each in bins if each.rack == _rack(area)}),
         front=front,
-        past=past,
+        chosen=asked,
+        past=_by_area(past),
+        shown=len(past),
         least=_tens(past),
         skip=offset(),
         size_of_page=LAST,
@@ -189,6 +193,14 @@ def _one_of(name: str, known: Sequence[int], usual: int) -> int:
 
 def _closed(count: Stocktake) -> Closed:
     return Closed(count, count_words.subject(count), stocktake_report.whole(json.loads(count.report)))
+
+
+def _by_area(past: Iterable[Closed]) -> dict[str, list[Closed]]:
+    """Those of one area together, by its words, that counted last before all others: only they can be compared."""
+    areas: dict[str, list[Closed]] = {}
+    for each in past:
+        areas.setdefault(_title(count_words.area(each.count.area)), []).append(each)
+    return areas
 
 
 def _tens(past: Iterable[Closed]) -> int:
@@ -261,7 +273,7 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
         shown = _look(looks, request.args.get("look", ""), place)
         room = stocktakes.standings(unit) if shown else {}
         walk = unit.get(Round, request.args.get("round", ""))
-        ending = _ending(unit, count, looks) if count.state is StocktakeState.OPEN else None
+        ending = _ending(unit, count, looks) if "end" in request.args else None
     strange = {read.text for read in shown.reads if stocktakes.unexpected(read, shown.place, room)} if shown else set()
     spots = _spots(names, looks, bins)
     spot = next((each for each in spots if each.name == place), None)
@@ -270,7 +282,7 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     stays = closer or {"again", "hand"} & request.args.keys()
     seen = bool(spot and spot.known.looked and not stays)
     wanted = {"place": place or None, "round": walk.id if walk else None, "closer": closer.key if closer else None}
-    wanted |= {each: request.args.get(each) for each in ("of", "again", "look", "hand")}
+    wanted |= {each: request.args.get(each) for each in ("of", "again", "look", "hand", "end")}
     here = url_for("count_page.show", id=id, **wanted)
     return page(
         "count.html",

@@ -120,7 +120,12 @@ def test_what_is_due_is_counted(client: FlaskClient, shop: Shop) -> None:
     assert "Due this week" not in client.get("/counts").text
     assert 409 == client.post("/counts/due").status_code
     plan(shop, 4)
-    assert re.search(r"Due this week 4 of 12 bins\. .* within 4 weeks", text_of(client.get("/counts").text))
+    html = client.get("/counts").text
+    assert "Count what is due" == next_of(html)
+    assert re.search(r"4 bins due this week .* within 4 weeks", text_of(html))
+    html = client.get("/counts?area=room").text
+    assert "Start counting the room" == next_of(html)
+    assert re.search(r"Due this week 4 of 12 bins\. .* within 4 weeks", text_of(html))
     begun = client.post("/counts/due")
     assert begun.location == client.post("/counts/due").location
     with shop.looking() as unit:
@@ -236,7 +241,8 @@ def test_what_ending_leaves_and_loses(client: FlaskClient, shop: Shop) -> None:
     furnish(shop, 25)
     count = opened(shop)
     amiss(shop, count, "look")
-    text = text_of(client.get(f"/counts/{count.id}").text)
+    assert f'href="/counts/{count.id}?end=1#end"' in client.get(f"/counts/{count.id}").text
+    text = text_of(client.get(f"/counts/{count.id}?end=1").text)
     with shop.looking() as unit:
         todo = len(stocktakes.state(unit, count.id).found)
     assert f"1 place not looked at, {todo} things amiss still open. The report will say so." in text
@@ -300,7 +306,7 @@ def test_a_count_ends(client: FlaskClient, shop: Shop) -> None:
 
 
 def test_how_counts_went(client: FlaskClient, shop: Shop, calls: Calls) -> None:
-    """Closed counts are listed, the newest first, each with what agreed and how sure that is."""
+    """Closed counts are listed by their area, the newest first, each with what agreed; of one chosen its own alone."""
     furnish(shop, 25)
     two_counts(shop)
     count = opened(shop, "section:S")
@@ -308,7 +314,10 @@ def test_how_counts_went(client: FlaskClient, shop: Shop, calls: Calls) -> None:
     report = calls.post(f"/api/stocktakes/{count.id}/close")
     agreed, counted = (sum(each[name] for each in report["sections"]) for name in ("agreed", "counted"))
     text = text_of(client.get("/counts").text).partition("How it went")[2]
-    assert 0 <= text.index(f"{agreed}/{counted} Section S") < text.index("Section D")
+    assert 0 <= text.index(f"Section S {agreed}/{counted} Section S, today") < text.index("Section D")
+    text = text_of(client.get("/counts?area=section:D").text).partition("How it went in section D")[2]
+    assert "Section D, today" in text and "Section S" not in text
+    assert "0/0" not in text
 
 
 def test_helpers_count_too(app: Flask, shop: Shop) -> None:
