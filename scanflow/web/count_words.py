@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from scanflow.domain.findings import Finding, Kind
+from scanflow.domain.life import LineState
 from scanflow.domain.stocktake import TRAY, Area, AreaKind, Certainty, Chosen, Stocktake
 from scanflow.workflow.resolving import ACTS
 from scanflow.workflow.stocktake_report import Whole
@@ -74,6 +75,14 @@ def _after(one: str, other: str) -> bool:
     return shelf == beside and at.isdecimal() and behind.isdecimal() and int(behind) == int(at) + 1
 
 
+def walk(found: Finding) -> tuple[object, ...]:
+    """Where it comes in the order of who puts findings right: bin by bin, where to look again first, the tray last."""
+    due = found.kind is Kind.CARD_DUE and not found.places
+    at = TRAY if due else found.places[0] if found.places else found.bin or ""
+    parts = [(0, int(part), "") if part.isdecimal() else (1, 0, part) for part in at.split("-")]
+    return at == TRAY, parts, found.kind is not Kind.UNREADABLE, list(Kind).index(found.kind), found.subject
+
+
 @dataclass(frozen=True, slots=True)
 class Said:
     """What is amiss in a few words, how that is known or what it means, and what a person does first."""
@@ -91,7 +100,7 @@ _SAID = {
     ),
     Kind.ELSEWHERE: Said("In {where}, not in {home}", "It was seen there, and nowhere else.", "Take it to {home}."),
     Kind.TWIN: Said(
-        "One number in {where}",
+        "Seen twice: {where}",
         "Two cards bear it, or it was moved in the middle of the count.",
         "Take away the card that hangs on the wrong thing.",
     ),
@@ -150,6 +159,13 @@ def said(found: Finding) -> Said:
         "expected": found.expected,
     }
     return Said(*(_sentence(each.format(**names)) for each in (words.amiss, words.why, words.todo)))
+
+
+def suspected(found: Said, line: LineState | None, order: str, doubted: bool) -> Said:
+    """What makes a card on its shelf suspect, where that is known: the order that has its thing, a person's word."""
+    why = [f"Its thing counts as {line} for order {order}."] * (line in (LineState.PICKED, LineState.PACKED))
+    why += ["A person said that its thing is another one."] * doubted
+    return replace(found, why=" ".join(why)) if why else found
 
 
 def _units(number: int | None, one: str, many: str) -> str:

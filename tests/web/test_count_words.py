@@ -7,8 +7,9 @@ from dataclasses import replace
 import pytest
 
 from scanflow.domain.findings import Finding, Kind
+from scanflow.domain.life import LineState
 from scanflow.domain.stocktake import TRAY, Certainty, Chosen
-from scanflow.web.count_words import RESOLVED, agree, area, between, percent, ranges, rest, said, ways
+from scanflow.web.count_words import RESOLVED, agree, area, between, percent, ranges, rest, said, suspected, walk, ways
 from scanflow.workflow.resolving import ACTS, NEED_REASON, WAYS
 from scanflow.workflow.stocktake_report import Whole
 
@@ -71,7 +72,7 @@ def test_every_way_has_a_word_for_what_was_done() -> None:
 @pytest.mark.parametrize(
     ("shown", "words"),
     [
-        (finding(Kind.TWIN, "A-1-1", "A-1-2"), "One number in A-1-1 and A-1-2"),
+        (finding(Kind.TWIN, "A-1-1", "A-1-2"), "Seen twice: A-1-1 and A-1-2"),
         (finding(Kind.TWIN, "A-1-1"), "Twice in A-1-1"),
         (finding(Kind.CARD_DUE), "Not back in the tray"),
         (finding(Kind.CARD_DUE, TRAY), "Back in the tray, unsaid"),
@@ -81,6 +82,31 @@ def test_every_way_has_a_word_for_what_was_done() -> None:
 def test_where_it_was_seen_tells(shown: Finding, words: str) -> None:
     """Of one kind, what is amiss differs with the places."""
     assert words == said(shown).amiss
+
+
+@pytest.mark.parametrize(
+    ("line", "doubted", "words"),
+    [
+        (LineState.PICKED, False, "Its thing counts as picked for order 7."),
+        (
+            LineState.PACKED,
+            True,
+            "Its thing counts as packed for order 7. A person said that its thing is another one.",
+        ),
+        (LineState.WAITING, True, "A person said that its thing is another one."),
+        (None, False, said(finding(Kind.SUSPECT, "A-1-1")).why),
+    ],
+)
+def test_what_makes_a_card_suspect(line: LineState | None, doubted: bool, words: str) -> None:
+    """The order that has its thing, a person's word, or both; the general words where it is not known any more."""
+    assert words == suspected(said(finding(Kind.SUSPECT, "A-1-1")), line, "7", doubted).why
+
+
+def test_findings_stand_in_the_order_to_walk() -> None:
+    """Bin by bin as the room has them, what to look into again first; the tray and what should lie there last."""
+    due, missing = finding(Kind.CARD_DUE), Finding(Kind.MISSING, "D014", "A-1-10")
+    twin, again = finding(Kind.TWIN, "A-1-2", "B-1-1"), Finding(Kind.UNREADABLE, "A-1-2", "A-1-2", ("A-1-2",))
+    assert [again, twin, missing, due] == sorted([due, missing, twin, again], key=walk)
 
 
 def test_a_card_missing_in_the_tray_has_no_thing() -> None:

@@ -5,20 +5,23 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime
+from itertools import groupby
 from urllib.parse import quote
 
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
-from scanflow.domain.findings import Kind
+from scanflow.domain.findings import Finding, Kind
 from scanflow.domain.life import StocktakeState
 from scanflow.domain.stocktake import Certainty, Looked
+from scanflow.domain.things import Order
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import count_words
 from scanflow.web.count_words import Said, Way
 from scanflow.web.pages.shown import act, offset, page
 from scanflow.web.visitors import shop
 from scanflow.workflow import resolving, stocktakes
+from scanflow.workflow.ports import must
 from scanflow.workflow.stocktake_report import title_of
 from scanflow.workflow.stocktakes import Found
 
@@ -93,12 +96,14 @@ def _show(id: str, said: str, status: int, refused: Refusal | None = None) -> Re
         count=now.count,
         words=count_words.subject(now.count),
         todo=shown,
+        blocks=_blocks(shown),
         done=settled,
         all_todo=len(todo),
         all_done=len(done),
         skip=skip,
         size=SIZE,
         resolved=count_words.RESOLVED,
+        place=count_words.place,
         left=len(now.places) - now.looked,
         looked=now.looked,
         places=len(now.places),
@@ -109,7 +114,20 @@ def _show(id: str, said: str, status: int, refused: Refusal | None = None) -> Re
 
 
 def _todo(now: stocktakes.State) -> list[Found]:
-    return [each for each in now.found if each.resolved is None]
+    """What is open, in the order to walk."""
+    return sorted(
+        (each for each in now.found if each.resolved is None), key=lambda each: count_words.walk(each.finding)
+    )
+
+
+def _blocks(shown: list[Shown]) -> list[list[Shown]]:
+    """What is missing in one bin is one block: the same photos tell of it, and it is looked for at once."""
+    return [
+        list(each)
+        for _, each in groupby(
+            shown, lambda one: one.found.finding.bin if one.found.finding.kind is Kind.MISSING else one.anchor
+        )
+    ]
 
 
 def _place(todo: list[Found], finding: str) -> int | None:
@@ -135,16 +153,28 @@ def _shown(unit: SqlUnit, now: stocktakes.State, found: Found, at: int) -> Shown
     unsure = next((look for look in seen if look.photo and _matched(look, finding.subject)), None)
     return Shown(
         found,
-        count_words.said(finding),
+        _said(unit, finding, seen),
         title_of(unit, finding),
         slot.slot.section if slot else "",
         count_words.ways(finding),
         list({look.place: look for look in seen if look.photo}.values())[:PHOTOS],
         "" if finding.kind in (Kind.MISSING, Kind.UNREADABLE) or not finding.places else finding.subject,
-        sorted({look.place for look in seen if not look.by_eye}),
+        sorted({count_words.place(look.place) for look in seen if not look.by_eye}),
         (unsure.place, unsure.key) if matched and unsure else None,
         finding.places[0] if finding.kind is Kind.UNREADABLE and running else "",
         at,
+    )
+
+
+def _said(unit: SqlUnit, finding: Finding, seen: list[Looked]) -> Said:
+    words = count_words.said(finding)
+    facts = unit.facts(finding.code) if finding.kind is Kind.SUSPECT and finding.code else None
+    if facts is None:
+        return words
+    doubted = any(read.doubted for look in seen for read in look.reads if read.code == finding.code)
+    line = facts.live_line
+    return count_words.suspected(
+        words, line.state if line else None, must(unit, Order, line.order).number if line else "", doubted
     )
 
 

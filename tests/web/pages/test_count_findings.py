@@ -129,7 +129,8 @@ def test_every_form_does_what_it_says(client: FlaskClient, shop: Shop, count: St
 
 def test_what_asks_for_something_is_a_fold_of_its_own(client: FlaskClient, count: Stocktake) -> None:
     """Named by its act, with what it asks for inside; what asks for nothing is a button."""
-    others = items(page(client, count))["S001"].partition("Something else</summary>")[2]
+    part = re.sub('<span class="heard">, S001</span>', "", items(page(client, count))["S001"])
+    others = part.partition("Something else</summary>")[2]
     folds = re.findall(r"<summary>([^<]*)</summary>(.*?)</details>", others, re.DOTALL)
     asked = {name: re.findall(r"<label for=[^>]*>([^<]*)", inside) for name, inside in folds}
     assert {
@@ -147,7 +148,37 @@ def test_what_was_held_up_is_said(client: FlaskClient, shop: Shop, count: Stockt
     missing = [part for part in items(page(client, count)).values() if "<h2>Not in A-1-1</h2>" in part]
     assert missing != []
     for part in missing:
-        assert "Gone through by hand in A-1-1" in part and "It is in A-1-1" in part
+        assert "Gone through by hand: A-1-1." in part and "It is in A-1-1" in part
+
+
+def test_what_is_missing_in_one_bin_is_one_block(client: FlaskClient, shop: Shop) -> None:
+    """Why is said once; each card has its own ways beneath."""
+    furnish(shop, 25)
+    count = opened(shop)
+    shop.act("owner", lambda unit: looks.look(unit, count.id, Shown("hand", "hand", (), place="A-1-1")))
+    html = page(client, count)
+    found = items(html)
+    assert len(found) > 2
+    assert [f"<h2>{len(found)} not in A-1-1</h2>"] == re.findall(
+        '<li class="together">.*?(<h2>.*?</h2>)', html, re.DOTALL
+    )
+    assert (1, len(found)) == (html.count("was gone through"), html.count(">It is in A-1-1<"))
+
+
+def test_a_picture_says_where_and_when(client: FlaskClient, count: Stocktake) -> None:
+    """Of which bin it is stands under each, beside the time."""
+    found = items(page(client, count))["D004"]
+    assert [("A-1-2", "today")] == re.findall(r"<figcaption[^>]*>([^,]*), (\w+) \d\d:\d\d<", found)
+
+
+def test_what_is_pressed_names_its_card(client: FlaskClient, count: Stocktake) -> None:
+    """Heard alone, no two buttons or folds of the page are one another's."""
+    send(client, count, "elsewhere-S001", "put_right")
+    send(client, count, "unknown-Q0771", "put_right")
+    main = page(client, count).partition('<div class="back">')[2]
+    named = re.findall(r"<(?:button|summary)[^>]*>(.*?)</(button|summary)>", main)
+    assert 2 == sum(name.startswith("Undo") for name, _ in named)
+    assert len(named) == len(set(named))
 
 
 @pytest.mark.parametrize("places", [1, 3])
