@@ -26,6 +26,7 @@ from scanflow.planning.trouble import (
     count,
 )
 from scanflow.storage import trouble_views
+from scanflow.web.pages.shown import count as units
 from scanflow.web.pages.shown import look, page
 from scanflow.web.visitors import shop
 
@@ -65,6 +66,16 @@ KINDS = {
     Kind.SUSPECT: "on its shelf though picked or packed",
 }
 
+PLACES = {
+    Station.BIN: "at bins",
+    Station.TABLE: "at the table",
+    Station.TRAY: "at the tray",
+    Station.SHELF: "at shelves",
+    COUNT: "in counts",
+    "": "without a scan",
+}
+"""Where it went wrong: at a station, in a count, or where a person said so."""
+
 
 @blueprint.get("/trouble")
 def show() -> ResponseReturnValue:
@@ -78,7 +89,8 @@ def show() -> ResponseReturnValue:
         "trouble.html",
         since=past.since,
         found=len(found),
-        scans=len(past.scans),
+        told=_told(found, len(past.scans)),
+        often=_often,
         enough=ENOUGH,
         changes=[_said(change) for change in changes(found)],
         kinds=_by_station(found),
@@ -87,12 +99,34 @@ def show() -> ResponseReturnValue:
     )
 
 
-def _by_station(found: list[Trouble]) -> list[tuple[str, int, list[tuple[str, int]]]]:
-    """Words, times, and times at each station (empty without a scan), of each kind, the most frequent first."""
+def _told(found: list[Trouble], scans: int) -> str:
+    """How often something went wrong in so many scans, in counts and without either, in words; empty without any."""
+    counted, unscanned = (sum(each.station == station for each in found) for station in (COUNT, ""))
+    scanned = len(found) - counted - unscanned
+    told = [f"{_often(scanned) if scanned else 'never'} in {units(scans, 'scan')}"] if scans else []
+    told += [f"{_often(counted)} in counts"] if counted else []
+    told += [f"{_often(unscanned)} without a scan"] if unscanned else []
+    words = ", ".join(told)
+    return words[:1].upper() + words[1:]
+
+
+def _often(times: int) -> str:
+    return {1: "once", 2: "twice"}.get(times) or f"{times:,} times"
+
+
+def _by_station(found: list[Trouble]) -> list[tuple[str, int, str]]:
+    """Words, times, and where that was, of each kind, the most frequent first."""
     return [
-        (KINDS.get(kind, kind), times, Counter(each.station for each in found if each.kind == kind).most_common())
+        (KINDS.get(kind, kind), times, _where(Counter(each.station for each in found if each.kind == kind)))
         for kind, times in count(found, lambda each: each.kind)
     ]
+
+
+def _where(stations: Counter[str]) -> str:
+    """The place; of several how often at each, the most frequent first."""
+    if len(stations) == 1:
+        return PLACES[next(iter(stations))]
+    return ", ".join(f"{_often(times)} {PLACES[station]}" for station, times in stations.most_common())
 
 
 def _said(change: Change) -> dict[str, object]:

@@ -14,10 +14,11 @@ from flask.testing import FlaskClient
 
 from labels.slot_code import card_text
 from scanflow.domain.findings import Kind
+from scanflow.domain.things import Station
 from scanflow.domain.verdict import Reason
-from scanflow.planning.trouble import SHORT, TWICE, UNDONE
+from scanflow.planning.trouble import COUNT, SHORT, TWICE, UNDONE
 from scanflow.shop import Shop
-from scanflow.web.pages.trouble_page import KINDS
+from scanflow.web.pages.trouble_page import KINDS, PLACES
 
 
 def text_of(html: str) -> str:
@@ -25,7 +26,8 @@ def text_of(html: str) -> str:
 
 
 def test_every_kind_has_words() -> None:
-    """Each reason to refuse and each other kind has words of its own."""
+    """Each reason to refuse and each other kind has words of its own, and so has each place."""
+    assert {*Station, COUNT, ""} == PLACES.keys()
     assert {*Reason, SHORT, TWICE, UNDONE, *Kind} == KINDS.keys()
     assert len(KINDS) == len(set(KINDS.values()))
 
@@ -48,7 +50,7 @@ def test_mistyped_codes(client: FlaskClient, calls: Calls, times: int, advised: 
     html = client.get("/trouble").text
     assert advised is (f"Codes of section D are mistyped: {times} times" in html)
     assert advised is (re.search(r'class="next" href="/slots\?section=D"', html) is not None)
-    assert f"wrong check digit {times} tray {times}" in text_of(html)
+    assert f"wrong check digit {times} at the tray " in text_of(html)
 
 
 @SQLITE_ONLY
@@ -81,7 +83,8 @@ def test_a_doubling_scanner_and_missing_things(client: FlaskClient, calls: Calls
     assert 5 == len(things)
     assert "At table two cards are scanned twice in a row: 5 times" in told
     assert "Things of section D are missing: 5 times" in told
-    assert "thing missing 5 no scan 5 " in told and "scanned twice in a row 5 table 5 " in told
+    assert "thing missing 5 without a scan" in told and "scanned twice in a row 5 at the table" in told
+    assert re.search(r"5 times in \d+ scans, 5 times without a scan, since", told)
 
 
 @SQLITE_ONLY
@@ -97,13 +100,22 @@ def test_hours_of_the_shop(client: FlaskClient, calls: Calls, shop: Shop) -> Non
 
 @SQLITE_ONLY
 def test_what_a_count_found(client: FlaskClient, calls: Calls) -> None:
-    """It is counted by kind and section, with no hour of its own."""
+    """It is told apart from scans, counted by kind and section, with no hour of its own."""
     calls.section("D", 6)
     code = calls.put_away("Bell")["code"]
     counted = calls.post("/api/stocktakes", 201, area="room")["id"]
     calls.post(f"/api/stocktakes/{counted}/looks", key="k1", place="A-1-1", texts=[card_text("D006")])
     calls.post(f"/api/stocktakes/{counted}/close")
     said = text_of(client.get("/trouble").text)
-    assert "2 times something went wrong" in said and code == "D001"
-    assert "counted and not there 1 count 1" in said and "nothing is stored in its slot 1 count 1" in said
-    assert "By section D Section D 2 times" in said and "By hour" not in said
+    assert "Twice in counts, since" in said and "By hour" not in said
+    for station, text in (("tray", "D0019"), ("tray", "D0019"), ("shelf", "D0019"), ("tray", card_text("D005"))):
+        key = f"{station}{len(calls.get('/api/ledger')['entries'])}"
+        calls.post(
+            "/api/scans", station=station, key=key, text=text, **({"bin": "A-1-1"} if station == "shelf" else {})
+        )
+    said = text_of(client.get("/trouble").text)
+    assert "5 times something went wrong" in said and code == "D001"
+    assert "3 times in 4 scans, twice in counts, since" in said
+    assert "wrong check digit 3 twice at the tray, once at shelves" in said
+    assert "counted and not there 1 in counts" in said and "nothing is stored in its slot 1 in counts" in said
+    assert "By section D Section D 5 times" in said
