@@ -1,14 +1,18 @@
-"""The renderers of the bench tell the truth about their pictures."""
+"""The renderers of the bench tell the truth about their pictures, and its drawings can be read."""
 
+import re
 from dataclasses import replace
+from itertools import pairwise
 from math import dist
 
 import cv2
 import numpy as np
 import pytest
 import zxingcpp
+from eyes_curves import STEPS, Point, drawing
 from filed_scene import Filed, filed, visible
 from flat_scene import Flat, flat
+from PIL import ImageFont
 from room_scene import DAMAGED, TIDY, Card, photograph
 from scenes import bars, book_of, foreign_code, strangers_to, universe
 
@@ -143,3 +147,15 @@ def visible_at(truth, corners) -> bool:
     """Whether the middle of what was read lies on the truth's bars."""
     middle = np.mean(corners, axis=0)
     return cv2.pointPolygonTest(np.array(truth.corners, np.float32), (float(middle[0]), float(middle[1])), False) >= 0
+
+
+@pytest.mark.parametrize("name", STEPS)
+def test_labels_below_a_curve_keep_clear_of_each_other(name: str) -> None:
+    """The first point is named, every other one that has room, and between two labels a gap is left."""
+    points = [Point(float(value), 40, 30, 20, 10, 0) for value in STEPS[name][3]]
+    found = re.findall(r'<text x="([0-9.]+)" y="[0-9.]+" text-anchor="middle">([^<]+)<', drawing("", points, ""))
+    wide = ImageFont.load_default(13).getlength
+    spans = [(float(x) - wide(text) / 2, float(x) + wide(text) / 2) for x, text in found]
+    assert f"{points[0].at:g}" == found[0][1]
+    assert len(points) / 2 <= len(found)
+    assert [] == [(one, other) for one, other in pairwise(spans) if other[0] - one[1] < 4]

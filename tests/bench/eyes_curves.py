@@ -39,6 +39,7 @@ STEPS: dict[str, tuple[str, str, Flat, Sequence[Any]]] = {
     "tone": ("exponent of the tone curve, 0.8 px/module", "gamma", BASE, (1, 1.4, 1.8, 2.2, 2.6)),
 }
 WIDE, HIGH, LEFT, TOP = 640, 360, 56, 40
+FIGURE, GAP = 7.5, 6  # of a label below: width of a character of 13 px, and what is left free between two
 
 
 @dataclass(frozen=True)
@@ -115,9 +116,13 @@ def drawing(title: str, points: Sequence[Point], below: str) -> str:
         x, y = place(least, share).split(",")
         out.append(f'<path d="M{x} {y}H{WIDE - 24}" stroke="#ddd"/>')
         out.append(f'<text x="{LEFT - 8}" y="{float(y) + 4:.1f}" text-anchor="end">{share:.0%}</text>')
+    free = -1.0  # where the next label may begin: of points close together only some are named
     for one in points:
         x, y = place(one.at, 0).split(",")
-        out.append(f'<text x="{x}" y="{float(y) + 18:.1f}" text-anchor="middle">{one.at:g}</text>')
+        half = FIGURE * len(f"{one.at:g}") / 2
+        if float(x) - half >= free:
+            free = float(x) + half + GAP
+            out.append(f'<text x="{x}" y="{float(y) + 18:.1f}" text-anchor="middle">{one.at:g}</text>')
         low, high = interval(one.read, one.cards)
         (x, top), (_, foot) = (place(one.at, share).split(",") for share in (high, low))
         out.append(f'<path d="M{x} {top}V{foot}" stroke="#06c" stroke-width="5" opacity=".25"/>')
