@@ -276,6 +276,17 @@ def test_what_is_open_has_the_thumb(live: Live, page: Page) -> None:
     expect(following).to_have_text("Start counting section D")
 
 
+def test_keys_come_to_the_photo_before_the_places(live: Live, page: Page) -> None:
+    """What stands second on the screen is second for the keyboard too, whatever number of places follows."""
+    furnish(live.shop, 120)
+    count = live.shop.act("owner", lambda unit: stocktakes.open_count(unit, "room"))
+    sign_in(page, live)
+    page.goto(f"/counts/{count.id}")
+    page.get_by_role("link", name="What is amiss so far").focus()
+    page.keyboard.press("Tab")
+    expect(page.get_by_label("Photograph bins with labels")).to_be_focused()
+
+
 def test_two_count_at_once(live: Live, shop: Shop, page: Page, browser: Browser) -> None:
     """Each sees how far both are, and the findings are of what both saw."""
     start(page, live, "section:D")
