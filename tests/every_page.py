@@ -58,4 +58,10 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
         running,
         f"{running}?place=A-1-1",
     )
-    yield from (f"{running}?place=A-1-3", f"{running}/findings", f"{closed}/findings", f"{closed}/report")
+    yield from (
+        f"{running}?place=A-1-3",
+        f"{running}?end=1",
+        f"{running}/findings",
+        f"{closed}/findings",
+        f"{closed}/report",
+    )

@@ -248,7 +248,7 @@ document.addEventListener("click", (event) => {
   if (bad) return drop(bad.dataset.drop);
   const link = event.target.closest("main a[href]");
   const address = link && new URL(link.getAttribute("href"), location.href);
-  if (address?.pathname !== page() || event.ctrlKey || event.metaKey) return;
+  if (address?.pathname !== page() || address.hash || event.ctrlKey || event.metaKey) return;
   event.preventDefault();
   if (hand.texts.length && address.searchParams.get("place") !== hand.place) all();
   choose(address.pathname + address.search).then(() => scrollTo({ top: 0 }));
