@@ -51,17 +51,25 @@ class Amiss:
     done: str
 
 
-Row = Fact | Section | Amiss
+@dataclass(frozen=True, slots=True)
+class Heading:
+    """What the rows beneath are, and what stands at their right."""
+
+    words: str
+    right: str = ""
 
 
-def report(rows: Sequence[Row], title: str, paper: str) -> list[Page]:
-    """The pages of a report; `paper` is one of PAPERS."""
+Row = Fact | Section | Amiss | Heading
+
+
+def report(rows: Sequence[Row], title: str, paper: str, shop: str = "") -> list[Page]:
+    """The pages of a report; `paper` is one of PAPERS, `shop` its name."""
     page = SHEETS[paper]
     inside = page[0] - 2 * MARGIN
     parts = [part for each in rows for part in (_parts(each, inside) if isinstance(each, Fact) else (each,))]
 
     def head(told: str) -> tuple[Card, float]:
-        return _head(title, page, told)
+        return _head(title, page, f"{shop}, {told}".strip(", "))
 
     return row.paged(parts, page, lambda each: _height(each, inside), head, _row)
 
@@ -80,14 +88,19 @@ def _height(told: Row, inside: float) -> float:
             return max(8.0, row.high(row.lines(told.words, SMALL, inside - _LABEL), SMALL) + 4)
         case Amiss():
             return max(_ROW, row.high(row.lines(told.done, SMALL, _DONE, _MOST), SMALL) + 4)
+        case Heading():
+            return 10.0
     return _ROW
 
 
 def _head(title: str, page: row.Size, told: str) -> tuple[Card, float]:
+    """The title, and over it in small type what `told` says: the shop, which page."""
     inside = page[0] - 2 * MARGIN
-    words = f"{title}, {told}".strip(", ")
-    shapes: list[Shape] = [row.text(words, MARGIN, MARGIN + 5, 4, inside, typeface.BOLD)]
-    return row.row(words, Area(MARGIN, MARGIN, inside, 8), shapes), MARGIN + 9
+    shapes: list[Shape] = [
+        row.text(told, MARGIN, MARGIN + SMALL, SMALL, inside),
+        row.text(title, MARGIN, MARGIN + 9, 4, inside, typeface.BOLD),
+    ]
+    return row.row(f"{title}, {told}".strip(", "), Area(MARGIN, MARGIN, inside, 12), shapes), MARGIN + 13
 
 
 @singledispatch
@@ -103,6 +116,16 @@ def _(told: Fact, area: Area) -> Card:
         *row.paragraph(told.words, words, SMALL),
     ]
     return row.row(f"{told.name}: {told.words}", area, shapes)
+
+
+@_row.register
+def _(told: Heading, area: Area) -> Card:
+    baseline, right = area.bottom - 2, area.right - _DONE
+    shapes = [
+        row.text(told.words, area.x, baseline, 3, right - area.x - 2, typeface.BOLD),
+        row.text(told.right, right, baseline, SMALL, _DONE, typeface.BOLD),
+    ]
+    return row.row(f"{told.words}. {told.right}".strip(), area, shapes)
 
 
 @_row.register

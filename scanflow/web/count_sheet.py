@@ -9,24 +9,26 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from labels import count_sheet, draw
-from labels.count_sheet import Amiss, Fact, Row, Section
+from labels.count_sheet import Amiss, Fact, Heading, Row, Section
 from labels.paper import COLOURS, Paper
 from scanflow.domain.findings import Finding
 from scanflow.domain.stocktake import Stocktake
 from scanflow.web import count_words
 from scanflow.workflow.stocktake_report import Whole, whole
 
-FACTS = ("counted", "agreed", "record_not_found", "found_not_recorded")
 
-
-def pdf(count: Stocktake, written: Mapping[str, Any], papers: Mapping[str, str], zone: ZoneInfo, paper: str) -> bytes:
-    """`written` is the report as JSON has it, `papers` the colour of each section, `paper` one of `PAPERS`."""
+def pdf(
+    shop: str, count: Stocktake, written: Mapping[str, Any], papers: Mapping[str, str], zone: ZoneInfo, paper: str
+) -> bytes:
+    """`shop` is its name, `written` the report as JSON has it, `papers` the colour of each section, `paper` one of
+    `PAPERS`.
+    """
     colours = {code: COLOURS[colour] for code, colour in papers.items() if colour in COLOURS}
     title = f"Count of {count_words.subject(count)}, {_day(count.closed or count.opened, zone)}"
     out = BytesIO()
     told = whole(written)
-    rows = [*_facts(count, written, told, zone), *_sections(written, told, colours), *_amiss(written, colours)]
-    draw.pdf(count_sheet.report(rows, title, paper), out, title=title)
+    rows = [*_facts(count, written, told, zone), *_sections(written, told, colours), *_amiss(written, colours, zone)]
+    draw.pdf(count_sheet.report(rows, title, paper, shop), out, title=title)
     return out.getvalue()
 
 
@@ -60,17 +62,27 @@ def _chosen(told: Whole) -> str:
 
 def _sections(written: Mapping[str, Any], told: Whole, colours: Mapping[str, Paper]) -> Iterator[Row]:
     for each in written["sections"]:
-        counted, agreed, absent, strange = (each[name] for name in FACTS)
+        absent, strange = each["record_not_found"], each["found_not_recorded"]
         between = count_words.section_between(each, told)
         words = f"{between[0].upper()}{between[1:]}. {absent} recorded and not found, {strange} found and not recorded."
-        yield Section(each["section"], colours.get(each["section"]), f"{agreed} of {counted} cards agree", words)
+        yield Section(
+            each["section"], colours.get(each["section"]), count_words.section_agreed(each, " cards agree"), words
+        )
 
 
-def _amiss(written: Mapping[str, Any], colours: Mapping[str, Paper]) -> Iterator[Row]:
-    for kept in written["findings"]:
-        found = Finding.from_dict(kept)
-        how = written["resolved"].get(found.id)
-        done = count_words.RESOLVED[how["how"]] + (f": {how['reason']}" if how["reason"] else "") if how else "open"
-        letters = "".join(each for each in (found.code or "")[:2] if each.isalpha())
-        title = written["titles"].get(found.id, "")
-        yield Amiss(found.subject, colours.get(letters), count_words.said(found).amiss, title, done)
+def _amiss(written: Mapping[str, Any], colours: Mapping[str, Paper], zone: ZoneInfo) -> Iterator[Row]:
+    found = sorted((Finding.from_dict(kept) for kept in written["findings"]), key=count_words.walk)
+    if found:
+        yield Heading(f"{len(found):,} {'finding' if len(found) == 1 else 'findings'}", "What was done")
+    for each in found:
+        letters = "".join(letter for letter in (each.code or "")[:2] if letter.isalpha())
+        title = written["titles"].get(each.id, "")
+        done = _done(written["resolved"].get(each.id), zone)
+        yield Amiss(each.subject, colours.get(letters), count_words.said(each).amiss, title, done)
+
+
+def _done(how: Mapping[str, str] | None, zone: ZoneInfo) -> str:
+    if how is None:
+        return "open"
+    reason = f": {how['reason']}" if how["reason"] else ""
+    return f"{count_words.RESOLVED[how['how']]}{reason}. {how['who']}, {_day(datetime.fromisoformat(how['at']), zone)}"

@@ -187,26 +187,31 @@ def between(low_high: Sequence[float] | None) -> str:
 
 
 def agree(told: Whole) -> str:
-    """What share of the cards agrees. Where all of them were counted that is known, and no interval is given."""
+    """What share of the cards agrees. Where all of them were looked for that is known, and no interval is given."""
     if not told.counted:
-        if told.well:
-            return "No card belongs in what was looked at."
-        return "No place was looked at well enough to count its cards."
+        return "No card belongs in what was looked at." if told.looked else "No place was looked at."
+    hidden = f", {told.unclear:,} {'is' if told.unclear == 1 else 'are'} unclear" if told.unclear else ""
     if not whole_counted(told):
-        return f"{between(told.agreement)} agree, with 95 % certainty."
+        return f"{between(told.agreement)} agree, with 95 % certainty{hidden}."
     if told.agreed < told.counted:
-        return f"{told.agreed:,} of all {_units(told.counted, 'card', 'cards')} agree."
+        return f"{told.agreed:,} of all {_units(told.counted, 'card', 'cards')} agree{hidden}."
     return f"All {told.counted:,} cards agree." if told.counted > 1 else "The only card agrees."
 
 
 def whole_counted(told: Whole) -> bool:
-    """Whether there is nothing left to guess: every place of the area was looked at well enough."""
-    return told.well == told.all_
+    """Whether no share has to be guessed: every place of the area was looked at."""
+    return told.looked == told.all_
 
 
 def section_between(row: Mapping[str, Any], told: Whole) -> str:
     """Where the share of one section's cards that agree lies, as the report has its row."""
     return "all counted" if row["counted"] and whole_counted(told) else between(row["agreement"])
+
+
+def section_agreed(row: Mapping[str, Any], what: str = "") -> str:
+    """How many of one section's cards agree: “8 of 10, 1 unclear”; `what` follows the first of it."""
+    hidden = row.get("unclear", 0)
+    return f"{row['agreed']:,} of {row['counted']:,}{what}" + (f", {hidden:,} unclear" if hidden else "")
 
 
 def rest(told: Whole) -> str:
@@ -216,9 +221,8 @@ def rest(told: Whole) -> str:
     others = told.all_ - told.well
     if not others:
         return "All places were looked at."
-    differ = (
-        f"In {told.wrong} of {_units(told.well, 'place', 'places')} looked at well enough, account and shelf differ."
-    )
+    sure = _units(told.well, "place", "places")
+    differ = f"Account and shelf differ in {told.wrong} of the {sure} of which that is sure."
     if told.rest is None:
         return f"{differ} They had their turn, and were not drawn blind: nothing is sure of the other {others}."
     least, most = told.rest

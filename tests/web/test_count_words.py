@@ -28,20 +28,21 @@ def test_areas(text: str, words: str) -> None:
 
 
 @pytest.mark.parametrize(
-    ("places", "well", "counted", "agreed", "words"),
+    ("looked", "counted", "agreed", "unclear", "words"),
     [
-        (9, 9, 4, 4, "All 4 cards agree."),
-        (9, 9, 1, 1, "The only card agrees."),
-        (9, 9, 4, 3, "3 of all 4 cards agree."),
-        (9, 8, 4, 3, "60 % to 100 % agree, with 95 % certainty."),
-        (8, 8, 4, 4, "60 % to 100 % agree, with 95 % certainty."),  # chosen of 9
-        (9, 0, 0, 0, "No place was looked at well enough to count its cards."),
-        (9, 9, 0, 0, "No card belongs in what was looked at."),
+        (9, 4, 4, 0, "All 4 cards agree."),
+        (9, 1, 1, 0, "The only card agrees."),
+        (9, 4, 3, 0, "3 of all 4 cards agree."),
+        (9, 4, 2, 1, "2 of all 4 cards agree, 1 is unclear."),
+        (8, 4, 3, 0, "60 % to 100 % agree, with 95 % certainty."),
+        (8, 4, 2, 2, "60 % to 100 % agree, with 95 % certainty, 2 are unclear."),
+        (0, 0, 0, 0, "No place was looked at."),
+        (8, 0, 0, 0, "No card belongs in what was looked at."),
     ],
 )
-def test_what_agrees(places: int, well: int, counted: int, agreed: int, words: str) -> None:
-    """An interval is for a part; what was counted to the last card is known."""
-    told = replace(whole(places, well, 0, None), counted=counted, agreed=agreed)
+def test_what_agrees(looked: int, counted: int, agreed: int, unclear: int, words: str) -> None:
+    """An interval is for a part; where all was looked at it is known. What nobody can say is told beside it."""
+    told = replace(whole(9, 9, 0, None), looked=looked, counted=counted, agreed=agreed, unclear=unclear)
     assert words == agree(told)
 
 

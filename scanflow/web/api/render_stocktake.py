@@ -11,13 +11,18 @@ from scanflow.domain.findings import Finding, Kind, Standing
 from scanflow.domain.stocktake import Looked, Resolved, Stocktake
 from scanflow.domain.things import Bin
 from scanflow.storage.unit import SqlUnit
+from scanflow.web import count_words
 from scanflow.web.api.render import Json, time
 from scanflow.workflow import resolving
 from scanflow.workflow.resolving import ACTS
 from scanflow.workflow.stocktake_report import title_of
 from scanflow.workflow.stocktakes import Found, unexpected
 
-COLUMNS = ("kind", "code", "text", "title", "bin", "places", "certainty", "read", "unread", "expected", "resolved")
+COLUMNS = (
+    *("kind", "code", "text", "title", "bin", "places", "certainty", "read", "unread", "expected", "resolved"),
+    *("reason", "who", "at", "amiss", "done"),
+)
+"""`resolved` is how it was, `reason`, `who` and `at` tell of that; `amiss` and `done` are in words."""
 
 
 def count(unit: SqlUnit, shown: Stocktake) -> Json:
@@ -123,12 +128,33 @@ def report(shown: Stocktake) -> Json:
 
 
 def csv_of(written: Json) -> str:
-    """The findings of a report as CSV (RFC 4180), a header first."""
+    """The findings of a report as CSV (RFC 4180), a header first: `COLUMNS`."""
     out = io.StringIO()
     rows = csv.writer(out)
     rows.writerow(COLUMNS)
     for each in written["findings"]:
-        how = each["resolved"]["how"] if each["resolved"] else ""
-        row = {**each, "places": " ".join(each["places"]), "resolved": how}
+        told = each["resolved"] or {}
+        how = told.get("how", "")
+        row = {
+            **each,
+            "places": " ".join(each["places"]),
+            "resolved": how,
+            **{name: told.get(name, "") for name in ("reason", "who", "at")},
+            "amiss": count_words.said(_told(each)).amiss,
+            "done": count_words.RESOLVED[how] if how else "open",
+        }
         rows.writerow(["" if row[name] is None else row[name] for name in COLUMNS])
     return out.getvalue()
+
+
+def _told(shown: Json) -> Finding:
+    """A finding from what is shown of it, as far as its words need it."""
+    return Finding(
+        Kind(shown["kind"]),
+        shown["code"] or shown["text"] or shown["bin"],
+        shown["bin"],
+        tuple(shown["places"]),
+        read=shown["read"],
+        unread=shown["unread"],
+        expected=shown["expected"],
+    )

@@ -263,13 +263,14 @@ def report(stocktake: str, query: dict[str, Any]) -> Response:
     """Gives the report of a count that is closed, as JSON, as a PDF, or its findings as CSV."""
     with shop().looking() as unit:
         count = must(unit, Stocktake, stocktake)
-        zone = ZoneInfo(unit.settings.zone)
+        name, zone = unit.settings.name, ZoneInfo(unit.settings.zone)
         papers = {each.code: each.colour for each in unit.find(Section)}
     if not count.report:
         raise Refused("not_closed", "The report is written when the count is closed.")
     wanted = query["format"] if "format" in request.args else _FORMATS[_accepted()]
     if wanted == "pdf":
-        return Response(count_sheet.pdf(count, json.loads(count.report), papers, zone, query["paper"]), mimetype=PDF)
+        drawn = count_sheet.pdf(name, count, json.loads(count.report), papers, zone, query["paper"])
+        return Response(drawn, mimetype=PDF)
     written = render_stocktake.report(count)
     if wanted == "csv":
         return Response(render_stocktake.csv_of(written), mimetype=CSV)

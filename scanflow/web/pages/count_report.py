@@ -10,6 +10,7 @@ from flask.typing import ResponseReturnValue
 from scanflow.domain.findings import Finding
 from scanflow.domain.stocktake import Looked, Resolved, Stocktake
 from scanflow.web import count_words
+from scanflow.web.count_words import walk
 from scanflow.web.pages.shown import act, page
 from scanflow.web.visitors import shop
 from scanflow.workflow import stocktakes
@@ -41,10 +42,11 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
         report=written,
         whole=told,
         agree=count_words.agree(told),
+        agreed=count_words.section_agreed,
         between={each["section"]: count_words.section_between(each, told) for each in written["sections"]},
         rest=count_words.rest(told),
         ranges=count_words.ranges,
-        found=[(each, count_words.said(each), written["resolved"].get(each.id)) for each in found],
+        found=[(each, count_words.said(each), written["resolved"].get(each.id)) for each in sorted(found, key=walk)],
         resolved=count_words.RESOLVED,
         left=len(found) - since,
         photos=photos,

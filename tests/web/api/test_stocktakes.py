@@ -6,6 +6,7 @@ import csv
 import hashlib
 import io
 from concurrent.futures import ThreadPoolExecutor
+from datetime import datetime
 from typing import Any
 
 import pytest
@@ -134,17 +135,21 @@ def test_a_report_never_changes(calls: Calls, count: Count) -> None:
 @SQLITE_ONLY
 @pytest.mark.parametrize("asked", [{"query_string": "format=csv"}, {"headers": {"Accept": "text/csv"}}])
 def test_a_report_as_csv(calls: Calls, count: Count, asked: dict[str, Any]) -> None:
-    """A row for each finding, with a header."""
-    count.look("A-1-1", "D001", "D003", "D004")
+    """A row for each finding, with a header: what is amiss in words, and what was done, why, by whom and when."""
+    count.look("A-1-1", "D001", "D004")
+    count.resolve("missing-D003", "withdraw", reason="Broken, thrown away")
     assert "not_closed" == calls.get(f"{count.path}/report", 409)["code"]
     calls.post(f"{count.path}/close")
 
     answer = calls.client.get(f"{count.path}/report", **asked)
     assert "text/csv" == answer.mimetype
     rows = list(csv.DictReader(io.StringIO(answer.text)))
-    assert [("missing", "D002", "Thing 2", "A-1-1")] == [
-        (row["kind"], row["code"], row["title"], row["bin"]) for row in rows
-    ]
+    names = ("kind", "code", "title", "bin", "amiss", "resolved", "done", "reason")
+    assert [
+        ("missing", "D002", "Thing 2", "A-1-1", "Not in A-1-1", "", "open", ""),
+        ("missing", "D003", "Thing 3", "A-1-1", "Not in A-1-1", "withdraw", "thing withdrawn", "Broken, thrown away"),
+    ] == [tuple(row[name] for name in names) for row in rows]
+    assert [False, True] == [bool(row["who"] and datetime.fromisoformat(row["at"])) for row in rows]
 
 
 def test_a_photo_is_read_kept_and_deleted(calls: Calls, count: Count, shop: Shop) -> None:

@@ -118,7 +118,11 @@ FORMS: dict[str, Schema] = {
 QUERIES: dict[str, Schema] = {
     "ReportQuery": taken(
         {
-            "format": {**one_of(("json", "csv", "pdf")), "default": "json"},
+            "format": {
+                **one_of(("json", "csv", "pdf")),
+                "default": "json",
+                "description": "CSV: a row for each finding; what it is, how it was resolved, why, by whom, when.",
+            },
             "paper": {**one_of(count_sheet.PAPERS), "default": "letter", "description": "Of the PDF."},
         }
     ),
