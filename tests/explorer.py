@@ -375,7 +375,9 @@ def _resolve(room: Room, unit: Memory) -> Iterator[Event]:
             for how in resolving.ACTS[found.finding.kind]:
                 if how == "moved" and not _has_turns(room, unit, found.finding.places[0]):
                     continue
-                name, said = found.finding.id, resolving.Said(how, "why", sure=True)
+                name, code = found.finding.id, found.finding.code
+                proof = slot_code.card_text(code) if code and how in ("put_right", "found_later") else None
+                said = resolving.Said(how, "why", text=proof, sure=True)
                 text = f"resolve {name}: {how}"
                 yield Event("resolve", text, lambda u, c=count, n=name, s=said: resolving.resolve(u, c, n, s))
 

@@ -19,7 +19,8 @@ from scanflow.workflow.ports import Facts, Invalid, Missing, Refused, Unit, must
 
 @dataclass(frozen=True, slots=True)
 class Said:
-    """What a person decides. `to`: the slot for what is moved. `text`: read from the damaged card in hand.
+    """What a person decides. `to`: the slot for what is moved. `text`: read from the card as it is laid into the tray,
+    or from the damaged one in hand.
 
     `sure`: they looked themselves, where the count knows a card by its looks alone.
     """
@@ -68,9 +69,25 @@ def _back(unit: Unit, finding: Finding, said: Said) -> None:
     unit.put(replace(slot, seen=Sighting(Station.TRAY, "", True)))
 
 
+def _brought_back(unit: Unit, finding: Finding, said: Said) -> None:
+    """The card is in the tray now, as its text says that was read there, unless the count saw it there itself.
+
+    A number is handed out again only once its card was seen in the tray: a person's word alone frees none.
+    """
+    if TRAY not in finding.places:
+        if said.text is None:
+            raise Invalid("/text", "required", f"Read the card as you lay it into the tray: scan {finding.subject}.")
+        if cards.card_facts(unit, said.text).slot.code != finding.subject:
+            raise Invalid("/text", "other_card", f"That is another card. Scan that of {finding.subject}.")
+    _back(unit, finding, said)
+
+
 def _one_left(unit: Unit, finding: Finding, said: Said) -> None:
     """Of two cards of one code one was taken away; the other is where it belongs."""
-    (_at_home if _facts(unit, finding).taken else _back)(unit, finding, said)
+    if not _facts(unit, finding).taken:
+        _brought_back(unit, finding, said)
+    elif finding.bin in finding.places:
+        _at_home(unit, finding, said)
 
 
 def _lost(unit: Unit, finding: Finding, said: Said) -> None:
@@ -113,7 +130,10 @@ def _reprinted(unit: Unit, finding: Finding, said: Said) -> None:
 
 
 def _still_here(unit: Unit, finding: Finding, said: Said) -> None:
-    """The card of a shipped stay hangs on a thing: what has left in its place? The order stands until that is known."""
+    """The card of a shipped stay hangs on a thing: what has left in its place? The order stands until that is known.
+
+    The card's number is out of use until the card is seen in the tray.
+    """
     facts = _facts(unit, finding)
     if facts.taken or facts.stay is None or facts.stay.state is not StayState.SHIPPED or facts.line is None:
         raise Refused("not_shipped", "The last thing of this slot was not shipped.")
@@ -123,6 +143,8 @@ def _still_here(unit: Unit, finding: Finding, said: Said) -> None:
     why = f"Card {finding.subject} was found on a thing in {finding.places[0]}. Ask what order {number} got."
     unit.put(facts.line.held(Hold.STILL_HERE, why))
     unit.record("held", {"line": facts.line.id, "why": why})
+    if facts.slot.card is not CardState.LOST:
+        stock.lose_card(unit, finding.subject)
 
 
 def _held(unit: Unit, finding: Finding, said: Said) -> None:
@@ -143,9 +165,9 @@ ACTS: Mapping[Kind, Mapping[str, Act]] = {
     },
     Kind.ELSEWHERE: {"put_right": _at_home, "moved": _moved, "withdraw": _withdrawn, "ignore": _noted},
     Kind.TWIN: {"put_right": _one_left, "ignore": _noted},
-    Kind.SLOT_FREE: {"put_right": _back, "still_here": _still_here, "ignore": _noted},
+    Kind.SLOT_FREE: {"put_right": _brought_back, "still_here": _still_here, "ignore": _noted},
     Kind.IN_TRAY: {"put_right": _at_home, "withdraw": _withdrawn, "ignore": _noted},
-    Kind.CARD_DUE: {"put_right": _back, "found_later": _back, "lost": _lost, "ignore": _noted},
+    Kind.CARD_DUE: {"put_right": _brought_back, "found_later": _brought_back, "lost": _lost, "ignore": _noted},
     Kind.UNKNOWN: {"put_right": _noted, "ignore": _noted},
     Kind.UNREADABLE: {"put_right": _noted, "reprint": _reprinted, "ignore": _noted},
     Kind.SUSPECT: {"put_right": _at_home, "hold": _held, "withdraw": _withdrawn, "ignore": _noted},

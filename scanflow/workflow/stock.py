@@ -7,12 +7,13 @@ from dataclasses import asdict, replace
 
 from labels import slot_code
 from scanflow.domain.derive import SlotState, slot_state
-from scanflow.domain.life import LineState
+from scanflow.domain.life import CardState, LineState
 from scanflow.domain.things import Bin, Item, Line, Rack, Section, Slot, Stay
 from scanflow.planning import room
 from scanflow.planning.racking import Measured
 from scanflow.workflow.cards import card_facts, refuse_named, refuse_taken, slot_facts
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit, must
+from scanflow.workflow.stocktakes import strayed
 
 
 def add_section(unit: Unit, code: str, name: str, slots_per_bin: int, colour: str, digits: int = 3) -> Section:
@@ -158,6 +159,8 @@ def _free_slot(unit: Unit, code: str, pointer: str) -> Slot:
             raise Refused("card_due", f"Card {code} was not seen in the tray since its last item left. Scan it there.")
         case SlotState.RETIRED:
             raise Refused("retired", f"Card {code} is lost. Scan it at the tray when it turns up.")
+    if code in (away := strayed(unit)):
+        raise Refused("card_due", f"A count saw card {code} in {away[code]}. Scan it at the tray first.")
     return facts.slot
 
 
@@ -166,11 +169,21 @@ def _lowest_free(unit: Unit, code: str) -> Slot:
     if section is None:
         raise Invalid("/section", "unknown_section", f"There is no section {code}.")
     slot = unit.lowest_free(code)
+    if slot is not None and slot.code in (away := strayed(unit)):
+        slot = next((each for each in _all_free(unit, code) if each.code not in away), None)
     if slot is None:
         free = unit.free_slots(section.slots_per_bin)
         where = ", ".join(f"{count} in {name}" for name, count in free.items()) or "none elsewhere"
         raise Refused("section_full", f"No card of section {code} is free. Free for its bulk: {where}.", free=free)
     return slot
+
+
+def _all_free(unit: Unit, section: str) -> Iterator[Slot]:
+    """The free slots of a section whose cards are in the tray, the lowest number first."""
+    for slot in sorted(unit.find(Slot, section=section, card=CardState.TRAY), key=lambda each: each.number):
+        facts = unit.facts(slot.code)
+        if facts is not None and not facts.taken:
+            yield slot
 
 
 def _begin(unit: Unit, slot: Slot, item: str) -> Stay:

@@ -15,6 +15,7 @@ from scanflow.domain.derive import seen_away, stands_in
 from scanflow.domain.findings import Finding, Kind, Place, Standing, findings, places
 from scanflow.domain.life import LIVE, LineState, StayState, StocktakeState
 from scanflow.domain.stocktake import (
+    TRAY,
     Area,
     BadArea,
     Chosen,
@@ -180,6 +181,17 @@ def _codes_of(unit: Unit, lines: tuple[Line, ...]) -> Iterator[str]:
         stay = unit.get(Stay, line.stay) if line.stay else None
         if stay is not None:
             yield stay.code
+
+
+def strayed(unit: Unit) -> dict[str, str]:
+    """Slots whose card a running count saw on a shelf, with the bin, unless something moved there since it began."""
+    seen: dict[str, str] = {}
+    for count in unit.find(Stocktake, state=StocktakeState.OPEN):
+        looks = unit.find(Looked, stocktake=count.id)
+        there = {read.code: look.place for look in looks if look.place != TRAY for read in look.reads if read.code}
+        gone = changed(unit, count) if there else set()
+        seen |= {code: place for code, place in there.items() if code not in gone}
+    return seen
 
 
 def cancel(unit: Unit, count_id: str) -> Stocktake:

@@ -91,6 +91,13 @@ PLANTED = {
 }
 WAYS = [(kind, how) for kind, acts in ACTS.items() for how in acts]
 SAID = {"text": card_text("D002")}
+READ = {
+    (Kind.UNREADABLE, "reprint"),
+    (Kind.SLOT_FREE, "put_right"),
+    (Kind.CARD_DUE, "put_right"),
+    (Kind.CARD_DUE, "found_later"),
+}
+"""Ways that ask for the text of the card."""
 
 
 def resolved(kind, how):
@@ -100,7 +107,7 @@ def resolved(kind, how):
         orders.cancel(floor.unit, floor.unit.find(Order)[0].id)
         floor.look("A-1-1", "D002", doubts=("D0024",))
     before = floor.unit.facts("D002")
-    more = SAID if (kind, how) == (Kind.UNREADABLE, "reprint") else {"reason": "Nobody knows"}
+    more = SAID if (kind, how) in READ else {"reason": "Nobody knows"}
     floor.resolve(finding, how, **more)
     return floor, finding, before
 
@@ -411,3 +418,58 @@ def test_nothing_is_put_right_in_a_count_that_was_cancelled():
     floor, finding = in_tray()
     stocktakes.cancel(floor.unit, floor.count.id)
     assert "not_allowed" == refused(floor.resolve, finding, "put_right")
+
+
+@pytest.mark.parametrize("make", [slot_free, card_due])
+def test_a_card_is_in_the_tray_once_it_was_read_there(make):
+    """Nobody's word frees a number: its own card's text does, or that the count saw it in the tray."""
+    floor, finding = make()
+    assert "required" == refused(floor.resolve, finding, "put_right")
+    assert "other_card" == refused(floor.resolve, finding, "put_right", text=card_text("D003"))
+    assert CardState.DUE is floor.slot("D002").card
+    floor.resolve(finding, "put_right", text=card_text("D002"))
+    assert CardState.TRAY is floor.slot("D002").card
+
+
+def test_a_due_card_that_the_count_saw_in_the_tray_is_back():
+    """It was read there, though nobody scanned it."""
+    floor, finding = card_due()
+    floor.look("tray", "D002", "D003", "D004", "D005", "D006")
+    floor.resolve(finding, "put_right")
+    assert CardState.TRAY is floor.slot("D002").card
+
+
+def test_of_two_cards_of_a_free_slot_one_is_read_in_the_tray():
+    """Both hang on shelves: that one was taken away says not that the other is back."""
+    floor = Counted("D001", "D002")
+    floor.release("1001", "D002")
+    floor.open()
+    for place in ("A-1-1", "A-1-3"):
+        floor.look(place, "D002")
+    assert "required" == refused(floor.resolve, "twin-D002", "put_right")
+    floor.resolve("twin-D002", "put_right", text=card_text("D002"))
+    assert CardState.TRAY is floor.slot("D002").card
+
+
+def test_a_card_that_still_hangs_on_a_thing_is_not_handed_out():
+    """Its order got another thing: the number is out of use until the card is seen in the tray."""
+    floor = Counted("D001", "D002")
+    floor.release("1001", "D002")
+    floor.scan("tray", "D002")
+    floor.open()
+    floor.look("A-1-3", "D002")
+    floor.resolve("slot_free-D002", "still_here")
+    assert "retired" == refused(stock.put_away, floor.unit, "Saddle", code="D002")
+    assert "D003" == stock.put_away(floor.unit, "Saddle", section="D").code
+    floor.scan("tray", "D002")
+    assert "D002" == stock.put_away(floor.unit, "Lamp", section="D").code
+
+
+def test_a_card_that_a_running_count_saw_on_a_shelf_is_not_handed_out():
+    """By no number and in no section, until it is scanned at the tray, or the count is over."""
+    floor = Counted("D001")
+    floor.look("A-1-3", "D002")
+    assert "card_due" == refused(stock.put_away, floor.unit, "Saddle", code="D002")
+    assert "D003" == stock.put_away(floor.unit, "Saddle", section="D").code
+    floor.scan("tray", "D002")
+    assert "D002" == stock.put_away(floor.unit, "Lamp", section="D").code
