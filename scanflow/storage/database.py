@@ -54,13 +54,18 @@ class Database:
 
         Writes follow each other: each locks the ledger's head first.
         """
-        with self._writing() as connection, connection.begin():
-            head = self._statements.get("lock", lambda: _head().with_for_update()).run(connection, {}).fetchone()
-            unit = SqlUnit(connection, self._statements, at, who, head)
-            yield unit
-            if unit.seq != head[0]:
-                moved = self._statements.get("move head", lambda: _move_head(self.kind))
-                moved.run(connection, {"new_seq": unit.seq, "new_hash": unit.hash})
+        with self._writing() as connection:
+            with connection.begin():
+                head = self._statements.get("lock", lambda: _head().with_for_update()).run(connection, {}).fetchone()
+                unit = SqlUnit(connection, self._statements, at, who, head)
+                yield unit
+                if unit.seq != head[0]:
+                    moved = self._statements.get("move head", lambda: _move_head(self.kind))
+                    moved.run(connection, {"new_seq": unit.seq, "new_hash": unit.hash})
+            if unit.dropped and self.kind == "sqlite":  # what was deleted stands in the write-ahead log still
+                driver = connection.connection.driver_connection
+                assert driver is not None  # it is connected
+                driver.execute("PRAGMA wal_checkpoint(TRUNCATE)")
         if unit.seq != head[0]:
             self.changes.wrote()
 

@@ -58,6 +58,8 @@ class SqlUnit:
         self.at, self.who = at, who
         self.seq, self.hash = head[:2]
         self.settings = Settings.from_dict(json.loads(head[2]))
+        self.dropped = False
+        """Whether something was deleted for good."""
         self._known: dict[tuple[type, str], Any] = {}
         self._found: dict[type, dict[Any, tuple[Any, ...]]] = {kind: {} for kind in KINDS}
 
@@ -124,6 +126,7 @@ class SqlUnit:
             self.connection.exec_driver_sql("PRAGMA secure_delete=ON")
         gone = delete(KINDS[kind]).where(_name(kind) == bindparam("wanted"))
         self._statements.get(("drop", kind), lambda: gone).run(self.connection, {"wanted": name})
+        self.dropped = True
         self._known.pop((kind, name), None)
         self._found[kind].clear()
 

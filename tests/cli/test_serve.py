@@ -6,19 +6,22 @@ import ssl
 import time
 import urllib.error
 import urllib.request
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import pytest
 from click.testing import CliRunner
+from shown_counts import opened, shown
 from started import serving
 
 from scanflow.cli import main
+from scanflow.domain.things import Photo
 from scanflow.shop import Shop
 from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
 from scanflow.web import certificates
+from scanflow.workflow import stock, stocktakes
 
 
 def status(url: str, authority: Path | None = None) -> int:
@@ -84,3 +87,25 @@ def test_a_certificate_without_its_key_is_told(tmp_path: Path) -> None:
     assert (1, True) == (result.exit_code, "own.pem can't be used" in result.output)
     result = CliRunner().invoke(main, [*given, "--key", f"{tmp_path}/own.pem"])
     assert (2, True) == (result.exit_code, "--key goes with --cert" in result.output)
+
+
+def test_old_photos_of_counts_go_when_it_starts(tmp_path: Path) -> None:
+    """Those of a count that ended longer ago than they are kept; nobody has to begin another for that."""
+    old = datetime.now(UTC) - timedelta(days=400)
+    shop = Shop(Database(sqlite_url(tmp_path)), clock=lambda: old)
+    shop.act("owner", lambda unit: stock.add_section(unit, "D", "Derailleurs", 4, "blue"))
+    shop.act("owner", lambda unit: stock.add_slots(unit, "D", 4))
+    count = opened(shop)
+    shown(shop, count, "A-1-1", "D001", key="first")
+    shop.act("owner", lambda unit: stocktakes.cancel(unit, count.id))
+    with serving("--data", tmp_path):
+        end = time.monotonic() + 20
+        while photos(shop) and time.monotonic() < end:
+            time.sleep(0.05)
+        assert 0 == photos(shop)
+    shop.close()
+
+
+def photos(shop: Shop) -> int:
+    with shop.looking() as unit:
+        return len(unit.find(Photo))
