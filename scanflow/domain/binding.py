@@ -66,6 +66,8 @@ def bind(asked: Asked, found: Found) -> Bound:
         return Bound(None, Hold.ALREADY_SOLD, f"It has left with order {found.wanted_by}.")
     if found.wanted_by is not None:
         return Bound(None, Hold.ALREADY_SOLD, f"Order {found.wanted_by} has it.")
+    if latest.reason:
+        return Bound(latest.id, Hold.SUSPECT, f"In a count a person said: {latest.reason}")
     doubt = doubt_of(asked, found)
     return Bound(latest.id, Hold.DOUBTFUL if doubt else None, doubt)
 

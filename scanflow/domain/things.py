@@ -126,7 +126,10 @@ class Item:
 
 @dataclass(frozen=True, slots=True)
 class Stay:
-    """One item's time in one slot: the unit of truth."""
+    """One item's time in one slot: the unit of truth.
+
+    `reason`: why it was taken out of stock; of a stay that is open why a person doubts that it is this thing.
+    """
 
     id: str
     item: str

@@ -203,6 +203,9 @@ def settle(unit: Unit, line_id: str, stay_id: str | None = None) -> Line:
         _check_wanted(unit, target)
         new = replace(_unbound(new).after("settle"), stay=target)
     unit.put(new)
+    stay = unit.get(Stay, new.stay or "")
+    if stay is not None and stay.open and stay.reason:
+        unit.put(replace(stay, reason=""))
     unit.record("settled", {"line": line.id, "stay": target, "hold": line.hold})
     return new
 
@@ -272,6 +275,8 @@ def revive(unit: Unit, line_id: str) -> Line:
     latest = unit.find(Stay, item=must(unit, Stay, line.stay).item)[-1]
     _check_wanted(unit, latest.id)
     new = replace(new, stay=latest.id, round=None, basket=None)
+    if latest.reason:
+        new = new.held(Hold.SUSPECT, f"In a count a person said: {latest.reason}")
     unit.put(new)
     unit.record("revived", {"line": line.id, "stay": latest.id})
     return new

@@ -61,6 +61,8 @@ def _at_home(unit: Unit, finding: Finding, said: Said) -> None:
         unit.put(line.after("put back"))
     if line is not None and line.state is LineState.SHORT:
         orders.found(unit, line.id)
+    if facts.stay is not None and facts.taken and facts.stay.reason:  # a thing that was doubted is the one
+        unit.put(replace(facts.stay, reason=""))
 
 
 def _back(unit: Unit, finding: Finding, said: Said) -> None:
@@ -148,11 +150,14 @@ def _still_here(unit: Unit, finding: Finding, said: Said) -> None:
 
 
 def _held(unit: Unit, finding: Finding, said: Said) -> None:
-    """“Not this thing”: the line that wants it stands still until a person settles it."""
-    line = _facts(unit, finding).live_line
-    if line is None:
-        raise Refused("not_ordered", "No order wants it: there is nothing to hold.")
-    orders.hold(unit, line.id, said.reason)
+    """“Not this thing”: the line that wants it, or the next one, stands still until a person settles it."""
+    facts = _facts(unit, finding)
+    if facts.live_line is not None:
+        orders.hold(unit, facts.live_line.id, said.reason)
+    elif facts.stay is not None and facts.taken:
+        unit.put(replace(facts.stay, reason=said.reason))
+    else:
+        raise Refused("changed_since", f"{finding.subject} has changed since. Count it again.")
 
 
 ACTS: Mapping[Kind, Mapping[str, Act]] = {
@@ -190,7 +195,7 @@ def _possible(finding: Finding, how: str, facts: Facts | None) -> bool:
             sent = facts is not None and facts.stay is not None and facts.stay.state is StayState.SHIPPED
             return sent and facts is not None and facts.line is not None and facts.line.hold is None
         case "hold":
-            return facts is not None and facts.live_line is not None
+            return facts is not None and facts.taken
         case "withdraw":
             return facts is not None and facts.taken and facts.live_line is None
         case "reprint":

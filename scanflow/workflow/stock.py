@@ -186,11 +186,11 @@ def _all_free(unit: Unit, section: str) -> Iterator[Slot]:
             yield slot
 
 
-def _begin(unit: Unit, slot: Slot, item: str) -> Stay:
+def _begin(unit: Unit, slot: Slot, item: str, doubt: str = "") -> Stay:
     """The next stay of this slot; its card is taken in hand and attached."""
     slot = replace(slot.after("take").after("attach"), turns=slot.turns + 1, seen=None)
     unit.put(slot)
-    stay = Stay(unit.new_id(), item, slot.code, slot.turns, unit.at)
+    stay = Stay(unit.new_id(), item, slot.code, slot.turns, unit.at, reason=doubt)
     unit.add(stay)
     return stay
 
@@ -222,17 +222,18 @@ def move(unit: Unit, stay_id: str, to: str) -> Stay:
     if line is not None and line.state is LineState.PACKED:
         raise Refused("still_in_box", "It lies in a parcel. Take it out with a scan first.")
     ended = stay.after("move", unit.at)
-    return _carry(unit, ended, line, _free_slot(unit, to, "/to"))
+    return _carry(unit, ended, line, _free_slot(unit, to, "/to"), stay.reason)
 
 
 def move_back(unit: Unit, stay: Stay, code: str) -> Stay:
     """Take a move back: the item's next stay begins in its former slot, whose card never left it."""
-    return _carry(unit, stay.after("move", unit.at), _live_line(unit, stay), must(unit, Slot, code))
+    return _carry(unit, stay.after("move", unit.at), _live_line(unit, stay), must(unit, Slot, code), stay.reason)
 
 
-def _carry(unit: Unit, ended: Stay, line: Line | None, slot: Slot) -> Stay:
+def _carry(unit: Unit, ended: Stay, line: Line | None, slot: Slot, doubt: str) -> Stay:
+    """The item's next stay, in this slot; what was doubted of it is so there too."""
     _end(unit, ended)
-    new = _begin(unit, slot, ended.item)
+    new = _begin(unit, slot, ended.item, doubt)
     if line is not None:
         unit.put(replace(line, stay=new.id, scan=None))
     unit.record("moved", {"stay": ended.id, "code": ended.code, "to": new.code, "new_stay": new.id})

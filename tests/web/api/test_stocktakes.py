@@ -279,10 +279,10 @@ def test_a_photo_is_no_look_by_hand(count: Count) -> None:
 
 
 def test_only_what_is_possible_is_offered(calls: Calls, count: Count) -> None:
-    """Nothing is held that no order wants, and no order gets a thing from a slot that was never used."""
+    """No order got a thing from a slot that was never used."""
     count.look("A-1-1", "D001", "D002", "D003", "D004", "D006", doubts=["D0016"])
     offered = {each["id"]: each["ways"] for each in calls.get(f"{count.path}/findings")["findings"]}
     assert {
         "slot_free-D006": ["put_right", "ignore"],
-        "suspect-D001": ["put_right", "withdraw", "ignore"],
+        "suspect-D001": ["put_right", "hold", "withdraw", "ignore"],
     } == offered
