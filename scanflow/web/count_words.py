@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
 from scanflow.domain.findings import Finding, Kind
 from scanflow.domain.life import LineState
 from scanflow.domain.stocktake import TRAY, Area, AreaKind, Certainty, Chosen, Stocktake
-from scanflow.workflow.resolving import ACTS
 from scanflow.workflow.stocktake_report import Whole
 
 
@@ -18,19 +17,20 @@ class Way:
     """One way to resolve a finding: its words, and what it asks for. `sure`: that somebody looked at the card itself.
 
     `reason`: how it asks for one, empty where it needs none. `text`: the text of the damaged card, or, where the card
-    may be lost, a reason.
+    may be lost, a reason. `scan`: the text of the card, read as it is laid into the tray.
     """
 
     how: str
     words: str
     reason: str = ""
     text: bool = False
+    scan: bool = False
     to: bool = False
     sure: bool = False
 
     @property
     def asks(self) -> bool:
-        return bool(self.reason) or self.text or self.to or self.sure
+        return bool(self.reason) or self.text or self.scan or self.to or self.sure
 
 
 def area(text: str) -> str:
@@ -106,8 +106,8 @@ _SAID = {
     ),
     Kind.SLOT_FREE: Said(
         "A free card in {where}",
-        "Nothing is stored in its slot: its last thing has left.",
-        "Take the card to the tray. If it hangs on a thing, that one was never sent.",
+        "By the account nothing is stored in its slot.",
+        "Take the card to the tray. If it hangs on a thing, that was never sent, or never put away.",
     ),
     Kind.IN_TRAY: Said(
         "In the tray, its thing in stock",
@@ -254,7 +254,7 @@ _WORDS = {
     "withdraw": "The thing is gone",
     "ignore": "Leave it so",
     "still_here": "Its order got another thing",
-    "hold": "Hold the order that wants it",
+    "hold": "Hold the order that wants it, now or later",
 }
 _WHY = {"withdraw": "Why is it gone", "ignore": "Why leave it", "hold": "Why hold it"}
 _DONE = {
@@ -280,19 +280,16 @@ RESOLVED = {
 }
 
 
-def ways(found: Finding) -> list[Way]:
-    """Each way to resolve it, the usual one first."""
-    return [_way(found, how) for how in ACTS[found.kind] if not _twice(found, how)]
+def ways(found: Finding, possible: Iterable[str], read: bool = False) -> list[Way]:
+    """Each way to resolve it that is possible, the usual one first.
+
+    `read`: it is put right only by its card's text. What has two names is there once.
+    """
+    twice = "found_later" if found.kind is Kind.CARD_DUE else ""
+    return [_way(found, how, read) for how in possible if how != twice]
 
 
-def _twice(found: Finding, how: str) -> bool:
-    """What the kind has and this finding has not, or has by another name."""
-    if found.kind is Kind.MISSING and found.bin == TRAY:
-        return how in ("withdraw", "reprint")
-    return found.kind is Kind.CARD_DUE and how == "found_later"
-
-
-def _way(found: Finding, how: str) -> Way:
+def _way(found: Finding, how: str, read: bool) -> Way:
     words = _DONE[found.kind] if how == "put_right" else _WORDS[how]
     names = {"home": place(found.bin or ""), "where": place(found.places[0]) if found.places else ""}
     return Way(
@@ -300,6 +297,7 @@ def _way(found: Finding, how: str) -> Way:
         words.format(**names),
         reason=_WHY.get(how, ""),
         text=how == "reprint",
+        scan=read and how == "put_right",
         to=how == "moved",
         sure=found.certainty is Certainty.MATCHED and how != "ignore" and found.kind is not Kind.UNKNOWN,
     )

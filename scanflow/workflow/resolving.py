@@ -71,12 +71,18 @@ def _back(unit: Unit, finding: Finding, said: Said) -> None:
     unit.put(replace(slot, seen=Sighting(Station.TRAY, "", True)))
 
 
+def asks_for_card(unit: Unit, finding: Finding) -> bool:
+    """Whether it is put right only by the text of its card, read in the tray: the count saw none there itself."""
+    back = (Kind.SLOT_FREE, Kind.CARD_DUE, Kind.TWIN)
+    return finding.kind in back and TRAY not in finding.places and not _facts(unit, finding).taken
+
+
 def _brought_back(unit: Unit, finding: Finding, said: Said) -> None:
     """The card is in the tray now, as its text says that was read there, unless the count saw it there itself.
 
     A number is handed out again only once its card was seen in the tray: a person's word alone frees none.
     """
-    if TRAY not in finding.places:
+    if asks_for_card(unit, finding):
         if said.text is None:
             raise Invalid("/text", "required", f"Read the card as you lay it into the tray: scan {finding.subject}.")
         if cards.card_facts(unit, said.text).slot.code != finding.subject:

@@ -59,10 +59,12 @@ def test_every_kind_has_words_and_ways(kind: Kind) -> None:
     told = said(shown)
     assert all(each and "{" not in each and "  " not in each for each in (told.amiss, told.why, told.todo))
     assert told.why.endswith(".") and told.todo.endswith(".")
-    offered = [way.how for way in ways(shown)]
+    offered = [way.how for way in ways(shown, ACTS[shown.kind])]
     assert [how for how in ACTS[kind] if (kind, how) != (Kind.CARD_DUE, "found_later")] == offered
-    assert len(offered) == len({way.words for way in ways(shown)})
-    assert {how for how in offered if how in NEED_REASON} == {way.how for way in ways(shown) if way.reason}
+    assert len(offered) == len({way.words for way in ways(shown, ACTS[shown.kind])})
+    assert {how for how in offered if how in NEED_REASON} == {
+        way.how for way in ways(shown, ACTS[shown.kind]) if way.reason
+    }
 
 
 def test_every_way_has_a_word_for_what_was_done() -> None:
@@ -110,17 +112,16 @@ def test_findings_stand_in_the_order_to_walk() -> None:
     assert [again, twin, missing, due] == sorted([due, missing, twin, again], key=walk)
 
 
-def test_a_card_missing_in_the_tray_has_no_thing() -> None:
-    """It can be found, lost or left; nothing is withdrawn or printed."""
-    shown = Finding(Kind.MISSING, "D014", TRAY)
-    assert ["found_later", "lost", "ignore"] == [way.how for way in ways(shown)]
+def test_a_card_is_read_where_nothing_else_says_that_it_is_back() -> None:
+    """Only to be put right: nothing else says that it lies in the tray."""
+    assert {"put_right"} == {way.how for way in ways(finding(Kind.CARD_DUE), ACTS[Kind.CARD_DUE], True) if way.scan}
 
 
 @pytest.mark.parametrize("certainty", [Certainty.MATCHED, Certainty.DECODED])
 def test_what_rests_on_looks_alone_asks_for_a_look(certainty: Certainty) -> None:
     """Each way that changes something asks whether somebody looked at the card, if no decoder read it."""
     shown = finding(Kind.ELSEWHERE, "A-1-2", certainty=certainty)
-    asked = {way.how for way in ways(shown) if way.sure}
+    asked = {way.how for way in ways(shown, ACTS[shown.kind]) if way.sure}
     assert ({"put_right", "moved", "withdraw"} if certainty is Certainty.MATCHED else set()) == asked
 
 

@@ -13,7 +13,7 @@ from scanflow.domain.stocktake import Resolved
 from scanflow.domain.things import Line, Order, Stay
 from scanflow.workflow import orders, stock, stocktake_report, stocktakes
 from scanflow.workflow.ports import Invalid, Missing, Refused
-from scanflow.workflow.resolving import ACTS
+from scanflow.workflow.resolving import ACTS, ways
 
 
 def refused(call, *args, **more):
@@ -490,3 +490,11 @@ def test_a_thing_that_is_not_the_one_is_held_for_the_next_order():
     orders.cancel(floor.unit, floor.unit.find(Order)[0].id)
     floor.order("1002", "D005")
     assert None is floor.line("D005").hold
+
+
+def test_a_card_missing_in_the_tray_has_no_thing():
+    """It can be found, lost or left; nothing is withdrawn or printed."""
+    floor = Counted("D001")
+    floor.look("tray", "D003", "D004", "D005", "D006")
+    (found,) = [each.finding for each in floor.state().found]
+    assert ("missing-D002", ("found_later", "lost", "ignore")) == (found.id, ways(floor.unit, found))

@@ -8,17 +8,17 @@ from zoneinfo import ZoneInfo
 
 from flask import Blueprint, Response, request
 
-from scanflow.domain.stocktake import Looked, Resolved, Stocktake
+from scanflow.domain.stocktake import Looked, Stocktake
 from scanflow.domain.things import Section
 from scanflow.shop import Reply
 from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
 from scanflow.vision.readings import ImageError
-from scanflow.web import count_sheet
+from scanflow.web import count_rights, count_sheet
 from scanflow.web.api import checking, paging, render_stocktake
 from scanflow.web.api.contract import MANAGERS, STAFF, answer, call, digest, do, look
 from scanflow.web.api.schemas.parts import JPEG
-from scanflow.web.visitors import need, shop, visitor
+from scanflow.web.visitors import shop, visitor
 from scanflow.workflow import looks, resolving, stocktake_report, stocktakes
 from scanflow.workflow.ports import Invalid, Missing, Refused, must
 
@@ -218,8 +218,7 @@ def findings(stocktake: str) -> Response:
 )
 def resolve(stocktake: str, finding: str, body: dict[str, Any]) -> Response:
     """Puts a finding right in the way that is said; to withdraw a thing or to print a card again is not for helpers."""
-    if body["how"] in ("withdraw", "reprint"):
-        need(*MANAGERS)
+    count_rights.admit(body["how"])
 
     def work(unit: SqlUnit) -> Reply:
         found = resolving.resolve(unit, stocktake, finding, resolving.Said(**body))
@@ -241,9 +240,7 @@ def undo(stocktake: str, finding: str, body: dict[str, Any]) -> Response:
     """Takes back how a finding was resolved, as long as nothing has built on it; helpers free no line of its hold."""
 
     def work(unit: SqlUnit) -> Reply:
-        done = unit.get(Resolved, f"{stocktake}.{finding}")
-        if done is not None and done.how in ("hold", "still_here"):
-            need(*MANAGERS)
+        count_rights.admit_undo(unit, stocktake, finding)
         return Reply(200, render_stocktake.finding(unit, resolving.undo(unit, stocktake, finding)))
 
     return do(work)

@@ -16,7 +16,7 @@ from scanflow.domain.life import StocktakeState
 from scanflow.domain.stocktake import Certainty, Looked
 from scanflow.domain.things import Order
 from scanflow.storage.unit import SqlUnit
-from scanflow.web import count_words
+from scanflow.web import count_rights, count_words
 from scanflow.web.count_words import Said, Way
 from scanflow.web.pages.shown import act, offset, page
 from scanflow.web.visitors import shop
@@ -156,7 +156,11 @@ def _shown(unit: SqlUnit, now: stocktakes.State, found: Found, at: int) -> Shown
         _said(unit, finding, seen),
         title_of(unit, finding),
         slot.slot.section if slot else "",
-        count_words.ways(finding),
+        count_words.ways(
+            finding,
+            filter(count_rights.may, resolving.ways(unit, finding)),
+            found.resolved is None and resolving.asks_for_card(unit, finding),
+        ),
         list({look.place: look for look in seen if look.photo}.values())[:PHOTOS],
         "" if finding.kind in (Kind.MISSING, Kind.UNREADABLE) or not finding.places else finding.subject,
         sorted({count_words.place(look.place) for look in seen if not look.by_eye}),
@@ -194,6 +198,7 @@ def resolve(id: str) -> ResponseReturnValue:
         words["text"] or None,
         sure=form.get("sure") == "on",
     )
+    count_rights.admit(way.how)
     said, status = act(lambda unit: resolving.resolve(unit, id, words["finding"], way))
     if said:
         return _show(id, "", status, Refusal(words["finding"], way.how, said, form))
@@ -203,7 +208,12 @@ def resolve(id: str) -> ResponseReturnValue:
 @blueprint.post("/counts/<id>/findings/undo")
 def undo(id: str) -> ResponseReturnValue:
     finding = request.form.get("finding", "")
-    said, status = act(lambda unit: resolving.undo(unit, id, finding))
+
+    def work(unit: SqlUnit) -> None:
+        count_rights.admit_undo(unit, id, finding)
+        resolving.undo(unit, id, finding)
+
+    said, status = act(work)
     return _show(id, said, status) if said else _on(id, finding)
 
 

@@ -5,15 +5,18 @@ from __future__ import annotations
 import re
 
 import pytest
-from clients import SQLITE_ONLY
+from clients import SQLITE_ONLY, client_of
+from flask import Flask
 from flask.testing import FlaskClient
 from furnished import furnish
 from shown_counts import amiss, opened, shown
 
+from labels.slot_code import card_text
 from scanflow.domain.life import StayState
 from scanflow.domain.stocktake import Resolved, Stocktake
 from scanflow.domain.things import Stay
 from scanflow.shop import Shop
+from scanflow.storage.access import Role
 from scanflow.web.pages.count_findings import SIZE
 from scanflow.workflow import looks, stocktake_report, stocktakes
 from scanflow.workflow.looks import Shown, Text
@@ -120,8 +123,11 @@ def test_a_refusal_stands_in_its_finding(client: FlaskClient, count: Stocktake) 
 def test_every_form_does_what_it_says(client: FlaskClient, shop: Shop, count: Stocktake) -> None:
     """The first way that each finding offers is one that its kind has: none is refused as not for it."""
     for part in items(page(client, count)).values():
-        form = dict(re.findall(r'name="(finding|how)" value="([^"]*)"', part.partition("</form>")[0]))
+        first = part.partition("</form>")[0]
+        form = dict(re.findall(r'name="(finding|how)" value="([^"]*)"', first))
         more = {"sure": "on"} if 'name="sure"' in part else {}
+        if 'name="text"' in first:
+            more["text"] = card_text(form["finding"].partition("-")[2])
         assert 303 == send(client, count, **form, **more), form
     assert len(how(shop)) == 6
     assert "All that was amiss is settled" in page(client, count)
@@ -202,3 +208,10 @@ def test_many_findings_are_paged(client: FlaskClient, shop: Shop) -> None:
     with shop.looking() as unit:
         total = len(stocktakes.state(unit, count.id).found)
     assert [SIZE, total - SIZE, total - SIZE] == found
+
+
+def test_a_helper_is_offered_what_a_helper_may(app: Flask, shop: Shop, count: Stocktake) -> None:
+    """To withdraw a thing and to print a card again is the owner's; sent all the same, it is refused."""
+    helper = client_of(app, shop, Role.HELPER)
+    assert not re.findall('value="(withdraw|reprint)"', page(helper, count))
+    assert 403 == send(helper, count, "elsewhere-S001", "withdraw", reason="Gone")

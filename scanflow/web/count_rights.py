@@ -1,0 +1,30 @@
+"""Who may resolve a finding in which way, by calls and on pages alike: what elsewhere is no helper's is none here."""
+
+from __future__ import annotations
+
+from scanflow.domain.stocktake import Resolved
+from scanflow.storage.access import Role
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.visitors import need, visitor
+
+MANAGERS = (Role.OWNER, Role.PROGRAM)
+MANAGED = ("withdraw", "reprint")
+HOLDS = ("hold", "still_here")
+"""Helpers may hold a line, and not let it go."""
+
+
+def may(how: str) -> bool:
+    return how not in MANAGED or visitor().role in MANAGERS
+
+
+def admit(how: str) -> None:
+    """`Problem` 403 unless the visitor may resolve a finding so."""
+    if how in MANAGED:
+        need(*MANAGERS)
+
+
+def admit_undo(unit: SqlUnit, count_id: str, finding: str) -> None:
+    """`Problem` 403 unless the visitor may take back what was done about a finding."""
+    done = unit.get(Resolved, f"{count_id}.{finding}")
+    if done is not None and done.how in HOLDS:
+        need(*MANAGERS)
