@@ -1,4 +1,4 @@
-"""Where things go wrong: what was refused, undone or missing, counted by kind, place and hour, never by person.
+"""Where things go wrong: what was refused, undone or missing, counted by kind, place and hour.
 
 And what to change, where at least `ENOUGH` of a kind say so.
 """

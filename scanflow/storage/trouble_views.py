@@ -1,9 +1,13 @@
-"""What went wrong, from the ledger, the scans and the reports of counts, read-only. Who did it is not looked at."""
+"""What went wrong, from the ledger, the scans and the reports of counts, read-only.
+
+Who did it is not looked at but by `people`, which is for a shop that wants that.
+"""
 
 from __future__ import annotations
 
 import json
 import re
+from collections import Counter
 from collections.abc import Container, Sequence
 from dataclasses import replace
 from datetime import datetime
@@ -48,6 +52,23 @@ def past(connection: Connection, after: datetime) -> Past:
     told = [(datetime.fromisoformat(row.at), row.kind, json.loads(row.data)) for row in connection.execute(query)]
     troubles = _troubles(connection, [entry for entry in told if entry[0] >= since])
     return Past(since, troubles + _placed(connection, _counted(connection, since)), scanned)
+
+
+def people(connection: Connection, since: datetime) -> list[tuple[str, int, int]]:
+    """Who scanned since then: the name, how many scans were refused, doubled or taken back, and how many there were."""
+    before = connection.execute(select(head.c.seq)).scalar_one() - LATEST
+    query = select(ledger.c.at, ledger.c.kind, ledger.c.actor, ledger.c.data)
+    query = query.where(ledger.c.seq > before, ledger.c.kind.in_(["scan", "undone"]))
+    amiss, scanned = Counter[str](), Counter[str]()
+    for row in connection.execute(query):
+        if datetime.fromisoformat(row.at) >= since:
+            scanned[row.actor] += row.kind == "scan"
+            amiss[row.actor] += row.kind == "undone" or _changed_nothing(json.loads(row.data))
+    return [(who, amiss[who], number) for who, number in sorted(scanned.items())]
+
+
+def _changed_nothing(scan: dict[str, Any]) -> bool:
+    return not scan["changed"] and _kind(scan) is not None
 
 
 Told = Sequence[tuple[datetime, str, dict[str, Any]]]

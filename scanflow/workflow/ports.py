@@ -41,7 +41,7 @@ class Settings:
     aliases, each believed only after two looks that agree. `racks` are measured for the room's drawing and its walks.
     `bind_labels`: shipping labels are scanned and bound to their parcels. `photo_days`: how long the photos of a
     stocktake are kept after it was closed. `count_weeks`: within how many weeks every bin is counted, 0 for no such
-    plan; it began at `count_began` (ISO 8601).
+    plan; it began at `count_began` (ISO 8601). `by_person`: what goes wrong is counted by who scanned too.
     """
 
     auto_close: bool = True
@@ -54,6 +54,7 @@ class Settings:
     photo_days: int = 90
     count_weeks: int = 0
     count_began: str = ""
+    by_person: bool = False
 
     @classmethod
     def from_dict(cls, kept: Mapping[str, Any]) -> Settings:

@@ -143,8 +143,13 @@ def csv_of(written: Json) -> str:
             "amiss": count_words.said(_told(each)).amiss,
             "done": count_words.RESOLVED[how] if how else "open",
         }
-        rows.writerow(["" if row[name] is None else row[name] for name in COLUMNS])
+        rows.writerow([_inert(row[name]) for name in COLUMNS])
     return out.getvalue()
+
+
+def _inert(value: object) -> object:
+    """As a spreadsheet shows it: no title or reason is a formula there."""
+    return "" if value is None else f"'{value}" if str(value).startswith(("=", "+", "-", "@", "\t", "\r")) else value
 
 
 def _told(shown: Json) -> Finding:

@@ -58,6 +58,7 @@ def save() -> ResponseReturnValue:
             cycle.planned(unit, int(weeks)),
             photo_days=int(days),
             auto_close=request.form.get("auto_close") == "yes",
+            by_person=request.form.get("by_person") == "yes",
             scan_at_bin=request.form.get("scan_at_bin") == "yes",
             zone=zone,
             name=name,

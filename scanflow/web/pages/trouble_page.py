@@ -1,4 +1,4 @@
-"""Where things go wrong, and what to change: by kind, station, section and hour, never by person."""
+"""Where things go wrong, and what to change: by kind, station, section and hour, by person only if the shop says so."""
 
 from __future__ import annotations
 
@@ -83,6 +83,7 @@ def show() -> ResponseReturnValue:
     past = look(trouble_views.past, now - timedelta(days=DAYS))
     with shop().looking() as unit:
         zone = ZoneInfo(unit.settings.zone)
+        people = trouble_views.people(unit.connection, past.since) if unit.settings.by_person else None
     found = past.troubles
     wrong, all_ = by_hour([each.at for each in found if each.station != COUNT], zone), by_hour(past.scans, zone)
     return page(
@@ -95,6 +96,7 @@ def show() -> ResponseReturnValue:
         changes=[_said(change) for change in changes(found)],
         kinds=_by_station(found),
         sections=count(found, lambda each: each.section),
+        people=people,
         hours=[(hour, wrong[hour], all_[hour]) for hour in range(24) if wrong[hour] or all_[hour]],
     )
 

@@ -135,9 +135,9 @@ def test_a_report_never_changes(calls: Calls, count: Count) -> None:
 @SQLITE_ONLY
 @pytest.mark.parametrize("asked", [{"query_string": "format=csv"}, {"headers": {"Accept": "text/csv"}}])
 def test_a_report_as_csv(calls: Calls, count: Count, asked: dict[str, Any]) -> None:
-    """A row for each finding, with a header: what is amiss in words, and what was done, why, by whom and when."""
+    """A row for each finding, with a header: what is amiss in words, and what was done, why, by whom and when; no formula."""
     count.look("A-1-1", "D001", "D004")
-    count.resolve("missing-D003", "withdraw", reason="Broken, thrown away")
+    count.resolve("missing-D003", "withdraw", reason="=1+1, thrown away")
     assert "not_closed" == calls.get(f"{count.path}/report", 409)["code"]
     calls.post(f"{count.path}/close")
 
@@ -147,7 +147,7 @@ def test_a_report_as_csv(calls: Calls, count: Count, asked: dict[str, Any]) -> N
     names = ("kind", "code", "title", "bin", "amiss", "resolved", "done", "reason")
     assert [
         ("missing", "D002", "Thing 2", "A-1-1", "Not in A-1-1", "", "open", ""),
-        ("missing", "D003", "Thing 3", "A-1-1", "Not in A-1-1", "withdraw", "thing withdrawn", "Broken, thrown away"),
+        ("missing", "D003", "Thing 3", "A-1-1", "Not in A-1-1", "withdraw", "thing withdrawn", "'=1+1, thrown away"),
     ] == [tuple(row[name] for name in names) for row in rows]
     assert [False, True] == [bool(row["who"] and datetime.fromisoformat(row["at"])) for row in rows]
 

@@ -19,10 +19,11 @@ SECTION = {"code": "lp", "section": "Levers", "slots_per_bin": "4", "count": "9"
 
 def test_shop(shop: Shop, client: FlaskClient) -> None:
     """Name, zone, ways of working and how long photos are kept stand together, and are written into the ledger."""
-    fields = {"name": "Reclaimed parts", "zone": "Europe/Berlin", "scan_at_bin": "yes", "photo_days": "30"}
+    fields = {"name": "Reclaimed parts", "zone": "Europe/Berlin", "photo_days": "30"}
+    fields |= {"scan_at_bin": "yes", "by_person": "yes"}
     assert 303 == client.post("/settings", data=fields).status_code
     with shop.looking() as unit:
-        assert Settings(False, True, "Europe/Berlin", "Reclaimed parts", photo_days=30) == unit.settings
+        assert Settings(False, True, "Europe/Berlin", "Reclaimed parts", photo_days=30, by_person=True) == unit.settings
     assert "settings changed" in client.get("/ledger").text
 
 

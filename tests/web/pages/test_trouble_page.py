@@ -119,3 +119,15 @@ def test_what_a_count_found(client: FlaskClient, calls: Calls) -> None:
     assert "wrong check digit 3 twice at the tray, once at shelves" in said
     assert "counted and not there 1 in counts" in said and "nothing is stored in its slot 1 in counts" in said
     assert "By section D Section D 5 times" in said
+
+
+def test_who_scanned_is_counted_where_the_shop_says_so(client: FlaskClient, calls: Calls, shop: Shop) -> None:
+    """A name stands there only then, with what was refused or taken back, and all its scans."""
+    calls.section("D", 6)
+    for number, text in enumerate(("D0016", "D0019")):
+        calls.post("/api/scans", station="tray", key=f"k{number}", text=text)
+    assert "By who scanned" not in client.get("/trouble").text
+    shop.act("owner", lambda unit: unit.set_settings(replace(unit.settings, by_person=True)))
+    html = client.get("/trouble").text
+    assert "Who scanned is not counted" not in html
+    assert '<tr><th scope="row">owner</th><td>1</td><td>2</td></tr>' in html
