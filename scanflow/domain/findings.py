@@ -75,7 +75,8 @@ class Finding:
     """One thing amiss. `subject` is a slot code, a foreign card's text, or a place.
 
     `bin` is the slot's own, `places` are where it was seen, or could not be read; `looks` the keys of the looks that
-    show it, for what is missing those of its place. `read`, `unread` and `expected` count the cards there.
+    show it, for what is missing those of its place. `read`, `unread` and `expected` count the cards there. `doubtful`
+    as of a place.
     """
 
     kind: Kind
@@ -87,6 +88,7 @@ class Finding:
     read: int | None = None
     unread: int | None = None
     expected: int | None = None
+    doubtful: bool = False
 
     @property
     def id(self) -> str:
@@ -133,7 +135,8 @@ class Place:
     """What is known of one place: codes expected there, what was read, how many cards nobody could read.
 
     `unseen` are those expected that were seen nowhere. `unclear` are those of its `looks` in which a card could not be
-    read. `sure`: gone through by hand.
+    read. `sure`: gone through by hand. `doubtful`: one of its photos and one of a bin beside it have a single card in
+    common, which is at home there: it may be one that both show, or two.
     """
 
     expected: frozenset[str]
@@ -144,11 +147,12 @@ class Place:
     unclear: tuple[str, ...]
     looked: bool
     sure: bool
+    doubtful: bool = False
 
     @property
     def well(self) -> bool:
         """Whether what was not seen here is not here."""
-        return self.looked and self.unread == 0 and (self.sure or not self.unseen)
+        return self.looked and self.unread == 0 and (self.sure or not (self.unseen or self.doubtful))
 
 
 def places(
@@ -168,6 +172,7 @@ def places(
         by_place[look.place].append(look)
     seen = _seen(room, looks)
     codes = {subject for subject, ours in seen if ours}
+    doubtful = _doubtful(room, looks)
     by_hand = {name: [look for look in by_place[name] if not look.by_eye] for name in names}
     gone_through = {name for name in names if any(look.whole and look.closer is None for look in by_hand[name])}
     return {
@@ -180,6 +185,7 @@ def places(
             unclear=tuple(look.key for look in by_place[name] if look.unread),
             looked=any(look.whole and look.closer is None for look in by_place[name]),
             sure=name in gone_through,
+            doubtful=name in doubtful,
         )
         for name in names
     }
@@ -229,13 +235,34 @@ Card = tuple[str, bool]
 """A slot code and True, or the text of no card of the shop and False."""
 
 
-def _seen(room: Mapping[str, Standing], looks: Sequence[Looked]) -> dict[Card, dict[str, Seen]]:
-    """Each card → the places where it was seen, and how."""
-    sightings: defaultdict[Card, list[tuple[Looked, Read]]] = defaultdict(list)
+Views = list[tuple[Looked, Read]]
+
+
+def _sightings(looks: Sequence[Looked]) -> dict[Card, Views]:
+    sightings: defaultdict[Card, Views] = defaultdict(list)
     for look in sorted(looks, key=lambda look: look.key):
         for read in look.reads:
             if read.certainty is not Certainty.UNREAD:
                 sightings[read.code or read.text, read.code is not None].append((look, read))
+    return sightings
+
+
+def _doubtful(room: Mapping[str, Standing], looks: Sequence[Looked]) -> set[str]:
+    """Places as `Place` has it: what a single card says of how photos overlap, it says of itself."""
+    common: defaultdict[tuple[str, str], list[str]] = defaultdict(list)
+    for (subject, ours), views in _sightings(looks).items():
+        home = room[subject].home if ours and subject in room else ""
+        eyed = {place for look, read in views if look.by_eye for place in read.bins or (look.place,)}
+        for one in {look.place for look, read in views if look.by_eye and not read.bins}:
+            for other in eyed:
+                if near(one, other):
+                    common[one, other].append(home)
+    return {one for (one, _), homes in common.items() if len(homes) == 1 and homes != [one]}
+
+
+def _seen(room: Mapping[str, Standing], looks: Sequence[Looked]) -> dict[Card, dict[str, Seen]]:
+    """Each card → the places where it was seen, and how."""
+    sightings = _sightings(looks)
     beside = _overlaps(sightings.values())
     seen: dict[Card, dict[str, Seen]] = {}
     for (subject, ours), views in sightings.items():
@@ -374,7 +401,8 @@ def _absent(
 def _unreadable(known: Mapping[str, Place]) -> Iterator[Finding]:
     """Places where somebody has to look again: cards are missed there, and nothing says that they are gone."""
     for name, here in known.items():
-        if here.unseen and (here.unread or (here.looked and not here.sure)):
+        hidden = bool(here.unseen) and (here.unread > 0 or (here.looked and not here.sure))
+        if hidden or (here.doubtful and here.looked and not here.sure):
             yield Finding(
                 Kind.UNREADABLE,
                 name,
@@ -385,4 +413,5 @@ def _unreadable(known: Mapping[str, Place]) -> Iterator[Finding]:
                 read=len(here.read),
                 unread=here.unread,
                 expected=len(here.expected),
+                doubtful=not hidden,
             )

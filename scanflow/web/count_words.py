@@ -135,6 +135,11 @@ _SAID = {
 }
 _TWICE = Said("Twice in {where}", "One photo shows two cards with this number.", _SAID[Kind.TWIN].todo)
 _BACK = Said("Back in the tray, unsaid", "It was due, and nobody scanned it there.", "Leave it in the tray.")
+_BESIDE = Said(
+    _SAID[Kind.UNREADABLE].amiss,
+    "A card in its photo may hang here, or in the bin beside, whose photo shows it too: labels of both would tell.",
+    "Go through it by hand, or photograph it with the labels beside it.",
+)
 _UNREAD = Said(
     _SAID[Kind.UNREADABLE].amiss,
     "{unread} could not be read, and some that belong there were not seen.",
@@ -149,6 +154,8 @@ def said(found: Finding) -> Said:
         words = _TWICE
     elif found.kind is Kind.CARD_DUE and found.places:
         words = _BACK
+    elif found.kind is Kind.UNREADABLE and found.doubtful:
+        words = _BESIDE
     elif found.kind is Kind.UNREADABLE and found.unread:
         words = _UNREAD
     names = {

@@ -371,3 +371,24 @@ def test_a_due_card_may_lie_where_a_photo_of_the_tray_does_not_show_it():
     assert [] == [each for each in ids([part]) if "card_due" in each]
     assert ["card_due-D008"] == ids([look(TRAY, "D006", "D007")])
     assert ["missing-D007", "card_due-D008"] == ids([replace(part, how=How.WEDGE)])
+
+
+def again(*seen: Looked) -> list[str]:
+    """The bins of a shelf to look at again because one card may hang there or beside."""
+    return [each.subject for each in findings(SHELF_NAMES, SHELF, seen) if each.doubtful]
+
+
+def test_a_single_card_in_two_photos_does_not_say_that_it_is_one():
+    """Without labels somebody looks where it does not belong: two cards there would be a twin, by hand found or not."""
+    both = look("A-1-1", on("D001")), look("A-1-2", on("D001"), on("D002"))
+    assert (["A-1-2"], []) == (again(*both), shelf(*both))
+    held = replace(look("A-1-2", on("D002"), key="hand"), how=How.WEDGE)
+    assert ([], []) == (again(*both, held), shelf(*both, held))
+    held = replace(look("A-1-2", on("D001"), on("D002"), key="hand"), how=How.WEDGE)
+    assert ([], [("elsewhere-D001", ("A-1-2",))]) == (again(*both, held), shelf(*both, held))
+
+
+def test_photos_with_more_in_common_or_with_labels_overlap_for_sure():
+    """Two cards that both show are the photos' edge; where labels tell there is nothing to ask."""
+    assert [] == again(look("A-1-1", on("D001"), on("D002")), look("A-1-2", on("D001"), on("D002")))
+    assert [] == again(look("A-1-1", on("D001", "A-1-1")), look("A-1-2", on("D001", "A-1-1"), on("D002", "A-1-2")))

@@ -135,7 +135,7 @@ def test_a_report_never_changes(calls: Calls, count: Count) -> None:
 @SQLITE_ONLY
 @pytest.mark.parametrize("asked", [{"query_string": "format=csv"}, {"headers": {"Accept": "text/csv"}}])
 def test_a_report_as_csv(calls: Calls, count: Count, asked: dict[str, Any]) -> None:
-    """A row for each finding, with a header: what is amiss in words, and what was done, why, by whom and when; no formula."""
+    """A row for each finding, with a header: what is amiss in words, what was done, why, by whom, when; no formula."""
     count.look("A-1-1", "D001", "D004")
     count.resolve("missing-D003", "withdraw", reason="=1+1, thrown away")
     assert "not_closed" == calls.get(f"{count.path}/report", 409)["code"]
