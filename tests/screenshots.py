@@ -71,7 +71,7 @@ def take_count(page: Page, data: Path) -> None:
     page.goto("/counts?area=section:S")
     page.get_by_role("button", name="Start counting").click()
     page.wait_for_url("**/counts/*")
-    page.get_by_role("link", name="A-1-1").click()
+    page.locator("#places").get_by_role("link", name="A-1-1").click()
     page.set_input_files("form.shoot input", photo)
     page.wait_for_selector("img.whole")
     page.evaluate("scrollTo(0, 0)")
@@ -82,14 +82,15 @@ def take_count(page: Page, data: Path) -> None:
     take(page, "findings")
 
 
-SEEN = "[...document.images].every((each) => each.naturalWidth || each.getBoundingClientRect().top > innerHeight)"
+SEEN = """() => [...document.images].every(
+  (each) => each.naturalWidth || each.hidden || each.getBoundingClientRect().top > innerHeight)"""
 """Pictures of things come when they are near the screen, and some time after the page."""
 
 
 def take(page: Page, name: str) -> None:
     page.wait_for_load_state()
     page.wait_for_function(SEEN)
-    page.evaluate("Promise.all([...document.images].filter((each) => each.complete).map((each) => each.decode()))")
+    page.evaluate("Promise.all([...document.images].filter((each) => each.naturalWidth).map((each) => each.decode()))")
     page.screenshot(path=PICTURES / f"{name}.png", animations="disabled")
 
 

@@ -1,4 +1,5 @@
-// A scan where no station is: it finds what was scanned, unless something was written that would be lost.
+// A scan where no station is: it goes where the page asks for this card, else it finds what was scanned, unless something
+// was written that would be lost.
 
 const find = document.querySelector(".find input[name='q']");
 
@@ -25,7 +26,19 @@ export function found(texts) {
   }
 }
 
+/** The field that waits for this scan: the one that is in use, or that of the card's slot, `data-takes`. */
+function waiting(text) {
+  const fields = [...document.querySelectorAll("input[data-takes]")];
+  return fields.find((each) => each === document.activeElement) ?? fields.find(({ dataset }) => dataset.takes === text.slice(0, -1));
+}
+
 export function lookUp(text) {
+  const field = waiting(text);
+  if (field) {
+    field.value = text;
+    field.form.requestSubmit();
+    return;
+  }
   const fields = [...document.querySelectorAll("main input, main select, main textarea")];
   if (!find || fields.some(written)) return found(text);
   find.value = text;
