@@ -83,7 +83,7 @@ def take_count(page: Page, data: Path) -> None:
 
 
 SEEN = """() => [...document.images].every(
-  (each) => each.naturalWidth || each.hidden || each.getBoundingClientRect().top > innerHeight)"""
+  (each) => each.naturalWidth || !each.checkVisibility() || each.getBoundingClientRect().top > innerHeight)"""
 """Pictures of things come when they are near the screen, and some time after the page."""
 
 

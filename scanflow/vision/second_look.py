@@ -130,7 +130,7 @@ def _doubtful(one: Found, others: Sequence[Found], length: float) -> bool:
 
     Its check is one of 103, and half covered or blurred cards have misled both. `length`: px of the bars.
     """
-    if one.symbology is not Symbology.CODE128:
+    if one.symbology is not Symbology.CODE128 or not one.text.isascii():  # no card bears more than ASCII
         return False
     modules = pattern(one.text).modules
     if modules > _MODULES or (one.engine == decoders.ZXING and length > _LARGE * modules):

@@ -6,6 +6,7 @@ import random
 
 import numpy as np
 import pytest
+import zxingcpp
 from flat_scene import Flat, flat
 from scenes import Scene, book_of, strangers_to
 
@@ -77,3 +78,9 @@ def test_what_one_engine_misreads_is_not_believed() -> None:
 
     assert "H8131" in {one.text for one in decoders.zxing(part)}
     assert "H8131" not in {one.text for one in read(part).readings}
+
+
+def test_bars_beyond_ascii_keep_no_picture_from_being_read() -> None:
+    """A foreign label that says more than ASCII, by FNC4, is read like any other."""
+    drawn = np.asarray(zxingcpp.create_barcode("Prüfling 7", zxingcpp.BarcodeFormat.Code128).to_image(scale=2))
+    assert "Prüfling 7" in texts(read(drawn, BOOK))
