@@ -20,7 +20,9 @@ from scanflow.domain.things import (
     Alias,
     Bin,
     Item,
+    Doubt,
     Label,
+    Learned,
     Line,
     Order,
     Parcel,
@@ -34,6 +36,7 @@ from scanflow.domain.things import (
     Stay,
     Stop,
 )
+from scanflow.domain.whereabouts import free_to_give
 from scanflow.workflow.ports import Facts, Settings
 
 T = TypeVar("T")
@@ -48,6 +51,8 @@ KINDS = (
     Stay,
     Order,
     Line,
+    Doubt,
+    Learned,
     Round,
     Stop,
     Parcel,
@@ -187,7 +192,7 @@ class Memory:
     def _free(self, section: str) -> list[Slot]:
         slots = self.find(Slot, section=section, card=CardState.TRAY)
         stays = {slot.code: self._latest(slot) for slot in slots}
-        return [slot for slot in slots if not ((stay := stays[slot.code]) and stay.open)]
+        return [slot for slot in slots if free_to_give(slot, taken=bool((stay := stays[slot.code]) and stay.open))]
 
     def last_looks(self) -> dict[str, datetime]:
         gone = {each.id for each in self.find(Stocktake, state=StocktakeState.CANCELLED)}

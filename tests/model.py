@@ -32,7 +32,11 @@ def line(room: Memory, told: Line) -> Json:
     wanted = room.all(Stay)[told.stay] if told.stay else None
     title = told.title or (room.all(Item)[wanted.item].title if wanted else "")
     names = {"id": told.id, "reference": told.reference, "code": wanted.code if wanted else None, "stay": told.stay}
-    return names | {"title": title, "state": told.state, "hold": told.hold, "why": told.why}
+    return (
+        names
+        | {"title": title, "state": told.state, "hold": told.hold, "why": told.why}
+        | {"holds": [{"hold": each.hold, "why": each.why} for each in told.holds]}
+    )
 
 
 def order(room: Memory, told: Order) -> Json:

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from scanflow.domain.life import Hold, LineState
 from scanflow.domain.things import Station
 from scanflow.domain.verdict import Look, Reason
+from scanflow.domain.whereabouts import Place, Whereabouts, words
 
 REFUSALS: dict[Reason, str] = {
     Reason.UNREADABLE: "No card was read. Hold it flat and in the light, or type its text.",
@@ -19,20 +20,19 @@ REFUSALS: dict[Reason, str] = {
     Reason.NOT_ORDERED: "Nobody ordered {code}. {back}",
     Reason.CANCELLED: "Order {order} no longer wants {code}{since}. {back}",
     Reason.HELD: "{held}",
-    Reason.NOT_ON_ROUND: "{code} is ordered, but not on this round. Leave it in {home}.",
+    Reason.NOT_ON_ROUND: "{not_on_round}",
     Reason.ALREADY_PICKED: "{code} is picked already{basket}{since}.",
-    Reason.ALREADY_PACKED: "{code} is packed already{since}, in the parcel of {order}.",
+    Reason.ALREADY_PACKED: "{code} is packed already{since}, in the parcel of {order}.{packed_elsewhere}",
     Reason.NO_PARCEL: "No parcel is open at this table. Choose an order or scan its slip first.",
     Reason.ALREADY_RELEASED: "The thing of {code} left with order {order}. Bring the card to the tray.",
     Reason.OTHER_ORDER: "Another order's. This is {code}, wanted by {order}. {other_basket}",
     Reason.NOT_PICKED: "{not_picked}",
-    Reason.NOT_RELEASED: "The item of {code} is still in stock. Put the card back on it in {home}.",
-    Reason.WRONG_BIN: "{code} does not belong here. It belongs in {home}.",
+    Reason.NOT_RELEASED: "The thing of {code} is still in stock, {where}. Put the card back on it.",
+    Reason.WRONG_BIN: "{code} does not belong here. {belongs}",
 }
 
 OUT_OF_ITS_BIN: dict[Reason, str] = {
     Reason.CLOSED: "This round is over{since}. {back}",
-    Reason.NOT_ON_ROUND: "{code} is ordered, but not on this round. {back}",
 }
 """Of a pick that waited for the network: the thing was taken along."""
 
@@ -42,8 +42,8 @@ ONCE_MORE = "There is no check on this card: scan it once more to be sure."
 
 def refusal(reason: Reason, look: Look) -> str:
     """The sentence beside a refusal."""
-    words = OUT_OF_ITS_BIN.get(reason, REFUSALS[reason]) if look.late else REFUSALS[reason]
-    return words.format(
+    sentence = OUT_OF_ITS_BIN.get(reason, REFUSALS[reason]) if look.late else REFUSALS[reason]
+    return sentence.format(
         code=look.slot.code if look.slot else "",
         home=look.slot.bin if look.slot else "",
         order=look.order.number if look.order else "",
@@ -53,12 +53,51 @@ def refusal(reason: Reason, look: Look) -> str:
         other_basket=_other_basket(look),
         held=_held(look),
         not_picked=_not_picked(look),
+        not_on_round=_not_on_round(look),
+        packed_elsewhere=_packed_elsewhere(look),
+        where=words(look.where) if look.where else "in its bin",
+        belongs=_belongs(look),
     )
+
+
+def _where(look: Look, place: Place) -> Whereabouts | None:
+    """Where the thing is by the account, if that is this kind of place."""
+    return look.where if look.where is not None and look.where.place is place else None
 
 
 def _back(look: Look) -> str:
     home = look.slot.bin if look.slot else ""
-    return f"Leave it in {home}." if look.station is Station.BIN and not look.late else f"Put it back in {home}."
+    stands = look.station is Station.BIN and not look.late and not (look.where is not None and look.where.out)
+    return f"Leave it in {home}." if stands else f"Put it back in {home}."
+
+
+def _not_on_round(look: Look) -> str:
+    code = look.slot.code if look.slot else ""
+    if look.line_state is LineState.SHORT:
+        return f"{code} was missing. {_misses(look)}"
+    return f"{code} is ordered, but not on this round. {_back(look)}"
+
+
+def _misses(look: Look) -> str:
+    return f"Order {look.order.number if look.order else ''} misses it: bring it to the table."
+
+
+def _belongs(look: Look) -> str:
+    if look.line_state is LineState.SHORT:
+        return _misses(look)
+    if look.counts_as_packed:
+        return f"It counts as packed.{_packed_elsewhere(look)}"
+    home = look.slot.bin if look.slot else ""
+    return f"It belongs in {home}."
+
+
+def _packed_elsewhere(look: Look) -> str:
+    """What to do about a packed thing whose card is read away from its parcel."""
+    here = look.parcel is not None and look.line is not None and look.line.parcel == look.parcel.id
+    if not look.counts_as_packed or (look.station is Station.TABLE and here):
+        return ""
+    order = look.order.number if look.order else ""
+    return f" The parcel of {order} is held until you scan it there, or take it out."
 
 
 def _since(look: Look) -> str:
@@ -70,24 +109,27 @@ def _basket(look: Look) -> str:
 
 
 def _other_basket(look: Look) -> str:
-    if look.line is not None and look.line.basket:
-        return f"Put it in basket {look.line.basket}."
+    if look.counts_as_packed:
+        return f"It counts as packed.{_packed_elsewhere(look)}"
+    in_basket = _where(look, Place.BASKET)
+    if in_basket is not None and in_basket.basket:
+        return f"Put it in basket {in_basket.basket}."
     return "Lay it aside for that order."
 
 
 def _held(look: Look) -> str:
-    if look.line is not None and look.line.hold is Hold.CANCELLED_IN_BOX:
+    if look.line is not None and look.line.has(Hold.CANCELLED_IN_BOX):
         return "It was cancelled and must come out of the parcel. Press “Take out”, then scan it."
     order, why = (look.order.number if look.order else "", look.line.why if look.line else "")
-    return f"Order {order} is held{_since(look)}: {why} Settle it on the orders page."
+    misplaced = look.line is not None and look.line.hold is Hold.MISPLACED
+    todo = _packed_elsewhere(look).strip() if misplaced else "Settle it on the orders page."
+    return f"Order {order} is held{_since(look)}: {why} {todo}".rstrip()
 
 
 def _not_picked(look: Look) -> str:
     code = look.slot.code if look.slot else ""
     if look.take_out:
         return f"{code} is not in the parcel."
-    if look.line_state is LineState.SHORT:
-        return f"{code} was reported missing. Say that it was found, then scan it at its bin."
     return f"{code} was not picked on a round. Scan it at its bin first."
 
 
@@ -98,11 +140,14 @@ def acceptance(look: Look, missing: Sequence[str], released: Sequence[str]) -> s
         case Station.BIN:
             basket = look.line.basket if look.line else None
             return f"Put it in basket {basket}." if basket else "Take it to the table."
+        case Station.TRAY if look.counts_as_packed:
+            order = look.order.number if look.order else ""
+            return f"{code} counts as packed for {order}. The card is back when that parcel closes."
         case Station.TRAY:
             return f"Card {code} is back in the tray. Its slot can be used again."
         case Station.SHELF:
-            if look.line_state is LineState.PACKED:
-                return f"{code} stands where it belongs, but it counts as packed. Look into its parcel."
+            if look.counts_as_packed:
+                return f"{code} stands where it belongs, but it counts as packed.{_packed_elsewhere(look)}"
             return f"{code} stands where it belongs."
     if look.take_out:
         return f"{code} is out of the parcel. Put it back in {look.slot.bin if look.slot else ''} if it is not wanted."

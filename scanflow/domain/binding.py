@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from scanflow.domain.life import Hold, StayState
-from scanflow.domain.things import Item, Stay
+from scanflow.domain.things import Held, Item, Stay
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,7 +28,7 @@ class Found:
 
     `named` is the stay that was named (for a bare code the slot's last one), `latest` the latest stay of its
     item (another one after a move), `wanted_by` the number of the order that has or had it, `turns` the stays the
-    slot ever had.
+    slot ever had, `doubts` what is doubted of the item, in words.
     """
 
     named: Stay | None = None
@@ -36,6 +36,7 @@ class Found:
     item: Item | None = None
     wanted_by: str | None = None
     turns: int = 0
+    doubts: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,33 +44,34 @@ class Bound:
     """The outcome: `stay` is None for an unbound line, which always has a hold."""
 
     stay: str | None
-    hold: Hold | None = None
-    why: str = ""
+    holds: tuple[Held, ...] = ()
+
+
+def _unbound(hold: Hold, why: str) -> Bound:
+    return Bound(None, (Held(hold, why),))
 
 
 def bind(asked: Asked, found: Found) -> Bound:
     """The first that fits, hard reasons before doubts."""
     if asked.bad is not None:
-        return Bound(None, Hold.BAD_ROW, asked.bad)
+        return _unbound(Hold.BAD_ROW, asked.bad)
     if not asked.known:
-        return Bound(None, Hold.UNKNOWN_CODE, "No slot of this room has this code.")
+        return _unbound(Hold.UNKNOWN_CODE, "No slot of this room has this code.")
     if asked.turn is None and (found.named is None or not found.named.open):
-        return Bound(None, Hold.SLOT_FREE, "Nothing stands in this slot.")
+        return _unbound(Hold.SLOT_FREE, "Nothing stands in this slot.")
     if found.named is None:
-        return Bound(None, Hold.UNKNOWN_CODE, "This slot has not had that turn.")
+        return _unbound(Hold.UNKNOWN_CODE, "This slot has not had that turn.")
     if asked.turn is None and asked.ordered_at is not None and asked.ordered_at < found.named.began:
-        return Bound(None, Hold.STALE_CODE, "It was ordered before the thing now in this slot was put away.")
+        return _unbound(Hold.STALE_CODE, "It was ordered before the thing now in this slot was put away.")
     latest = found.latest or found.named
     if latest.state is StayState.WITHDRAWN:
-        return Bound(None, Hold.WITHDRAWN, f"It was taken out of stock: {latest.reason}")
+        return _unbound(Hold.WITHDRAWN, f"It was taken out of stock: {latest.reason}")
     if not latest.open:
-        return Bound(None, Hold.ALREADY_SOLD, f"It has left with order {found.wanted_by}.")
+        return _unbound(Hold.ALREADY_SOLD, f"It has left with order {found.wanted_by}.")
     if found.wanted_by is not None:
-        return Bound(None, Hold.ALREADY_SOLD, f"Order {found.wanted_by} has it.")
-    if latest.reason:
-        return Bound(latest.id, Hold.SUSPECT, f"In a count a person said: {latest.reason}")
-    doubt = doubt_of(asked, found)
-    return Bound(latest.id, Hold.DOUBTFUL if doubt else None, doubt)
+        return _unbound(Hold.ALREADY_SOLD, f"Order {found.wanted_by} has it.")
+    holds = ((Hold.SUSPECT, found.doubts), (Hold.DOUBTFUL, doubt_of(asked, found)))
+    return Bound(latest.id, tuple(Held(hold, why) for hold, why in holds if why))
 
 
 def doubt_of(asked: Asked, found: Found) -> str:

@@ -1,4 +1,4 @@
-"""What is derived and never stored: states of slots and orders, and put-back duties."""
+"""What is derived and never stored: states of slots and orders."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from enum import StrEnum
 
 from scanflow.domain.life import CardState, LineState
-from scanflow.domain.things import Line, Slot, Station, Stay
+from scanflow.domain.things import Line, Slot, Stay
 
 
 class SlotState(StrEnum):
@@ -14,6 +14,9 @@ class SlotState(StrEnum):
     TAKEN = "taken"
     DUE = "due"
     RETIRED = "retired"
+
+
+ENDED = frozenset({LineState.CANCELLED, LineState.RETURNED})
 
 
 class OrderState(StrEnum):
@@ -35,11 +38,16 @@ def slot_state(slot: Slot, stay: Stay | None) -> SlotState:
     return SlotState.FREE if slot.card is CardState.TRAY else SlotState.DUE
 
 
+def stands_still(line: Line) -> bool:
+    """Whether a line is held. A cancelled one keeps its holds for when it is wanted after all, and asks for nobody."""
+    return bool(line.holds) and line.state not in ENDED
+
+
 def order_state(lines: Iterable[Line]) -> OrderState:
     """The order stands where its least advanced line stands: the first of the list that fits."""
     lines = tuple(lines)
     states = {line.state for line in lines}
-    if LineState.UNBOUND in states or any(line.hold for line in lines):
+    if LineState.UNBOUND in states or any(stands_still(line) for line in lines):
         return OrderState.HELD
     for state, those in (
         (OrderState.WAITING, {LineState.WAITING, LineState.SHORT}),
@@ -50,29 +58,3 @@ def order_state(lines: Iterable[Line]) -> OrderState:
         if states & those:
             return state
     return OrderState.RETURNED if LineState.RETURNED in states else OrderState.CANCELLED
-
-
-def seen_away(slot: Slot) -> bool:
-    """Whether the card was last seen away from its own bin: pulled on a round, at a table, or in another bin."""
-    if slot.seen is None:
-        return False
-    match slot.seen.station:
-        case Station.BIN:
-            return slot.seen.accepted
-        case Station.TABLE:
-            return True
-        case Station.SHELF:
-            return slot.seen.place != slot.bin
-        case Station.TRAY:
-            return False
-
-
-def must_go_back(slot: Slot, stay: Stay | None, line: Line | None) -> bool:
-    """A put-back duty: a stored thing that is out of its bin without a live line that wants it."""
-    return stay is not None and stay.open and line is None and seen_away(slot)
-
-
-def stands_in(slot: Slot) -> str:
-    """The bin to walk to for this slot's thing: where it was seen last on a shelf, else its own."""
-    seen = slot.seen
-    return seen.place if seen is not None and seen.station is Station.SHELF else slot.bin

@@ -40,6 +40,7 @@ class ParcelState(StrEnum):
     OPEN = "open"
     ASIDE = "aside"
     CLOSED = "closed"
+    HANDED_OVER = "handed_over"
     DROPPED = "dropped"
 
 
@@ -55,20 +56,53 @@ class StocktakeState(StrEnum):
 
 
 class Hold(StrEnum):
-    """Why a line stands still until a person settles it."""
+    """Why a line stands still, the gravest first. Each ends only with its own cause; one left stops the line."""
 
-    UNKNOWN_CODE = "unknown_code"
-    SLOT_FREE = "slot_free"
-    STALE_CODE = "stale_code"
-    ALREADY_SOLD = "already_sold"
-    WITHDRAWN = "withdrawn"
-    DOUBTFUL = "doubtful"
+    SUSPECT = "suspect"
+    MISPLACED = "misplaced"
+    CANCELLED_IN_BOX = "cancelled_in_box"
     CHANGED_AFTER_PICK = "changed_after_pick"
     NOT_IN_FILE = "not_in_file"
+    ALREADY_SOLD = "already_sold"
+    WITHDRAWN = "withdrawn"
+    STALE_CODE = "stale_code"
+    SLOT_FREE = "slot_free"
+    UNKNOWN_CODE = "unknown_code"
     BAD_ROW = "bad_row"
-    SUSPECT = "suspect"
-    CANCELLED_IN_BOX = "cancelled_in_box"
-    STILL_HERE = "still_here"
+    DOUBTFUL = "doubtful"
+
+
+GRAVITY = {hold: place for place, hold in enumerate(Hold)}
+"""0 is the gravest."""
+
+OF_BINDING = frozenset(
+    {
+        Hold.SUSPECT,
+        Hold.ALREADY_SOLD,
+        Hold.WITHDRAWN,
+        Hold.STALE_CODE,
+        Hold.SLOT_FREE,
+        Hold.UNKNOWN_CODE,
+        Hold.BAD_ROW,
+        Hold.DOUBTFUL,
+    }
+)
+"""Holds that are about the thing a line is bound to: they end when a person binds it to another."""
+
+
+class DoubtKind(StrEnum):
+    """`not_this`: a thing may not be what its card says. `missing`: it may not be there."""
+
+    NOT_THIS = "not_this"
+    MISSING = "missing"
+
+
+class Settled(StrEnum):
+    """How a doubt ended: its card was read beside its picture, what was wrong is put right, or the thing is gone."""
+
+    SEEN = "seen"
+    CORRECTED = "corrected"
+    WITHDRAWN = "withdrawn"
 
 
 State = TypeVar("State", LineState, StayState, CardState, ParcelState, RoundState, StocktakeState)
@@ -92,6 +126,7 @@ LINE: Table[LineState] = {
     (LineState.RELEASED, "reopen"): LineState.PACKED,
     (LineState.RELEASED, "return"): LineState.RETURNED,
     (LineState.CANCELLED, "revive"): LineState.WAITING,
+    (LineState.CANCELLED, "revive unbound"): LineState.UNBOUND,
     (LineState.RETURNED, "send again"): LineState.WAITING,
 }
 
@@ -128,6 +163,7 @@ PARCEL: Table[ParcelState] = {
     (ParcelState.OPEN, "drop"): ParcelState.DROPPED,
     (ParcelState.ASIDE, "resume"): ParcelState.OPEN,
     (ParcelState.CLOSED, "reopen"): ParcelState.OPEN,
+    (ParcelState.CLOSED, "hand over"): ParcelState.HANDED_OVER,
 }
 
 ROUND: Table[RoundState] = {

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import datetime
 from enum import StrEnum
@@ -9,17 +10,20 @@ from enum import StrEnum
 from scanflow.domain.life import (
     CARD,
     FORWARD,
+    GRAVITY,
     LINE,
     LIVE,
     PARCEL,
     ROUND,
     STAY,
     CardState,
+    DoubtKind,
     Hold,
     LineState,
     NotAllowed,
     ParcelState,
     RoundState,
+    Settled,
     StayState,
     step,
 )
@@ -66,16 +70,44 @@ class Bin:
 
 @dataclass(frozen=True, slots=True)
 class Sighting:
-    """Where a card was last seen. `place` is a bin, a table, a round or the tray."""
+    """Where a card was read: `place` is a bin or a table, and empty at the tray.
+
+    `at` is when, the time that a reading waited taken off. `parcel`: the one that was open at the table. Of the tray
+    not accepted: a count looked for the card there and missed it, or its thing is still in stock.
+    """
 
     station: Station
     place: str
     accepted: bool
+    at: datetime | None = None
+    parcel: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Out:
+    """Where an accepted scan took a thing out of its bin to: into a basket of a round, or onto a table (`place`)."""
+
+    station: Station
+    place: str
+    round: str | None = None
+    basket: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Fetch:
+    """A number that was named to somebody who fetches its card, and for nobody else until then."""
+
+    by: str
+    until: datetime
 
 
 @dataclass(frozen=True, slots=True)
 class Slot:
-    """A numbered place and its one card. `turns` counts the stays it ever had."""
+    """A numbered place and its card. `turns` counts the stays it ever had.
+
+    `seen` is the last reading of its card, refused ones too; `out` where its thing was taken to. `twin`: the card was
+    printed again after it was lost, so another that says the same may turn up.
+    """
 
     code: str
     section: str
@@ -84,6 +116,9 @@ class Slot:
     turns: int = 0
     card: CardState = CardState.TRAY
     seen: Sighting | None = None
+    out: Out | None = None
+    fetch: Fetch | None = None
+    twin: bool = False
 
     def after(self, event: str) -> Slot:
         return replace(self, card=step(CARD, self.card, event))
@@ -126,10 +161,7 @@ class Item:
 
 @dataclass(frozen=True, slots=True)
 class Stay:
-    """One item's time in one slot: the unit of truth.
-
-    `reason`: why it was taken out of stock; of a stay that is open why a person doubts that it is this thing.
-    """
+    """One item's time in one slot: the unit of truth. `reason`: why it was taken out of stock."""
 
     id: str
     item: str
@@ -153,7 +185,8 @@ class Stay:
 class Order:
     """What a buyer bought: its number, and what picking needs, nothing of the buyer.
 
-    `slip` numbers its slip; `parcel` is the one being packed for it, open or set aside.
+    `slip` numbers its slip; `parcel` is the one being packed for it, open or set aside. `sent_number`: the number that
+    the channel gave it, where `number` had to differ.
     """
 
     id: str
@@ -164,14 +197,57 @@ class Order:
     ordered_at: datetime | None = None
     ship_by: datetime | None = None
     parcel: str | None = None
+    sent_number: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Doubt:
+    """Why an item may not be what its card says, or not be there: it lasts until it is settled on purpose.
+
+    `photo` is the hash of the item's picture at the time, `by` who said it; `how`, `note` and `ended` say how it was
+    settled, None while it is open.
+    """
+
+    id: str
+    item: str
+    kind: DoubtKind
+    words: str
+    since: datetime
+    by: str
+    photo: str | None = None
+    how: Settled | None = None
+    note: str = ""
+    ended: datetime | None = None
+
+    @property
+    def open(self) -> bool:
+        return self.how is None
+
+
+@dataclass(frozen=True, slots=True)
+class Learned:
+    """A listing id that a line with an exact reference brought for an item."""
+
+    id: str
+    listing: str
+    item: str
+    line: str
+
+
+@dataclass(frozen=True, slots=True)
+class Held:
+    """One reason for which a line stands still, in words."""
+
+    hold: Hold
+    why: str
 
 
 @dataclass(frozen=True, slots=True)
 class Line:
     """One thing of an order.
 
-    `why` explains the hold; `scan` is the key of the scan that changed it last; `in_file` is false once a later
-    version of the order came without it.
+    `holds` are why it stands still, the gravest first; `scan` is the key of the scan that changed it last; `in_file`
+    is false once a later version of the order came without it.
     """
 
     id: str
@@ -182,8 +258,7 @@ class Line:
     listing: str = ""
     stay: str | None = None
     state: LineState = LineState.UNBOUND
-    hold: Hold | None = None
-    why: str = ""
+    holds: tuple[Held, ...] = ()
     parcel: str | None = None
     round: str | None = None
     basket: int | None = None
@@ -194,6 +269,19 @@ class Line:
     def live(self) -> bool:
         return self.state in LIVE
 
+    @property
+    def hold(self) -> Hold | None:
+        """The gravest."""
+        return self.holds[0].hold if self.holds else None
+
+    @property
+    def why(self) -> str:
+        """The words of the gravest hold."""
+        return self.holds[0].why if self.holds else ""
+
+    def has(self, hold: Hold) -> bool:
+        return any(each.hold is hold for each in self.holds)
+
     def after(self, event: str, scan: str | None = None) -> Line:
         """The line after `event`; a held line moves only backwards."""
         if self.hold is not None and event in FORWARD:
@@ -201,11 +289,17 @@ class Line:
         return replace(self, state=step(LINE, self.state, event), scan=scan)
 
     def held(self, hold: Hold, why: str) -> Line:
-        return replace(self, hold=hold, why=why, scan=None)
+        """With one hold more; a second reason of the same kind stands behind the first."""
+        before = next((each.why for each in self.holds if each.hold is hold), "")
+        words = why if not before or before in why else before if why in before else f"{before} {why}"
+        others = (each for each in self.holds if each.hold is not hold)
+        holds = sorted((*others, Held(hold, words)), key=lambda each: GRAVITY[each.hold])
+        return replace(self, holds=tuple(holds), scan=None)
 
-    def freed(self) -> Line:
-        """The same line without its hold."""
-        return replace(self, hold=None, why="", scan=None)
+    def freed(self, holds: Iterable[Hold]) -> Line:
+        """The same line without these of its holds."""
+        left = tuple(each for each in self.holds if each.hold not in set(holds))
+        return self if left == self.holds else replace(self, holds=left, scan=None)
 
 
 @dataclass(frozen=True, slots=True)
@@ -232,13 +326,18 @@ class Stop:
 
 @dataclass(frozen=True, slots=True)
 class Parcel:
-    """One box being packed for one order, or for several joined."""
+    """One box being packed for one order, or for several joined.
+
+    `opened` is when it came to its table last, `closed` when it was closed, `handed` when it left the house.
+    """
 
     id: str
     table: str
     orders: tuple[str, ...]
     opened: datetime
     state: ParcelState = ParcelState.OPEN
+    closed: datetime | None = None
+    handed: datetime | None = None
 
     @property
     def open(self) -> bool:
@@ -261,7 +360,10 @@ class Label:
 
 @dataclass(frozen=True, slots=True)
 class Scan:
-    """One reading at a station as it was answered. `spot` is the round, table or bin it happened at."""
+    """One reading at a station as it was answered. `spot` is the round, table or bin it happened at.
+
+    `was` is the state of its line before; `stood` tells all that it left as it was: see `workflow.scans`.
+    """
 
     key: str
     body: str
@@ -275,3 +377,5 @@ class Scan:
     parcel: str | None
     answer: str
     was: str = ""
+    at: datetime | None = None
+    stood: str = ""

@@ -9,6 +9,7 @@ from enum import StrEnum
 from scanflow.domain.derive import SlotState, slot_state
 from scanflow.domain.life import CardState, Hold, LineState, RoundState
 from scanflow.domain.things import Item, Line, Order, Parcel, Round, Slot, Station, Stay
+from scanflow.domain.whereabouts import Whereabouts
 
 
 class Reason(StrEnum):
@@ -38,7 +39,8 @@ class Look:
     """All that a station knows when a card is held before it.
 
     `unread` is why there is no card at all. `stay` is the slot's open stay or else its last one; `line` the live
-    line of that stay or else its last one; `order` the order of `line`. `parcel` is the one open at the table.
+    line of that stay or else its last one; `order` the order of `line`. `where` is where card and thing are by all
+    that is known before this reading. `parcel` is the one open at the table.
     `late` marks a scan that waited for the network, and `since` says from when on it is refused, in the shop's time,
     where that is known; `by_bin` is false in a shop that does not scan at the bin.
     """
@@ -50,6 +52,7 @@ class Look:
     item: Item | None = None
     line: Line | None = None
     order: Order | None = None
+    where: Whereabouts | None = None
     round: Round | None = None
     parcel: Parcel | None = None
     bin: str | None = None
@@ -70,6 +73,18 @@ class Look:
     def line_state(self) -> LineState | None:
         """The state of the live line, None when no live line wants the thing."""
         return self.line.state if self.line is not None and self.live else None
+
+    @property
+    def counts_as_packed(self) -> bool:
+        """Whether the thing counts as packed in a parcel that is not closed yet."""
+        return self.line_state is LineState.PACKED
+
+    @property
+    def comes_home(self) -> bool:
+        """Whether a packed thing whose card was read elsewhere is shown at the table of its own open parcel."""
+        line, parcel = self.line, self.parcel
+        packed_here = self.counts_as_packed and line is not None and parcel is not None and line.parcel == parcel.id
+        return packed_here and not self.take_out and line is not None and line.has(Hold.MISPLACED)
 
     @property
     def on_this_round(self) -> bool:
@@ -112,7 +127,12 @@ def _not_ordered(look: Look) -> bool:
 
 
 def _held(look: Look) -> bool:
-    return look.live and look.line is not None and look.line.hold is not None and not look.take_out
+    held = look.live and look.line is not None and bool(look.line.holds)
+    return held and not look.take_out and not look.comes_home
+
+
+def _packed_already(look: Look) -> bool:
+    return look.counts_as_packed and not look.take_out and not look.comes_home
 
 
 def _other_order(look: Look) -> bool:
@@ -120,9 +140,11 @@ def _other_order(look: Look) -> bool:
 
 
 def _not_packable(look: Look) -> bool:
+    """What is known to be out of its bin, or was missed, is taken here without a scan at its bin."""
     if look.take_out:
-        return look.line_state is not LineState.PACKED
-    return look.by_bin and look.line_state is not LineState.PICKED
+        return not look.counts_as_packed
+    found = look.line_state in (LineState.PICKED, LineState.PACKED, LineState.SHORT)
+    return look.by_bin and not found and not (look.where is not None and look.where.out)
 
 
 SLOT_FREE: Guard = (Reason.SLOT_FREE, lambda look: not look.taken)
@@ -157,10 +179,10 @@ GUARDS: dict[Station, tuple[Guard, ...]] = {
         CANCELLED,
         (Reason.OTHER_ORDER, _other_order),
         HELD,
-        (Reason.ALREADY_PACKED, lambda look: look.line_state is LineState.PACKED and not look.take_out),
+        (Reason.ALREADY_PACKED, _packed_already),
         (Reason.NOT_PICKED, _not_packable),
     ),
-    Station.TRAY: ((Reason.NOT_RELEASED, lambda look: look.taken),),
+    Station.TRAY: ((Reason.NOT_RELEASED, lambda look: look.taken and not look.counts_as_packed),),
     Station.SHELF: (
         SLOT_FREE,
         (Reason.WRONG_BIN, lambda look: look.slot is not None and look.bin != look.slot.bin),
@@ -176,29 +198,31 @@ def judge(look: Look) -> Reason | None:
 def effects(look: Look) -> Iterator[tuple[str, str]]:
     """The (table, event) steps of an accepted look, in order; the caller takes them all or none."""
     if look.station is Station.TRAY:
-        yield "card", "see in tray"
+        if not look.taken:
+            yield "card", "see in tray"
         return
     yield "card", "see on item"
-    state = look.line_state
-    match look.station, state:
-        case Station.BIN, LineState.SHORT:
-            yield from (("line", "find"), ("line", "pick"))
-        case Station.BIN, _:
-            yield "line", "pick"
-        case Station.TABLE, LineState.PACKED:
-            yield "line", "take out"
-            yield from _cancel_in_box(look)
-        case Station.TABLE, LineState.PICKED:
-            yield "line", "pack"
-        case Station.TABLE, LineState.WAITING:
-            yield from (("line", "pick"), ("line", "pack"))
-        case Station.TABLE, _:
-            yield from (("line", "find"), ("line", "pick"), ("line", "pack"))
-        case Station.SHELF, LineState.PICKED:
-            yield "line", "put back"
+    if look.station is Station.TABLE and look.counts_as_packed:
+        yield from _taken_out(look)
+    else:
+        yield from (("line", event) for event in STEPS.get((look.station, look.line_state), ()))
 
 
-def _cancel_in_box(look: Look) -> Iterator[tuple[str, str]]:
-    """What was cancelled in the box is cancelled once it is out."""
-    if look.line is not None and look.line.hold is Hold.CANCELLED_IN_BOX:
+STEPS: dict[tuple[Station, LineState | None], tuple[str, ...]] = {
+    (Station.BIN, LineState.WAITING): ("pick",),
+    (Station.BIN, LineState.SHORT): ("find", "pick"),
+    (Station.TABLE, LineState.WAITING): ("pick", "pack"),
+    (Station.TABLE, LineState.PICKED): ("pack",),
+    (Station.TABLE, LineState.SHORT): ("find", "pick", "pack"),
+    (Station.SHELF, LineState.PICKED): ("put back",),
+    (Station.SHELF, LineState.SHORT): ("find",),
+}
+"""What an accepted card does to the line that wants its thing."""
+
+
+def _taken_out(look: Look) -> Iterator[tuple[str, str]]:
+    """What was cancelled in the box is cancelled once it is out; without a take-out a packed thing stays packed."""
+    if look.take_out:
+        yield "line", "take out"
+    if look.take_out and look.line is not None and look.line.has(Hold.CANCELLED_IN_BOX):
         yield "line", "cancel"

@@ -20,7 +20,7 @@ from scanflow.storage.prepared import Statements
 from scanflow.storage.unit import SqlUnit
 from scanflow.workflow.ports import Settings
 
-REVISION = "0007"
+REVISION = "0008"
 _LOCK_KEY = 7_265_736  # any number that other programs on the same PostgreSQL are unlikely to take
 
 

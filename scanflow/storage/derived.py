@@ -8,13 +8,9 @@ from sqlalchemy import and_, case, exists, func, literal_column, or_, select
 
 from scanflow.domain.derive import OrderState, SlotState
 from scanflow.domain.life import LIVE, CardState, LineState, StayState
-from scanflow.domain.things import Station
 from scanflow.storage.tables import items, lines, orders, rounds, slots, stays
 
 OPEN_STAY = and_(stays.c.code == slots.c.code, stays.c.state == StayState.STORED)
-STANDS_IN = case((slots.c.seen_station == Station.SHELF, slots.c.seen_place), else_=slots.c.bin).label("bin")
-"""As `derive.stands_in`."""
-
 SLOT_STATE = case(
     (stays.c.id.is_not(None), SlotState.TAKEN.value),
     (slots.c.card == CardState.LOST, SlotState.RETIRED.value),
@@ -26,16 +22,11 @@ SLOT_STATE = case(
 UNWANTED = ~exists(literal_column("1")).where(lines.c.stay == stays.c.id, lines.c.state.in_(sorted(LIVE)))
 """No live line wants the stay."""
 
-AWAY = and_(
-    stays.c.id.is_not(None),
-    or_(
-        and_(slots.c.seen_station == Station.BIN, slots.c.seen_accepted.is_(True)),
-        slots.c.seen_station == Station.TABLE,
-        and_(slots.c.seen_station == Station.SHELF, slots.c.seen_place != slots.c.bin),
-    ),
-    UNWANTED,
+HELD = and_(
+    literal_column("lines.holds") != literal_column("'[]'"),
+    lines.c.state.not_in([LineState.CANCELLED, LineState.RETURNED]),
 )
-"""As `derive.must_go_back`: a put-back duty."""
+"""As `derive.stands_still`."""
 
 
 def _some(condition: Any) -> Any:
@@ -43,7 +34,7 @@ def _some(condition: Any) -> Any:
 
 
 ORDER_STATE = case(
-    (_some(or_(lines.c.state == LineState.UNBOUND, lines.c.hold.is_not(None))), OrderState.HELD.value),
+    (_some(or_(lines.c.state == LineState.UNBOUND, HELD)), OrderState.HELD.value),
     (_some(lines.c.state.in_([LineState.WAITING, LineState.SHORT])), OrderState.WAITING.value),
     (_some(lines.c.state == LineState.PICKED), OrderState.PICKING.value),
     (_some(lines.c.state == LineState.PACKED), OrderState.PACKING.value),
@@ -59,8 +50,7 @@ LINES = (
         lines.c.order,
         lines.c.reference,
         lines.c.state,
-        lines.c.hold,
-        lines.c.why,
+        lines.c.holds,
         lines.c.basket,
         lines.c.parcel,
         lines.c.stay,
@@ -72,7 +62,7 @@ LINES = (
         func.coalesce(items.c.title, lines.c.title).label("title"),
         items.c.notes,
         items.c.photo,
-        STANDS_IN,
+        slots.c.bin,
         slots.c.section,
         rounds.c.state.label("round_state"),
         lines.c.round,
@@ -103,7 +93,6 @@ SLOTS = (
         items.c.notes,
         items.c.photo,
         SLOT_STATE.label("state"),
-        AWAY.label("away"),
     )
     .select_from(slots)
     .outerjoin(stays, OPEN_STAY)

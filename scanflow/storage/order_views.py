@@ -8,14 +8,14 @@ from typing import Any
 from sqlalchemy import Connection, Row, func, or_, select
 
 from scanflow.domain.life import LineState
-from scanflow.storage.derived import BY_URGENCY, LINES, ORDER_STATE
+from scanflow.storage.derived import BY_URGENCY, HELD, LINES, ORDER_STATE
 from scanflow.storage.tables import lines, orders
 from scanflow.storage.views import Rows
 
 
 def held() -> Any:
     """The condition of lines that wait for a person: on hold, or bound to nothing."""
-    return or_(lines.c.hold.is_not(None), lines.c.state == LineState.UNBOUND)
+    return or_(HELD, lines.c.state == LineState.UNBOUND)
 
 
 def held_lines(connection: Connection, limit: int) -> Rows:
@@ -23,7 +23,7 @@ def held_lines(connection: Connection, limit: int) -> Rows:
 
 
 def short_lines(connection: Connection, limit: int) -> Rows:
-    query = LINES.where(lines.c.state == LineState.SHORT, lines.c.hold.is_(None))
+    query = LINES.where(lines.c.state == LineState.SHORT, ~HELD)
     return connection.execute(query.order_by(*BY_URGENCY, lines.c.position).limit(limit)).all()
 
 

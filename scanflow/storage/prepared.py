@@ -12,7 +12,7 @@ from typing import Any
 from sqlalchemy import Boolean, Connection, Executable
 from sqlalchemy.engine import Dialect
 
-from scanflow.storage.tables import Choice, Instant
+from scanflow.storage.tables import Choice, Holds, Instant
 
 Converter = Callable[[Any], Any]
 
@@ -24,6 +24,8 @@ def _converter(column: Any) -> Converter | None:
             return lambda value: None if value is None else datetime.fromisoformat(value)
         case Choice(kind=kind):
             return lambda value: None if value is None else kind(value)
+        case Holds():
+            return lambda value: column.type.process_result_value(value, None)
         case Boolean():
             return lambda value: None if value is None else bool(value)
     return None

@@ -8,10 +8,11 @@ from sqlalchemy import Connection, and_, case, exists, func, literal_column, sel
 
 from scanflow.domain.derive import SlotState
 from scanflow.domain.life import CardState, LineState, RoundState, StayState
-from scanflow.storage.derived import AWAY, OPEN_STAY, SLOT_STATE, SLOTS
+from scanflow.storage.derived import HELD, OPEN_STAY, SLOT_STATE
 from scanflow.storage.order_views import held
 from scanflow.storage.tables import bins, lines, racks, rounds, sections, slots, stays
 from scanflow.storage.views import Rows
+from scanflow.storage.where_views import duties
 
 
 def papers(connection: Connection) -> dict[str, tuple[str, str]]:
@@ -23,7 +24,7 @@ def papers(connection: Connection) -> dict[str, tuple[str, str]]:
 def counts(connection: Connection) -> dict[str, int]:
     """How much of each duty there is: lines that wait, walk, are picked, short or held; cards; things to put back."""
     on_round = exists(literal_column("1")).where(rounds.c.id == lines.c.round, rounds.c.state == RoundState.OPEN)
-    free = lines.c.hold.is_(None)
+    free = ~HELD
     kinds = {
         "waiting": and_(lines.c.state == LineState.WAITING, free, ~on_round),
         "walking": and_(lines.c.state == LineState.WAITING, free, on_round),
@@ -33,7 +34,7 @@ def counts(connection: Connection) -> dict[str, int]:
     }
     found = {name: _count(connection, lines, condition) for name, condition in kinds.items()}
     found["due"] = _count(connection, slots, slots.c.card == CardState.DUE)
-    found["away"] = connection.execute(select(func.count()).select_from(SLOTS.where(AWAY).subquery())).scalar_one()
+    found["away"] = len(duties(connection))
     found["stored"] = _count(connection, stays, stays.c.state == StayState.STORED)
     found["slots"] = _count(connection, slots, literal_column("1") == 1)
     return found

@@ -7,14 +7,14 @@ from typing import Any
 from sqlalchemy import Connection, Row, and_, case, func, select
 
 from scanflow.domain.life import LineState, RoundState
-from scanflow.storage.derived import LINES
+from scanflow.storage.derived import HELD, LINES
 from scanflow.storage.tables import lines, rounds, stops
 from scanflow.storage.views import Rows
 
 
 def open_rounds(connection: Connection) -> Rows:
     """Open rounds with how many of their stops wait and how many there are."""
-    to_do = and_(lines.c.state == LineState.WAITING, lines.c.round == rounds.c.id, lines.c.hold.is_(None))
+    to_do = and_(lines.c.state == LineState.WAITING, lines.c.round == rounds.c.id, ~HELD)
     query = (
         select(
             rounds.c.id,

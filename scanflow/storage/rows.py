@@ -27,6 +27,8 @@ KINDS: dict[type, Table] = {
     things.Label: tables.labels,
     things.Order: tables.orders,
     things.Line: tables.lines,
+    things.Doubt: tables.doubts,
+    things.Learned: tables.learned,
     things.Scan: tables.scans,
     stocktake.Stocktake: tables.stocktakes,
     stocktake.Looked: tables.looks,
@@ -42,13 +44,19 @@ COLUMNS: dict[type, list[Any]] = {
 
 
 def _slot(row: Any) -> things.Slot:
-    *own, station, place, accepted = row
-    return things.Slot(*own, things.Sighting(station, place, accepted) if station else None)
+    own, seen, out, (by, until, twin) = row[:6], row[6:11], row[11:15], row[15:]
+    return things.Slot(
+        *own,
+        seen=things.Sighting(*seen) if seen[0] else None,
+        out=things.Out(*out) if out[0] else None,
+        fetch=things.Fetch(by, until) if until else None,
+        twin=twin,
+    )
 
 
 def _parcel(row: Any) -> things.Parcel:
-    name, table, orders, opened, state = row
-    return things.Parcel(name, table, tuple(orders.split()), opened, state)
+    name, table, orders, *more = row
+    return things.Parcel(name, table, tuple(orders.split()), *more)
 
 
 def _stocktake(row: Any) -> stocktake.Stocktake:
@@ -86,14 +94,19 @@ def thing(kind: type, row: Any) -> Any:
     return reader(row) if reader else kind(*row)
 
 
+_PARTS: dict[str, Any] = {"seen": things.Sighting, "out": things.Out, "fetch": things.Fetch}
+"""Fields of a slot that are a value of several columns, which begin with the field's name."""
+
+
 def values(given: Mapping[str, Any]) -> dict[str, Any]:
     """Column values of these fields."""
     row = dict(given)
-    if "seen" in row:
-        seen = row.pop("seen")
-        row["seen_station"] = seen.station if seen else None
-        row["seen_place"] = seen.place if seen else None
-        row["seen_accepted"] = seen.accepted if seen else None
+    for name, kind in _PARTS.items():
+        if name in row:
+            part = row.pop(name)
+            row |= {f"{name}_{each.name}": getattr(part, each.name) if part else None for each in fields(kind)}
+    if "holds" in row:
+        row["holds"] = tables.Holds().process_bind_param(row["holds"], None)
     if "table" in row:
         row["at_table"] = row.pop("table")
     if "orders" in row:

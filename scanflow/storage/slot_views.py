@@ -7,7 +7,7 @@ from typing import Any
 
 from sqlalchemy import Connection, Row, func, select
 
-from scanflow.storage.derived import AWAY, SLOT_STATE, SLOTS
+from scanflow.storage.derived import SLOT_STATE, SLOTS
 from scanflow.storage.tables import items, slots, stays
 from scanflow.storage.views import Rows
 
@@ -15,7 +15,7 @@ from scanflow.storage.views import Rows
 def slot_list(
     connection: Connection, *, section: str = "", state: str = "", skip: int = 0, limit: int = 100, bin_: str = ""
 ) -> Rows:
-    """Slots in the order of their codes; `state` is a `SlotState` or `away` for things that must go back."""
+    """Slots in the order of their codes; `state` is a `SlotState`."""
     query = _slots_like(section, state).order_by(slots.c.section, slots.c.number)
     if bin_:
         query = query.where(slots.c.bin == bin_)
@@ -32,7 +32,7 @@ def _slots_like(section: str, state: str) -> Any:
     if section:
         query = query.where(slots.c.section == section)
     if state:
-        query = query.where(AWAY if state == "away" else SLOT_STATE == state)
+        query = query.where(SLOT_STATE == state)
     return query
 
 

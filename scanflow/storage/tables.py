@@ -5,6 +5,8 @@
 
 from __future__ import annotations
 
+import json
+from collections.abc import Iterable
 from datetime import UTC, datetime
 from enum import StrEnum
 from typing import Any
@@ -23,12 +25,23 @@ from sqlalchemy import (
     Table,
     Text,
     TypeDecorator,
+    false,
     text,
 )
 
-from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState, StayState, StocktakeState
+from scanflow.domain.life import (
+    CardState,
+    DoubtKind,
+    Hold,
+    LineState,
+    ParcelState,
+    RoundState,
+    Settled,
+    StayState,
+    StocktakeState,
+)
 from scanflow.domain.stocktake import How
-from scanflow.domain.things import Station
+from scanflow.domain.things import Held, Station
 
 
 class Instant(TypeDecorator[datetime]):
@@ -59,6 +72,19 @@ class Choice(TypeDecorator[StrEnum]):
 
     def process_result_value(self, value: str | None, dialect: Any) -> StrEnum | None:
         return None if value is None else self.kind(value)
+
+
+class Holds(TypeDecorator[tuple[Held, ...]]):
+    """A line's holds, the gravest first, kept as JSON: a list of [hold, why]."""
+
+    impl = Text
+    cache_ok = True
+
+    def process_bind_param(self, value: Iterable[Held] | None, dialect: Any) -> str | None:
+        return None if value is None else json.dumps([[each.hold, each.why] for each in value])
+
+    def process_result_value(self, value: str | None, dialect: Any) -> tuple[Held, ...] | None:
+        return None if value is None else tuple(Held(Hold(hold), why) for hold, why in json.loads(value))
 
 
 metadata = MetaData(
@@ -120,6 +146,15 @@ slots = _table(
     Column("seen_station", Choice(Station)),
     Column("seen_place", String(64)),
     Column("seen_accepted", Boolean),
+    Column("seen_at", Instant),
+    Column("seen_parcel", String(64)),
+    Column("out_station", Choice(Station)),
+    Column("out_place", String(64)),
+    Column("out_round", String(64)),
+    Column("out_basket", Integer),
+    Column("fetch_by", Text),
+    Column("fetch_until", Instant),
+    Column("twin", Boolean, nullable=False, server_default=false()),
     Index("uq_slots_number", "section", "number", unique=True),
     Index("ix_slots_card", "card", "section", "number"),
 )
@@ -161,6 +196,20 @@ stays = _table(
     ),
     Index("ix_stays_item", "item"),
 )
+doubts = _table(
+    "doubts",
+    _name(),
+    _link("item", "items.id"),
+    Column("kind", Choice(DoubtKind), nullable=False),
+    _text("words"),
+    Column("since", Instant, nullable=False),
+    _text("by"),
+    Column("photo", String(64)),
+    Column("how", Choice(Settled)),
+    _text("note"),
+    Column("ended", Instant),
+    Index("ix_doubts_item", "item", "how"),
+)
 rounds = _table(
     "rounds", _name(), Column("opened", Instant, nullable=False), Column("state", Choice(RoundState), nullable=False)
 )
@@ -171,6 +220,8 @@ parcels = _table(
     _text("orders"),
     Column("opened", Instant, nullable=False),
     Column("state", Choice(ParcelState), nullable=False),
+    Column("closed", Instant),
+    Column("handed", Instant),
     Index(
         "uq_parcels_open",
         "at_table",
@@ -192,6 +243,7 @@ orders = _table(
     Column("ordered_at", Instant),
     Column("ship_by", Instant),
     _link("parcel", "parcels.id", null=True),
+    Column("sent_number", Text, nullable=False, server_default=text("''")),
     Index("uq_orders_number", "number", "channel", unique=True),
 )
 lines = _table(
@@ -204,8 +256,7 @@ lines = _table(
     _text("listing"),
     _link("stay", "stays.id", null=True),
     Column("state", Choice(LineState), nullable=False),
-    Column("hold", Choice(Hold)),
-    _text("why"),
+    Column("holds", Holds, nullable=False, server_default=text("'[]'")),
     _link("parcel", "parcels.id", null=True),
     _link("round", "rounds.id", null=True),
     Column("basket", Integer),
@@ -215,7 +266,7 @@ lines = _table(
     Index("ix_lines_stay", "stay"),
     Index("ix_lines_state", "state"),
     Index("ix_lines_parcel", "parcel"),
-    Index("ix_lines_held", "order", sqlite_where=text("hold IS NOT NULL"), postgresql_where=text("hold IS NOT NULL")),
+    Index("ix_lines_held", "order", sqlite_where=text("holds <> '[]'"), postgresql_where=text("holds <> '[]'")),
     Index(
         "uq_lines_live",
         "stay",
@@ -223,6 +274,15 @@ lines = _table(
         sqlite_where=text("state IN ('waiting', 'picked', 'packed', 'short')"),
         postgresql_where=text("state IN ('waiting', 'picked', 'packed', 'short')"),
     ),
+)
+learned = _table(
+    "learned",
+    _name(),
+    _text("listing"),
+    _link("item", "items.id"),
+    _link("line", "lines.id"),
+    Index("ix_learned_listing", "listing"),
+    Index("ix_learned_item", "item"),
 )
 stops = _table(
     "stops",
@@ -246,6 +306,8 @@ scans = _table(
     Column("parcel", String(64)),
     _text("answer"),
     _text("was"),
+    Column("at", Instant),
+    Column("stood", Text, nullable=False, server_default=text("''")),
     Index("ix_scans_spot", "station", "spot", "n"),
 )
 stocktakes = _table(

@@ -279,8 +279,12 @@ def _facts() -> Select[Any]:
 
 
 def _free() -> Any:
-    """The card is in the tray, and no stay is open."""
+    """As `whereabouts.free_to_give`: no stay is open, the card is in the tray, and was not read elsewhere since."""
     open_stay = exists(literal_column("1")).where(
         tables.stays.c.code == tables.slots.c.code, tables.stays.c.state == StayState.STORED
     )
-    return and_(tables.slots.c.card == CardState.TRAY, ~open_stay)
+    slots = tables.slots.c
+    read_there = or_(
+        slots.seen_station.is_(None), and_(slots.seen_station == literal_column("'tray'"), slots.seen_accepted)
+    )
+    return and_(slots.card == CardState.TRAY, read_there, ~open_stay)

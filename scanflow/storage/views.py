@@ -15,6 +15,7 @@ from sqlalchemy import Connection, Row, Select, and_, exists, func, literal_colu
 from labels import slot_code
 from scanflow.domain.derive import OrderState, SlotState
 from scanflow.domain.life import CardState, LineState
+from scanflow.storage.derived import HELD
 from scanflow.storage.tables import (
     aliases,
     items,
@@ -136,15 +137,13 @@ def _stands_at(state: OrderState) -> Iterable[Any]:
     before = [line_state for _, states in _ADVANCE[:place] for line_state in states]
     wanted = lines.c.state.in_(_ADVANCE[place][1])
     if state is OrderState.HELD:
-        yield orders.c.id.in_(select(lines.c.order).where(or_(wanted, lines.c.hold.is_not(None))))
+        yield orders.c.id.in_(select(lines.c.order).where(or_(wanted, HELD)))
         return
     if state is OrderState.RELEASED:
         yield exists().where(lines.c.order == orders.c.id, wanted)
     else:
         yield orders.c.id.in_(select(lines.c.order).where(wanted))
-    yield ~exists().where(
-        lines.c.order == orders.c.id, or_(lines.c.state.in_(before), lines.c.hold.is_not(None))
-    ).correlate(orders)
+    yield ~exists().where(lines.c.order == orders.c.id, or_(lines.c.state.in_(before), HELD)).correlate(orders)
 
 
 _LINES = (

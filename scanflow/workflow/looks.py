@@ -4,15 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from datetime import timedelta
 from math import dist
 
 from labels import slot_code
 from scanflow.domain import shelf_view
-from scanflow.domain.life import StocktakeState
-from scanflow.domain.stocktake import Certainty, How, Looked, Read, Stocktake
-from scanflow.domain.things import Bin, Item, Photo, Slot
-from scanflow.workflow import cards
-from scanflow.workflow.ports import Invalid, Missing, Refused, Unit, must
+from scanflow.domain.life import CardState, LineState, StocktakeState
+from scanflow.domain.stocktake import TRAY, Certainty, How, Looked, Read, Stocktake
+from scanflow.domain.things import Bin, Item, Photo, Sighting, Slot, Station
+from scanflow.domain.whereabouts import free_to_give
+from scanflow.workflow import cards, doubts, sightings
+from scanflow.workflow.ports import Facts, Invalid, Missing, Refused, Unit, must
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,6 +44,7 @@ class Shown:
     whole: bool = True
     closer: str | None = None
     image: bool = False
+    age_ms: int = 0
     size: tuple[int, ...] = ()
     photo: Photo | None = None
     doubts: tuple[str, ...] = ()
@@ -96,7 +99,57 @@ def look(unit: Unit, count_id: str, shown: Shown) -> Looked:
     )
     unit.add(looked)
     _record(unit, looked)
+    _sight(unit, looked, timedelta(milliseconds=shown.age_ms))
     return looked
+
+
+def _sight(unit: Unit, looked: Looked, age: timedelta) -> None:
+    """Keep where its cards were read, as far as it tells their places, and what a person doubted of them."""
+    for read in looked.reads:
+        facts = unit.facts(read.code) if read.code else None
+        if facts is None or read.certainty is not Certainty.DECODED:
+            continue
+        place = _place_of(looked, read, facts.slot.bin)
+        if place is not None:
+            station = Station.TRAY if place == TRAY else Station.SHELF
+            honest = place == TRAY and (not facts.taken or _packed(facts))
+            seen = Sighting(station, "" if place == TRAY else place, honest, unit.at - age)
+            sightings.sight(unit, facts, seen)
+        if read.doubted and facts.taken and facts.item is not None:
+            doubts.not_this(unit, facts.item.id, f"Another thing hangs on its card in {looked.place}, a count says.")
+    if looked.place == TRAY:
+        _miss_in_tray(unit, looked.stocktake)
+
+
+def _packed(facts: Facts) -> bool:
+    return facts.live_line is not None and facts.live_line.state is LineState.PACKED
+
+
+def _place_of(looked: Looked, read: Read, home: str) -> str | None:
+    """The one bin that a card hangs in, or the tray, as a label in view or a person says; None where neither does.
+
+    In a photo without labels what belongs in a bin beside may hang there. A film shows whole bins only by their labels.
+    """
+    if looked.place == TRAY:
+        return TRAY
+    if read.bins:
+        return read.bins[0] if len(read.bins) == 1 else None
+    if not looked.by_eye:
+        return looked.place
+    if looked.how is How.CAMERA:
+        return None
+    return home if shelf_view.near(looked.place, home) else looked.place
+
+
+def _miss_in_tray(unit: Unit, count_id: str) -> None:
+    """What the tray was gone through for and does not hold is not handed out until its card is read there."""
+    looks = [each for each in unit.find(Looked, stocktake=count_id, place=TRAY) if not each.by_eye]
+    if not any(each.whole and each.closer is None for each in looks):
+        return
+    read = {read.code for each in unit.find(Looked, stocktake=count_id, place=TRAY) for read in each.reads}
+    for slot in unit.find(Slot, card=CardState.TRAY):
+        if slot.code not in read and free_to_give(slot, taken=False):
+            unit.put(replace(slot, seen=Sighting(Station.TRAY, "", False, unit.at)))
 
 
 def _record(unit: Unit, looked: Looked) -> None:
@@ -221,6 +274,13 @@ def _labelled(shown: Shown, labels: Labels) -> str | None:
     return None
 
 
+def _forget_missed(unit: Unit) -> None:
+    """The look that missed cards in the tray was none, so they count as there."""
+    for slot in unit.find(Slot, card=CardState.TRAY):
+        if slot.seen is not None and (slot.seen.station, slot.seen.accepted) == (Station.TRAY, False):
+            unit.put(replace(slot, seen=None))
+
+
 def drop(unit: Unit, count_id: str, key: str) -> Stocktake:
     """Take a look out, with those that show a part of it from nearer; their photos are deleted for good.
 
@@ -237,6 +297,9 @@ def drop(unit: Unit, count_id: str, key: str) -> Stocktake:
         unit.drop(Looked, each.key)
         if each.photo and not unit.find(Looked, photo=each.photo) and not unit.find(Item, photo=each.photo):
             unit.drop(Photo, each.photo)
+    if look.place == TRAY:
+        _forget_missed(unit)
+        _miss_in_tray(unit, count_id)
     dropped = sorted(each.key for each in (look, *closer))
     unit.record("look dropped", {"stocktake": count_id, "place": look.place, "keys": dropped})
     return count

@@ -11,8 +11,9 @@ from enum import StrEnum
 from labels import slot_code
 from scanflow.domain.binding import Asked, Bound, Found, bind
 from scanflow.domain.incoming import IncomingLine, IncomingOrder
-from scanflow.domain.life import Hold, LineState
+from scanflow.domain.life import OF_BINDING, DoubtKind, Hold, LineState, Settled
 from scanflow.domain.things import Item, Line, Order, Section, Stay
+from scanflow.workflow import doubts, parcels
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
 from scanflow.workflow.times import instant
 
@@ -61,7 +62,8 @@ def _new_line(unit: Unit, order: Order, position: int, incoming: IncomingLine) -
     bound = _bind(unit, order, incoming)
     if bound.stay is not None:
         line = replace(line.after("settle"), stay=bound.stay)
-    line = line.held(bound.hold, bound.why) if bound.hold else line
+    for each in bound.holds:
+        line = line.held(each.hold, each.why)
     unit.add(line)
     return line
 
@@ -83,7 +85,14 @@ def _bind(unit: Unit, order: Order, line: IncomingLine) -> Bound:
     latest = unit.find(Stay, item=stays[0].item)[-1]
     return bind(
         asked,
-        Found(stays[0], latest, unit.get(Item, latest.item), _wanted_by(unit, latest), facts.slot.turns),
+        Found(
+            stays[0],
+            latest,
+            unit.get(Item, latest.item),
+            _wanted_by(unit, latest),
+            facts.slot.turns,
+            doubts.said(unit, doubts.open_doubts(unit, latest.item)),
+        ),
     )
 
 
@@ -149,19 +158,8 @@ def _absent(unit: Unit, lines: Iterable[Line]) -> list[Line]:
 
 
 def _held(line: Line, hold: Hold, why: str) -> Line:
-    """The line held, if it is live and not held already: the first reason is the one to settle."""
-    return line.held(hold, why) if line.live and line.hold is None else line
-
-
-def named(unit: Unit, order_ids: Iterable[str]) -> list[Order]:
-    """The orders of these ids, each once; `unknown_order` where there is none."""
-    orders = []
-    for place, name in enumerate(dict.fromkeys(order_ids)):
-        order = unit.get(Order, name)
-        if order is None:
-            raise Invalid(f"/orders/{place}", "unknown_order", "There is no such order.")
-        orders.append(order)
-    return orders
+    """The line held, if anybody still wants it."""
+    return line.held(hold, why) if line.live or line.state is LineState.UNBOUND else line
 
 
 def cancel(unit: Unit, order_id: str, line_id: str | None = None) -> Order:
@@ -185,29 +183,55 @@ def _cancel(unit: Unit, line: Line) -> Line:
     if line.state is LineState.PACKED:
         new = line.held(Hold.CANCELLED_IN_BOX, "Cancelled while in the parcel. Take it out with a scan.")
     else:
-        new = line.after("cancel").freed()
+        new = line.after("cancel")
     unit.put(new)
     return new
 
 
-def settle(unit: Unit, line_id: str, stay_id: str | None = None) -> Line:
-    """A person decides: this stay it is (`stay_id`), or the one it is bound to; the hold goes."""
+def settle(unit: Unit, line_id: str, stay_id: str | None = None, hold: Hold | None = None) -> Line:
+    """A person decides: this stay it is (`stay_id`), or the one it is bound to.
+
+    One hold goes, the gravest unless `hold` says which; with another stay all that was about the former thing goes, and
+    what is doubted of the new one comes. Refused: `not_held`, `still_in_box`, `doubted`.
+    """
     line = must(unit, Line, line_id)
-    if line.hold is Hold.CANCELLED_IN_BOX:
-        raise Refused("still_in_box", "It was cancelled. Take it out of the parcel with a scan.")
     target = stay_id or line.stay
     if line.state is LineState.UNBOUND and target is None:
         raise Invalid("/stay", "required", "Say which thing this line means.")
-    new = line.freed()
     if target != line.stay and target is not None:
+        _refuse_in_box(line)
         _check_wanted(unit, target)
-        new = replace(_unbound(new).after("settle"), stay=target)
+        new = replace(_unbound(line.freed(OF_BINDING)), stay=target)
+        new = doubts.hold(unit, new.after("settle"), must(unit, Stay, target).item)
+        settled = line.hold
+    else:
+        settled = _settled(line, hold)
+        new = line.freed((settled,)) if settled is not None else line
     unit.put(new)
-    stay = unit.get(Stay, new.stay or "")
-    if stay is not None and stay.open and stay.reason:
-        unit.put(replace(stay, reason=""))
-    unit.record("settled", {"line": line.id, "stay": target, "hold": line.hold})
+    unit.record("settled", {"line": line.id, "stay": target, "hold": settled})
     return new
+
+
+def _refuse_in_box(line: Line) -> None:
+    if line.has(Hold.CANCELLED_IN_BOX):
+        raise Refused("still_in_box", "It was cancelled. Take it out of the parcel with a scan.")
+
+
+def _settled(line: Line, hold: Hold | None) -> Hold | None:
+    """The hold that a person's word ends. Doubts end by themselves, and what is packed by a scan at its parcel."""
+    chosen = hold or line.hold
+    if chosen is None:
+        return None
+    if not line.has(chosen):
+        raise Refused("not_held", f"The line is not held as {chosen.replace('_', ' ')}.")
+    match chosen:
+        case Hold.CANCELLED_IN_BOX:
+            _refuse_in_box(line)
+        case Hold.MISPLACED if line.state is LineState.PACKED:
+            raise Refused("still_in_box", "Scan its card at its open parcel, or take it out with a scan.")
+        case Hold.SUSPECT:
+            raise Refused("doubted", f"{line.why} Settle the doubt first: scan its card beside its picture.")
+    return chosen
 
 
 def _unbound(line: Line) -> Line:
@@ -237,13 +261,17 @@ def _check_wanted(unit: Unit, stay_id: str) -> None:
 
 
 def short(unit: Unit, line_id: str, note: str = "") -> Line:
-    """Its thing is not where it should be."""
-    return _step(unit, line_id, "miss", "short", note)
+    """Its thing is not where it should be; it is missing until somebody sees it, whoever orders it next."""
+    line = _step(unit, line_id, "miss", "short", note)
+    doubts.doubt(unit, must(unit, Stay, line.stay or "").item, DoubtKind.MISSING, note)
+    return line
 
 
 def found(unit: Unit, line_id: str) -> Line:
-    """It turned up; the line waits again."""
-    return _step(unit, line_id, "find", "found")
+    """It turned up, as somebody says; the line waits again."""
+    line = _step(unit, line_id, "find", "found")
+    doubts.found(unit, must(unit, Stay, line.stay or "").item, Settled.CORRECTED)
+    return line
 
 
 def _step(unit: Unit, line_id: str, event: str, kind: str, note: str = "") -> Line:
@@ -254,29 +282,36 @@ def _step(unit: Unit, line_id: str, event: str, kind: str, note: str = "") -> Li
 
 
 def hold(unit: Unit, line_id: str, why: str) -> Line:
-    """“Not this thing”: the line stands still until a person settles it."""
+    """“Not this thing”: its item is in doubt, and the line stands still until a person settles that.
+
+    Said of what lies in a closed parcel that has not left, the parcel is opened again.
+    """
     line = must(unit, Line, line_id)
-    if not line.live:
+    if line.stay is None or not (line.live or line.state is LineState.RELEASED):
         raise Refused("not_allowed", f"The line is {line.state}; there is nothing to hold.")
-    if line.hold is Hold.CANCELLED_IN_BOX:
-        raise Refused("still_in_box", "It was cancelled. Take it out of the parcel with a scan.")
-    line = line.held(Hold.SUSPECT, why)
+    if line.state is LineState.RELEASED:
+        parcels.reopen(unit, line.parcel or "")
+    item = must(unit, Stay, line.stay).item
+    doubts.doubt(unit, item, DoubtKind.NOT_THIS, why)
+    line = doubts.hold(unit, must(unit, Line, line_id), item)
     unit.put(line)
     unit.record("held", {"line": line.id, "why": why})
     return line
 
 
 def revive(unit: Unit, line_id: str) -> Line:
-    """A cancelled line is wanted after all, while its thing is in stock and no other order has it."""
+    """A cancelled line is wanted after all, while its thing is in stock and no other order has it.
+
+    It is held as before, and by what is doubted of its thing now; one that was bound to nothing is unbound again.
+    """
     line = must(unit, Line, line_id)
-    new = line.after("revive")
     if line.stay is None:
-        raise Refused("not_allowed", "The line names no thing. Send the order again.")
-    latest = unit.find(Stay, item=must(unit, Stay, line.stay).item)[-1]
-    _check_wanted(unit, latest.id)
-    new = replace(new, stay=latest.id, round=None, basket=None)
-    if latest.reason:
-        new = new.held(Hold.SUSPECT, f"In a count a person said: {latest.reason}")
+        new = line.after("revive unbound")
+    else:
+        new = line.after("revive").freed((Hold.MISPLACED,))
+        latest = unit.find(Stay, item=must(unit, Stay, line.stay).item)[-1]
+        _check_wanted(unit, latest.id)
+        new = doubts.hold(unit, replace(new, stay=latest.id, round=None, basket=None), latest.item)
     unit.put(new)
-    unit.record("revived", {"line": line.id, "stay": latest.id})
+    unit.record("revived", {"line": line.id, "stay": new.stay})
     return new

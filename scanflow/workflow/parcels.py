@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from scanflow.domain.derive import OrderState, order_state
-from scanflow.domain.life import CLOSING, REOPENING, LineState, ParcelState
-from scanflow.domain.things import Line, Order, Parcel, Slot, Stay
-from scanflow.workflow.orders import named
-from scanflow.workflow.ports import Refused, Unit, must
+from scanflow.domain.derive import OrderState, order_state, stands_still
+from scanflow.domain.life import CLOSING, REOPENING, Hold, LineState, ParcelState
+from scanflow.domain.things import Line, Order, Parcel, Slot, Station, Stay
+from scanflow.workflow.ports import Invalid, Refused, Unit, must
+from scanflow.workflow.sightings import gone
 
 ENDED = frozenset({OrderState.RELEASED, OrderState.CANCELLED, OrderState.RETURNED})
 
@@ -27,10 +27,21 @@ def lines_of(unit: Unit, orders: Iterable[str]) -> tuple[Line, ...]:
     return tuple(line for order in orders for line in unit.find(Line, order=order))
 
 
+def named(unit: Unit, order_ids: Iterable[str]) -> list[Order]:
+    """The orders of these ids, each once; `unknown_order` where there is none."""
+    orders = []
+    for place, name in enumerate(dict.fromkeys(order_ids)):
+        order = unit.get(Order, name)
+        if order is None:
+            raise Invalid(f"/orders/{place}", "unknown_order", "There is no such order.")
+        orders.append(order)
+    return orders
+
+
 def still_wanted(lines: Iterable[Line]) -> tuple[Line, ...]:
     """The lines that keep a parcel from being complete: not yet packed, short, unbound or held."""
     wanted = (LineState.UNBOUND, LineState.WAITING, LineState.PICKED, LineState.SHORT)
-    return tuple(line for line in lines if line.state in wanted or line.hold is not None)
+    return tuple(line for line in lines if line.state in wanted or stands_still(line))
 
 
 def open_parcel_at(unit: Unit, table: str) -> Parcel | None:
@@ -73,7 +84,7 @@ def _table_free(unit: Unit, table: str) -> None:
 
 
 def _resume(unit: Unit, parcel: Parcel, table: str) -> Parcel:
-    parcel = replace(parcel.after("resume"), table=table)
+    parcel = replace(parcel.after("resume"), table=table, opened=unit.at)
     unit.put(parcel)
     unit.record("parcel resumed", {"parcel": parcel.id, "table": table})
     return parcel
@@ -109,26 +120,52 @@ def close_parcel(unit: Unit, parcel_id: str, *, partial: bool = False, scan: str
     Refused: `nothing_packed`, `still_in_box` (something in it must come out), `lines_missing` unless `partial`.
     """
     parcel = must(unit, Parcel, parcel_id)
-    closed = parcel.after("close")
+    closed = replace(parcel.after("close"), closed=unit.at)
     packed = unit.find(Line, parcel=parcel.id, state=LineState.PACKED)
-    if any(line.hold is not None for line in packed):
-        raise Refused("still_in_box", "Something in the parcel is held or cancelled. Take it out with a scan first.")
+    for line in packed:
+        if line.holds:
+            raise Refused("still_in_box", _in_the_way(unit, line))
     if not packed:
         raise Refused("nothing_packed", "Nothing is packed yet.")
     missing = still_wanted(lines_of(unit, parcel.orders))
     if missing and not partial:
         raise Refused("lines_missing", "Not all is packed. Close it as a part, or pack the rest.")
     codes = _step_all(unit, packed, CLOSING, scan)
+    codes = tuple(code for code in codes if not _back_already(unit, code))
     unit.put(closed)
     _bind(unit, parcel.orders, None)
     unit.record("parcel closed", {"parcel": parcel.id, "orders": list(parcel.orders), "released": list(codes)})
     return codes
 
 
+def _in_the_way(unit: Unit, line: Line) -> str:
+    code = must(unit, Stay, line.stay or "").code
+    match line.hold:
+        case Hold.MISPLACED:
+            return f"{code}: {line.why} Scan it here if it is in the parcel."
+        case Hold.CANCELLED_IN_BOX:
+            return f"{code} was cancelled. Take it out with a scan first."
+    return f"{code} is held: {line.why} Settle that, or take it out with a scan first."
+
+
+def _back_already(unit: Unit, code: str) -> bool:
+    """Whether a card was read in the tray while its thing lay in the parcel: then it is back as the parcel closes."""
+    slot = must(unit, Slot, code)
+    if slot.seen is None or slot.seen.station is not Station.TRAY or not slot.seen.accepted:
+        return False
+    unit.put(slot.after("see in tray"))
+    return True
+
+
 def reopen(unit: Unit, parcel_id: str) -> Parcel:
-    """Take back a closing: its things are in the box and stored again. `slot_reused` once a slot has a newer stay."""
+    """Take back a closing: its things are in the box and stored again.
+
+    Refused: `slot_reused` once a slot has a newer stay, `handed_over` once it has left.
+    """
     parcel = must(unit, Parcel, parcel_id)
-    opened = parcel.after("reopen")
+    if gone(unit, parcel):
+        raise Refused("handed_over", "This parcel has left. What comes back is taken back by its card.")
+    opened = replace(parcel.after("reopen"), opened=unit.at)
     _table_free(unit, parcel.table)
     for name in parcel.orders:
         if must(unit, Order, name).parcel is not None:
@@ -157,7 +194,7 @@ def _step_all(
                 case "stay":
                     unit.put(thing.stay.after(event, unit.at))
                 case "card":
-                    unit.put(thing.card.after(event))
+                    unit.put(replace(thing.card.after(event), out=thing.card.out if event == "reopen" else None))
         codes.append(thing.stay.code)
     return tuple(codes)
 

@@ -42,6 +42,8 @@ class Settings:
     `bind_labels`: shipping labels are scanned and bound to their parcels. `photo_days`: how long the photos of a
     stocktake are kept after it was closed. `count_weeks`: within how many weeks every bin is counted, 0 for no such
     plan; it began at `count_began` (ISO 8601). `by_person`: what goes wrong is counted by who scanned too.
+    `hand_overs`: that a parcel leaves is recorded by a scan; without that a closed one is gone after `gone_days`.
+    `slip_closes`: a box closes by the scan of its slip, when all is packed.
     """
 
     auto_close: bool = True
@@ -55,6 +57,9 @@ class Settings:
     count_weeks: int = 0
     count_began: str = ""
     by_person: bool = False
+    hand_overs: bool = False
+    gone_days: int = 3
+    slip_closes: bool = False
 
     @classmethod
     def from_dict(cls, kept: Mapping[str, Any]) -> Settings:

@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Collection, Mapping
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass, fields, replace
 from datetime import datetime
 from typing import Any
 
-from scanflow.domain.derive import SlotState, slot_state
 from scanflow.domain.findings import Finding, Kind
-from scanflow.domain.life import CardState, Hold, LineState, StayState, StocktakeState
+from scanflow.domain.life import CardState, Hold, LineState, Settled, StayState, StocktakeState
 from scanflow.domain.stocktake import TRAY, Certainty, Resolved, Stocktake
-from scanflow.domain.things import Line, Order, Sighting, Slot, Station, Stay
-from scanflow.workflow import cards, orders, stock, stocktakes
+from scanflow.domain.things import Doubt, Fetch, Held, Line, Order, Out, Sighting, Slot, Station, Stay
+from scanflow.domain.whereabouts import free_to_give
+from scanflow.workflow import cards, doubts, stock, stocktakes
 from scanflow.workflow.ports import Facts, Invalid, Missing, Refused, Unit, must
 
 
@@ -32,6 +32,8 @@ class Said:
     sure: bool = False
 
 
+COUNTED_MISSING = "a count did not find it"
+
 Act = Callable[[Unit, Finding, Said], None]
 
 
@@ -41,6 +43,13 @@ def _facts(unit: Unit, finding: Finding) -> Facts:
 
 def _noted(unit: Unit, finding: Finding, said: Said) -> None:
     """Nothing of the account changes."""
+
+
+def _still_missing(unit: Unit, finding: Finding, said: Said) -> None:
+    """Nothing of the account changes, but a thing that the count missed is known to be missing."""
+    facts = _facts(unit, finding)
+    if facts.taken and facts.stay is not None:
+        doubts.missed(unit, facts.stay.item, COUNTED_MISSING)
 
 
 def _at_home(unit: Unit, finding: Finding, said: Said) -> None:
@@ -53,22 +62,24 @@ def _at_home(unit: Unit, finding: Finding, said: Said) -> None:
     line = facts.live_line
     if line is not None and line.state is LineState.PACKED:
         where = " and ".join(finding.places) or finding.bin
-        orders.hold(unit, line.id, f"Its card was seen in {where} while it is packed. Look into the parcel.")
+        unit.put(line.held(Hold.MISPLACED, f"It counts as packed, but its card was read in {where}. Look there."))
         return
     slot = facts.slot.after("see on item")
-    unit.put(replace(slot, seen=Sighting(Station.SHELF, slot.bin, True)))
+    unit.put(replace(slot, seen=Sighting(Station.SHELF, slot.bin, True, unit.at), out=None))
     if line is not None and line.state is LineState.PICKED:
-        unit.put(line.after("put back"))
+        line = line.after("put back")
     if line is not None and line.state is LineState.SHORT:
-        orders.found(unit, line.id)
-    if facts.stay is not None and facts.taken and facts.stay.reason:  # a thing that was doubted is the one
-        unit.put(replace(facts.stay, reason=""))
+        line = line.after("find")
+    if facts.item is not None:
+        doubts.found(unit, facts.item.id, Settled.CORRECTED)
+    if line is not None and facts.item is not None:
+        unit.put(doubts.hold(unit, line, facts.item.id))
 
 
 def _back(unit: Unit, finding: Finding, said: Said) -> None:
     """The card was seen in the tray."""
     slot = _facts(unit, finding).slot.after("see in tray")
-    unit.put(replace(slot, seen=Sighting(Station.TRAY, "", True)))
+    unit.put(replace(slot, seen=Sighting(Station.TRAY, "", True, unit.at)))
 
 
 def asks_for_card(unit: Unit, finding: Finding) -> bool:
@@ -100,6 +111,7 @@ def _one_left(unit: Unit, finding: Finding, said: Said) -> None:
 
 def _lost(unit: Unit, finding: Finding, said: Said) -> None:
     stock.lose_card(unit, finding.subject)
+    _still_missing(unit, finding, said)
 
 
 def _withdrawn(unit: Unit, finding: Finding, said: Said) -> None:
@@ -119,7 +131,7 @@ def _moved(unit: Unit, finding: Finding, said: Said) -> None:
 def _free_in(unit: Unit, bin_: str) -> str:
     for slot in sorted(unit.find(Slot, bin=bin_, card=CardState.TRAY), key=lambda slot: slot.number):
         facts = unit.facts(slot.code)
-        if facts is not None and slot_state(slot, facts.stay) is SlotState.FREE:
+        if facts is not None and free_to_give(slot, taken=facts.taken):
             return slot.code
     raise Refused("bin_full", f"No slot of {bin_} is free. Put the thing into another.")
 
@@ -145,11 +157,9 @@ def _still_here(unit: Unit, finding: Finding, said: Said) -> None:
     facts = _facts(unit, finding)
     if facts.taken or facts.stay is None or facts.stay.state is not StayState.SHIPPED or facts.line is None:
         raise Refused("not_shipped", "The last thing of this slot was not shipped.")
-    if facts.line.hold is not None:
-        raise Refused("held", f"That order is held already: {facts.line.why}")
     number = must(unit, Order, facts.line.order).number
     why = f"Card {finding.subject} was found on a thing in {finding.places[0]}. Ask what order {number} got."
-    unit.put(facts.line.held(Hold.STILL_HERE, why))
+    unit.put(facts.line.held(Hold.MISPLACED, why))
     unit.record("held", {"line": facts.line.id, "why": why})
     if facts.slot.card is not CardState.LOST:
         stock.lose_card(unit, finding.subject)
@@ -158,10 +168,8 @@ def _still_here(unit: Unit, finding: Finding, said: Said) -> None:
 def _held(unit: Unit, finding: Finding, said: Said) -> None:
     """“Not this thing”: the line that wants it, or the next one, stands still until a person settles it."""
     facts = _facts(unit, finding)
-    if facts.live_line is not None:
-        orders.hold(unit, facts.live_line.id, said.reason)
-    elif facts.stay is not None and facts.taken:
-        unit.put(replace(facts.stay, reason=said.reason))
+    if facts.stay is not None and facts.taken:
+        doubts.not_this(unit, facts.stay.item, said.reason)
     else:
         raise Refused("changed_since", f"{finding.subject} has changed since. Count it again.")
 
@@ -172,7 +180,7 @@ ACTS: Mapping[Kind, Mapping[str, Act]] = {
         "lost": _lost,
         "reprint": _reprinted,
         "withdraw": _withdrawn,
-        "ignore": _noted,
+        "ignore": _still_missing,
     },
     Kind.ELSEWHERE: {"put_right": _at_home, "moved": _moved, "withdraw": _withdrawn, "ignore": _noted},
     Kind.TWIN: {"put_right": _one_left, "ignore": _noted},
@@ -199,7 +207,7 @@ def _possible(finding: Finding, how: str, facts: Facts | None) -> bool:
     match how:
         case "still_here":
             sent = facts is not None and facts.stay is not None and facts.stay.state is StayState.SHIPPED
-            return sent and facts is not None and facts.line is not None and facts.line.hold is None
+            return sent and facts is not None and facts.line is not None and not facts.line.has(Hold.MISPLACED)
         case "hold":
             return facts is not None and facts.taken
         case "withdraw":
@@ -222,8 +230,10 @@ def resolve(unit: Unit, count_id: str, finding_id: str, said: Said) -> stocktake
     act = _act(finding, said)
     after = unit.seq
     before = unit.facts(finding.code) if finding.code else None
+    doubted = _doubted(unit, before)
     act(unit, finding, said)
     undo = _undo_of(before, unit.facts(finding.code) if finding.code else None)
+    undo["doubts"] = _doubts_told(doubted, _doubted(unit, before))
     resolved = Resolved(
         id=_name(count_id, finding),
         stocktake=count_id,
@@ -276,7 +286,7 @@ def _act(finding: Finding, said: Said) -> Act:
         raise Invalid("/reason", "required", "Say why.")
     if said.how == "reprint" and said.text is None and (finding.code is None or not said.reason.strip()):
         raise Invalid("/text", "required", "Read the text of the damaged card, or say why the card is lost.")
-    acts_on_it = acts[said.how] is not _noted
+    acts_on_it = acts[said.how] not in (_noted, _still_missing)
     if finding.certainty is Certainty.MATCHED and acts_on_it and not said.sure:
         raise Refused("look_closer", "No decoder read this card. Take a closer photo, or look yourself and say so.")
     if finding.kind is Kind.MISSING and finding.bin == TRAY and said.how == "found_later":
@@ -288,11 +298,33 @@ def _moved_to(unit: Unit, before: Facts | None) -> str | None:
     return unit.find(Stay, item=before.item.id)[-1].id if before and before.item else None
 
 
+def _doubted(unit: Unit, facts: Facts | None) -> set[str]:
+    """The open doubts of a slot's thing."""
+    return {each.id for each in doubts.open_doubts(unit, facts.item.id)} if facts and facts.item else set()
+
+
+def _doubts_told(before: set[str], after: set[str]) -> dict[str, Any]:
+    return {"added": sorted(after - before), "ended": sorted(before - after)}
+
+
+def _take_back_doubts(unit: Unit, kept: Mapping[str, Any]) -> None:
+    """What an act added is corrected, and what it ended is open again."""
+    for name in kept.get("added", ()):
+        unit.put(replace(must(unit, Doubt, name), how=Settled.CORRECTED, note="Taken back.", ended=unit.at))
+    for name in kept.get("ended", ()):
+        unit.put(replace(must(unit, Doubt, name), how=None, note="", ended=None))
+
+
+def _sighting(kept: Sequence[Any]) -> Sighting:
+    station, place, accepted, at, parcel = kept
+    return Sighting(Station(station), place, accepted, datetime.fromisoformat(at) if at else None, parcel)
+
+
 # What each act may change, and how it is read back from JSON.
 _REVIVE: Mapping[type, Mapping[str, Callable[[Any], Any]]] = {
-    Slot: {"card": CardState, "seen": lambda kept: Sighting(Station(kept[0]), kept[1], kept[2])},
+    Slot: {"card": CardState, "seen": _sighting, "out": lambda kept: Out(Station(kept[0]), *kept[1:])},
     Stay: {"state": StayState, "ended": datetime.fromisoformat, "reason": str},
-    Line: {"state": LineState, "hold": Hold, "why": str, "scan": str},
+    Line: {"state": LineState, "holds": lambda kept: tuple(Held(Hold(h), why) for h, why in kept), "scan": str},
 }
 
 
@@ -305,8 +337,10 @@ def _plain(value: Any) -> Any:
     match value:
         case datetime():
             return value.isoformat()
-        case Sighting():
-            return [value.station, value.place, value.accepted]
+        case Sighting() | Out() | Fetch() | Held():
+            return [_plain(getattr(value, each.name)) for each in fields(value)]
+        case tuple():
+            return [_plain(each) for each in value]
     return value
 
 
@@ -336,6 +370,7 @@ def undo(unit: Unit, count_id: str, finding_id: str) -> stocktakes.Found:
         _move_back(unit, finding, kept["to"])
     elif finding.code is not None:
         _restore(unit, finding.code, kept)
+    _take_back_doubts(unit, kept.get("doubts", {}))
     unit.drop(Resolved, resolved.id)
     unit.record("finding reopened", {"stocktake": count_id, "finding": finding_id, "how": resolved.how, "after": after})
     return stocktakes.Found(finding)

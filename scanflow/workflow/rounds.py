@@ -6,14 +6,14 @@ from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from scanflow.domain.derive import OrderState, order_state, stands_in
+from scanflow.domain.derive import OrderState, order_state
 from scanflow.domain.life import LineState, RoundState
-from scanflow.domain.things import Bin, Line, Order, Rack, Round, Slot, Stay, Stop
+from scanflow.domain.things import Bin, Line, Order, Rack, Round, Stay, Stop
 from scanflow.planning import room
 from scanflow.planning.layout import ladder
 from scanflow.planning.walking import ladder_tour
-from scanflow.workflow import cycle
-from scanflow.workflow.orders import named
+from scanflow.workflow import cycle, sightings
+from scanflow.workflow.parcels import named
 from scanflow.workflow.ports import Unit, must
 
 
@@ -83,7 +83,11 @@ def _left_out(unit: Unit, lines: tuple[Line, ...]) -> str:
 
 
 def _bin_of(unit: Unit, line: Line) -> str:
-    return stands_in(must(unit, Slot, must(unit, Stay, line.stay or "").code))
+    """The bin to walk to: that in which the card was read last, else the slot's own."""
+    facts = unit.facts(must(unit, Stay, line.stay or "").code)
+    assert facts is not None  # a stay has a slot
+    stands = sightings.where(unit, facts)
+    return stands.bin if stands.bin and unit.get(Bin, stands.bin) is not None else stands.home
 
 
 def _walk(unit: Unit, chosen: list[tuple[Line, str]]) -> list[tuple[Line, str]]:

@@ -5,14 +5,15 @@ from __future__ import annotations
 import json
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from datetime import timedelta
 
 from labels import slot_code
 from scanflow.domain import advice
 from scanflow.domain.derive import order_state
-from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState
-from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Sighting, Slot, Station, Stay
+from scanflow.domain.life import CardState, DoubtKind, Hold, LineState, ParcelState, RoundState, Settled
+from scanflow.domain.things import Bin, Line, Order, Out, Parcel, Round, Scan, Sighting, Slot, Station, Stay
 from scanflow.domain.verdict import Look, Reason, effects, judge
-from scanflow.workflow import cards, parcels, photos, slips
+from scanflow.workflow import cards, doubts, parcels, photos, sightings, slips
 from scanflow.workflow.answers import Answer, answer_of
 from scanflow.workflow.ports import Facts, Invalid, Refused, Unit, must
 from scanflow.workflow.times import clock
@@ -25,7 +26,7 @@ class Reading:
     `texts` are all texts in view, one for a wedge or a keyboard; `agreed` are those that two engines read. `image`
     says that they were decoded from a picture, where codes that are not the shop's don't count. `body` is the
     fingerprint of the whole call. `at` is the client's clock: only recorded, but its presence says that the scan waited
-    for the network.
+    for the network. `age_ms` is how long it waited, as the client measured it.
     """
 
     station: Station
@@ -40,6 +41,11 @@ class Reading:
     take_out: bool = False
     at: str | None = None
     agreed: tuple[str, ...] = ()
+    age_ms: int = 0
+
+    @property
+    def late(self) -> bool:
+        return self.at is not None or self.age_ms > 0
 
     @property
     def spot(self) -> str:
@@ -72,9 +78,9 @@ def scan(unit: Unit, reading: Reading) -> Answer:
 
     Raises `Invalid` where there can be no verdict: an unknown round or bin, one that is missing, a key reused.
     """
-    before = earlier(unit, reading.key, reading.body)
-    if before is not None:
-        return before
+    known = earlier(unit, reading.key, reading.body)
+    if known is not None:
+        return known
     round_ = _round(unit, reading)
     _check_bin(unit, reading)
     seen = _read(unit, reading)
@@ -82,9 +88,9 @@ def scan(unit: Unit, reading: Reading) -> Answer:
         answer, was = slips.open_by_slip(unit, seen.slip, reading.table), ""
         return _keep(unit, reading, None, answer, was)
     look = _look(unit, reading, None if seen.unread else seen.card, seen.unread, round_)
-    repeated = _repeated(unit, reading, look)
-    if repeated is not None:
-        return _keep(unit, reading, look, repeated, "")
+    before = _repeated(unit, reading, look)
+    if before is not None:
+        return _keep_repeat(unit, reading, before)
     reason = judge(look)
     if reason is not None:
         _sight(unit, look, reading, accepted=False)
@@ -166,11 +172,12 @@ def _look(unit: Unit, reading: Reading, facts: Facts | None, unread: Reason | No
         item=facts.item if facts else None,
         line=facts.line if facts else None,
         order=facts.order if facts else None,
+        where=sightings.where(unit, facts) if facts else None,
         round=round_,
         parcel=parcels.open_parcel_at(unit, reading.table) if at_table else None,
         bin=reading.bin,
         take_out=reading.take_out and at_table,
-        late=reading.at is not None,
+        late=reading.late,
         by_bin=unit.settings.scan_at_bin,
     )
 
@@ -194,77 +201,113 @@ def _since(unit: Unit, look: Look, reason: Reason) -> str:
     return clock(at, unit.at, unit.settings.zone) if at else ""
 
 
-def _repeated(unit: Unit, reading: Reading, look: Look) -> Answer | None:
-    """The answer of the scan just before, if this is the same card again and all stands as that scan left it."""
-    if look.slot is None or look.slot.card is CardState.LOST:
-        return None
-    if look.slot.seen != Sighting(reading.station, _place(reading, look.slot), True):
+DOUBLE_BEEP = timedelta(seconds=5)
+"""How long after a take-out a scan without it is taken for a second beep. A scanner held too long sends two within a
+second or two (common practice, no source)."""
+
+
+def _repeated(unit: Unit, reading: Reading, look: Look) -> Scan | None:
+    """The scan just before, if this is the same card at the same spot again and all stands as that scan left it."""
+    if look.slot is None or look.slot.seen is None or look.slot.card is CardState.LOST:
         return None
     last = unit.last_scan(reading.station, reading.spot)
-    if last is None or not last.accepted or last.code != look.slot.code or last.take_out != look.take_out:
+    if last is None or not last.accepted or last.code != look.slot.code or last.stood != _stood(unit, reading, look):
         return None
-    answer: Answer = json.loads(last.answer)
-    line = look.line if look.line is not None and look.line.id == last.line else None
-    if last.line is not None and (line is None or line.state != answer["line_state"]):
+    seen = look.slot.seen
+    if (seen.station, seen.place, seen.accepted) != (reading.station, _place(reading, look.slot, accepted=True), True):
         return None
-    if line is not None and line.hold is not None and not look.take_out:
-        return None
-    if reading.station is Station.TABLE and not _same_parcel(unit, last, answer, look.parcel):
-        return None
+    if last.take_out is not look.take_out:
+        beeped_twice = last.take_out and last.at is not None and unit.at - last.at <= DOUBLE_BEEP
+        return last if beeped_twice else None
     if look.round is not None and look.round.state is not RoundState.OPEN and not look.late:
         return None
-    if last.line is None and look.taken is (reading.station is Station.TRAY):
-        return None
-    return {**answer, "changed": False, "replayed": False}
+    return last
 
 
-def _same_parcel(unit: Unit, last: Scan, answer: Answer, now: Parcel | None) -> bool:
-    """Whether the table's parcel is the one of the last scan, or that scan closed it and none was opened since."""
-    if answer["parcel_state"] != ParcelState.CLOSED:
-        return now is not None and now.id == last.parcel
-    then = must(unit, Parcel, last.parcel or "")
-    return now is None and then.state is ParcelState.CLOSED
+def _stood(unit: Unit, reading: Reading, look: Look) -> str:
+    """All that a scan leaves behind, in a word: stay, line, card, and at a table the parcel that is open there."""
+    slot, stay, line = look.slot, look.stay, look.line
+    parcel = parcels.open_parcel_at(unit, reading.table) if reading.station is Station.TABLE else None
+    return json.dumps(
+        [
+            slot.card if slot else None,
+            [stay.id, stay.state] if stay else None,
+            [line.id, line.state, line.parcel, [each.hold for each in line.holds]] if line else None,
+            [parcel.id, parcel.opened.isoformat()] if parcel else None,
+        ]
+    )
 
 
 def _sight(unit: Unit, look: Look, reading: Reading, *, accepted: bool) -> None:
-    if look.slot is not None:
-        place = _place(reading, look.slot)
-        unit.put(replace(look.slot, seen=Sighting(reading.station, place, accepted)))
+    if look.slot is None:
+        return
+    seen = Sighting(
+        reading.station,
+        _place(reading, look.slot, accepted=accepted),
+        accepted,
+        unit.at - timedelta(milliseconds=reading.age_ms),
+        look.parcel.id if look.parcel else None,
+    )
+    sightings.sight(unit, Facts(look.slot, look.stay, look.item, look.line, look.order), seen)
 
 
-def _place(reading: Reading, slot: Slot) -> str:
-    """Where a card is sighted by this reading."""
-    return reading.bin or slot.bin if reading.station is Station.BIN else reading.spot
+def _place(reading: Reading, slot: Slot, *, accepted: bool) -> str:
+    """Where a card is sighted by this reading. A round's stop says its bin only where the card was the right one."""
+    if reading.station is Station.BIN:
+        return reading.bin or (slot.bin if accepted else "")
+    return reading.spot
 
 
 def _accept(unit: Unit, reading: Reading, look: Look) -> Answer:
     slot, line = look.slot, look.line if look.live else None
     was = line.state.value if line else ""
-    card_before, seen_before = (slot.card, slot.seen) if slot else (None, None)
+    card_before, seen_before, out_before = (slot.card, slot.seen, slot.out) if slot else (None, None, None)
     for table, event in effects(look):
         if table == "card" and slot is not None:
             slot = slot.after(event)
         elif line is not None:
             line = _after(line, event, look, reading.key)
     if slot is not None:
-        look = replace(look, slot=slot)
-        _sight(unit, look, reading, accepted=True)
-    changed = line is not look.line if look.live else slot is not None and slot.card is not card_before
-    if reading.station is Station.SHELF and not changed:
-        changed = seen_before is None or seen_before.place != reading.bin
+        slot = replace(slot, out=_out(slot, look, reading))
+        unit.put(slot)
     if line is not None:
-        line = _doubted(line, look)
+        line = _told(unit, line, look, reading.key)
         unit.put(line)
-        look = replace(look, line=line)
+    changed = line is not look.line if look.live else slot is not None and slot.card is not card_before
+    look = replace(look, slot=slot, line=line if look.live else look.line)
+    _sight(unit, look, reading, accepted=True)
+    if reading.station is Station.SHELF and not changed:
+        changed = seen_before is None or seen_before.place != reading.bin or out_before is not None
     released = _close_if_complete(unit, look, reading)
     return _keep(unit, reading, look, _answer(unit, look, None, changed=changed, released=released), was)
 
 
-def _doubted(line: Line, look: Look) -> Line:
-    """A card seen at the shelf while its thing counts as packed: a person has to look, and no parcel closes before."""
-    if look.station is not Station.SHELF or line.state is not LineState.PACKED or line.hold is not None:
+def _out(slot: Slot, look: Look, reading: Reading) -> Out | None:
+    """Where a thing is off its shelf after a yes; what is packed keeps where it came from, for the undo."""
+    match look.station:
+        case Station.BIN:
+            line = look.line
+            basket = line.basket if line else None
+            return Out(Station.BIN, _place(reading, slot, accepted=True), reading.round, basket)
+        case Station.TABLE if look.take_out:
+            return Out(Station.TABLE, reading.table)
+        case Station.SHELF if not look.counts_as_packed:
+            return None
+    return slot.out
+
+
+def _told(unit: Unit, line: Line, look: Look, key: str) -> Line:
+    """The line after what an accepted scan says beside its step: the thing is here, so it is neither missing nor
+    misplaced.
+    """
+    if look.station is Station.TRAY or look.item is None:
         return line
-    return line.held(Hold.SUSPECT, f"Its card was seen in {look.bin} while it is packed. Look into the parcel.")
+    if look.station is Station.TABLE and line.has(Hold.MISPLACED):
+        line = replace(line.freed((Hold.MISPLACED,)), scan=key)
+    if any(each.kind is DoubtKind.MISSING for each in doubts.open_doubts(unit, look.item.id)):
+        doubts.found(unit, look.item.id, Settled.SEEN)
+        line = replace(doubts.hold(unit, line, look.item.id), scan=line.scan)
+    return line
 
 
 def _after(line: Line, event: str, look: Look, key: str) -> Line:
@@ -275,7 +318,7 @@ def _after(line: Line, event: str, look: Look, key: str) -> Line:
         case "take out":
             return replace(line, parcel=None)
         case "cancel":
-            return replace(line.freed(), scan=key)
+            return replace(line.freed((Hold.CANCELLED_IN_BOX, Hold.MISPLACED)), scan=key)
     return line
 
 
@@ -323,8 +366,20 @@ def _missing(unit: Unit, parcel: Parcel | None, released: Sequence[str]) -> list
     return [stay.code if stay else line.reference for stay, line in zip(stays, wanted, strict=True)]
 
 
+def _keep_repeat(unit: Unit, reading: Reading, before: Scan) -> Answer:
+    """A second beep has the answer of the first, and stands for it when a third comes."""
+    answer: Answer = {**json.loads(before.answer), "changed": False, "replayed": False}
+    return _record(
+        unit,
+        reading,
+        replace(before, key=reading.key, body=reading.body, changed=False, was="", answer=json.dumps(answer)),
+        answer,
+    )
+
+
 def _keep(unit: Unit, reading: Reading, look: Look | None, answer: Answer, was: str) -> Answer:
     """Record the scan with its answer, under its key, and in the ledger."""
+    after = _look_again(unit, look) if look is not None else None
     kept = Scan(
         key=reading.key,
         body=reading.body,
@@ -338,7 +393,21 @@ def _keep(unit: Unit, reading: Reading, look: Look | None, answer: Answer, was: 
         parcel=answer["parcel"],
         answer=json.dumps(answer),
         was=was,
+        at=unit.at,
+        stood=_stood(unit, reading, after) if after is not None and answer["verdict"] == "accepted" else "",
     )
+    return _record(unit, reading, kept, answer)
+
+
+def _look_again(unit: Unit, look: Look) -> Look:
+    """The same look with its things as they are now."""
+    facts = unit.facts(look.slot.code) if look.slot else None
+    if facts is None:
+        return look
+    return replace(look, slot=facts.slot, stay=facts.stay, line=facts.line)
+
+
+def _record(unit: Unit, reading: Reading, kept: Scan, answer: Answer) -> Answer:
     unit.add(kept)
     told = ("verdict", "reason", "changed", "code", "order_number", "line", "line_state", "parcel", "parcel_state")
     unit.record(
@@ -350,6 +419,7 @@ def _keep(unit: Unit, reading: Reading, look: Look | None, answer: Answer, was: 
             "text": [text for text in reading.texts if _is_ours(unit, text)],
             "via": reading.via,
             "client_at": reading.at,
+            "age_ms": reading.age_ms,
             "take_out": kept.take_out,
             **{name: answer[name] for name in told},
             "released": answer["released"],
@@ -396,5 +466,8 @@ def undo(unit: Unit, key: str) -> Line:
         line = line.after(event)
     line = replace(line, parcel=line.parcel if line.state is LineState.PACKED else None)
     unit.put(line)
+    if "put back" in events:
+        slot = must(unit, Slot, must(unit, Stay, line.stay or "").code)
+        unit.put(replace(slot, out=None))
     unit.record("undone", {"key": key, "line": line.id, "line_state": line.state})
     return line

@@ -7,13 +7,15 @@ from dataclasses import asdict, replace
 
 from labels import slot_code
 from scanflow.domain.derive import SlotState, slot_state
-from scanflow.domain.life import CardState, LineState
-from scanflow.domain.things import Bin, Item, Line, Rack, Section, Slot, Stay
+from scanflow.domain.life import LineState
+from scanflow.domain.things import Bin, Item, Line, Out, Rack, Section, Slot, Stay
+from scanflow.domain.whereabouts import read_words
 from scanflow.planning import room
 from scanflow.planning.racking import Measured
+from scanflow.workflow import doubts
 from scanflow.workflow.cards import card_facts, refuse_named, refuse_taken, slot_facts
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit, must
-from scanflow.workflow.stocktakes import strayed
+from scanflow.workflow.sightings import where
 
 
 def add_section(unit: Unit, code: str, name: str, slots_per_bin: int, colour: str, digits: int = 3) -> Section:
@@ -159,8 +161,9 @@ def _free_slot(unit: Unit, code: str, pointer: str) -> Slot:
             raise Refused("card_due", f"Card {code} was not seen in the tray since its last item left. Scan it there.")
         case SlotState.RETIRED:
             raise Refused("retired", f"Card {code} is lost. Scan it at the tray when it turns up.")
-    if code in (away := strayed(unit)):
-        raise Refused("card_due", f"A count saw card {code} in {away[code]}. Scan it at the tray first.")
+    read = where(unit, facts).read
+    if read is not None:
+        raise Refused("card_due", f"Card {code} is free, but {read_words(read)}. Scan it at the tray first.")
     return facts.slot
 
 
@@ -169,8 +172,6 @@ def _lowest_free(unit: Unit, code: str) -> Slot:
     if section is None:
         raise Invalid("/section", "unknown_section", f"There is no section {code}.")
     slot = unit.lowest_free(code)
-    if slot is not None and slot.code in (away := strayed(unit)):
-        slot = next((each for each in _all_free(unit, code) if each.code not in away), None)
     if slot is None:
         free = unit.free_slots(section.slots_per_bin)
         where = ", ".join(f"{count} in {name}" for name, count in free.items()) or "none elsewhere"
@@ -178,19 +179,11 @@ def _lowest_free(unit: Unit, code: str) -> Slot:
     return slot
 
 
-def _all_free(unit: Unit, section: str) -> Iterator[Slot]:
-    """The free slots of a section whose cards are in the tray, the lowest number first."""
-    for slot in sorted(unit.find(Slot, section=section, card=CardState.TRAY), key=lambda each: each.number):
-        facts = unit.facts(slot.code)
-        if facts is not None and not facts.taken:
-            yield slot
-
-
-def _begin(unit: Unit, slot: Slot, item: str, doubt: str = "") -> Stay:
-    """The next stay of this slot; its card is taken in hand and attached."""
-    slot = replace(slot.after("take").after("attach"), turns=slot.turns + 1, seen=None)
+def _begin(unit: Unit, slot: Slot, item: str, out: Out | None = None) -> Stay:
+    """The next stay of this slot; its card is taken in hand and attached. `out`: the thing is off its shelf still."""
+    slot = replace(slot.after("take").after("attach"), turns=slot.turns + 1, seen=None, out=out, fetch=None)
     unit.put(slot)
-    stay = Stay(unit.new_id(), item, slot.code, slot.turns, unit.at, reason=doubt)
+    stay = Stay(unit.new_id(), item, slot.code, slot.turns, unit.at)
     unit.add(stay)
     return stay
 
@@ -211,6 +204,7 @@ def withdraw(unit: Unit, stay_id: str, reason: str) -> Stay:
     if _live_line(unit, stay) is not None:
         raise Refused("has_live_line", "An order wants it. Cancel that line first.")
     _end(unit, stay.after("withdraw", unit.at, reason))
+    doubts.gone(unit, stay.item)
     unit.record("withdrawn", {"stay": stay.id, "code": stay.code, "reason": reason})
     return must(unit, Stay, stay.id)
 
@@ -222,18 +216,19 @@ def move(unit: Unit, stay_id: str, to: str) -> Stay:
     if line is not None and line.state is LineState.PACKED:
         raise Refused("still_in_box", "It lies in a parcel. Take it out with a scan first.")
     ended = stay.after("move", unit.at)
-    return _carry(unit, ended, line, _free_slot(unit, to, "/to"), stay.reason)
+    return _carry(unit, ended, line, _free_slot(unit, to, "/to"))
 
 
 def move_back(unit: Unit, stay: Stay, code: str) -> Stay:
     """Take a move back: the item's next stay begins in its former slot, whose card never left it."""
-    return _carry(unit, stay.after("move", unit.at), _live_line(unit, stay), must(unit, Slot, code), stay.reason)
+    return _carry(unit, stay.after("move", unit.at), _live_line(unit, stay), must(unit, Slot, code))
 
 
-def _carry(unit: Unit, ended: Stay, line: Line | None, slot: Slot, doubt: str) -> Stay:
-    """The item's next stay, in this slot; what was doubted of it is so there too."""
+def _carry(unit: Unit, ended: Stay, line: Line | None, slot: Slot) -> Stay:
+    """The item's next stay, in this slot; what was out of its bin is so still."""
+    out = must(unit, Slot, ended.code).out
     _end(unit, ended)
-    new = _begin(unit, slot, ended.item, doubt)
+    new = _begin(unit, slot, ended.item, out)
     if line is not None:
         unit.put(replace(line, stay=new.id, scan=None))
     unit.record("moved", {"stay": ended.id, "code": ended.code, "to": new.code, "new_stay": new.id})
@@ -247,7 +242,7 @@ def _live_line(unit: Unit, stay: Stay) -> Line | None:
 
 def _end(unit: Unit, stay: Stay) -> None:
     unit.put(stay)
-    unit.put(must(unit, Slot, stay.code).after("release"))
+    unit.put(replace(must(unit, Slot, stay.code).after("release"), out=None))
 
 
 def lose_card(unit: Unit, code: str) -> Slot:
@@ -255,7 +250,7 @@ def lose_card(unit: Unit, code: str) -> Slot:
     facts = unit.facts(code)
     if facts is None:
         raise Missing(f"There is no slot {code}.")
-    slot = facts.slot.after("lose")
+    slot = replace(facts.slot.after("lose"), seen=None)
     unit.put(slot)
     unit.record("card lost", {"code": code})
     return slot

@@ -10,9 +10,10 @@ from typing import Any
 
 from labels import slot_code
 from scanflow.domain.findings import Finding, Kind
-from scanflow.domain.stocktake import Chosen, Stocktake
+from scanflow.domain.stocktake import TRAY, Chosen, Stocktake
 from scanflow.domain.things import Bin
 from scanflow.planning.sampling import rate_between, wrong_between
+from scanflow.workflow import doubts
 from scanflow.workflow.ports import Unit
 from scanflow.workflow.stocktakes import Found, State, state
 
@@ -26,6 +27,9 @@ FOUND_NOT_RECORDED = (Kind.SLOT_FREE, Kind.UNKNOWN, Kind.TWIN)
 def close(unit: Unit, count_id: str) -> Stocktake:
     """End a count: its findings are written down with the report. They can be resolved later too."""
     now = state(unit, count_id)
+    for each in now.found:
+        if each.resolved is None:
+            _keep_missing(unit, now.count, each.finding)
     closed = now.count.after("close", unit.at)
     closed = replace(closed, report=json.dumps(report(unit, now)))
     unit.put(closed)
@@ -33,6 +37,13 @@ def close(unit: Unit, count_id: str) -> Stocktake:
     told = {kind.value: kinds.count(kind) for kind in Kind if kind in kinds}
     unit.record("stocktake closed", {"stocktake": count_id, "looked": now.looked, "findings": told})
     return closed
+
+
+def _keep_missing(unit: Unit, count: Stocktake, finding: Finding) -> None:
+    """A thing that the count missed, and nobody spoke of, is known to be missing."""
+    facts = unit.facts(finding.subject) if finding.kind is Kind.MISSING and finding.bin != TRAY else None
+    if facts is not None and facts.taken and facts.item is not None:
+        doubts.missed(unit, facts.item.id, f"a count of {count.area} did not find it")
 
 
 def report(unit: Unit, now: State) -> dict[str, Any]:

@@ -11,11 +11,9 @@ from dataclasses import asdict, dataclass, replace
 from datetime import timedelta
 from typing import Any
 
-from scanflow.domain.derive import seen_away, stands_in
 from scanflow.domain.findings import Finding, Kind, Place, Standing, findings, places
-from scanflow.domain.life import LIVE, LineState, StayState, StocktakeState
+from scanflow.domain.life import LIVE, StayState, StocktakeState
 from scanflow.domain.stocktake import (
-    TRAY,
     Area,
     BadArea,
     Chosen,
@@ -26,6 +24,8 @@ from scanflow.domain.stocktake import (
     Stocktake,
 )
 from scanflow.domain.things import Bin, Item, Line, Photo, Slot, Station, Stay
+from scanflow.domain.whereabouts import Account, whereabouts
+from scanflow.domain.whereabouts import Place as Stands
 from scanflow.planning.counting import draw
 from scanflow.workflow.ports import Invalid, Unit, must
 
@@ -130,9 +130,11 @@ def _standing(slot: Slot, stay: Stay | None, lines: Mapping[str | None, Line]) -
         return Standing(slot.code, slot.bin, False, slot.card, slot.bin)
     line = lines.get(stay.id)
     state = line.state if line is not None else None
-    carried = seen_away(slot) and slot.seen is not None and slot.seen.station is not Station.SHELF
-    away = carried or state in (LineState.PICKED, LineState.PACKED)
-    return Standing(slot.code, slot.bin, True, slot.card, stands_in(slot), state, away)
+    where = whereabouts(Account(slot, True, state, parcel=line.parcel if line else None))
+    read_off = where.read is not None and where.read.station is Station.TABLE
+    return Standing(
+        slot.code, slot.bin, True, slot.card, where.bin or slot.bin, state, where.place is not Stands.BIN or read_off
+    )
 
 
 def unexpected(read: Read, place: str, room: Mapping[str, Standing]) -> bool:
@@ -181,17 +183,6 @@ def _codes_of(unit: Unit, lines: tuple[Line, ...]) -> Iterator[str]:
         stay = unit.get(Stay, line.stay) if line.stay else None
         if stay is not None:
             yield stay.code
-
-
-def strayed(unit: Unit) -> dict[str, str]:
-    """Slots whose card a running count saw on a shelf, with the bin, unless something moved there since it began."""
-    seen: dict[str, str] = {}
-    for count in unit.find(Stocktake, state=StocktakeState.OPEN):
-        looks = unit.find(Looked, stocktake=count.id)
-        there = {read.code: look.place for look in looks if look.place != TRAY for read in look.reads if read.code}
-        gone = changed(unit, count) if there else set()
-        seen |= {code: place for code, place in there.items() if code not in gone}
-    return seen
 
 
 def cancel(unit: Unit, count_id: str) -> Stocktake:

@@ -6,6 +6,7 @@ from typing import Any
 
 from flask import Blueprint, Response
 
+from scanflow.domain.life import Hold
 from scanflow.domain.things import Line
 from scanflow.shop import Reply
 from scanflow.storage.unit import SqlUnit
@@ -27,11 +28,12 @@ def _reply(unit: SqlUnit, line: Line) -> Reply:
     roles=MANAGERS,
     body="Settlement",
     answers={200: "Line"},
-    conflicts=("still_in_box", "not_in_stock", "has_live_line", "not_allowed"),
+    conflicts=("still_in_box", "doubted", "not_held", "not_in_stock", "has_live_line", "not_allowed"),
 )
 def settle(line: str, body: dict[str, Any]) -> Response:
-    """A person decides which thing a line means; its hold goes."""
-    return do(lambda unit: _reply(unit, orders.settle(unit, line, body.get("stay"))))
+    """A person decides which thing a line means; one of its holds goes."""
+    hold = body.get("hold")
+    return do(lambda unit: _reply(unit, orders.settle(unit, line, body.get("stay"), Hold(hold) if hold else None)))
 
 
 @call(
@@ -69,7 +71,7 @@ def found(line: str, body: dict[str, Any]) -> Response:
     roles=STAFF,
     body="Doubt",
     answers={200: "Line"},
-    conflicts=("still_in_box", "not_allowed"),
+    conflicts=("not_allowed", "handed_over", "slot_reused", "parcel_open"),
 )
 def hold(line: str, body: dict[str, Any]) -> Response:
     """Not this thing: the line stands still until a person settles it."""

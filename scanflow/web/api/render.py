@@ -76,8 +76,9 @@ def line(row: Any) -> Json:
         "stay": row.stay,
         "title": row.title or row.item_title or "",
         "state": row.state,
-        "hold": row.hold,
-        "why": row.why,
+        "hold": row.holds[0].hold if row.holds else None,
+        "why": row.holds[0].why if row.holds else "",
+        "holds": [{"hold": each.hold, "why": each.why} for each in row.holds],
     }
 
 

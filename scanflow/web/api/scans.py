@@ -56,7 +56,8 @@ def _seen(reader: Callable[[bytes], Picture], image: bytes) -> Picture:
 
 
 def _unkeyed(fields: dict[str, Any]) -> dict[str, Any]:
-    return {name: value for name, value in fields.items() if name != "key"}
+    """What a repeat must have alike: it waited longer, if the first did not come through."""
+    return {name: value for name, value in fields.items() if name not in ("key", "age_ms")}
 
 
 def _of_image(fields: dict[str, Any], image: bytes) -> Answer:
@@ -70,7 +71,9 @@ def _of_image(fields: dict[str, Any], image: bytes) -> Answer:
 
 
 def _scan(fields: dict[str, Any], body: str, seen: str | Picture) -> Answer:
-    known = {name: fields[name] for name in ("via", "round", "table", "bin", "take_out", "at") if name in fields}
+    known = {
+        name: fields[name] for name in ("via", "round", "table", "bin", "take_out", "at", "age_ms") if name in fields
+    }
     if isinstance(seen, str):
         known |= {"texts": (seen,)}
     else:

@@ -46,7 +46,7 @@ def last_scan(station: Station, spot: str) -> LastScan | None:
 
 def _doubtable(unit: SqlUnit, line_id: str | None) -> str | None:
     line = unit.get(Line, line_id) if line_id else None
-    return line.id if line is not None and line.live and line.hold is None else None
+    return line.id if line is not None and line.live and not line.holds else None
 
 
 def _latest(unit: SqlUnit, line_id: str | None, key: str) -> bool:

@@ -14,7 +14,7 @@ from scanflow.domain.things import Order
 from scanflow.storage import order_views, search_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import Rows
-from scanflow.web.pages.shown import PAGE, act, look, offset, page
+from scanflow.web.pages.shown import PAGE, act, look, offset, page, where_are
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import shop
 from scanflow.workflow import orders, parcels
@@ -45,7 +45,8 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     if order is None:
         raise Problem(404, "not_found", "There is no such order.")
     slip = slot_code.slip_text(order.slip)
-    return page("order.html", order=order, lines=rows, state=state, slip=slip, said=said), status
+    where = where_are(rows)
+    return page("order.html", where=where, order=order, lines=rows, state=state, slip=slip, said=said), status
 
 
 @blueprint.post("/orders/<id>/cancel")
@@ -87,7 +88,9 @@ def _settle(id: str, said: str, status: int) -> ResponseReturnValue:
     line = _line(id)
     words = request.args.get("q", "").strip()
     candidates = look(_candidates, line.reference, words or line.said)
-    return page("settle.html", line=line, candidates=candidates, words=words, said=said), status
+    return page(
+        "settle.html", where=where_are([line, *candidates]), line=line, candidates=candidates, words=words, said=said
+    ), status
 
 
 def _candidates(connection: Connection, reference: str, words: str) -> Rows:

@@ -79,7 +79,7 @@ def look_at(bin_name: str) -> Stocktake | None:
 
 def waits(stop: object, round_id: str) -> bool:
     """A stop that still wants walking to: its line waits, on this round, and nothing holds it."""
-    return stop.state == "waiting" and stop.round == round_id and stop.hold is None  # type: ignore[attr-defined]
+    return stop.state == "waiting" and stop.round == round_id and not stop.holds  # type: ignore[attr-defined]
 
 
 def _listed(stop: Any, round_id: str) -> dict[str, Any]:

@@ -9,7 +9,7 @@ from labels import slot_code
 from scanflow.domain.things import Alias, Order, Section
 from scanflow.storage import round_views, search_views, slot_views
 from scanflow.storage.unit import SqlUnit
-from scanflow.web.pages.shown import PAGE, look, page
+from scanflow.web.pages.shown import PAGE, look, page, where_are
 from scanflow.web.visitors import shop
 from scanflow.workflow import shipping
 
@@ -26,7 +26,7 @@ def show() -> ResponseReturnValue:
             return redirect(exact, 303)
     orders = look(search_views.search_orders, words, PAGE) if words else ()
     things = look(search_views.search_items, words, PAGE) if words else ()
-    return page("search.html", words=words, orders=orders, things=things, size=PAGE)
+    return page("search.html", where=where_are(things), words=words, orders=orders, things=things, size=PAGE)
 
 
 def _exact(unit: SqlUnit, words: str) -> str | None:

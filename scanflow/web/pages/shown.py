@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from datetime import datetime
 from typing import Any, TypeVar
 from zoneinfo import ZoneInfo
@@ -13,8 +13,12 @@ from markupsafe import Markup, escape
 
 from labels import slot_code
 from labels.paper import COLOURS
+from scanflow.domain import whereabouts
+from scanflow.domain.derive import stands_still
 from scanflow.domain.life import NotAllowed
-from scanflow.storage import room_views
+from scanflow.domain.things import Held
+from scanflow.domain.whereabouts import Whereabouts
+from scanflow.storage import room_views, where_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import problem
 from scanflow.web.pages.rights import may
@@ -133,11 +137,31 @@ def among(names: list[str], found: dict[str, T]) -> list[T]:
     return [found[name] for name in names if name in found]
 
 
+def why(holds: Iterable[Held]) -> str:
+    """All reasons for which a line stands still, the gravest first."""
+    return " ".join(each.why for each in holds)
+
+
+def reasons(holds: Iterable[Held]) -> str:
+    """The names of the holds of a line."""
+    return ", ".join(each.hold.replace("_", " ") for each in holds)
+
+
+def where_are(rows: Iterable[Any]) -> dict[str, Whereabouts]:
+    """Where the things and cards of these rows are, by their `code`."""
+    return look(where_views.whereabouts_of, [row.code for row in rows])
+
+
 def register(app: Flask) -> None:
     app.add_template_filter(split)
     app.add_template_filter(when)
     app.add_template_filter(due)
     app.add_template_filter(among)
+    app.add_template_filter(why)
+    app.add_template_filter(reasons)
+    app.add_template_filter(whereabouts.words, "place")
+    app.add_template_filter(lambda words: words[:1].upper() + words[1:], "capital")
+    app.add_template_test(stands_still, "held_still")
     app.add_template_filter(whole)
     app.add_template_filter(count, "units")
     app.add_template_filter("{:,}".format, "figures")

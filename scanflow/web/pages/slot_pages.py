@@ -15,14 +15,14 @@ from scanflow.storage import ledger_views, order_views, room_views, slot_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import problem
 from scanflow.web.pages import photo_form
-from scanflow.web.pages.shown import PAGE, act, look, offset, page
+from scanflow.web.pages.shown import PAGE, act, look, offset, page, where_are
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import shop, visitor
 from scanflow.workflow import cards, photos, stock
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
 blueprint = Blueprint("slot_page", __name__)
-STATES = (*(state.value for state in SlotState), "away")
+STATES = tuple(state.value for state in SlotState)
 
 
 @blueprint.get("/slots")
@@ -47,8 +47,10 @@ def _show(code: str, said: str, status: int) -> ResponseReturnValue:
     stays = look(slot_views.stays_where, code=code)
     entries = look(ledger_views.newest, about=[code], limit=20)
     lines = look(order_views.lines_of_stays, [slot.stay]) if slot.stay else ()
-    wanted = next((line for line in lines if line.state in LIVE and line.hold is None), None)
-    return page("slot.html", slot=slot, stays=stays, wanted=wanted, entries=entries, said=said), status
+    wanted = next((line for line in lines if line.state in LIVE and not line.holds), None)
+    return page(
+        "slot.html", where=where_are([slot]), slot=slot, stays=stays, wanted=wanted, entries=entries, said=said
+    ), status
 
 
 @blueprint.post("/slots/<code>/lost")

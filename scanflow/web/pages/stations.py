@@ -6,9 +6,9 @@ from flask import Blueprint, request, url_for
 from flask.typing import ResponseReturnValue
 
 from scanflow.domain.things import Station
-from scanflow.storage import room_views, slot_views
+from scanflow.storage import room_views, slot_views, where_views
 from scanflow.web.pages.last_scan import last_scan
-from scanflow.web.pages.shown import look, page
+from scanflow.web.pages.shown import look, page, where_are
 
 tray = Blueprint("tray_page", __name__)
 shelf = Blueprint("shelf_page", __name__)
@@ -35,7 +35,7 @@ def show_shelf() -> ResponseReturnValue:
     wanted = request.args.get("bin", "").strip().upper()
     bin_ = wanted if wanted in names else ""
     slots = look(slot_views.slot_list, bin_=bin_) if bin_ else ()
-    back = look(slot_views.slot_list, state="away", limit=SHOWN)
+    back = look(where_views.duties)
     last = last_scan(Station.SHELF, bin_) if bin_ else None
-    shown = {"bins": names, "bin": bin_, "wanted": wanted, "slots": slots, "back": back}
+    shown = {"bins": names, "bin": bin_, "wanted": wanted, "slots": slots, "back": back, "where": where_are(slots)}
     return page("shelf.html", **shown, last=last, here=url_for("shelf_page.show", bin=bin_ or None))

@@ -16,7 +16,7 @@ from scanflow.storage import order_views, parcel_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import Rows
 from scanflow.web.pages.last_scan import last_scan
-from scanflow.web.pages.shown import act, page
+from scanflow.web.pages.shown import act, page, where_are
 from scanflow.web.visitors import shop
 from scanflow.workflow import parcels
 
@@ -78,7 +78,10 @@ def _show(said: str, status: int) -> ResponseReturnValue:
     with shop().looking() as unit:
         table = read(unit.connection, name, scan_at_bin=unit.settings.scan_at_bin)
     here = url_for("table_page.show", table=name)
-    return page("table.html", table=table, name=name, last=last_scan(Station.TABLE, name), said=said, here=here), status
+    where = where_are(table.lines)
+    return page(
+        "table.html", where=where, table=table, name=name, last=last_scan(Station.TABLE, name), said=said, here=here
+    ), status
 
 
 def _done(work: Callable[[SqlUnit], object]) -> ResponseReturnValue:

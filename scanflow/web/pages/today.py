@@ -10,11 +10,12 @@ from sqlalchemy import Connection
 
 from scanflow.domain.life import StocktakeState
 from scanflow.domain.stocktake import Stocktake
-from scanflow.storage import order_views, parcel_views, room_views, round_views, slot_views
+from scanflow.storage import order_views, parcel_views, room_views, round_views, slot_views, where_views
 from scanflow.storage.views import Rows
+from scanflow.storage.where_views import Duty
 from scanflow.web.count_words import subject
 from scanflow.web.pages.round_pages import round_of
-from scanflow.web.pages.shown import count, page
+from scanflow.web.pages.shown import count, page, where_are
 from scanflow.web.visitors import shop
 
 blueprint = Blueprint("today", __name__)
@@ -28,7 +29,7 @@ class Day:
     orders: Rows
     held: Rows
     short: Rows
-    back: Rows
+    back: list[Duty]
     due: Rows
     rounds: Rows
     parcels: Rows
@@ -52,7 +53,7 @@ def read(connection: Connection) -> Day:
         orders=order_views.order_list(connection, ["waiting", "picking", "packing"], 0, SHOWN + 1),
         held=order_views.held_lines(connection, SHOWN + 1),
         short=order_views.short_lines(connection, SHOWN + 1),
-        back=slot_views.slot_list(connection, state="away", limit=SHOWN + 1),
+        back=where_views.duties(connection),
         due=slot_views.slot_list(connection, state="due", limit=SHOWN + 1),
         rounds=round_views.open_rounds(connection),
         parcels=parcels,
@@ -91,5 +92,5 @@ def show() -> ResponseReturnValue:
     with shop().looking() as unit:
         day, settings = read(unit.connection), unit.settings
         running = unit.find(Stocktake, state=StocktakeState.OPEN)[::-1]
-    shown = {"day": day, "running": running, "subject": subject, "shown": SHOWN}
+    shown = {"where": where_are(day.short), "day": day, "running": running, "subject": subject, "shown": SHOWN}
     return page("today.html", next=next_of(day, scan_at_bin=settings.scan_at_bin), **shown)

@@ -31,6 +31,10 @@ _SCAN = {
     "bin": {**PLACE, "description": "Required at a shelf."},
     "take_out": {"type": "boolean", "default": False},
     "at": {**TIME, "description": "The client's clock, for a scan that waited for the network; only recorded."},
+    "age_ms": {
+        **{"type": "integer", "minimum": 0, "maximum": 31 * 24 * 3_600_000},
+        "description": "How long the scan waited for the network, as the client measured it.",
+    },
 }
 
 BODIES: dict[str, Schema] = {

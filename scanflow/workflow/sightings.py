@@ -1,0 +1,99 @@
+"""A card was read somewhere: that is kept, and what counts as packed and was read elsewhere is held."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import timedelta
+
+from scanflow.domain.life import CardState, DoubtKind, Hold, LineState, ParcelState
+from scanflow.domain.things import Line, Order, Parcel, Sighting, Slot, Station
+from scanflow.domain.whereabouts import (
+    Account,
+    Whereabouts,
+    contradicts_closing,
+    contradicts_parcel,
+    place_words,
+    whereabouts,
+)
+from scanflow.workflow.doubts import open_doubts
+from scanflow.workflow.ports import Facts, Unit, must
+
+
+def account(unit: Unit, facts: Facts) -> Account:
+    """What the account has of a slot."""
+    line = facts.live_line
+    parcel = unit.get(Parcel, line.parcel) if line is not None and line.parcel else None
+    missed = None
+    if facts.taken and facts.item is not None:
+        missing = [each.since for each in open_doubts(unit, facts.item.id) if each.kind is DoubtKind.MISSING]
+        missed = max(missing, default=None)
+    return Account(
+        facts.slot,
+        facts.taken,
+        line.state if line else None,
+        facts.order.number if line and facts.order else None,
+        parcel.id if parcel else None,
+        parcel.table if parcel and parcel.open else None,
+        line.round if line else None,
+        line.basket if line else None,
+        missed,
+    )
+
+
+def where(unit: Unit, facts: Facts) -> Whereabouts:
+    return whereabouts(account(unit, facts))
+
+
+def sight(unit: Unit, facts: Facts, seen: Sighting) -> None:
+    """Keep where a card was read, unless a later reading or the thing's arrival is known already.
+
+    A packed line whose card is read away from its parcel is held, and so is one that was closed and has not left.
+    """
+    slot = must(unit, Slot, facts.slot.code)
+    if not _is_news(facts, slot, seen):
+        return
+    unit.put(replace(slot, seen=seen))
+    line = facts.line
+    if line is None or facts.stay is None or line.has(Hold.MISPLACED):
+        return
+    parcel = unit.get(Parcel, line.parcel) if line.parcel else None
+    if parcel is None:
+        return
+    if line.state is LineState.PACKED and contradicts_parcel(seen, parcel.id):
+        _hold(unit, line, f"It counts as packed, but its card was read {place_words(seen)}. Look there.")
+    elif line.state is LineState.RELEASED and _still_here(unit, facts, parcel) and contradicts_closing(seen):
+        number = must(unit, Order, line.order).number
+        _hold(unit, line, f"The parcel of {number} is closed, but its card was read {place_words(seen)}. Look there.")
+
+
+def _is_news(facts: Facts, slot: Slot, seen: Sighting) -> bool:
+    before = slot.seen
+    if seen.at is not None:
+        if before is not None and before.at is not None and seen.at < before.at:
+            return False
+        if facts.taken and facts.stay is not None and seen.at < facts.stay.began:
+            return False
+    if seen.station is Station.BIN and not seen.accepted and not seen.place:
+        # a round's refusal says no bin, so it takes nothing from what is known of a thing that is not packed
+        packed = facts.line is not None and facts.line.state is LineState.PACKED
+        return packed or not facts.taken or before is None or before.accepted
+    return True
+
+
+def _still_here(unit: Unit, facts: Facts, parcel: Parcel) -> bool:
+    """Whether the card has not come back since its parcel closed, and the parcel has not left the house."""
+    return facts.slot.card is CardState.DUE and parcel.state is ParcelState.CLOSED and not gone(unit, parcel)
+
+
+def gone(unit: Unit, parcel: Parcel) -> bool:
+    """Whether a parcel has left: it was handed over, or closed some days ago where hand-overs are not recorded."""
+    if parcel.state is ParcelState.HANDED_OVER:
+        return True
+    if parcel.state is not ParcelState.CLOSED or unit.settings.hand_overs:
+        return False
+    return parcel.closed is None or parcel.closed < unit.at - timedelta(days=unit.settings.gone_days)
+
+
+def _hold(unit: Unit, line: Line, why: str) -> None:
+    unit.put(line.held(Hold.MISPLACED, why))
+    unit.record("held", {"line": line.id, "why": why})
