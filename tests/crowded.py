@@ -6,7 +6,7 @@ from filled_shop import AT, LINES, fill
 from sqlalchemy import Connection, insert, select, update
 
 from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState, StayState
-from scanflow.domain.things import Station
+from scanflow.domain.things import Held, Station
 from scanflow.shop import Shop
 from scanflow.storage.tables import bins, lines, orders, parcels, rounds, slots, stays, stops
 
@@ -18,7 +18,7 @@ KINDS = (
     {"state": LineState.WAITING, "round": ROUND},
     {"state": LineState.WAITING, "round": None},
     {"state": LineState.PICKED, "round": None},
-    {"state": LineState.WAITING, "round": None, "hold": Hold.DOUBTFUL, "why": "Two things may be meant."},
+    {"state": LineState.WAITING, "round": None, "holds": (Held(Hold.DOUBTFUL, "Two things may be meant."),)},
     {"state": LineState.SHORT, "round": None},
 )
 """What the lines of every five orders are, in turn."""
@@ -37,7 +37,9 @@ def crowd(shop: Shop) -> None:
         left = update(stays).where(stays.c.code.in_(due), stays.c.turn == 2)
         connection.execute(left.values(state=StayState.SHIPPED, ended=AT))
         connection.execute(update(slots).where(slots.c.code.in_(due)).values(card=CardState.DUE))
-        connection.execute(update(slots).where(slots.c.number > THINGS + DUE).values(seen_station=Station.TABLE))
+        connection.execute(
+            update(slots).where(slots.c.number > THINGS + DUE).values(out_station=Station.TABLE, out_place="main")
+        )
         _close(connection)
 
 

@@ -16,8 +16,8 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
     """Every page, with something on it and, where that is another page, with nothing. Two counts are made for it."""
     stay, order = room.stays[0].id, room.orders[0].id
     with shop.looking() as unit:
-        held = unit.find(Line, hold=Hold.DOUBTFUL)[0]
-        unbound = unit.find(Line, hold=Hold.UNKNOWN_CODE)[0]
+        held = next(each for each in unit.find(Line) if each.has(Hold.DOUBTFUL))
+        unbound = next(each for each in unit.find(Line) if each.has(Hold.UNKNOWN_CODE))
     yield from ("/", "/put-away", "/put-away?code=D009", f"/put-away/{stay}", "/orders", "/orders?state=returned")
     yield from (f"/orders/{order}", f"/orders/{unbound.order}", f"/lines/{held.id}", f"/lines/{unbound.id}")
     yield from (

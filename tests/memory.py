@@ -19,8 +19,8 @@ from scanflow.domain.stocktake import Looked, Resolved, Stocktake
 from scanflow.domain.things import (
     Alias,
     Bin,
-    Item,
     Doubt,
+    Item,
     Label,
     Learned,
     Line,

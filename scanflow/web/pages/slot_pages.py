@@ -11,8 +11,9 @@ from flask.typing import ResponseReturnValue
 from labels import slot_code
 from scanflow.domain.derive import SlotState
 from scanflow.domain.life import LIVE
-from scanflow.storage import ledger_views, order_views, room_views, slot_views
+from scanflow.storage import ledger_views, order_views, room_views, slot_views, where_views
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import Rows
 from scanflow.web import problem
 from scanflow.web.pages import photo_form
 from scanflow.web.pages.shown import PAGE, act, look, offset, page, where_are
@@ -22,17 +23,29 @@ from scanflow.workflow import cards, photos, stock
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
 blueprint = Blueprint("slot_page", __name__)
-STATES = tuple(state.value for state in SlotState)
+STATES = (*(state.value for state in SlotState), "away")
 
 
 @blueprint.get("/slots")
 def index() -> ResponseReturnValue:
     section, state = request.args.get("section", ""), request.args.get("state", "")
     state = state if state in STATES else ""
-    rows = look(slot_views.slot_list, section=section, state=state, skip=offset(), limit=PAGE)
-    found, sections = look(slot_views.slot_count, section, state), look(room_views.section_list)
-    shown = {"slots": rows, "found": found, "skip": offset(), "size": PAGE}
+    rows, found = _to_put_back(section) if state == "away" else _listed(section, state)
+    sections = look(room_views.section_list)
+    shown = {"slots": rows, "found": found, "skip": offset(), "size": PAGE, "placed": where_are(rows)}
     return page("slots.html", **shown, sections=sections, section=section, state=state)
+
+
+def _listed(section: str, state: str) -> tuple[Rows, int]:
+    rows = look(slot_views.slot_list, section=section, state=state, skip=offset(), limit=PAGE)
+    return rows, look(slot_views.slot_count, section, state)
+
+
+def _to_put_back(section: str) -> tuple[Rows, int]:
+    """The slots of things and cards that are not where they belong, and how many there are."""
+    codes = [duty.code for duty in look(where_views.duties) if section in ("", duty.section)]
+    shown = codes[offset() : offset() + PAGE]
+    return sorted(look(slot_views.slots_of, shown), key=lambda row: shown.index(row.code)), len(codes)
 
 
 @blueprint.get("/slots/<code>")
@@ -93,7 +106,7 @@ def _story(id: str, said: str, status: int) -> ResponseReturnValue:
     entries = look(ledger_views.newest, about=about, limit=60)
     reference = slot_code.reference(stay.code, stay.turn)
     shown = {"stay": stay, "stays": stays, "lines": lines, "entries": entries, "reference": reference, "said": said}
-    return page("stay.html", **shown, why=request.args.get("why", "")), status
+    return page("stay.html", **shown, where=where_are([stay]), why=request.args.get("why", "")), status
 
 
 def _done(id: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:

@@ -91,7 +91,10 @@ def test_settle(shop: Shop, client: FlaskClient) -> None:
     """A held line is settled as bound; an unbound one by choosing a thing; a thing that is wanted is refused."""
     room = furnish(shop, 12)
     with shop.looking() as unit:
-        doubtful, unbound = unit.find(Line, hold=Hold.DOUBTFUL)[0], unit.find(Line, hold=Hold.UNKNOWN_CODE)[0]
+        doubtful, unbound = (
+            next(each for each in unit.find(Line) if each.has(Hold.DOUBTFUL)),
+            next(each for each in unit.find(Line) if each.has(Hold.UNKNOWN_CODE)),
+        )
         wanted = unit.find(Line, stay=room.stays[4].id)[0]
     assert "The title differs" in client.get(f"/lines/{doubtful.id}").text
     assert 303 == client.post(f"/lines/{doubtful.id}/settle").status_code

@@ -96,7 +96,7 @@ def waiting(shop: Shop, round_id: str) -> list[tuple[int, str, str]]:
     """Number, line and slot code of each stop that still waits."""
     with shop.looking() as unit:
         stops = round_views.round_stops(unit.connection, round_id)
-    free = [stop for stop in stops if stop.state == "waiting" and stop.hold is None]
+    free = [stop for stop in stops if stop.state == "waiting" and not stop.holds]
     return [(stop.stop, stop.id, stop.code) for stop in free]
 
 
