@@ -19,10 +19,16 @@ def open_doubts(unit: Unit, item: str) -> tuple[Doubt, ...]:
 
 def said(unit: Unit, doubts: Iterable[Doubt]) -> str:
     """The words of doubts, for a hold."""
-    return " ".join(_sentence(unit, each) for each in doubts)
+    told = [_words(unit, each) for each in doubts]
+    return " ".join([*map(sentence, told[:-1]), *told[-1:]])
 
 
-def _sentence(unit: Unit, doubt: Doubt) -> str:
+def sentence(words: str) -> str:
+    """The same with a full stop, unless it ends with one."""
+    return words if words.endswith((".", "!", "?")) else f"{words}."
+
+
+def _words(unit: Unit, doubt: Doubt) -> str:
     if doubt.kind is DoubtKind.NOT_THIS:
         return doubt.words
     since = clock(doubt.since, unit.at, unit.settings.zone)
