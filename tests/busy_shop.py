@@ -10,7 +10,6 @@ from typing import Any
 from calls import Calls, photo
 from clients import client_of
 from flask import Flask
-from flask.testing import FlaskClient
 from PIL import Image
 
 from labels.slot_code import card_text
