@@ -223,7 +223,7 @@ ROOMS: dict[str, Room] = {
     ),
     "read elsewhere": Room(
         room(picked=ALL, packed=("D001",), spare=False),
-        kinds("table,take out,shelf,tray,close part,reopen,settle,set aside,slip"),
+        kinds("table,take out,shelf,tray,close part,settle,set aside"),
         tables=("main",),
     ),
     "second reason": Room(

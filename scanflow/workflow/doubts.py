@@ -106,7 +106,8 @@ def settle(unit: Unit, doubt_id: str, how: Settled, *, text: str | None = None, 
     ended = _end(unit, before, how, note)
     line = live_line(unit, before.item)
     if line is not None:
-        unit.put(hold(unit, line, before.item))
+        found_now = line.state is LineState.SHORT and before.kind is DoubtKind.MISSING
+        unit.put(hold(unit, line.after("find") if found_now else line, before.item))
     return ended
 
 
