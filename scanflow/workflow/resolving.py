@@ -210,6 +210,8 @@ def _possible(finding: Finding, how: str, facts: Facts | None) -> bool:
             return sent and facts is not None and facts.line is not None and not facts.line.has(Hold.MISPLACED)
         case "hold":
             return facts is not None and facts.taken
+        case "lost":
+            return facts is not None and facts.slot.card is not CardState.LOST
         case "withdraw":
             return facts is not None and facts.taken and facts.live_line is None
         case "reprint":
@@ -367,7 +369,7 @@ def undo(unit: Unit, count_id: str, finding_id: str) -> stocktakes.Found:
     finding = Finding.from_dict(json.loads(resolved.finding))
     kept, after = json.loads(resolved.undo), unit.seq
     if kept["to"] is not None:
-        _move_back(unit, finding, kept["to"])
+        _move_back(unit, finding, kept["to"], kept["before"].get("Line"))
     elif finding.code is not None:
         _restore(unit, finding.code, kept)
     _take_back_doubts(unit, kept.get("doubts", {}))
@@ -387,13 +389,18 @@ def _restore(unit: Unit, code: str, kept: Mapping[str, Any]) -> None:
         unit.put(replace(part, **{each: None if was[each] is None else revive[each](was[each]) for each in revive}))
 
 
-def _move_back(unit: Unit, finding: Finding, stay_id: str) -> None:
-    """The thing's next stay begins in its former slot, whose card still hangs on it or lies beside it."""
+def _move_back(unit: Unit, finding: Finding, stay_id: str, line: Mapping[str, Any] | None) -> None:
+    """The thing's next stay begins in its former slot, whose card still hangs on it or lies beside it.
+
+    `line` is what wanted the thing before the move: as long as that stands where it stood, nobody touched the thing.
+    """
     stay = must(unit, Stay, stay_id)
     facts = unit.facts(finding.subject)
     moved = unit.facts(stay.code)
     if facts is None or moved is None or facts.taken or facts.slot.card is not CardState.DUE or not stay.open:
         raise Refused("changed_since", f"{finding.subject} has changed since. Move the thing instead.")
-    if moved.slot.seen is not None or (moved.live_line is not None and moved.live_line.state is not LineState.WAITING):
+    now = moved.live_line
+    untouched = now is None or now.state is LineState.WAITING or (line is not None and line["state"] == now.state)
+    if moved.slot.seen is not None or not untouched:
         raise Refused("changed_since", "The thing was touched since. Move it instead.")
     stock.move_back(unit, stay, finding.subject)

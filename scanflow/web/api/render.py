@@ -74,6 +74,7 @@ def line(row: Any) -> Json:
         "reference": row.reference,
         "code": row.code,
         "stay": row.stay,
+        "parcel": row.parcel,
         "title": row.title or row.item_title or "",
         "state": row.state,
         "hold": row.holds[0].hold if row.holds else None,
