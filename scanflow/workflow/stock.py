@@ -246,9 +246,10 @@ def exchange(unit: Unit, stay_id: str, other: str) -> Stay:
             raise Refused("retired", f"Card {slot.code} is lost. Scan it first.")
     for stay in ended:
         _end(unit, stay)
+    waiting = [line.after("put back") if line and line.state is LineState.PICKED else line for line in lines]
     new = [
-        _carry(unit, stay, line.after("put back") if line and line.state is LineState.PICKED else line, slot, slot.out)
-        for stay, line, slot in zip(ended, lines, reversed(slots), strict=True)
+        _carry(unit, stay, line, must(unit, Slot, slot.code), slot.out)
+        for stay, line, slot in zip(ended, waiting, reversed(slots), strict=True)
     ]
     for slot in slots:
         unit.put(replace(must(unit, Slot, slot.code), seen=slot.seen))
