@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Collection, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, fields, replace
 from datetime import datetime
 from typing import Any
@@ -368,7 +368,7 @@ def undo(unit: Unit, count_id: str, finding_id: str) -> stocktakes.Found:
     finding = Finding.from_dict(json.loads(resolved.finding))
     kept, after = json.loads(resolved.undo), unit.seq
     if kept["to"] is not None:
-        _move_back(unit, finding, kept["to"], kept["before"].get("Line"))
+        _move_back(unit, finding, kept)
     elif finding.code is not None:
         _restore(unit, finding.code, kept)
     _take_back_doubts(unit, kept.get("doubts", {}))
@@ -383,17 +383,22 @@ def _restore(unit: Unit, code: str, kept: Mapping[str, Any]) -> None:
     if {name: _image(part) for name, part in parts.items()} != kept["after"]:
         raise Refused("changed_since", f"{code} has changed since. What was done stands.")
     for name, part in parts.items():
-        revive = _REVIVE[type(part)]
-        was = kept["before"][name]
-        unit.put(replace(part, **{each: None if was[each] is None else revive[each](was[each]) for each in revive}))
+        unit.put(_as_before(part, kept["before"][name], _REVIVE[type(part)]))
 
 
-def _move_back(unit: Unit, finding: Finding, stay_id: str, line: Mapping[str, Any] | None) -> None:
+def _as_before(part: Any, was: Mapping[str, Any], names: Iterable[str]) -> Any:
+    """A part of a slot with these of its fields as they were."""
+    revive = _REVIVE[type(part)]
+    return replace(part, **{each: None if was[each] is None else revive[each](was[each]) for each in names})
+
+
+def _move_back(unit: Unit, finding: Finding, kept: Mapping[str, Any]) -> None:
     """The thing's next stay begins in its former slot, whose card still hangs on it or lies beside it.
 
-    `line` is what wanted the thing before the move: as long as that stands where it stood, nobody touched the thing.
+    Where that was read, and where the thing lay, is known as before. As long as the line that wanted the thing before
+    the move stands where it stood, nobody touched the thing.
     """
-    stay = must(unit, Stay, stay_id)
+    stay, line = must(unit, Stay, kept["to"]), kept["before"].get("Line")
     facts = unit.facts(finding.subject)
     moved = unit.facts(stay.code)
     if facts is None or moved is None or facts.taken or facts.slot.card is not CardState.DUE or not stay.open:
@@ -403,3 +408,4 @@ def _move_back(unit: Unit, finding: Finding, stay_id: str, line: Mapping[str, An
     if moved.slot.seen is not None or not untouched:
         raise Refused("changed_since", "The thing was touched since. Move it instead.")
     stock.move_back(unit, stay, finding.subject)
+    unit.put(_as_before(must(unit, Slot, finding.subject), kept["before"]["Slot"], ("seen", "out")))

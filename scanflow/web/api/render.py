@@ -74,7 +74,6 @@ def line(row: Any) -> Json:
         "reference": row.reference,
         "code": row.code,
         "stay": row.stay,
-        "parcel": row.parcel,
         "title": row.title or row.item_title or "",
         "state": row.state,
         "hold": row.holds[0].hold if row.holds else None,
@@ -140,7 +139,7 @@ def parcel(unit: SqlUnit, shown: Parcel) -> Json:
         "table": shown.table,
         "slip": slot_code.slip_text(must(unit, Order, shown.orders[0]).slip),
         "orders": list(shown.orders),
-        "lines": [line(row) for name in shown.orders for row in lines[name]],
+        "lines": [{**line(row), "parcel": row.parcel} for name in shown.orders for row in lines[name]],
     }
 
 

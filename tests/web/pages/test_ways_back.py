@@ -187,6 +187,7 @@ def test_closing_up_lists_what_is_not_empty(client: FlaskClient, calls: Calls) -
     page = client.get("/closing-up").text
     for words in ("1 thing to pack for 1002", "Open on table two", "/table?table=two", f"/shelf?bin={back['bin']}"):
         assert words in page
+    assert "or pack it for order" not in page
     calls.post(f"/api/parcels/{parcel['id']}/set-aside")
     assert "Set aside: scan its slip" in client.get("/closing-up").text
     assert "/closing-up" in client.get("/").text

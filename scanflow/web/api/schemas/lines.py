@@ -24,7 +24,6 @@ ANSWERS: dict[str, Schema] = {
             "reference": STRING,
             "code": maybe(CODE),
             "stay": maybe(IDENTITY),
-            "parcel": {**maybe(IDENTITY), "description": "In which it is packed or left; null while it is in none."},
             "title": STRING,
             "state": one_of(LineState),
             "hold": maybe(one_of(Hold)),
