@@ -216,16 +216,12 @@ def move(unit: Unit, stay_id: str, to: str) -> Stay:
     if line is not None and line.state is LineState.PACKED:
         raise Refused("still_in_box", "It lies in a parcel. Take it out with a scan first.")
     ended = stay.after("move", unit.at)
-    slot, out = _free_slot(unit, to, "/to"), must(unit, Slot, stay.code).out
-    _end(unit, ended)
-    return _carry(unit, ended, line, slot, out)
+    return _carry(unit, ended, line, _free_slot(unit, to, "/to"))
 
 
 def move_back(unit: Unit, stay: Stay, code: str) -> Stay:
     """Take a move back: the item's next stay begins in its former slot, whose card never left it."""
-    ended, line, out = stay.after("move", unit.at), _live_line(unit, stay), must(unit, Slot, stay.code).out
-    _end(unit, ended)
-    return _carry(unit, ended, line, must(unit, Slot, code), out)
+    return _carry(unit, stay.after("move", unit.at), _live_line(unit, stay), must(unit, Slot, code))
 
 
 def exchange(unit: Unit, stay_id: str, other: str) -> Stay:
@@ -248,7 +244,7 @@ def exchange(unit: Unit, stay_id: str, other: str) -> Stay:
         _end(unit, stay)
     waiting = [line.after("put back") if line and line.state is LineState.PICKED else line for line in lines]
     new = [
-        _carry(unit, stay, line, must(unit, Slot, slot.code), slot.out)
+        _next(unit, stay, line, must(unit, Slot, slot.code), slot.out)
         for stay, line, slot in zip(ended, waiting, reversed(slots), strict=True)
     ]
     for slot in slots:
@@ -279,7 +275,14 @@ def take_back(unit: Unit, line_id: str, text: str) -> Stay:
     return stay
 
 
-def _carry(unit: Unit, ended: Stay, line: Line | None, slot: Slot, out: Out | None) -> Stay:
+def _carry(unit: Unit, ended: Stay, line: Line | None, slot: Slot) -> Stay:
+    """From one slot to another; what was out of its bin is so still."""
+    out = must(unit, Slot, ended.code).out
+    _end(unit, ended)
+    return _next(unit, ended, line, slot, out)
+
+
+def _next(unit: Unit, ended: Stay, line: Line | None, slot: Slot, out: Out | None) -> Stay:
     """The item's next stay, in this slot. `out`: where its thing is, if it is out of its bin."""
     new = _begin(unit, slot, ended.item, out)
     if line is not None:
