@@ -29,6 +29,7 @@ REFUSALS: dict[Reason, str] = {
     Reason.NOT_PICKED: "{not_picked}",
     Reason.NOT_RELEASED: "The thing of {code} is still in stock, {where}. Put the card back on it.",
     Reason.WRONG_BIN: "{code} does not belong here. {belongs}",
+    Reason.NOT_CLOSED: "This parcel is not closed. Keep it here, and close it at the table first.",
 }
 
 OUT_OF_ITS_BIN: dict[Reason, str] = {
@@ -153,4 +154,29 @@ def acceptance(look: Look, missing: Sequence[str], released: Sequence[str]) -> s
         return f"{code} is out of the parcel. Put it back in {look.slot.bin if look.slot else ''} if it is not wanted."
     if released:
         return f"Parcel closed. Put back in the tray: {', '.join(released)}."
-    return f"Packed. Still missing: {', '.join(missing)}." if missing else "Packed. Close the parcel when it is ready."
+    if missing:
+        return f"Packed. Still missing: {', '.join(missing)}."
+    return f"Packed. {CLOSE_BY_SLIP}" if look.by_slip else "Packed. Close the parcel when it is ready."
+
+
+CLOSE_BY_SLIP = "Scan the slip that lies on the box."
+
+MUST_STAY: dict[Reason, str] = {
+    Reason.UNKNOWN_CODE: "No parcel has this slip or label. Look whose box it is.",
+    Reason.CANCELLED: "It was cancelled after the parcel was closed. Keep the parcel here, and open it again.",
+    Reason.HELD: "This parcel must stay here. {why}",
+}
+"""Where a parcel is not handed over, and the reason means something else there than at a station."""
+
+
+def must_stay(reason: Reason, numbers: str, why: str) -> str:
+    """`numbers` are those of the parcel's orders, `why` the words of its holds."""
+    sentence = MUST_STAY.get(reason, REFUSALS[reason]).format(why=why)
+    return f"{numbers}: {sentence}" if numbers else sentence
+
+
+def handed_over(numbers: str, things: int, since: str = "") -> str:
+    """The sentence when a parcel leaves; `since`: it left before, then."""
+    if since:
+        return f"{numbers}: handed over before, {since}."
+    return f"{numbers}: handed over, {things} {'thing' if things == 1 else 'things'}."

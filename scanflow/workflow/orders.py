@@ -312,13 +312,23 @@ def revive(unit: Unit, line_id: str) -> Line:
     It is held as before, and by what is doubted of its thing now; one that was bound to nothing is unbound again.
     """
     line = must(unit, Line, line_id)
-    if line.stay is None:
-        new = line.after("revive unbound")
-    else:
-        new = line.after("revive").freed((Hold.MISPLACED,))
-        latest = unit.find(Stay, item=must(unit, Stay, line.stay).item)[-1]
-        _check_wanted(unit, latest.id)
-        new = doubts.hold(unit, replace(new, stay=latest.id, round=None, basket=None), latest.item)
+    new = line.after("revive unbound") if line.stay is None else _wanted_again(unit, line, "revive")
     unit.put(new)
     unit.record("revived", {"line": line.id, "stay": new.stay})
     return new
+
+
+def send_again(unit: Unit, line_id: str) -> Line:
+    """What came back goes to its buyer once more: the line waits for the thing where it stands now."""
+    new = _wanted_again(unit, must(unit, Line, line_id), "send again")
+    unit.put(new)
+    unit.record("sent again", {"line": new.id, "stay": new.stay})
+    return new
+
+
+def _wanted_again(unit: Unit, line: Line, event: str) -> Line:
+    """The line bound to its thing's present stay, held by what is doubted of the thing."""
+    new = line.after(event).freed((Hold.MISPLACED,))
+    latest = unit.find(Stay, item=must(unit, Stay, line.stay or "").item)[-1]
+    _check_wanted(unit, latest.id)
+    return doubts.hold(unit, replace(new, stay=latest.id, round=None, basket=None, parcel=None), latest.item)

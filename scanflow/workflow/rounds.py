@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
+from itertools import count
 
 from scanflow.domain.derive import OrderState, order_state
 from scanflow.domain.life import LineState, RoundState
@@ -38,7 +39,7 @@ def open_round(
     unit.add(round_)
     left_out: list[LeftOut] = []
     chosen: list[tuple[Line, str]] = []
-    basket = 0
+    free = _free_baskets(unit)
     for order in orders:
         lines = unit.find(Line, order=order.id)
         why = _left_out(unit, lines)
@@ -48,7 +49,7 @@ def open_round(
         waiting = [line for line in lines if line.state is LineState.WAITING]
         if most is not None and chosen and len(chosen) + len(waiting) > most:
             break
-        basket += 1
+        basket = next(free)
         chosen += [(replace(line, round=round_.id, basket=basket), _bin_of(unit, line)) for line in waiting]
     for position, (line, where) in enumerate(_walk(unit, chosen), 1):
         unit.put(line)
@@ -59,6 +60,14 @@ def open_round(
     unit.record("round opened", {"round": round_.id, "lines": [line.id for line, _ in chosen]})
     cycle.open_on_the_way(unit, (where for _, where in chosen))
     return round_, tuple(left_out)
+
+
+def _free_baskets(unit: Unit) -> Iterator[int]:
+    """Numbers from 1 on that no basket of an open round has, and none that still holds picked things."""
+    rounds = unit.find(Round, state=RoundState.OPEN)
+    lines = [must(unit, Line, stop.line) for walk in rounds for stop in unit.find(Stop, round=walk.id)]
+    used = {line.basket for line in (*lines, *unit.find(Line, state=LineState.PICKED))}
+    return (number for number in count(1) if number not in used)
 
 
 def _orders(unit: Unit, order_ids: Iterable[str] | None) -> list[Order]:

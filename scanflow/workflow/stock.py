@@ -7,12 +7,12 @@ from dataclasses import asdict, replace
 
 from labels import slot_code
 from scanflow.domain.derive import SlotState, slot_state
-from scanflow.domain.life import LineState
-from scanflow.domain.things import Bin, Item, Line, Out, Rack, Section, Slot, Stay
+from scanflow.domain.life import CardState, Hold, LineState
+from scanflow.domain.things import Bin, Item, Line, Out, Parcel, Rack, Section, Slot, Stay
 from scanflow.domain.whereabouts import read_words
 from scanflow.planning import room
 from scanflow.planning.racking import Measured
-from scanflow.workflow import doubts
+from scanflow.workflow import doubts, parcels
 from scanflow.workflow.cards import card_facts, refuse_named, refuse_taken, slot_facts
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit, must
 from scanflow.workflow.sightings import where
@@ -224,10 +224,66 @@ def move_back(unit: Unit, stay: Stay, code: str) -> Stay:
     return _carry(unit, stay.after("move", unit.at), _live_line(unit, stay), must(unit, Slot, code))
 
 
+def exchange(unit: Unit, stay_id: str, other: str) -> Stay:
+    """Two cards were swapped: each thing's next stay begins in the other's slot, and a live line follows its thing.
+
+    `other` is a stay, or the code of its slot. Each card hangs where it hung: where it was read and taken to stays true
+    of its slot, so what had picked the wrong thing waits again. Exchanged once more, all is as before.
+    Refused: `still_in_box`, `retired` while a card is lost.
+    """
+    pair = (must(unit, Stay, stay_id), _swapped_with(unit, stay_id, other))
+    ended = [stay.after("move", unit.at) for stay in pair]
+    lines = [_live_line(unit, stay) for stay in pair]
+    slots = [must(unit, Slot, stay.code) for stay in pair]
+    for line, slot in zip(lines, slots, strict=True):
+        if line is not None and line.state is LineState.PACKED:
+            raise Refused("still_in_box", f"{slot.code} lies in a parcel. Take it out with a scan first.")
+        if slot.card is CardState.LOST:
+            raise Refused("retired", f"Card {slot.code} is lost. Scan it first.")
+    for stay in ended:
+        _end(unit, stay)
+    waiting = [line.after("put back") if line and line.state is LineState.PICKED else line for line in lines]
+    new = [
+        _next(unit, stay, line, must(unit, Slot, slot.code), slot.out)
+        for stay, line, slot in zip(ended, waiting, reversed(slots), strict=True)
+    ]
+    for slot in slots:
+        unit.put(replace(must(unit, Slot, slot.code), seen=slot.seen))
+    return new[0]
+
+
+def _swapped_with(unit: Unit, stay_id: str, other: str) -> Stay:
+    facts = unit.facts(other)
+    stay = unit.get(Stay, other) if facts is None else facts.stay
+    if stay is None or stay.id == stay_id:
+        raise Invalid("/with", "unknown_stay", "Say which other thing has its card.")
+    return stay
+
+
+def take_back(unit: Unit, line_id: str, text: str) -> Stay:
+    """What left and came back is put away by the card in hand: its item's next stay begins in that card's slot.
+
+    Refused: `not_left` while its parcel can be opened again, `taken`.
+    """
+    line = must(unit, Line, line_id)
+    returned = line.after("return").freed((Hold.MISPLACED,))
+    if parcels.can_reopen(unit, must(unit, Parcel, line.parcel or "")):
+        raise Refused("not_left", "Its parcel is still here. Open it again, and take the thing out with a scan.")
+    stay = _begin(unit, _in_hand(unit, text), must(unit, Stay, line.stay or "").item)
+    unit.put(returned)
+    unit.record("returned", {"line": line.id, "stay": stay.id, "code": stay.code, "turn": stay.turn})
+    return stay
+
+
 def _carry(unit: Unit, ended: Stay, line: Line | None, slot: Slot) -> Stay:
-    """The item's next stay, in this slot; what was out of its bin is so still."""
+    """From one slot to another; what was out of its bin is so still."""
     out = must(unit, Slot, ended.code).out
     _end(unit, ended)
+    return _next(unit, ended, line, slot, out)
+
+
+def _next(unit: Unit, ended: Stay, line: Line | None, slot: Slot, out: Out | None) -> Stay:
+    """The item's next stay, in this slot. `out`: where its thing is, if it is out of its bin."""
     new = _begin(unit, slot, ended.item, out)
     if line is not None:
         unit.put(replace(line, stay=new.id, scan=None))

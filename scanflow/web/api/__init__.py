@@ -2,6 +2,7 @@
 
 from scanflow.web.api import (
     changes,
+    hand_over,
     health,
     ledger,
     lines,
@@ -28,6 +29,7 @@ BLUEPRINTS = tuple(
         lines,
         rounds,
         parcels,
+        hand_over,
         scans,
         stocktakes,
         ledger,

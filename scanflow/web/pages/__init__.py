@@ -3,6 +3,7 @@
 from scanflow.web.pages import (
     card_pages,
     check_page,
+    closing_page,
     count_findings,
     count_pages,
     count_report,
@@ -50,6 +51,7 @@ BLUEPRINTS = (
     paper_page.blueprint,
     table_page.blueprint,
     hand_over_page.blueprint,
+    closing_page.blueprint,
     stations.tray,
     stations.shelf,
     slot_pages.blueprint,

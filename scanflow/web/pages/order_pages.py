@@ -10,14 +10,14 @@ from sqlalchemy import Connection, Row
 
 from labels import slot_code
 from scanflow.domain.derive import OrderState
-from scanflow.domain.things import Order
+from scanflow.domain.things import Order, Parcel
 from scanflow.storage import order_views, search_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import Rows
 from scanflow.web.pages.shown import PAGE, act, look, offset, page, where_are
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import shop
-from scanflow.workflow import orders, parcels
+from scanflow.workflow import orders, parcels, stock
 
 blueprint = Blueprint("order_page", __name__)
 STATES = tuple(state.value for state in OrderState)
@@ -42,11 +42,14 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
         order = unit.get(Order, id)
         rows = order_views.order_lines(unit.connection, id)
         state = order_views.order_state(unit.connection, id)
+        boxes = [unit.get(Parcel, name) for name in dict.fromkeys(row.parcel for row in rows if row.parcel)]
+        again = {each.id for each in boxes if each is not None and parcels.can_reopen(unit, each)}
     if order is None:
         raise Problem(404, "not_found", "There is no such order.")
     slip = slot_code.slip_text(order.slip)
     where = where_are(rows)
-    return page("order.html", where=where, order=order, lines=rows, state=state, slip=slip, said=said), status
+    shown = {"order": order, "lines": rows, "state": state, "slip": slip, "boxes": boxes, "again": again}
+    return page("order.html", where=where, **shown, said=said), status
 
 
 @blueprint.post("/orders/<id>/cancel")
@@ -123,6 +126,21 @@ def change(id: str, step: str) -> ResponseReturnValue:
     """One step of a line, back to the order or to the round that it was asked from."""
     words = request.form.get("words", "").strip()
     return _changed(id, lambda unit: STEPS[step](unit, id, words))
+
+
+@blueprint.post("/lines/<id>/take-back")
+def take_back(id: str) -> ResponseReturnValue:
+    """What came back is put away by the card in hand."""
+    line, text, made = _line(id), request.form.get("text", "").strip(), list[str]()
+    said, status = act(lambda unit: made.append(stock.take_back(unit, id, text).id))
+    if said:
+        return _show(str(line.order), said, status)
+    return redirect(url_for("put_away.stored", id=made[0]), 303)
+
+
+@blueprint.post("/lines/<id>/send-again")
+def send_again(id: str) -> ResponseReturnValue:
+    return _changed(id, lambda unit: orders.send_again(unit, id))
 
 
 @blueprint.post("/lines/<id>/revive")

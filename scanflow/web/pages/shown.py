@@ -33,7 +33,7 @@ PAGE = 50
 LIVE = frozenset(
     {
         *("today.show", "order_page.index", "order_page.show", "round_page.index", "round_page.show"),
-        *("table_page.show", "tray_page.show", "shelf_page.show", "hand_over_page.show"),
+        *("table_page.show", "tray_page.show", "shelf_page.show", "hand_over_page.show", "closing_page.show"),
         *("slot_page.index", "slot_page.show", "slot_page.story", "section_page.show"),
         *("count_page.index", "count_page.show", "count_findings.show"),
         *("ledger_page.show", "device_page.show"),

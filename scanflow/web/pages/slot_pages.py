@@ -11,6 +11,7 @@ from flask.typing import ResponseReturnValue
 from labels import slot_code
 from scanflow.domain.derive import SlotState
 from scanflow.domain.life import LIVE
+from scanflow.domain.things import Stay
 from scanflow.storage import ledger_views, order_views, room_views, slot_views, where_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import Rows
@@ -149,12 +150,21 @@ def withdraw(id: str) -> ResponseReturnValue:
 @blueprint.post("/stays/<id>/move")
 def move(id: str) -> ResponseReturnValue:
     """Into the slot whose code or card text was given."""
+    return _moved(id, lambda unit: stock.move(unit, id, _slot_named(unit, "to")))
+
+
+@blueprint.post("/stays/<id>/exchange")
+def exchange(id: str) -> ResponseReturnValue:
+    """With the thing in the slot whose code or card text was given."""
+    return _moved(id, lambda unit: stock.exchange(unit, id, _slot_named(unit, "with")))
+
+
+def _slot_named(unit: SqlUnit, field: str) -> str:
+    text = slot_code.compact(request.form.get(field, ""))
+    return (unit.facts(text) or cards.card_facts(unit, text, f"/{field}")).slot.code
+
+
+def _moved(id: str, work: Callable[[SqlUnit], Stay]) -> ResponseReturnValue:
     moved: list[str] = []
-
-    def work(unit: SqlUnit) -> None:
-        to = slot_code.compact(request.form.get("to", ""))
-        facts = unit.facts(to) or cards.card_facts(unit, to, "/to")
-        moved.append(stock.move(unit, id, facts.slot.code).id)
-
-    said, status = act(work)
+    said, status = act(lambda unit: moved.append(work(unit).id))
     return _story(id, said, status) if said else redirect(url_for("slot_page.story", id=moved[0]), 303)

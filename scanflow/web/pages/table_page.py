@@ -100,6 +100,11 @@ def close(id: str) -> ResponseReturnValue:
     return _done(lambda unit: parcels.close_parcel(unit, id, partial=partial))
 
 
+@blueprint.post("/table/<id>/reopen")
+def reopen(id: str) -> ResponseReturnValue:
+    return _done(lambda unit: parcels.reopen(unit, id))
+
+
 @blueprint.post("/table/<id>/set-aside")
 def set_aside(id: str) -> ResponseReturnValue:
     return _done(lambda unit: parcels.set_aside(unit, id))

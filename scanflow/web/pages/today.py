@@ -34,6 +34,8 @@ class Day:
     rounds: Rows
     parcels: Rows
     numbers: dict[str, str]
+    boxes: int
+    """Parcels that are not closed and have something packed in them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,6 +60,7 @@ def read(connection: Connection) -> Day:
         rounds=round_views.open_rounds(connection),
         parcels=parcels,
         numbers={row.id: row.number for row in order_views.numbers(connection, names)},
+        boxes=parcel_views.parcels_with_things(connection),
     )
 
 

@@ -7,6 +7,7 @@ refuses unknown fields. Texts are Unicode without NUL, which no database keeps.
 from __future__ import annotations
 
 from scanflow.web.api.schemas import (
+    hand_over,
     ledger,
     lines,
     orders,
@@ -28,6 +29,7 @@ BODIES: dict[str, Schema] = {
     "Nothing": taken({}, examples=[{}]),
     **rounds.BODIES,
     **parcels.BODIES,
+    **hand_over.BODIES,
     **scans.BODIES,
     **stocktakes.BODIES,
 }
@@ -62,6 +64,7 @@ ANSWERS: dict[str, Schema] = {
     **orders.ANSWERS,
     **rounds.ANSWERS,
     **parcels.ANSWERS,
+    **hand_over.ANSWERS,
     **scans.ANSWERS,
     **stocktakes.ANSWERS,
     **ledger.ANSWERS,

@@ -123,6 +123,7 @@ function nextTry(pause) {
 }
 
 function send({ scan, image }, signal) {
+  if (scan.station === "hand_over") return post("/api/hand-over", { key: scan.key, text: scan.text }, signal);
   if (!image) return post("/api/scans", scan, signal);
   const form = new FormData();
   for (const [name, value] of Object.entries(scan)) form.append(name, value);
