@@ -21,8 +21,9 @@ from scanflow.domain.whereabouts import Whereabouts
 from scanflow.storage import room_views, where_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import problem
+from scanflow.web.pages.forms import write
 from scanflow.web.pages.rights import may
-from scanflow.web.visitors import shop, visitor
+from scanflow.web.visitors import shop
 from scanflow.workflow import photos
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
@@ -70,7 +71,7 @@ def look(query: Callable[..., T], *args: Any, **kwargs: Any) -> T:
 def act(work: Callable[[SqlUnit], object]) -> tuple[str, int]:
     """Do one thing; the sentence and the status of its refusal, or ("", 200) when it is done."""
     try:
-        shop().act(visitor().name, work)
+        write(work)
     except (Refused, Invalid, NotAllowed, Missing) as error:
         refusal = problem.of(error)
         return refusal.detail, refusal.status

@@ -11,14 +11,15 @@ from flask.typing import ResponseReturnValue
 from labels import slot_code
 from scanflow.domain.derive import SlotState
 from scanflow.domain.life import LIVE
+from scanflow.shop import card_again
 from scanflow.storage import ledger_views, order_views, room_views, slot_views, where_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import Rows
 from scanflow.web import problem
 from scanflow.web.pages import photo_form
+from scanflow.web.pages.forms import write
 from scanflow.web.pages.shown import PAGE, act, look, offset, page, where_are
 from scanflow.web.problem import Problem
-from scanflow.web.visitors import shop, visitor
 from scanflow.workflow import cards, photos, stock
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
@@ -84,7 +85,7 @@ def reprint(code: str) -> ResponseReturnValue:
     """The card again, as a PDF to keep."""
     text, lost = (request.form.get(name, "").strip() for name in ("text", "lost"))
     try:
-        pdf = shop().reprint(visitor().name, code, text=text or None, lost=lost)
+        pdf = write(lambda unit: card_again(unit, code, text=text or None, lost=lost))
     except (Refused, Invalid, Missing) as error:
         refusal = problem.of(error)
         return _show(code, refusal.detail, refusal.status)
