@@ -21,6 +21,12 @@ def papers(connection: Connection) -> dict[str, tuple[str, str]]:
     return {row.code: (row.colour, row.name) for row in rows}
 
 
+def digits(connection: Connection) -> dict[str, int]:
+    """How many figures the numbers of each section have."""
+    rows = connection.execute(select(sections.c.code, sections.c.digits).order_by(sections.c.n))
+    return {row.code: row.digits for row in rows}
+
+
 def counts(connection: Connection) -> dict[str, int]:
     """How much of each duty there is: lines that wait, walk, are picked, short or held; cards; things to put back."""
     on_round = exists(literal_column("1")).where(rounds.c.id == lines.c.round, rounds.c.state == RoundState.OPEN)

@@ -53,10 +53,16 @@ def note_seq() -> None:
 def page(template: str, **rows: Any) -> str:
     """A template with the shop's settings and papers beside its own rows."""
     with shop().looking() as unit:
-        papers = room_views.papers(unit.connection)
+        papers, digits = room_views.papers(unit.connection), room_views.digits(unit.connection)
         settings = unit.settings
     zone = ZoneInfo(settings.zone)
-    frame = {"settings": settings, "papers": papers, "zone": zone, "now": shop().clock().astimezone(zone)}
+    frame = {
+        "settings": settings,
+        "papers": papers,
+        "digits": digits,
+        "zone": zone,
+        "now": shop().clock().astimezone(zone),
+    }
     if request.method == "GET" or "here" in rows:
         frame["seq"] = g.get("seq")
     return render_template(template, **frame, **rows)

@@ -9,6 +9,7 @@ from flask import Blueprint, redirect, request, send_file, url_for
 from flask.typing import ResponseReturnValue
 
 from labels import slot_code
+from scanflow.domain.advice import ONCE_MORE
 from scanflow.domain.derive import SlotState
 from scanflow.domain.life import LIVE
 from scanflow.shop import card_again
@@ -54,7 +55,8 @@ def show(code: str) -> ResponseReturnValue:
     return _show(code, "", 200)
 
 
-def _show(code: str, said: str, status: int) -> ResponseReturnValue:
+def _show(code: str, said: str, status: int, looked: str = "") -> ResponseReturnValue:
+    """`looked`: the text of a card without a check, that is asked for once more."""
     slot = look(slot_views.slot, code)
     if slot is None:
         raise Problem(404, "not_found", f"There is no slot {code}.")
@@ -62,9 +64,8 @@ def _show(code: str, said: str, status: int) -> ResponseReturnValue:
     entries = look(ledger_views.newest, about=[code], limit=20)
     lines = look(order_views.lines_of_stays, [slot.stay]) if slot.stay else ()
     wanted = next((line for line in lines if line.state in LIVE and not line.holds), None)
-    return page(
-        "slot.html", where=where_are([slot]), slot=slot, stays=stays, wanted=wanted, entries=entries, said=said
-    ), status
+    shown = {"slot": slot, "stays": stays, "wanted": wanted, "entries": entries, "said": said, "looked": looked}
+    return page("slot.html", where=where_are([slot]), **shown), status
 
 
 @blueprint.post("/slots/<code>/lost")
@@ -76,7 +77,10 @@ def lose_card(code: str) -> ResponseReturnValue:
 @blueprint.post("/slots/<code>/adopt")
 def adopt(code: str) -> ResponseReturnValue:
     """The card that bears this text stands for the slot."""
-    said, status = act(lambda unit: cards.adopt(unit, request.form.get("text", ""), code))
+    text, looked = request.form.get("text", ""), request.form.get("looked", "")
+    if text and slot_code.compact(looked) != slot_code.compact(text):
+        return _show(code, ONCE_MORE, 422, text)
+    said, status = act(lambda unit: cards.adopt(unit, text, code))
     return _show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
 
 
@@ -97,7 +101,7 @@ def story(id: str) -> ResponseReturnValue:
     return _story(id, "", 200)
 
 
-def _story(id: str, said: str, status: int) -> ResponseReturnValue:
+def _story(id: str, said: str, status: int, looked: str = "") -> ResponseReturnValue:
     stay = look(slot_views.stay, id)
     if stay is None:
         raise Problem(404, "not_found", "There is no such stay.")
@@ -107,6 +111,7 @@ def _story(id: str, said: str, status: int) -> ResponseReturnValue:
     entries = look(ledger_views.newest, about=about, limit=60)
     reference = slot_code.reference(stay.code, stay.turn)
     shown = {"stay": stay, "stays": stays, "lines": lines, "entries": entries, "reference": reference, "said": said}
+    shown |= {"looked": looked}
     return page("stay.html", **shown, where=where_are([stay]), why=request.args.get("why", "")), status
 
 
@@ -152,10 +157,14 @@ def move(id: str) -> ResponseReturnValue:
     """Into the slot whose code or card text was given."""
     moved: list[str] = []
 
+    to = slot_code.compact(request.form.get("to", ""))
+
     def work(unit: SqlUnit) -> None:
-        to = slot_code.compact(request.form.get("to", ""))
+        cards.believe(unit, to, request.form.get("looked", ""))
         facts = unit.facts(to) or cards.card_facts(unit, to, "/to")
         moved.append(stock.move(unit, id, facts.slot.code).id)
 
     said, status = act(work)
+    if said == ONCE_MORE:
+        return _story(id, said, status, to)
     return _story(id, said, status) if said else redirect(url_for("slot_page.story", id=moved[0]), 303)

@@ -108,6 +108,10 @@ def test_pages_write_through_the_key() -> None:
     assert {"forms.py", "login.py", "pairing.py", "device_page.py", "order_file_page.py"} == beside
 
 
+BELL = {"text": slot_code.card_text("D001"), "title": "Bell"}
+SADDLE = {"text": slot_code.card_text("D002"), "title": "Saddle"}
+
+
 def key_of(html: str, action: str) -> str:
     """The key in the form that is sent there."""
     return next(keys[0] for where, keys in Forms(html).found if where == action)
@@ -125,7 +129,7 @@ def where(answer: TestResponse) -> tuple[int, str]:
 def test_put_away_pressed_twice(client: FlaskClient, shop: Shop) -> None:
     """The second press gets the page of the first, and one thing stands."""
     furnish(shop, 0)
-    fields = {"section": "D", "title": "Bell", "key": key_of(client.get("/put-away").text, "/put-away")}
+    fields = BELL | {"key": key_of(client.get("/put-away").text, "/put-away")}
     first, second = client.post("/put-away", data=fields), client.post("/put-away", data=fields)
     assert (303, where(first)) == (first.status_code, where(second))
     assert ["D001"] == stays(shop)
@@ -135,7 +139,7 @@ def test_put_away_pressed_twice_before_the_answer(app: Flask, shop: Shop) -> Non
     """Of two presses at the same time one does it, and the other waits for its page."""
     furnish(shop, 0)
     clients = [client_of(app, shop, role) for role in (Role.OWNER,)] * 2
-    fields = {"section": "D", "title": "Bell", "key": "pressed-twice"}
+    fields = BELL | {"key": "once"}
     answers: list[tuple[int, str]] = []
 
     def press(number: int) -> None:
@@ -155,12 +159,12 @@ def test_put_away_pressed_twice_before_the_answer(app: Flask, shop: Shop) -> Non
 def test_the_key_with_other_fields(client: FlaskClient, shop: Shop) -> None:
     """A form that comes back with other words does nothing, says so, and has a new key to be sent with."""
     furnish(shop, 0)
-    fields = {"section": "D", "title": "Bell", "key": "once"}
+    fields = BELL | {"key": "once"}
     client.post("/put-away", data=fields)
-    again = client.post("/put-away", data=fields | {"title": "Saddle"})
+    again = client.post("/put-away", data=fields | SADDLE)
     assert (422, True) == (again.status_code, forms.REUSED in again.text)
     assert ["D001"] == stays(shop)
-    client.post("/put-away", data=fields | {"title": "Saddle", "key": key_of(again.text, "/put-away")})
+    client.post("/put-away", data=SADDLE | {"key": key_of(again.text, "/put-away")})
     assert ["D001", "D002"] == stays(shop)
 
 
@@ -168,8 +172,8 @@ def test_the_key_with_other_fields(client: FlaskClient, shop: Shop) -> None:
 def test_a_refused_form_may_be_corrected(client: FlaskClient, shop: Shop) -> None:
     """A refusal is not kept: the same key goes through once the card is right, and then no more."""
     furnish(shop, 0)
-    wrong = {"text": "D0010", "title": "Bell", "key": "once"}
-    right = wrong | {"text": slot_code.card_text("D001")}
+    right = BELL | {"key": "once"}
+    wrong = right | {"text": "D0010"}
     assert [422, 303, 303] == [client.post("/put-away", data=each).status_code for each in (wrong, right, right)]
     assert ["D001"] == stays(shop)
 
@@ -228,7 +232,7 @@ def test_a_card_printed_again_twice(client: FlaskClient, shop: Shop) -> None:
 def test_done_without_a_page(client: FlaskClient, shop: Shop, monkeypatch: pytest.MonkeyPatch) -> None:
     """Where the service stopped before its page was known, the form is told as done and does nothing more."""
     furnish(shop, 0)
-    fields = {"section": "D", "title": "Bell", "key": "once"}
+    fields = BELL | {"key": "once"}
     with monkeypatch.context() as patched:
         patched.setattr(Shop, "answer", lambda *given: None)
         client.post("/put-away", data=fields)
