@@ -13,12 +13,12 @@ from flask.typing import ResponseReturnValue
 from labels import draw, sheet, slip, walk
 from labels.paper import COLOURS, SHEETS
 from labels.row import Thing
+from scanflow.domain.derive import to_walk
 from scanflow.domain.things import Order, Round
 from scanflow.storage import order_views, room_views, round_views, views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.forms import KEY, write
 from scanflow.web.pages.order_pages import STATES
-from scanflow.web.pages.round_pages import waits
 from scanflow.web.pages.shown import act, count, look, page, when
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import shop
@@ -137,7 +137,7 @@ def _things(unit: SqlUnit, rows: Sequence[Any]) -> list[Thing]:
 
 
 def _stop(row: Any, thing: Thing, round_id: str) -> walk.Stop:
-    done = "" if waits(row, round_id) else DONE.get(row.state, "held, leave it")
+    done = "" if to_walk(row, round_id) else DONE.get(row.state, "held, leave it")
     return walk.Stop(row.position, row.stop, str(row.basket or ""), row.number, thing, done)
 
 
@@ -152,7 +152,7 @@ def _entry(id: str, told: Sequence[tuple[str, str, str]], status: int) -> Respon
     if round_ is None:
         raise Problem(404, "not_found", "There is no such round.")
     stops = look(round_views.round_stops, id)
-    waiting = [stop for stop in stops if waits(stop, id)]
+    waiting = [stop for stop in stops if to_walk(stop, id)]
     wanted = request.args.get("stop", 0, type=int)
     first = next((place for place, stop in enumerate(waiting) if stop.stop == wanted), 0)
     rows = waiting[first // SHOWN * SHOWN :][:SHOWN]
