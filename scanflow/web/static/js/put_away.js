@@ -7,7 +7,7 @@ import { listen } from "./wedge.js";
 
 const card = document.querySelector("#text");
 const title = document.querySelector("#title");
-const looked = card.form.elements.looked;
+const looked = card?.form.elements.looked;
 const checked = document.body.dataset.check !== "none";
 
 function enter() {
@@ -26,6 +26,7 @@ function tell(sentence) {
 }
 
 function scanned(text) {
+  if (!card) return found(text); // there is no section yet
   const sure = checked || isWhole(text) || looked.value === text;
   if (!sure) looked.value = text;
   card.value = sure ? text : "";
