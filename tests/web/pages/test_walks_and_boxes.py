@@ -101,4 +101,5 @@ def test_a_held_thing_in_the_parcel(client: FlaskClient, calls: Calls) -> None:
     assert "Close it as a part" not in client.get("/table").text
     calls.post(f"/api/orders/{order['id']}/cancel", line=order["lines"][1]["id"])
     assert "1 thing in the parcel. D001 is held: Not this thing." == said(client, "/table")
+    assert "in the parcel of 1001 at table main" in client.get("/table").text
     assert [] == main_button(client, "/table")
