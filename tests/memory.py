@@ -192,7 +192,11 @@ class Memory:
     def _free(self, section: str) -> list[Slot]:
         slots = self.find(Slot, section=section, card=CardState.TRAY)
         stays = {slot.code: self._latest(slot) for slot in slots}
-        return [slot for slot in slots if free_to_give(slot, taken=bool((stay := stays[slot.code]) and stay.open))]
+        free = [slot for slot in slots if free_to_give(slot, taken=bool((stay := stays[slot.code]) and stay.open))]
+        return [slot for slot in free if slot.fetcher(self.at) in (None, self.who)]
+
+    def fetched(self) -> tuple[Slot, ...]:
+        return tuple(slot for slot in self.find(Slot) if slot.fetcher(self.at) == self.who)
 
     def last_looks(self) -> dict[str, datetime]:
         gone = {each.id for each in self.find(Stocktake, state=StocktakeState.CANCELLED)}

@@ -8,7 +8,7 @@ from typing import Any
 
 from sqlalchemy import Connection, and_, exists, func, literal_column, select
 
-from scanflow.domain.life import LineState, ParcelState
+from scanflow.domain.life import LIVE, LineState, ParcelState
 from scanflow.domain.things import Held
 from scanflow.storage.derived import BY_URGENCY, HELD
 from scanflow.storage.tables import labels, lines, orders, parcels
@@ -16,8 +16,15 @@ from scanflow.storage.views import Rows
 
 
 def open_parcels(connection: Connection) -> Rows:
-    """Parcels on a table or set aside, with the ids of their orders in `orders`."""
-    query = select(parcels).where(parcels.c.state.in_([ParcelState.OPEN, ParcelState.ASIDE]))
+    """Parcels on a table or set aside, with the ids of their orders in `orders`; `wanted`: something is packed in it,
+    or is still to be.
+    """
+    open_lines = exists(literal_column("1")).where(
+        lines.c.order == orders.c.id, orders.c.parcel == parcels.c.id, lines.c.state.in_([LineState.UNBOUND, *LIVE])
+    )
+    query = select(parcels, open_lines.correlate(parcels).label("wanted")).where(
+        parcels.c.state.in_([ParcelState.OPEN, ParcelState.ASIDE])
+    )
     return connection.execute(query.order_by(parcels.c.n)).all()
 
 

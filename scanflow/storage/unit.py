@@ -177,9 +177,18 @@ class SqlUnit:
             query = _query(Slot).where(_free(), tables.slots.c.section == bindparam("wanted"))
             return query.order_by(tables.slots.c.number).limit(1)
 
-        row = self._statements.get("lowest free", build).run(self.connection, {"wanted": section}).fetchone()
+        given = {"wanted": section, "who": self.who, "at": self.at}
+        row = self._statements.get("lowest free", build).run(self.connection, given).fetchone()
         slot: Slot | None = self._keep(Slot, row)
         return slot
+
+    def fetched(self) -> tuple[Slot, ...]:
+        def build() -> Select[Any]:
+            slots = tables.slots.c
+            return _query(Slot).where(slots.fetch_by == bindparam("who"), slots.fetch_until > bindparam("at"))
+
+        query = self._statements.get("fetched", build).run(self.connection, {"who": self.who, "at": self.at})
+        return tuple(self._keep(Slot, row) for row in query.fetchall())
 
     def free_slots(self, most_per_bin: int) -> dict[str, int]:
         slots, sections = tables.slots, tables.sections
@@ -190,7 +199,8 @@ class SqlUnit:
             .group_by(slots.c.section)
             .order_by(slots.c.section)
         )
-        return {row[0]: row[1] for row in self.connection.execute(query)}
+        given = {"who": self.who, "at": self.at}
+        return {row[0]: row[1] for row in self.connection.execute(query, given)}
 
     def last_scan(self, station: Station, spot: str) -> Scan | None:
         def build() -> Select[Any]:
@@ -279,7 +289,9 @@ def _facts() -> Select[Any]:
 
 
 def _free() -> Any:
-    """As `whereabouts.free_to_give`: no stay is open, the card is in the tray, and was not read elsewhere since."""
+    """As `whereabouts.free_to_give`: no stay is open, the card is in the tray, and was not read elsewhere since. And
+    as `Slot.fetcher`: nobody but `who` fetches it at the time `at`.
+    """
     open_stay = exists(literal_column("1")).where(
         tables.stays.c.code == tables.slots.c.code, tables.stays.c.state == StayState.STORED
     )
@@ -287,4 +299,5 @@ def _free() -> Any:
     read_there = or_(
         slots.seen_station.is_(None), and_(slots.seen_station == literal_column("'tray'"), slots.seen_accepted)
     )
-    return and_(slots.card == CardState.TRAY, read_there, ~open_stay)
+    to_have = or_(slots.fetch_until.is_(None), slots.fetch_until <= bindparam("at"), slots.fetch_by == bindparam("who"))
+    return and_(slots.card == CardState.TRAY, read_there, to_have, ~open_stay)

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from itertools import count
 
-from scanflow.domain.derive import OrderState, order_state
+from scanflow.domain.derive import OrderState, order_state, to_fetch, to_walk
 from scanflow.domain.life import LineState, RoundState
 from scanflow.domain.things import Bin, Line, Order, Rack, Round, Stay, Stop
 from scanflow.planning import room
@@ -46,7 +46,7 @@ def open_round(
         if why:
             left_out.append(LeftOut(order.id, why))
             continue
-        waiting = [line for line in lines if line.state is LineState.WAITING]
+        waiting = [line for line in lines if to_fetch(line)]
         if most is not None and chosen and len(chosen) + len(waiting) > most:
             break
         basket = next(free)
@@ -82,11 +82,10 @@ def _orders(unit: Unit, order_ids: Iterable[str] | None) -> list[Order]:
 def _left_out(unit: Unit, lines: tuple[Line, ...]) -> str:
     if order_state(lines) is OrderState.HELD:
         return "held"
-    waiting = [line for line in lines if line.state is LineState.WAITING]
-    if not waiting:
+    if not any(to_fetch(line) for line in lines):
         return "not_waiting"
-    rounds = {line.round for line in waiting if line.round is not None}
-    if any(must(unit, Round, name).state is RoundState.OPEN for name in rounds):
+    rounds = [must(unit, Round, name) for name in {line.round for line in lines if line.round is not None}]
+    if any(each.state is RoundState.OPEN and to_walk(line, each.id) for each in rounds for line in lines):
         return "on_round"
     return ""
 

@@ -4,18 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import asdict, replace
+from datetime import timedelta
 
 from labels import slot_code
 from scanflow.domain.derive import SlotState, slot_state
 from scanflow.domain.life import CardState, Hold, LineState
-from scanflow.domain.things import Bin, Item, Line, Out, Parcel, Rack, Section, Slot, Stay
-from scanflow.domain.whereabouts import read_words
+from scanflow.domain.things import Bin, Fetch, Item, Line, Out, Parcel, Rack, Section, Slot, Stay
+from scanflow.domain.whereabouts import free_to_give, read_words
 from scanflow.planning import room
 from scanflow.planning.racking import Measured
 from scanflow.workflow import doubts, parcels
 from scanflow.workflow.cards import card_facts, refuse_named, refuse_taken, slot_facts
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit, must
 from scanflow.workflow.sightings import where
+from scanflow.workflow.times import clock
 
 
 def add_section(unit: Unit, code: str, name: str, slots_per_bin: int, colour: str, digits: int = 3) -> Section:
@@ -132,17 +134,20 @@ def put_away(
     """Store a thing: by the card in hand (`text`), in a chosen slot (`code`), or in a section's lowest free slot.
 
     Refused: `taken`, `card_due`, `retired`, `section_full` (with the free slots of sections of equal or greater
-    bulk). Only a card in hand may be handed out again before it was seen in the tray.
+    bulk). Only a card in hand may be handed out again before it was seen in the tray, or while somebody else fetches
+    it. What this person was fetching is for anybody again.
     """
     if text is not None:
         slot = _in_hand(unit, text)
     elif code is not None:
         slot = _free_slot(unit, code, "/code")
     else:
-        slot = _lowest_free(unit, section or "")
+        slot = _next_free(unit, section or "")
+    for kept in unit.fetched():
+        unit.put(replace(kept, fetch=None))
     item = Item(unit.new_id(), title, listing, notes)
     unit.add(item)
-    stay = _begin(unit, slot, item.id)
+    stay = _begin(unit, must(unit, Slot, slot.code), item.id)
     unit.record("put away", {"stay": stay.id, "code": stay.code, "turn": stay.turn, "title": title, "listing": listing})
     return stay
 
@@ -164,14 +169,42 @@ def _free_slot(unit: Unit, code: str, pointer: str) -> Slot:
     read = where(unit, facts).read
     if read is not None:
         raise Refused("card_due", f"Card {code} is free, but {read_words(read)}. Scan it at the tray first.")
+    fetch = facts.slot.fetch
+    if fetch is not None and facts.slot.fetcher(unit.at) not in (None, unit.who):
+        until = clock(fetch.until, unit.at, unit.settings.zone)
+        raise Refused("card_due", f"Card {code} is being fetched by {fetch.by} until {until}. Take another one.")
     return facts.slot
 
 
-def _lowest_free(unit: Unit, code: str) -> Slot:
+FETCHING = timedelta(minutes=10)
+"""How long a number is kept for whoever fetches its card."""
+
+
+def fetch(unit: Unit, section: str) -> Slot:
+    """Name the number whose card this person fetches from the tray, and keep it from others meanwhile.
+
+    Who asks again gets the same number. Refused: `section_full`.
+    """
+    slot = replace(_next_free(unit, section), fetch=Fetch(unit.who, unit.at + FETCHING))
+    unit.put(slot)
+    unit.record("card to fetch", {"code": slot.code})
+    return slot
+
+
+def fetching(unit: Unit, section: str) -> Slot | None:
+    """The free slot of this section whose card this person fetches."""
+    for slot in unit.fetched():
+        facts = slot_facts(unit, slot.code, "/section")
+        if slot.section == section and free_to_give(slot, taken=facts.taken):
+            return slot
+    return None
+
+
+def _next_free(unit: Unit, code: str) -> Slot:
     section = unit.get(Section, code)
     if section is None:
         raise Invalid("/section", "unknown_section", f"There is no section {code}.")
-    slot = unit.lowest_free(code)
+    slot = fetching(unit, code) or unit.lowest_free(code)
     if slot is None:
         free = unit.free_slots(section.slots_per_bin)
         where = ", ".join(f"{count} in {name}" for name, count in free.items()) or "none elsewhere"

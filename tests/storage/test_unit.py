@@ -19,6 +19,7 @@ from scanflow.domain.life import CardState, Hold, LineState, ParcelState, StaySt
 from scanflow.domain.stocktake import Certainty, Chosen, How, Looked, Read, Resolved, Sample, Stocktake
 from scanflow.domain.things import (
     Bin,
+    Fetch,
     Item,
     Line,
     Order,
@@ -282,6 +283,23 @@ def test_lowest_free(place: Place) -> None:
         assert "D003" == unit.lowest_free("D").code
         unit.put(replace(SLOTS[2], card=CardState.LOST))
         assert (None, None) == (unit.lowest_free("D"), unit.lowest_free("Z"))
+
+
+def test_numbers_that_are_fetched(place: Place) -> None:
+    """A number is kept from all but its fetcher until its time is over; the fetcher's own are told."""
+    with place.unit() as unit:
+        store(unit)
+        until = unit.at + timedelta(minutes=10)
+        unit.put(replace(SLOTS[0], fetch=Fetch("ann", until)))
+        told = {}
+        for who, at in ((unit.who, unit.at), ("ann", unit.at), (unit.who, until), ("ann", until)):
+            unit.who, unit.at = who, at
+            free = unit.lowest_free("D")
+            told[who, at] = (free.code if free else "", unit.free_slots(2), [slot.code for slot in unit.fetched()])
+        both = {"D": 2}
+        assert [("D003", {"D": 1}, []), ("D001", both, ["D001"]), ("D001", both, []), ("D001", both, [])] == list(
+            told.values()
+        )
 
 
 def test_a_card_in_the_tray_frees_nothing_taken(place: Place) -> None:

@@ -9,6 +9,7 @@ from scanflow.web.pages import (
     count_report,
     device_page,
     edges,
+    forms,
     hand_over_page,
     installed,
     ledger_page,
@@ -37,6 +38,7 @@ from scanflow.web.pages import (
 )
 
 today.blueprint.record_once(lambda state: shown.register(state.app))
+today.blueprint.record_once(lambda state: forms.register(state.app))
 
 FRONT_DOOR = (login.blueprint, pairing.blueprint, trust.blueprint, installed.blueprint)
 """What needs nobody, or anybody."""
@@ -76,4 +78,5 @@ BLUEPRINTS = (
 for _blueprint in BLUEPRINTS:
     if _blueprint not in FRONT_DOOR:
         _blueprint.before_request(rights.admit)
+        forms.guard(_blueprint)
         _blueprint.before_request(shown.note_seq)

@@ -4,27 +4,29 @@ from __future__ import annotations
 
 import json
 from dataclasses import dataclass
+from typing import Any
 
+from scanflow.domain.derive import stands_still
 from scanflow.domain.life import ParcelState
-from scanflow.domain.things import Line, Parcel, Station
+from scanflow.domain.things import Line, Parcel, Scan, Station
+from scanflow.domain.whereabouts import words
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.visitors import shop
-from scanflow.workflow import parcels
+from scanflow.workflow import parcels, sightings
 from scanflow.workflow.answers import Answer
 
 
 @dataclass(frozen=True, slots=True)
 class LastScan:
-    """`words` is a sentence; `undo` says that the scan's change still stands as the latest of its line.
+    """`words` is a sentence; `undo` is the key of the scan that is still the latest of its line, None where none is.
 
     `photo` is the address of the thing's picture; `line` is the line that stands still if it is not this thing, None
     where none would; `round` is where it was scanned, if on a round, `table` if at one. `reopen` is the parcel that it
     closed, while that can be opened again.
     """
 
-    key: str
     words: str
-    undo: bool
+    undo: str | None
     code: str
     title: str
     photo: str | None
@@ -41,16 +43,16 @@ def last_scan(station: Station, spot: str) -> LastScan | None:
         if scan is None:
             return None
         answer = json.loads(scan.answer)
-        undo = scan.accepted and scan.changed and _latest(unit, scan.line, scan.key)
-        line = _doubtable(unit, scan.line) if scan.accepted and station in (Station.BIN, Station.TABLE) else None
+        line = unit.get(Line, scan.line) if scan.line else None
+        undo = _standing(unit, scan, line)
+        over = scan.accepted and line is not None and (line.state != answer["line_state"] or bool(line.holds))
+        said = _now(unit, scan, line) if over and line is not None else _said(scan, answer)
         reopen = answer["parcel"] if scan.accepted and _shut(unit, answer) else None
-    begin = f"{scan.code}: " if scan.code and scan.code not in answer["advice"] else ""
-    said = "Refused. " if not scan.accepted else ""
-    walk = spot if station is Station.BIN else ""
-    words = f"{said}{begin}{answer['advice']}"
-    table = spot if station is Station.TABLE else ""
+    asks = scan.accepted and station in (Station.BIN, Station.TABLE) and line is not None
+    doubtable = line.id if asks and line is not None and line.live and not line.holds else None
+    walk, table = spot if station is Station.BIN else "", spot if station is Station.TABLE else ""
     title, photo = answer["title"] or "", answer["photo"]
-    return LastScan(scan.key, words, undo, scan.code or "", title, photo, line, walk, reopen, table)
+    return LastScan(said, undo, scan.code or "", title, photo, doubtable, walk, reopen, table)
 
 
 def _shut(unit: SqlUnit, answer: Answer) -> bool:
@@ -61,11 +63,29 @@ def _shut(unit: SqlUnit, answer: Answer) -> bool:
     return parcel is not None and parcels.can_reopen(unit, parcel)
 
 
-def _doubtable(unit: SqlUnit, line_id: str | None) -> str | None:
-    line = unit.get(Line, line_id) if line_id else None
-    return line.id if line is not None and line.live and not line.holds else None
+def _said(scan: Scan, answer: dict[str, Any]) -> str:
+    begin = f"{scan.code}: " if scan.code and scan.code not in answer["advice"] else ""
+    said = "Refused. " if not scan.accepted else ""
+    return f"{said}{begin}{answer['advice']}"
 
 
-def _latest(unit: SqlUnit, line_id: str | None, key: str) -> bool:
-    line = unit.get(Line, line_id) if line_id else None
-    return line is not None and line.scan == key
+def _standing(unit: SqlUnit, scan: Scan, line: Line | None) -> str | None:
+    """The key of the scan that changed the line last: this one, or the one of which it is a second beep."""
+    if line is None or line.scan is None or not scan.accepted:
+        return None
+    first = unit.get(Scan, line.scan)
+    if first is None or not first.changed:
+        return None
+    return first.key if (first.station, first.spot, first.code) == (scan.station, scan.spot, scan.code) else None
+
+
+def _now(unit: SqlUnit, scan: Scan, line: Line) -> str:
+    """Where the thing is, once what the scan said of it is over."""
+    facts = unit.facts(scan.code or "")
+    if facts is None or facts.line is None or facts.line.id != line.id:
+        return f"{scan.code} is another thing's now."
+    undone = unit.told_at("undone", line.id)
+    taken_back = undone is not None and scan.at is not None and undone >= scan.at
+    where = words(sightings.where(unit, facts))
+    held = f" Held: {line.why}" if stands_still(line) else ""
+    return (f"{scan.code}: undone. It is {where}." if taken_back else f"{scan.code} is {where}.") + held

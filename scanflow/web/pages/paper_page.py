@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import secrets
 from collections.abc import Iterable, Sequence
 from io import BytesIO
 from typing import Any
@@ -14,14 +13,15 @@ from flask.typing import ResponseReturnValue
 from labels import draw, sheet, slip, walk
 from labels.paper import COLOURS, SHEETS
 from labels.row import Thing
+from scanflow.domain.derive import to_walk
 from scanflow.domain.things import Order, Round
 from scanflow.storage import order_views, room_views, round_views, views
 from scanflow.storage.unit import SqlUnit
+from scanflow.web.pages.forms import KEY, write
 from scanflow.web.pages.order_pages import STATES
-from scanflow.web.pages.round_pages import waits
 from scanflow.web.pages.shown import act, count, look, page, when
 from scanflow.web.problem import Problem
-from scanflow.web.visitors import shop, visitor
+from scanflow.web.visitors import shop
 from scanflow.workflow import orders, paper
 from scanflow.workflow.ports import Invalid, Missing, must
 
@@ -137,7 +137,7 @@ def _things(unit: SqlUnit, rows: Sequence[Any]) -> list[Thing]:
 
 
 def _stop(row: Any, thing: Thing, round_id: str) -> walk.Stop:
-    done = "" if waits(row, round_id) else DONE.get(row.state, "held, leave it")
+    done = "" if to_walk(row, round_id) else DONE.get(row.state, "held, leave it")
     return walk.Stop(row.position, row.stop, str(row.basket or ""), row.number, thing, done)
 
 
@@ -152,18 +152,18 @@ def _entry(id: str, told: Sequence[tuple[str, str, str]], status: int) -> Respon
     if round_ is None:
         raise Problem(404, "not_found", "There is no such round.")
     stops = look(round_views.round_stops, id)
-    waiting = [stop for stop in stops if waits(stop, id)]
+    waiting = [stop for stop in stops if to_walk(stop, id)]
     wanted = request.args.get("stop", 0, type=int)
     first = next((place for place, stop in enumerate(waiting) if stop.stop == wanted), 0)
     rows = waiting[first // SHOWN * SHOWN :][:SHOWN]
     shown = {"round": round_, "stops": stops, "waiting": waiting, "rows": rows, "wanted": wanted, "told": told}
-    return page("paper.html", **shown, form=secrets.token_hex(8)), status
+    return page("paper.html", **shown), status
 
 
 @blueprint.post("/rounds/<id>/paper")
 def enter(id: str) -> ResponseReturnValue:
     """Each stop on its own, in the order of the sheet: what one is refused for holds up no other."""
-    form, at = request.form.get("form", "")[:64], shop().clock().isoformat()
+    form, at = request.form.get(KEY, "")[:64], shop().clock().isoformat()
     told = []
     for stop in look(round_views.round_stops, id):
         written, missing = (
@@ -180,7 +180,7 @@ def enter(id: str) -> ResponseReturnValue:
 
 def _picked(round_id: str, stop: Any, written: str, form: str, at: str) -> tuple[str, str, str]:
     try:
-        answer = shop().act(visitor().name, lambda unit: paper.enter(unit, round_id, stop.id, written, form, at))
+        answer = write(lambda unit: paper.enter(unit, round_id, stop.id, written, form, at))
     except (Invalid, Missing) as error:
         return stop.code or stop.reference, "refused", str(error)
     advice = answer["advice"]

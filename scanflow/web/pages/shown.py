@@ -21,8 +21,9 @@ from scanflow.domain.whereabouts import Whereabouts
 from scanflow.storage import room_views, where_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import problem
+from scanflow.web.pages.forms import write
 from scanflow.web.pages.rights import may
-from scanflow.web.visitors import shop, visitor
+from scanflow.web.visitors import shop
 from scanflow.workflow import photos
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
@@ -52,10 +53,16 @@ def note_seq() -> None:
 def page(template: str, **rows: Any) -> str:
     """A template with the shop's settings and papers beside its own rows."""
     with shop().looking() as unit:
-        papers = room_views.papers(unit.connection)
+        papers, digits = room_views.papers(unit.connection), room_views.digits(unit.connection)
         settings = unit.settings
     zone = ZoneInfo(settings.zone)
-    frame = {"settings": settings, "papers": papers, "zone": zone, "now": shop().clock().astimezone(zone)}
+    frame = {
+        "settings": settings,
+        "papers": papers,
+        "digits": digits,
+        "zone": zone,
+        "now": shop().clock().astimezone(zone),
+    }
     if request.method == "GET" or "here" in rows:
         frame["seq"] = g.get("seq")
     return render_template(template, **frame, **rows)
@@ -70,7 +77,7 @@ def look(query: Callable[..., T], *args: Any, **kwargs: Any) -> T:
 def act(work: Callable[[SqlUnit], object]) -> tuple[str, int]:
     """Do one thing; the sentence and the status of its refusal, or ("", 200) when it is done."""
     try:
-        shop().act(visitor().name, work)
+        write(work)
     except (Refused, Invalid, NotAllowed, Missing) as error:
         refusal = problem.of(error)
         return refusal.detail, refusal.status

@@ -70,12 +70,11 @@ def next_of(day: Day, *, scan_at_bin: bool = True) -> Next:
     """
     counts = day.counts
     for parcel in day.parcels:
-        if parcel.state == "open":
+        if parcel.state == "open" and parcel.wanted:
             numbers = ", ".join(day.numbers.get(name, name) for name in parcel.orders.split())
             return Next(f"Go on packing {numbers}", url_for("table_page.show", table=parcel.at_table))
     for walk in day.rounds:
-        if walk.waiting:
-            return Next(f"Go on with the round, {count(walk.waiting, 'stop')}", url_for("round_page.show", id=walk.id))
+        return Next(f"Go on with the round, {count(walk.waiting, 'stop')}", url_for("round_page.show", id=walk.id))
     if counts["picked"] or (counts["waiting"] and not scan_at_bin):
         things = counts["picked"] + (0 if scan_at_bin else counts["waiting"])
         return Next(f"Pack {count(things, 'thing')}", url_for("table_page.show"))

@@ -95,8 +95,9 @@ export function draw(records) {
   const [face, list, codes] = [document.querySelector('[data-live="face"]'), stops(), codesOf(records)];
   const left = list.filter((each) => each.waits && !codes.has(each.code));
   const stop = left.find((each) => each.position >= from) ?? left[0];
+  const done = list.filter((each) => each.done || codes.has(each.code)).length;
   const provisional = codes.size ? `, ${codes.size} of them provisional` : "";
-  const head = make("h1", "", left.length ? `${list.length - left.length} of ${list.length} stop${list.length === 1 ? "" : "s"} done${provisional}` : "All stops are noted");
+  const head = make("h1", "", left.length ? `${done} of ${list.length} stop${list.length === 1 ? "" : "s"} done${provisional}` : "All stops are noted");
   head.dataset.say = stop ? `Bin ${stop.bin}. ${stop.title}. Basket ${stop.basket}.` : head.textContent;
   const parts = [head];
   if (!stop) {

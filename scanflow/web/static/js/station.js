@@ -183,6 +183,12 @@ document.addEventListener("change", (event) => {
   event.target.value = "";
 });
 
+document.addEventListener("click", ({ target }) => {
+  if (!target.closest("[data-take-out]")) return;
+  form().elements.take_out.checked = true;
+  focus();
+});
+
 document.addEventListener("click", async (event) => {
   const key = event.target.closest("[data-undo]")?.dataset.undo;
   if (!key) return;
