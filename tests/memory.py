@@ -36,6 +36,7 @@ from scanflow.domain.things import (
     Stay,
     Stop,
 )
+from scanflow.domain.titles import Stocked, Titled
 from scanflow.domain.whereabouts import free_to_give
 from scanflow.workflow.ports import Facts, Settings
 
@@ -193,6 +194,11 @@ class Memory:
         slots = self.find(Slot, section=section, card=CardState.TRAY)
         stays = {slot.code: self._latest(slot) for slot in slots}
         return [slot for slot in slots if free_to_give(slot, taken=bool((stay := stays[slot.code]) and stay.open))]
+
+    def stocked(self) -> Stocked:
+        items = self._things[Item]
+        stays = (stay for stay in self._things[Stay].values() if stay.open)
+        return Stocked(Titled(stay.item, stay.id, stay.code, items[stay.item].title) for stay in stays)
 
     def last_looks(self) -> dict[str, datetime]:
         gone = {each.id for each in self.find(Stocktake, state=StocktakeState.CANCELLED)}
