@@ -11,6 +11,7 @@ from labels.shape import Area
 from labels.sheet import Page
 
 _ROW = 21.0
+_SIDE = _ROW - 3
 _WIDE = 150.0  # a page so wide has the bars beside the number
 
 
@@ -30,7 +31,22 @@ def slips(orders: Sequence[Slip], paper: str) -> list[Page]:
 
 
 def _pages(slip: Slip, page: row.Size) -> list[Page]:
-    return row.paged(slip.things, page, _ROW, lambda told: _head(slip, page, told), _thing)
+    return row.paged(
+        slip.things, page, lambda thing: _height(thing, page), lambda told: _head(slip, page, told), _thing
+    )
+
+
+def _words_at(left: float) -> float:
+    """Where a row's words begin: behind edge, picture and plate."""
+    return left + STRIP + 1.5 + _SIDE + 2 + 21 + 2
+
+
+def _says(thing: Thing, right: float) -> list[str]:
+    return row.lines(thing.says, SMALL, right - 10 - _words_at(MARGIN), 3) if thing.says else []
+
+
+def _height(thing: Thing, page: row.Size) -> float:
+    return _ROW + 1.9 * SMALL * len(_says(thing, page[0] - MARGIN))
 
 
 def _head(slip: Slip, page: row.Size, told: str) -> tuple[Card, float]:
@@ -50,18 +66,21 @@ def _head(slip: Slip, page: row.Size, told: str) -> tuple[Card, float]:
 
 
 def _thing(thing: Thing, area: Area) -> Card:
-    """Edge, picture, plate, title and bin, and a box to tick."""
-    side = area.height - 3
-    picture = Area(area.x + STRIP + 1.5, area.y + 1.5, side, side)
+    """Edge, picture, plate, both titles and bin, and a box to tick."""
+    picture = Area(area.x + STRIP + 1.5, area.y + 1.5, _SIDE, _SIDE)
     plate = Area(picture.right + 2, area.y + 4.5, 21, 12)
-    words = Area(plate.right + 2, area.y + 3.5, area.right - plate.right - 12, area.height)
+    left = _words_at(area.x)
+    words = Area(left, area.y + 3.5, area.right - 10 - left, area.height)
+    said = _says(thing, area.right)
+    below = area.bottom - 3 - 1.9 * SMALL * len(said)
     box = row.square(area.right - 7.5, area.y + (area.height - 7) / 2, 7)
     shapes = [
         *row.edge(thing.paper, Area(area.x, area.y, STRIP, area.height)),
         *row.picture(thing, picture),
         *row.code_plate(thing.code, plate),
         *row.paragraph(thing.title, words, SMALL, 3, typeface.BOLD),
-        row.text(f"bin {thing.bin}" if thing.bin else "no bin", words.x, area.bottom - 3, SMALL, words.width),
+        row.text(f"bin {thing.bin}" if thing.bin else "no bin", words.x, below, SMALL, words.width),
+        *(row.text(line, words.x, below + 1.9 * SMALL * n, SMALL, words.width) for n, line in enumerate(said, 1)),
         box,
     ]
-    return row.row(f"{thing.code}: {thing.title}, bin {thing.bin}.", area, shapes)
+    return row.row(f"{thing.code}: {thing.title}, bin {thing.bin}. {thing.says}".rstrip(), area, shapes)

@@ -10,7 +10,7 @@ from enum import StrEnum
 from itertools import count
 
 from labels import slot_code
-from scanflow.domain.binding import Asked, Bound, Found, bind, learns
+from scanflow.domain.binding import Asked, Found, bind, learns
 from scanflow.domain.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.life import OF_BINDING, DoubtKind, Hold, LineState, Settled
 from scanflow.domain.things import Item, Line, Order, Section, Stay

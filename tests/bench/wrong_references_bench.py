@@ -110,7 +110,7 @@ def pace() -> None:
     for _, said in asked:
         stocked.closer(said)
     unknown = perf_counter() - begin
-    print(f"{LARGE} things of one kind: their words {1000 * made:.0f} ms once; then a line {1000 * honest / LINES:.2f} ms,")
+    print(f"{LARGE} things of one kind: their words {1000 * made:.0f} ms, then a line {1000 * honest / LINES:.2f} ms,")
     print(f"one whose thing shares nothing {1000 * unknown / LINES:.2f} ms")
 
 

@@ -74,7 +74,7 @@ def test_the_verdict_shows_the_thing_and_one_press_holds_it(live: Live, page: Pa
     assert f"Picture of {stop.title}" == shown.get_attribute("alt")
     page.wait_for_selector("dialog", state="detached")
     assert page.locator(".last img").evaluate(LOADED)
-    page.get_by_role("button", name=f"{stop.code} is the wrong thing").click()
+    page.get_by_role("button", name=f"{stop.code}: not this thing").click()
     page.wait_for_url(f"**/rounds/{room.round.id}")
     with live.shop.looking() as unit:
         line = unit.get(Line, stop.id)

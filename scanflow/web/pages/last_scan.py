@@ -5,9 +5,11 @@ from __future__ import annotations
 import json
 from dataclasses import dataclass
 
-from scanflow.domain.things import Line, Station
+from scanflow.domain.life import LineState
+from scanflow.domain.things import Line, Parcel, Station
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.visitors import shop
+from scanflow.workflow.sightings import gone
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,7 +17,7 @@ class LastScan:
     """`words` is a sentence; `undo` says that the scan's change still stands as the latest of its line.
 
     `photo` is the address of the thing's picture; `line` is the line that stands still if it is not this thing, None
-    where none would; `round` is where it was scanned, if on a round.
+    where none would; `round` or `table` is where it was scanned.
     """
 
     key: str
@@ -26,6 +28,7 @@ class LastScan:
     photo: str | None
     line: str | None
     round: str
+    table: str
 
 
 def last_scan(station: Station, spot: str) -> LastScan | None:
@@ -39,14 +42,18 @@ def last_scan(station: Station, spot: str) -> LastScan | None:
         line = _doubtable(unit, scan.line) if scan.accepted and station in (Station.BIN, Station.TABLE) else None
     begin = f"{scan.code}: " if scan.code and scan.code not in answer["advice"] else ""
     said = "Refused. " if not scan.accepted else ""
-    walk = spot if station is Station.BIN else ""
+    walk, table = (spot if station is each else "" for each in (Station.BIN, Station.TABLE))
     words = f"{said}{begin}{answer['advice']}"
-    return LastScan(scan.key, words, undo, scan.code or "", answer["title"] or "", answer["photo"], line, walk)
+    return LastScan(scan.key, words, undo, scan.code or "", answer["title"] or "", answer["photo"], line, walk, table)
 
 
 def _doubtable(unit: SqlUnit, line_id: str | None) -> str | None:
+    """The line if its thing can be doubted: it is live, or it lies in a closed parcel that has not left."""
     line = unit.get(Line, line_id) if line_id else None
-    return line.id if line is not None and line.live and not line.holds else None
+    if line is None or line.holds:
+        return None
+    parcel = unit.get(Parcel, line.parcel) if line.state is LineState.RELEASED and line.parcel else None
+    return line.id if line.live or (parcel is not None and not gone(unit, parcel)) else None
 
 
 def _latest(unit: SqlUnit, line_id: str | None, key: str) -> bool:

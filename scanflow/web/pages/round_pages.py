@@ -7,6 +7,7 @@ from typing import Any
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
+from scanflow.domain.advice import order_says
 from scanflow.domain.stocktake import Stocktake
 from scanflow.domain.things import Round, Station
 from scanflow.storage import room_views, round_views
@@ -85,7 +86,8 @@ def waits(stop: object, round_id: str) -> bool:
 def _listed(stop: Any, round_id: str) -> dict[str, Any]:
     """A stop as the page keeps it for while there is no network."""
     told = {name: getattr(stop, name) for name in ("position", "code", "title", "notes", "number", "basket", "state")}
-    return {**told, "section": stop.section, "bin": stop.here, "waits": waits(stop, round_id)}
+    says = order_says(stop.said, stop.title)
+    return {**told, "says": says, "section": stop.section, "bin": stop.here, "waits": waits(stop, round_id)}
 
 
 @blueprint.post("/rounds/<id>/close")
