@@ -36,17 +36,13 @@ def _pages(slip: Slip, page: row.Size) -> list[Page]:
     )
 
 
-def _words_at(left: float) -> float:
-    """Where a row's words begin: behind edge, picture and plate."""
-    return left + STRIP + 1.5 + _SIDE + 2 + 21 + 2
-
-
-def _says(thing: Thing, right: float) -> list[str]:
-    return row.lines(thing.says, SMALL, right - 10 - _words_at(MARGIN), 3) if thing.says else []
+def _says(thing: Thing, width: float) -> list[str]:
+    """What the order calls a thing, in lines below its row."""
+    return row.lines(thing.says, SMALL, width - STRIP - 3, 3) if thing.says else []
 
 
 def _height(thing: Thing, page: row.Size) -> float:
-    return _ROW + 1.9 * SMALL * len(_says(thing, page[0] - MARGIN))
+    return _ROW + 1.9 * SMALL * len(_says(thing, page[0] - 2 * MARGIN))
 
 
 def _head(slip: Slip, page: row.Size, told: str) -> tuple[Card, float]:
@@ -69,18 +65,17 @@ def _thing(thing: Thing, area: Area) -> Card:
     """Edge, picture, plate, both titles and bin, and a box to tick."""
     picture = Area(area.x + STRIP + 1.5, area.y + 1.5, _SIDE, _SIDE)
     plate = Area(picture.right + 2, area.y + 4.5, 21, 12)
-    left = _words_at(area.x)
-    words = Area(left, area.y + 3.5, area.right - 10 - left, area.height)
-    said = _says(thing, area.right)
-    below = area.bottom - 3 - 1.9 * SMALL * len(said)
-    box = row.square(area.right - 7.5, area.y + (area.height - 7) / 2, 7)
+    words = Area(plate.right + 2, area.y + 3.5, area.right - plate.right - 12, _ROW)
+    box = row.square(area.right - 7.5, area.y + (_ROW - 7) / 2, 7)
+    bottom, pitch = area.y + _ROW - 3, 1.9 * SMALL
+    said = enumerate(_says(thing, area.width), 1)
     shapes = [
         *row.edge(thing.paper, Area(area.x, area.y, STRIP, area.height)),
         *row.picture(thing, picture),
         *row.code_plate(thing.code, plate),
         *row.paragraph(thing.title, words, SMALL, 3, typeface.BOLD),
-        row.text(f"bin {thing.bin}" if thing.bin else "no bin", words.x, below, SMALL, words.width),
-        *(row.text(line, words.x, below + 1.9 * SMALL * n, SMALL, words.width) for n, line in enumerate(said, 1)),
+        row.text(f"bin {thing.bin}" if thing.bin else "no bin", words.x, bottom, SMALL, words.width),
+        *(row.text(line, picture.x, bottom + 1 + pitch * n, SMALL, area.right - picture.x) for n, line in said),
         box,
     ]
     return row.row(f"{thing.code}: {thing.title}, bin {thing.bin}. {thing.says}".rstrip(), area, shapes)
