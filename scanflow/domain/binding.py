@@ -113,8 +113,10 @@ def _doubts(asked: Asked, found: Found) -> Iterator[str]:
 
 
 def _older(asked: Asked, found: Found) -> bool:
-    """Whether it was ordered before the stay began that was named."""
-    return asked.ordered_at is not None and found.named is not None and asked.ordered_at < found.named.began
+    """Whether it was ordered before the stay began that was named, by the minute: files have no seconds."""
+    if asked.ordered_at is None or found.named is None:
+        return False
+    return asked.ordered_at < found.named.began.replace(second=0, microsecond=0)
 
 
 def learns(asked: Asked, found: Found, bound: Bound) -> bool:

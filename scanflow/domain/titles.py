@@ -58,14 +58,14 @@ class Stocked:
     def closer(self, title: str, ours: str = "", item: str = "") -> Titled | None:
         """The thing that shares the most words with `title`, if it shares more than our own `item`, called `ours`.
 
-        Where `title` has every word of `ours`, a thing with words that `title` lacks is no closer: a listing may tell
-        what nobody wrote down when ours was put away.
+        Where `title` has every word of `ours`, only a thing with the very words of `title` is closer: a listing may
+        tell what nobody wrote down when ours was put away.
         """
         wanted, own = words_of(title), words_of(ours)
         most, best, fits = len(wanted & own), None, bool(own) and own <= wanted
         for thing, words in self._sharing(wanted, most):
             count = len(wanted & words)
-            if count > most and thing.item != item and (words <= wanted or not fits):
+            if count > most and thing.item != item and (words == wanted or not fits):
                 most, best = count, thing
         return best
 

@@ -188,6 +188,7 @@ def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[O
     for line in lines:
         left[_same(line.reference)].append(line)
     changes = []
+    undated = replace(newer, ordered_at=None)  # what it has more now was ordered later, nobody says when
     position = max((line.position for line in lines), default=0)
     for wanted in incoming.lines:
         old = left[_same(wanted.reference)]
@@ -195,7 +196,7 @@ def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[O
             changes += _compare(unit, old.pop(0), wanted)
         else:
             position += 1
-            changes.append(_new_line(unit, newer, position, wanted))
+            changes.append(_new_line(unit, undated, position, wanted))
     changes += [line for gone in left.values() for line in _absent(unit, gone)]
     if newer == order and not changes:
         return order, Outcome.UNCHANGED

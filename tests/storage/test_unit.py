@@ -308,7 +308,8 @@ def test_things_in_stock_by_their_words(place: Place) -> None:
         store(unit)
         assert "D002" == getattr(unit.stocked().closer("long cage"), "code", None)
         unit.put(replace(ITEM, title="Brass bell"))
-        assert ("s1", None) == (getattr(unit.stocked().closer("bell"), "stay", None), unit.stocked().closer("long cage"))
+        bell = unit.stocked().closer("bell")
+        assert ("s1", None) == (bell and bell.stay, unit.stocked().closer("long cage"))
         unit.put(replace(STAY, state=StayState.WITHDRAWN))
         assert None is unit.stocked().closer("bell")
 

@@ -295,10 +295,10 @@ def test_a_row_without_a_reference_is_known_by_its_title():
 
 
 def test_a_new_line_is_bound():
-    """What a later version adds is bound as if it had come at once, after the others."""
-    floor, order, outcome = received(A1, A2, IncomingLine("D003"))
+    """What a later version adds is bound after the others, and is not as old as the order: nobody says when it came."""
+    floor, order, outcome = received(A1, A2, IncomingLine("D003"), ordered_at="2026-03-01")
     assert (Outcome.CHANGED, [1, 2, 3]) == (outcome, [line.position for line in floor.lines(order)])
-    assert floor.stay("D003").id == floor.lines(order)[2].stay
+    assert (floor.stay("D003").id, None) == (floor.line("D003").stay, floor.lines(order)[2].hold)
 
 
 def test_an_absent_line_is_held_once():

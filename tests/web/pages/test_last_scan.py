@@ -89,3 +89,12 @@ def test_both_titles_stand_on_the_order_and_its_slip(client: FlaskClient, calls:
     same = calls.post("/api/orders", 201, number="8", lines=[{"reference": stay["reference"], "title": "BRASS, bell!"}])
     assert "The order says" not in client.get(f"/orders/{same['id']}").text
     assert b"%PDF" == client.get(f"/orders/{order}/slip.pdf").data[:4]
+
+
+def test_a_thing_in_a_parcel_is_told_by_its_order(client: FlaskClient, calls: Calls) -> None:
+    """The table says in whose parcel a thing lies: by the order's number, not by the slot's."""
+    calls.section()
+    stays, order = calls.picked("B-77", 2)
+    calls.post("/api/parcels", 201, orders=[order["id"]])
+    calls.scan("table", stays[1]["code"])
+    assert "in the parcel of B-77 at table main" in client.get("/table").text
