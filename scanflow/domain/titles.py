@@ -6,6 +6,7 @@ import re
 from collections import defaultdict
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import chain
 
 
@@ -23,7 +24,9 @@ def words_in_order(title: str) -> list[str]:
     return re.findall(r"\w+", title.casefold())
 
 
+@lru_cache(maxsize=20_000)
 def words_of(title: str) -> frozenset[str]:
+    """Kept, for the titles of a room are cut into words again for each order that comes by itself."""
     return frozenset(words_in_order(title))
 
 
