@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from scanflow.domain.life import Hold, LineState
 from scanflow.domain.things import Station
+from scanflow.domain.titles import differ
 from scanflow.domain.verdict import Look, Reason
 from scanflow.domain.whereabouts import Place, Whereabouts, words
 
@@ -134,8 +135,21 @@ def _not_picked(look: Look) -> str:
     return f"{code} was not picked on a round. Scan it at its bin first."
 
 
+def order_says(said: str, ours: str) -> str:
+    """The buyer's title, for the eye to compare, where it is not ours."""
+    return f"The order says “{said}”." if differ(said, ours) else ""
+
+
 def acceptance(look: Look, missing: Sequence[str], released: Sequence[str]) -> str:
-    """The sentence beside a yes. `missing` are the slot codes still to be packed, `released` those just freed."""
+    """The words beside a yes. `missing` are the slot codes still to be packed, `released` those just freed."""
+    done = _done(look, missing, released)
+    leaves = look.station in (Station.BIN, Station.TABLE) and not look.take_out
+    if not leaves or look.line is None or look.item is None:
+        return done
+    return f"{done} {order_says(look.line.title, look.item.title)}".rstrip()
+
+
+def _done(look: Look, missing: Sequence[str], released: Sequence[str]) -> str:
     code = look.slot.code if look.slot else ""
     match look.station:
         case Station.BIN:

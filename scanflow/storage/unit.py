@@ -30,6 +30,7 @@ from sqlalchemy import (
 
 from scanflow.domain.life import LIVE, CardState, LineState, StayState, StocktakeState
 from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
+from scanflow.domain.titles import Stocked, Titled
 from scanflow.storage import tables
 from scanflow.storage.ledger import canonical, entry_hash
 from scanflow.storage.prepared import Statements, reader
@@ -62,6 +63,7 @@ class SqlUnit:
         """Whether something was deleted for good."""
         self._known: dict[tuple[type, str], Any] = {}
         self._found: dict[type, dict[Any, tuple[Any, ...]]] = {kind: {} for kind in KINDS}
+        self._stocked: Stocked | None = None
 
     def new_id(self) -> str:
         return secrets.token_hex(8)
@@ -105,7 +107,7 @@ class SqlUnit:
         names = list(given)
         self._statements.get(("add", kind), lambda: insert(KINDS[kind]), names).run(self.connection, given)
         self._known[kind, getattr(new, FIELDS[kind][0])] = new
-        self._found[kind].clear()
+        self._changed(kind)
 
     def put(self, new: object) -> None:
         kind = type(new)
@@ -119,7 +121,12 @@ class SqlUnit:
             statement = self._statements.get(("put", kind, tuple(row)), lambda: _update(kind, row))
             statement.run(self.connection, {f"new_{column}": value for column, value in row.items()} | {"wanted": name})
             self._known[kind, name] = new
-            self._found[kind].clear()
+            self._changed(kind)
+
+    def _changed(self, kind: type) -> None:
+        self._found[kind].clear()
+        if kind in (Item, Stay):
+            self._stocked = None
 
     def drop(self, kind: type, name: str) -> None:
         if self.connection.dialect.name == "sqlite":  # which leaves what was deleted in the file, unless told
@@ -128,7 +135,7 @@ class SqlUnit:
         self._statements.get(("drop", kind), lambda: gone).run(self.connection, {"wanted": name})
         self.dropped = True
         self._known.pop((kind, name), None)
-        self._found[kind].clear()
+        self._changed(kind)
 
     def record(self, kind: str, data: Mapping[str, Any]) -> None:
         self.seq += 1
@@ -214,6 +221,13 @@ class SqlUnit:
         )
         return scan
 
+    def stocked(self) -> Stocked:
+        """Made once for all lines of a file: most of its time is for cutting titles into words."""
+        if self._stocked is None:
+            rows = self._statements.get("stocked", _in_stock).run(self.connection, {}).fetchall()
+            self._stocked = Stocked(Titled(*row) for row in rows)
+        return self._stocked
+
     def last_looks(self) -> dict[str, datetime]:
         looks, counts = tables.looks.c, tables.stocktakes
         query = (
@@ -286,6 +300,12 @@ def _facts() -> Select[Any]:
         .order_by(first, lines.c.n.desc())
         .limit(1)
     )
+
+
+def _in_stock() -> Select[Any]:
+    items, stays = tables.items.c, tables.stays.c
+    query = select(items.id, stays.id.label("stay"), stays.code, items.title).join(tables.stays, stays.item == items.id)
+    return query.where(stays.state == literal_column(f"'{StayState.STORED}'")).order_by(stays.n)
 
 
 def _free() -> Any:

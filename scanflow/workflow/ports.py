@@ -8,6 +8,7 @@ from datetime import datetime
 from typing import Any, Literal, Protocol, TypeVar
 
 from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
+from scanflow.domain.titles import Stocked
 from scanflow.planning.racking import Measured
 
 T = TypeVar("T")
@@ -149,6 +150,10 @@ class Unit(Protocol):
         ...
 
     def last_scan(self, station: Station, spot: str) -> Scan | None: ...
+
+    def stocked(self) -> Stocked:
+        """All things in stock by the words of their titles."""
+        ...
 
     def last_looks(self) -> Mapping[str, datetime]:
         """When each place was last looked at whole, in counts that were not cancelled."""

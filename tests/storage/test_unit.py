@@ -320,6 +320,18 @@ def test_free_slots(place: Place) -> None:
         assert {"D": 2} == unit.free_slots(20)
 
 
+def test_things_in_stock_by_their_words(place: Place) -> None:
+    """What stands here is found by its title, as it is now; what has left is not."""
+    with place.unit() as unit:
+        store(unit)
+        assert "D002" == getattr(unit.stocked().closer("long cage"), "code", None)
+        unit.put(replace(ITEM, title="Brass bell"))
+        bell = unit.stocked().closer("bell")
+        assert ("s1", None) == (bell and bell.stay, unit.stocked().closer("long cage"))
+        unit.put(replace(STAY, state=StayState.WITHDRAWN))
+        assert None is unit.stocked().closer("bell")
+
+
 def test_last_scan(place: Place) -> None:
     """The last scan of a station and spot is the one added last there."""
     with place.unit() as unit:

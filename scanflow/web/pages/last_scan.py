@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from scanflow.domain.derive import stands_still
-from scanflow.domain.life import ParcelState
+from scanflow.domain.life import LineState, ParcelState
 from scanflow.domain.things import Line, Parcel, Scan, Station
 from scanflow.domain.whereabouts import words
 from scanflow.storage.unit import SqlUnit
@@ -48,8 +48,8 @@ def last_scan(station: Station, spot: str) -> LastScan | None:
         over = scan.accepted and line is not None and (line.state != answer["line_state"] or bool(line.holds))
         said = _now(unit, scan, line) if over and line is not None else _said(scan, answer)
         reopen = answer["parcel"] if scan.accepted and _shut(unit, answer) else None
-    asks = scan.accepted and station in (Station.BIN, Station.TABLE) and line is not None
-    doubtable = line.id if asks and line is not None and line.live and not line.holds else None
+        asks = scan.accepted and station in (Station.BIN, Station.TABLE)
+        doubtable = _doubtable(unit, line) if asks else None
     walk, table = spot if station is Station.BIN else "", spot if station is Station.TABLE else ""
     title, photo = answer["title"] or "", answer["photo"]
     return LastScan(said, undo, scan.code or "", title, photo, doubtable, walk, reopen, table)
@@ -77,6 +77,14 @@ def _standing(unit: SqlUnit, scan: Scan, line: Line | None) -> str | None:
     if first is None or not first.changed:
         return None
     return first.key if (first.station, first.spot, first.code) == (scan.station, scan.spot, scan.code) else None
+
+
+def _doubtable(unit: SqlUnit, line: Line | None) -> str | None:
+    """The line if its thing can be doubted: it is live, or it lies in a closed parcel that has not left."""
+    if line is None or line.holds:
+        return None
+    parcel = unit.get(Parcel, line.parcel) if line.state is LineState.RELEASED and line.parcel else None
+    return line.id if line.live or (parcel is not None and not sightings.gone(unit, parcel)) else None
 
 
 def _now(unit: SqlUnit, scan: Scan, line: Line) -> str:

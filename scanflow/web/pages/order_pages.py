@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
@@ -90,19 +90,21 @@ def settle_page(id: str) -> ResponseReturnValue:
 def _settle(id: str, said: str, status: int) -> ResponseReturnValue:
     line = _line(id)
     words = request.args.get("q", "").strip()
-    candidates = look(_candidates, line.reference, words or line.said)
+    with shop().looking() as unit:
+        named = [each.stay for each in orders.others(unit, id)]
+    candidates = look(_candidates, line.reference, words or line.said, () if words else named)
     return page(
         "settle.html", where=where_are([line, *candidates]), line=line, candidates=candidates, words=words, said=said
     ), status
 
 
-def _candidates(connection: Connection, reference: str, words: str) -> Rows:
-    """What the line may mean: the slot it names, however badly written, and things of a similar title."""
+def _candidates(connection: Connection, reference: str, words: str, first: Sequence[str]) -> Rows:
+    """What the line may mean: `first` these stays, the slot it names, however badly written, and similar titles."""
     try:
         code = slot_code.parse_reference(reference).code
     except slot_code.CodeError:
         code = slot_code.compact(reference)[:4]
-    return search_views.settle_candidates(connection, code, words)
+    return search_views.settle_candidates(connection, code, words, first)
 
 
 @blueprint.post("/lines/<id>/settle")
@@ -123,7 +125,7 @@ STEPS: dict[str, Callable[[SqlUnit, str, str], object]] = {
 
 @blueprint.post("/lines/<id>/<any(short, found, hold):step>")
 def change(id: str, step: str) -> ResponseReturnValue:
-    """One step of a line, back to the order or to the round that it was asked from."""
+    """One step of a line, back to the order, or to the round or table that it was asked from."""
     words = request.form.get("words", "").strip()
     return _changed(id, lambda unit: STEPS[step](unit, id, words))
 
@@ -153,7 +155,9 @@ def _changed(id: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
     said, status = act(work)
     if said:
         return _show(str(line.order), said, status)
-    walk = request.form.get("round")
+    walk, table = request.form.get("round"), request.form.get("table")
     if walk:
         return redirect(url_for("round_page.show", id=walk), 303)
+    if table:
+        return redirect(url_for("table_page.show", table=table), 303)
     return redirect(url_for("order_page.show", id=line.order), 303)

@@ -13,6 +13,7 @@ from flask.typing import ResponseReturnValue
 from labels import draw, sheet, slip, walk
 from labels.paper import COLOURS, SHEETS
 from labels.row import Thing
+from scanflow.domain.advice import order_says
 from scanflow.domain.derive import to_walk
 from scanflow.domain.things import Order, Round
 from scanflow.storage import order_views, room_views, round_views, views
@@ -131,6 +132,7 @@ def _things(unit: SqlUnit, rows: Sequence[Any]) -> list[Thing]:
             row.bin or "",
             COLOURS.get(papers[row.section][0]) if row.section in papers else None,
             pictures.get(row.photo, b""),
+            order_says(row.said, row.title or ""),
         )
         for row in rows
     ]

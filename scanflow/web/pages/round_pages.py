@@ -7,6 +7,7 @@ from typing import Any
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
+from scanflow.domain.advice import order_says
 from scanflow.domain.derive import to_walk
 from scanflow.domain.life import LineState
 from scanflow.domain.stocktake import Stocktake
@@ -91,8 +92,8 @@ def _listed(stop: Any, round_id: str) -> dict[str, Any]:
     """A stop as the page keeps it for while there is no network."""
     told = {name: getattr(stop, name) for name in ("position", "code", "title", "notes", "number", "basket", "state")}
     waits = to_walk(stop, round_id)
-    done = not waits and not _left(stop, round_id)
-    return {**told, "section": stop.section, "bin": stop.here, "waits": waits, "done": done}
+    done, says = not waits and not _left(stop, round_id), order_says(stop.said, stop.title)
+    return {**told, "says": says, "section": stop.section, "bin": stop.here, "waits": waits, "done": done}
 
 
 @blueprint.post("/rounds/<id>/close")

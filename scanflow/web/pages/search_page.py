@@ -35,7 +35,7 @@ def _exact(unit: SqlUnit, words: str) -> str | None:
         return _stop_on_paper(unit, words)
     if slot_code.is_slip_like(words):
         return _order_of_slip(unit, words)
-    numbered = unit.find(Order, number=words)
+    numbered = (*unit.find(Order, number=words), *unit.find(Order, sent_number=words))
     if len(numbered) == 1:
         return url_for("order_page.show", id=numbered[0].id)
     try:

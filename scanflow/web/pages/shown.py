@@ -13,7 +13,7 @@ from markupsafe import Markup, escape
 
 from labels import slot_code
 from labels.paper import COLOURS
-from scanflow.domain import whereabouts
+from scanflow.domain import advice, whereabouts
 from scanflow.domain.derive import stands_still
 from scanflow.domain.life import NotAllowed
 from scanflow.domain.things import Held
@@ -177,4 +177,5 @@ def register(app: Flask) -> None:
     app.add_template_global(lambda: g.get("visitor"), "visitor")
     app.add_template_global(may)
     app.add_template_global(photos.address_of, "photo_of")
+    app.add_template_global(advice.order_says)
     app.add_template_filter(lambda links: [link for link in links if may(link[0])], "allowed")

@@ -6,14 +6,17 @@ import html
 import io
 import re
 
+from calls import Calls
 from clients import SQLITE_ONLY
 from flask.testing import FlaskClient
 from furnished import furnish, reference
+from paperwork import jpeg
 from werkzeug.test import TestResponse
 
 from scanflow.domain.life import Hold, LineState, ParcelState
 from scanflow.domain.things import Line, Order, Parcel
 from scanflow.shop import Shop
+from scanflow.workflow import photos
 
 pytestmark = SQLITE_ONLY
 
@@ -107,8 +110,32 @@ def test_settle(shop: Shop, client: FlaskClient) -> None:
     assert room.stays[1].id == after[1].stay  # type: ignore[union-attr]
 
 
+def test_the_other_thing_is_offered_first(shop: Shop, client: FlaskClient, calls: Calls) -> None:
+    """Where the order's words fit another thing better, that one comes first, beside the picture of each."""
+    calls.section()
+    named, *others = (calls.put_away(title) for title in ("Rear wheel 26 inch", "Rear wheel", "Rear wheel 28 inch"))
+    photo = shop.photo(jpeg())
+    for stay in (named, *others):
+        shop.act("owner", lambda unit, name=stay["id"]: photos.keep(unit, name, photo))
+    lines = [{"reference": named["reference"], "title": "Wheel rear 28 inch"}]
+    order = calls.post("/api/orders", 201, number="1", lines=lines)
+    page = client.get(f"/lines/{order['lines'][0]['id']}").text
+    assert f"{others[1]['code']}, “Rear wheel 28 inch”" in page
+    assert ["D001", "D003", "D002"] == re.findall(r'alt="Picture of Rear wheel[^"]*".*?It is (D\d+)', page, re.DOTALL)
+
+
+def test_both_orders_of_a_number_are_found(client: FlaskClient, calls: Calls) -> None:
+    """The number as it was sent leads to a list of all orders that came under it."""
+    calls.section()
+    for title in ("Saddle", "Lamp"):
+        calls.order("1001", calls.put_away(title))
+    page = client.get("/search?q=1001")
+    assert (200, 1, 1) == (page.status_code, page.text.count(">Order 1001<"), page.text.count(">Order 1001 (2)<"))
+    assert 303 == client.get("/search?q=1001+(2)").status_code
+
+
 def test_steps_of_a_line(shop: Shop, client: FlaskClient) -> None:
-    """Missing, found, not this thing, cancelled and wanted after all, each from the order's page."""
+    """Missing, found, not this thing, cancelled and wanted after all: a doubt of the thing outlasts them all."""
     order = furnish(shop, 2).orders[0]
     with shop.looking() as unit:
         line = unit.find(Line, order=order.id)[0].id
@@ -120,17 +147,18 @@ def test_steps_of_a_line(shop: Shop, client: FlaskClient) -> None:
         return now.state, now.hold
 
     seen = [state()]
-    for step in ("short", "found", "hold", "settle"):
+    for step in ("short", "found", "hold"):
         assert 303 == client.post(f"/lines/{line}/{step}").status_code
         seen.append(state())
+    assert 409 == client.post(f"/lines/{line}/settle").status_code
     assert 303 == client.post(f"/orders/{order.id}/cancel", data={"line": line}).status_code
     seen.append(state())
     assert 303 == client.post(f"/lines/{line}/revive").status_code
     seen.append(state())
     waiting, short, cancelled = LineState.WAITING, LineState.SHORT, LineState.CANCELLED
     assert LineState.PICKED is seen[0][0]
-    expected = [(short, None), (waiting, None), (waiting, Hold.SUSPECT), (waiting, None), (cancelled, None)]
-    assert [*expected, (waiting, None)] == seen[1:]
+    doubted = [(state, Hold.SUSPECT) for state in (waiting, cancelled, waiting)]
+    assert [(short, None), (waiting, None), *doubted] == seen[1:]
     assert 409 == client.post(f"/lines/{line}/revive").status_code
 
 

@@ -98,7 +98,7 @@ def test_the_last_scan_can_be_doubted(client: FlaskClient, shop: Shop) -> None:
     assert "accepted" == client.post("/api/scans", json=body).get_json()["verdict"]
     page = client.get(f"/rounds/{room.round.id}").text
     last = re.search(r'<div class="last">.*?</div>', page, re.DOTALL)
-    assert last is not None and photo.hash in last[0] and f"{stop.code} is the wrong thing" in last[0]
+    assert last is not None and photo.hash in last[0] and f"{stop.code}: not this thing" in last[0]
     fields = dict(re.findall(r'name="(words|round)" value="([^"]+)"', last[0]))
     action = re.search(r'action="(/lines/[^"]+/hold)"', last[0])
     assert action is not None
@@ -106,4 +106,4 @@ def test_the_last_scan_can_be_doubted(client: FlaskClient, shop: Shop) -> None:
     with shop.looking() as unit:
         line = unit.get(Line, stop.id)
     assert line is not None and Hold.SUSPECT is line.hold
-    assert "wrong thing" not in client.get(f"/rounds/{room.round.id}").text
+    assert f"{stop.code}: not this thing" not in client.get(f"/rounds/{room.round.id}").text

@@ -56,7 +56,7 @@ export function show({ good, word, advice, code, stop }, then) {
   const truth = good ? "The service has not said yes. It is asked when the network is back." : "Nothing was recorded.";
   dialog.append(make("p", "kind", "Provisional"), title);
   if (code) dialog.append(plate(code));
-  dialog.append(make("p", "thing", stop?.title ?? ""), make("p", "advice", advice), make("p", "", truth));
+  dialog.append(make("p", "thing", stop?.title ?? ""), make("p", "advice", [advice, stop?.says].filter(Boolean).join(" ")), make("p", "", truth));
   const gone = () => {
     if (open !== dialog) return;
     close();
@@ -106,6 +106,7 @@ export function draw(records) {
     parts.push(make("p", "work", make("small", "", "Bin"), stop.bin), make("div", "beside", plate(stop.code)));
     parts.push(make("p", stop.title.length > 60 ? "work much" : "work", stop.title));
     parts.push(make("p", "work", make("small", "", `for order ${stop.number}, into`), `Basket ${stop.basket}`));
+    if (stop.says) parts.push(make("p", "say", stop.says));
     if (stop.notes) parts.push(make("p", "", stop.notes));
     if (left.length > 1) parts.push(later(left, stop, records));
   }
