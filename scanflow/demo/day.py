@@ -28,6 +28,19 @@ class Day:
         names = (code, slot_code.reference(code, 1), orders.MISTYPED)
         return next(line for line in self.orders[number]["lines"] if line["reference"] in names)
 
+    def hold_now(self, number: str, code: str) -> str | None:
+        """The gravest hold of that line as it stands."""
+        name = self.line(number, code)["id"]
+        order = self.steps.call("GET", f"/api/orders/{self.orders[number]['id']}")
+        hold: str | None = next(line["hold"] for line in order["lines"] if line["id"] == name)
+        return hold
+
+    def settle_doubt(self, number: str, code: str) -> None:
+        """Seen, and it is the thing: its card says so."""
+        told = self.steps.call("GET", f"/api/stays/{self.line(number, code)['stay']}/doubts")["doubts"]
+        body = {"how": "seen", "text": slot_code.card_text(code)}
+        self.steps.call("POST", f"/api/doubts/{told[0]['id']}/settle", body)
+
     def settle(self, number: str, code: str, **body: str) -> None:
         self.steps.call("POST", f"/api/lines/{self.line(number, code)['id']}/settle", body)
 
@@ -203,18 +216,23 @@ def pack(day: Day, round_: Json) -> None:
     steps.say("  The scanner beeps twice; then the first card again:")
     steps.again(answer)
     steps.show("table", "S003", want="already_packed")
+    steps.say("  Its card is read at a bin, though it counts as packed: the parcel is held until it is scanned there.")
     steps.show("bin", "S003", want="already_packed", round=round_["id"])
+    steps.check("Hold of S003", "misplaced", day.hold_now("1041", "S003"))
+    steps.show("table", "S003")
     steps.show("table", "S017", want="slot_free")
     steps.show("table", "S004", want="not_ordered")
-    steps.say("  L002 comes out for another look, by a scan, and goes in again:")
-    steps.show("table", "L002", take_out=True)
-    steps.show("table", "L002")
+    steps.say("  L002 comes out for another look, by a scan; the scanner beeps twice, which packs nothing:")
+    answer = steps.show("table", "L002", take_out=True)
+    steps.again(answer)
     steps.say("  1043 is urgent, so the parcel of 1041 is set aside.")
     steps.call("POST", f"/api/parcels/{parcel['id']}/set-aside", {})
     _pack_one_and_undo(day)
     steps.say("  Back to 1041: its slip opens its parcel again.")
     steps.beep("table", parcel["slip"])
     steps.show("table", "H002", want="already_released")
+    steps.say("  L002 goes in again.")
+    steps.show("table", "L002")
     answer = steps.show("table", "D007")
     steps.check("Cards due from 1041", ["D007", "L002", "S003"], sorted(answer["released"]))
 
@@ -253,8 +271,8 @@ def pack_with_second_thoughts(day: Day) -> None:
     steps.show("table", "H011")
     day.open_parcel("1044")
     steps.show("table", "P006", want="held")
-    steps.say("  The picture of P006 was an old one: settled.")
-    day.settle("1044", "P006")
+    steps.say("  The picture of P006 was an old one: its card is scanned beside a new one, which settles the doubt.")
+    day.settle_doubt("1044", "P006")
     steps.show("table", "P006")
     steps.show("table", "W003")
 

@@ -174,7 +174,13 @@ photos = _table(
 """In the database, so that a copy of it holds them, and so do all machines that share it."""
 
 items = _table(
-    "items", _name(), _text("title"), _text("listing"), _text("notes"), _link("photo", "photos.hash", null=True)
+    "items",
+    _name(),
+    _text("title"),
+    _text("listing"),
+    _text("notes"),
+    _link("photo", "photos.hash", null=True),
+    Index("ix_items_listing", "listing"),
 )
 stays = _table(
     "stays",

@@ -33,6 +33,7 @@ def upgrade() -> None:
     op.drop_column("lines", "hold")
     op.drop_column("lines", "why")
     held = sa.text("holds <> '[]'")
+    op.create_index("ix_items_listing", "items", ["listing"])
     op.create_index("ix_lines_held", "lines", ["order"], sqlite_where=held, postgresql_where=held)
 
 
