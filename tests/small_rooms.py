@@ -1,7 +1,8 @@
 """The rooms that are explored, and what may happen in each.
 
 All have at least three slots, three things, two orders with three lines in all (1: D001 and D002, 2: D003), and
-parcels for either order or for both. `DAY` is the whole main job at two tables. Everything at once has too many
+parcels for either order or for both. `DAY` is the whole main job at one table, by people who read no card where
+its thing is not. Everything at once has too many
 states to walk, so each of the others takes one part of the work in full depth, beside a slot that nobody ordered
 (D004), one that is free (D005) and one whose card is lost (D006).
 """
@@ -101,6 +102,8 @@ DAY = Room(
         "cancel order"
     ),
     items=4,
+    tables=("main",),
+    joined=False,
 )
 
 ROOMS: dict[str, Room] = {
@@ -233,6 +236,10 @@ ROOMS: dict[str, Room] = {
         room(picked=ALL, packed=("D001",), spare=False),
         kinds("close part,shelf,reopen,settle,table,tray"),
         tables=("main",),
+    ),
+    "two tables": Room(
+        room(picked=ALL, packed=("D001",), spare=False),
+        kinds("table,open parcel,set aside,close part"),
     ),
     "second reason": Room(
         room(picked=ALL, packed=("D001",), spare=False),

@@ -1,7 +1,7 @@
 """Small rooms, walked through every state they can get into, over the functions that serve the real one.
 
 What each room holds and what may happen in it stands in `small_rooms`. The day's room has all of the main job: put
-away, rounds, bin, two tables, joined parcels, cancelling, tray. Holds, undo, moves, withdrawals, lost cards, changed
+away, rounds, bin, table, cancelling, tray. Holds, undo, moves, withdrawals, lost cards, changed
 orders, slips, parts, settings and late picks are each explored in a room of their own, never all at once: together
 they have more states than can be walked. So a fault that needs, say, an undo and a move in one run is not excluded
 here. In all rooms a slot has at most two turns and one round is open at a time.
