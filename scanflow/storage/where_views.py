@@ -40,7 +40,7 @@ def _accounts() -> Select[Any]:
             stays.c.id.label("stay"),
             items.c.title,
             lines.c.state,
-            orders.c.number,
+            orders.c.number.label("order_number"),
             lines.c.parcel,
             parcels.c.at_table,
             parcels.c.state.label("parcel_state"),
@@ -64,7 +64,7 @@ def _where(row: Any) -> Whereabouts:
             slot=thing(Slot, tuple(row)[:_OWN]),
             taken=row.stay is not None,
             line=row.state,
-            order=row.number,
+            order=row.order_number,
             parcel=row.parcel if packed else None,
             table=row.at_table if packed and row.parcel_state is ParcelState.OPEN else None,
             round=row.round,
@@ -84,7 +84,7 @@ def whereabouts_of(connection: Connection, codes: Iterable[str | None]) -> dict[
 def duties(connection: Connection) -> list[Duty]:
     """Things to put back and cards to bring to the tray, by code."""
     rows = connection.execute(_accounts().where(_may_stray()).order_by(slots.c.section, slots.c.number))
-    found = (Duty(row.code, row.section, row.title, row.stay, _where(row), row.number) for row in rows)
+    found = (Duty(row.code, row.section, row.title, row.stay, _where(row), row.order_number) for row in rows)
     return [duty for duty in found if duty.where.to_put_back or _loose(duty)]
 
 

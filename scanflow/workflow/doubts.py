@@ -87,7 +87,7 @@ def gone(unit: Unit, item: str) -> None:
 
 
 def settle(unit: Unit, doubt_id: str, how: Settled, *, text: str | None = None, note: str = "") -> Doubt:
-    """End a doubt on purpose; the last one ended frees the line that wants the thing.
+    """End a doubt on purpose; the last one ended frees the line that wants the thing, and what was missing waits again.
 
     *Seen* says that this is the thing, beside its picture: it wants the text of its card. Refused: `settled`,
     `not_in_stock`. Invalid: no text, or another card's.
@@ -100,7 +100,8 @@ def settle(unit: Unit, doubt_id: str, how: Settled, *, text: str | None = None, 
     ended = _end(unit, before, how, note)
     line = live_line(unit, before.item)
     if line is not None:
-        unit.put(hold(unit, line, before.item))
+        found_ = before.kind is DoubtKind.MISSING and line.state is LineState.SHORT
+        unit.put(hold(unit, line.after("find") if found_ else line, before.item))
     return ended
 
 

@@ -2,6 +2,7 @@
 
 from scanflow.web.api import (
     changes,
+    doubts,
     health,
     ledger,
     lines,
@@ -26,6 +27,7 @@ BLUEPRINTS = tuple(
         stays,
         orders,
         lines,
+        doubts,
         rounds,
         parcels,
         scans,

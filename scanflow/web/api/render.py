@@ -8,7 +8,7 @@ from typing import Any
 
 from labels import slot_code
 from scanflow.domain.derive import order_state
-from scanflow.domain.things import Item, Line, Order, Parcel, Round, Section, Slot, Stay
+from scanflow.domain.things import Doubt, Item, Line, Order, Parcel, Round, Section, Slot, Stay
 from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
 from scanflow.workflow import photos
@@ -129,6 +129,20 @@ def _stop(row: Any) -> Json:
         "basket": row.basket,
         "state": row.state,
     }
+
+
+def doubt(shown: Doubt) -> Json:
+    return {
+        "id": shown.id,
+        "kind": shown.kind,
+        "words": shown.words,
+        "since": time(shown.since),
+        "by": shown.by,
+    }
+
+
+def settled(shown: Doubt) -> Json:
+    return {**doubt(shown), "how": shown.how, "ended": time(shown.ended)}
 
 
 def parcel(unit: SqlUnit, shown: Parcel) -> Json:
