@@ -10,6 +10,7 @@ from scanflow.domain.advice import REFUSALS, acceptance, refusal
 from scanflow.domain.life import Hold, LineState
 from scanflow.domain.things import Line, Order, Parcel, Slot, Station, Stay
 from scanflow.domain.verdict import Look, Reason
+from scanflow.domain.whereabouts import Place, Whereabouts
 
 NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
 STAY = Stay("s", "i", "D001", 1, NOON)
@@ -19,6 +20,7 @@ FULL = Look(
     slot=Slot("D001", "D", 1, "A-1-1", turns=1),
     stay=STAY,
     line=LINE,
+    where=Whereabouts(Place.BASKET, "A-1-1", basket=3),
     order=Order("o", "B-77", "", NOON, 1),
     parcel=Parcel("p", "main", ("o",), NOON),
 )
@@ -28,8 +30,8 @@ NAMED = {
     "D001": "retired slot_free not_ordered cancelled not_on_round already_picked already_packed already_released "
     "other_order not_picked not_released wrong_bin",
     "B-77": "cancelled held already_packed already_released other_order",
-    "A-1-1": "not_ordered cancelled not_on_round not_released wrong_bin",
-    "basket 3": "already_picked other_order",
+    "A-1-1": "not_ordered cancelled not_on_round wrong_bin",
+    "basket 3": "already_picked other_order not_released",
 }
 """Slot, order, bin, basket → the reasons whose sentence names it."""
 
@@ -43,7 +45,8 @@ def test_every_reason_has_words():
 def test_sentences_are_whole_and_calm(reason):
     """Full sentences at every station, nothing left to fill in, no shouting."""
     for station, take_out, state in product(Station, (False, True), LineState):
-        look = replace(FULL, station=station, take_out=take_out, line=replace(LINE, state=state, why="Why."))
+        line = replace(LINE, state=state).held(Hold.SUSPECT, "Why.")
+        look = replace(FULL, station=station, take_out=take_out, line=line)
         words = refusal(reason, look)
         flaws = [flaw for flaw in ("{", "}", "!", "  ", "None") if flaw in words]
         assert ([], ".", True) == (flaws, words[-1], words[0].isupper())
@@ -65,7 +68,8 @@ def test_sentences_name_what_helps(name):
 
 def test_a_thing_stays_at_the_bin_and_goes_back_from_the_table():
     """What nobody wants is left in its bin, or put back into it."""
-    assert "Leave it in A-1-1." in refusal(Reason.NOT_ORDERED, replace(FULL, station=Station.BIN))
+    there = replace(FULL, station=Station.BIN, where=Whereabouts(Place.BIN, "A-1-1"))
+    assert "Leave it in A-1-1." in refusal(Reason.NOT_ORDERED, there)
     assert "Put it back in A-1-1." in refusal(Reason.NOT_ORDERED, FULL)
 
 
@@ -98,12 +102,11 @@ def test_a_late_refusal_says_since_when(reason):
     ("look", "words"),
     [
         (replace(FULL, take_out=True), "D001 is not in the parcel."),
-        (replace(FULL, line=replace(LINE, state=LineState.SHORT)), "D001 was reported missing."),
         (replace(FULL, line=replace(LINE, state=LineState.WAITING)), "D001 was not picked on a round."),
     ],
 )
 def test_not_picked_says_why(look, words):
-    """Not in the box, missing, and not picked yet are told apart."""
+    """Not in the box and not picked yet are told apart."""
     assert refusal(Reason.NOT_PICKED, look).startswith(words)
 
 
@@ -117,7 +120,7 @@ def test_a_hold_says_its_reason_or_how_the_thing_comes_out():
 
 def test_another_orders_thing_without_a_basket_is_laid_aside():
     """Where no basket waits for it, it is laid aside."""
-    look = replace(FULL, line=replace(LINE, basket=None))
+    look = replace(FULL, where=Whereabouts(Place.BIN, "A-1-1"))
     assert refusal(Reason.OTHER_ORDER, look).endswith("Lay it aside for that order.")
 
 

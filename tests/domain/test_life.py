@@ -7,7 +7,7 @@ import pytest
 
 from scanflow.domain import life
 from scanflow.domain.life import FORWARD, Hold, LineState, NotAllowed, ParcelState, RoundState, StayState, step
-from scanflow.domain.things import Line, Parcel, Round, Slot, Stay
+from scanflow.domain.things import Held, Line, Parcel, Round, Slot, Stay
 
 NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
 
@@ -19,7 +19,7 @@ ROWS = {
         packed: take out picked, close released
         short: find waiting, cancel cancelled
         released: reopen packed, return returned
-        cancelled: revive waiting
+        cancelled: revive waiting, revive unbound unbound
         returned: send again waiting
     """,
     "stay": """
@@ -36,7 +36,7 @@ ROWS = {
     "parcel": """
         open: close closed, set aside aside, drop dropped
         aside: resume open
-        closed: reopen open
+        closed: reopen open, hand over handed_over
     """,
     "round": """
         open: close closed
@@ -114,12 +114,12 @@ def test_a_held_line_refuses_to_go_forward(hold, event):
     """Whatever the hold, a held line takes no event that brings it nearer to the buyer."""
     state = {"pick": LineState.WAITING, "pack": LineState.PICKED, "close": LineState.PACKED}[event]
     with pytest.raises(NotAllowed, match=f"held \\({hold}\\)"):
-        Line("1", "o", 1, "D001", state=state, hold=hold).after(event)
+        Line("1", "o", 1, "D001", state=state, holds=(Held(hold, ""),)).after(event)
 
 
 def test_a_held_line_goes_backward():
     """A held line may be taken out and put back."""
-    line = Line("1", "o", 1, "D001", state=LineState.PACKED, hold=Hold.SUSPECT)
+    line = Line("1", "o", 1, "D001", state=LineState.PACKED, holds=(Held(Hold.SUSPECT, ""),))
     assert LineState.WAITING == line.after("take out").after("put back").state
 
 

@@ -9,7 +9,7 @@ from floor import LATER, Floor
 
 from labels import slot_code
 from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState, StayState
-from scanflow.domain.things import Line, Order, Parcel, Round, Slot, Station, Stay
+from scanflow.domain.things import Held, Line, Order, Parcel, Round, Slot, Station, Stay
 from scanflow.domain.verdict import ALL, GUARDS, Look, Reason, effects, judge
 from scanflow.workflow import orders, parcels, rounds, stock
 
@@ -229,7 +229,8 @@ def looks(station):
         [(None, False), (("o",), False), (("p",), False), (("o",), True), (("p",), True)],
     )
     for unread, card, stay, line, hold, on, (boxes, take_out) in makes:
-        wanted = replace(LINE, state=line, hold=hold, round=on) if line else None
+        holds = (Held(hold, "Why."),) if hold else ()
+        wanted = replace(LINE, state=line, holds=holds, round=on) if line else None
         for over, where in ((RoundState.OPEN, "A-1-1"), (RoundState.CLOSED, "A-1-2")):
             yield Look(
                 station,
@@ -239,6 +240,7 @@ def looks(station):
                 None,
                 None if unread else wanted,
                 Order("o", "1", "", NOON, 1) if wanted and not unread else None,
+                None,
                 Round("r", NOON, over) if station is Station.BIN else None,
                 Parcel("b", "main", boxes, NOON, ParcelState.OPEN) if boxes and station is Station.TABLE else None,
                 where,
@@ -321,9 +323,10 @@ def test_late_scans_count_in_the_shop_too():
         ("table", "short", None, "find, pick, pack"),
         ("table", "picked", None, "pack"),
         ("table", "packed", None, "take out"),
+        ("table", "packed", Hold.MISPLACED, ""),
         ("table", "packed", Hold.CANCELLED_IN_BOX, "take out, cancel"),
         ("shelf", "waiting", None, ""),
-        ("shelf", "short", None, ""),
+        ("shelf", "short", None, "find"),
         ("shelf", "picked", None, "put back"),
         ("shelf", "packed", None, ""),
         ("shelf", "packed", Hold.CANCELLED_IN_BOX, ""),
@@ -331,8 +334,9 @@ def test_late_scans_count_in_the_shop_too():
 )
 def test_what_an_accepted_scan_does_to_the_line(station, state, hold, events):
     """Each station steps the line as its work goes, and sees the card on its item."""
-    line = replace(LINE, state=LineState(state), hold=hold)
-    steps = list(effects(Look(Station(station), slot=SLOT, stay=STAY, line=line)))
+    line = replace(LINE, state=LineState(state), holds=(Held(hold, ""),) if hold else ())
+    take_out = events.startswith("take out")
+    steps = list(effects(Look(Station(station), slot=SLOT, stay=STAY, line=line, take_out=take_out)))
     assert ("card", "see on item") == steps[0]
     assert events == ", ".join(event for _, event in steps[1:])
 
