@@ -22,7 +22,7 @@ HELPERS = frozenset(
         *("table_page.show", "table_page.open_parcel", "table_page.close", "table_page.set_aside"),
         *("tray_page.show", "shelf_page.show", "scanner_page.show", "look_page.show", "look_page.look_at"),
         *("slot_page.index", "slot_page.show", "slot_page.lose_card"),
-        *("slot_page.story", "slot_page.edit", "slot_page.move", "slot_page.photo"),
+        *("slot_page.story", "slot_page.doubted", "slot_page.edit", "slot_page.move", "slot_page.photo"),
         *("paper_page.order_slip", "paper_page.order_slips", "paper_page.round_slips", "paper_page.sheet"),
         *("paper_page.entry", "paper_page.enter", "hand_over_page.show", "hand_over_page.scan"),
         *("count_page.index", "count_page.start", "count_page.due", "count_page.show", "count_page.picture"),
