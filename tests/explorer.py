@@ -19,10 +19,21 @@ from properties import Change, boxed, broken_by
 
 from labels import slot_code
 from scanflow.domain.incoming import IncomingOrder
-from scanflow.domain.life import Hold, NotAllowed, ParcelState, RoundState
+from scanflow.domain.life import CardState, NotAllowed, ParcelState, RoundState, Settled
 from scanflow.domain.stocktake import Looked, Resolved, Stocktake
-from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Slot, Station, Stay, Stop
-from scanflow.workflow import looks, orders, parcels, resolving, rounds, scans, stock, stocktake_report, stocktakes
+from scanflow.domain.things import Bin, Doubt, Line, Order, Parcel, Round, Scan, Slot, Station, Stay, Stop
+from scanflow.workflow import (
+    doubts,
+    looks,
+    orders,
+    parcels,
+    resolving,
+    rounds,
+    scans,
+    stock,
+    stocktake_report,
+    stocktakes,
+)
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
 A_WHILE = 200
@@ -36,7 +47,8 @@ class Room:
     `does` names the kinds of events, `items` bounds the things put away from the start on, `turns` the stays a slot
     may ever have. `versions` are the orders that may arrive (again). `beeps` tells states apart by the last scan at
     each spot; without it that scan is forgotten between two events, save that every accepted scan is repeated at once.
-    `looks` are the places that may be gone through by hand, with the cards that hang there.
+    `looks` are the places that may be gone through by hand, with the cards that hang there. `sights` tells states apart
+    by where cards were read last, refused readings too; without it only by what those readings hold.
     """
 
     start: Callable[[], Memory]
@@ -49,6 +61,7 @@ class Room:
     looks: tuple[tuple[str, tuple[str, ...]], ...] = ()
     joined: bool = True
     beeps: bool = False
+    sights: bool = False
 
 
 @dataclass(frozen=True)
@@ -133,7 +146,7 @@ def explore(room: Room, sound: Explored | None = None) -> Explored:
             if broken:
                 found.broken, found.path = broken, (*_path(came, here), event.text)
                 return found
-            if after is before or (answer and answer["verdict"] == "refused" and not room.beeps):
+            if after is before or (change.refused and not _tells(room, before, after)):
                 continue
             key = canonical(room, after)
             number = numbers.get(key)
@@ -146,6 +159,12 @@ def explore(room: Room, sound: Explored | None = None) -> Explored:
             nexts.add(number)
     found.successors += [set() for _ in range(found.states - len(found.successors))]
     return found
+
+
+def _tells(room: Room, before: Memory, after: Memory) -> bool:
+    """Whether a refusal leads to a state that this room tells apart."""
+    lines = before.all(Line) is not after.all(Line)
+    return room.beeps or lines or (room.sights and before.all(Slot) != after.all(Slot))
 
 
 def _path(came: list[tuple[int, str]], here: int) -> tuple[str, ...]:
@@ -239,9 +258,26 @@ def _cancel_line(room: Room, unit: Memory) -> Iterator[Event]:
 
 
 def _settle(room: Room, unit: Memory) -> Iterator[Event]:
+    """Each hold of a line by its name, and the gravest without one."""
     for line in _lines_of(unit):
-        if line.hold is not None:
-            yield Event("settle", f"settle {line.reference}", lambda u, x=line: orders.settle(u, x.id))
+        for hold in (None, *(each.hold for each in line.holds)) if line.holds else ():
+            text = f"settle {line.reference} {hold or ''}".rstrip()
+            yield Event("settle", text, lambda u, x=line, h=hold: orders.settle(u, x.id, hold=h))
+
+
+def _settle_doubt(room: Room, unit: Memory) -> Iterator[Event]:
+    """Each open doubt by the right card, by another, and by a person's word."""
+    for doubt in unit.all(Doubt).values():
+        if doubt.open:
+            for code, (text,) in _cards(unit):
+                words = f"settle doubt of {doubt.kind} by card {code}"
+                yield Event(
+                    "settle doubt",
+                    words,
+                    lambda u, d=doubt.id, t=text: doubts.settle(u, d, Settled.SEEN, text=t),
+                )
+            words = f"settle doubt of {doubt.kind}: corrected"
+            yield Event("settle doubt", words, lambda u, d=doubt.id: doubts.settle(u, d, Settled.CORRECTED))
 
 
 def _settle_on(room: Room, unit: Memory) -> Iterator[Event]:
@@ -412,6 +448,7 @@ EVENTS: Mapping[str, Callable[[Room, Memory], Iterator[Event]]] = {
     "cancel line": _cancel_line,
     "settle": _settle,
     "settle on": _settle_on,
+    "settle doubt": _settle_doubt,
     "short": _for_lines("short", orders.short),
     "found": _for_lines("found", orders.found),
     "hold": _for_lines("hold", lambda unit, line: orders.hold(unit, line, "not this")),
@@ -454,13 +491,13 @@ def canonical(room: Room, unit: Memory) -> tuple[Any, ...]:
     boxes = _parcels(room, unit, lines)
     open_rounds = {each.id for each in unit.all(Round).values() if each.state is RoundState.OPEN}
     return (
-        tuple((slot.turns, slot.card) for slot in unit.all(Slot).values()),
+        tuple(_card(room, unit, slot, boxes) for slot in unit.all(Slot).values()),
         frozenset((stays[stay.id], stay.state, first[stay.item]) for stay in unit.all(Stay).values()),
         tuple(boxes.get(order.parcel) for order in unit.all(Order).values()),
         tuple(
             (
                 line.state,
-                line.hold and (line.hold is Hold.CANCELLED_IN_BOX),
+                frozenset(each.hold for each in line.holds),
                 stays.get(line.stay),
                 boxes.get(line.parcel),
                 _round(room, line, open_rounds),
@@ -472,9 +509,19 @@ def canonical(room: Room, unit: Memory) -> tuple[Any, ...]:
         frozenset(boxes.values()),
         len(open_rounds),
         unit.settings,
+        frozenset((first[each.item], each.kind) for each in unit.all(Doubt).values() if each.open),
         _beeps(unit, boxes, open_rounds) if room.beeps else None,
         tuple(_counted(unit, each, stays) for each in unit.all(Stocktake).values()),
     )
+
+
+def _card(room: Room, unit: Memory, slot: Slot, boxes: dict[str, tuple[Any, ...]]) -> tuple[Any, ...]:
+    """A slot by its turns and card, whether its thing is out of its bin or its card noted, and where it was read."""
+    out = slot.out.station if slot.out else None
+    seen = slot.seen
+    noted = slot.card is CardState.ON_ITEM and seen is not None and seen.station is Station.TRAY and seen.accepted
+    sight = (seen.station, seen.place, seen.accepted, boxes.get(seen.parcel)) if room.sights and seen else None
+    return slot.turns, slot.card, out, noted, sight
 
 
 def _counted(unit: Memory, count: Stocktake, stays: Mapping[str, Any]) -> tuple[Any, ...]:

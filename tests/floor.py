@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from typing import Any
 
 from memory import Memory
@@ -9,7 +10,8 @@ from memory import Memory
 from labels import slot_code
 from scanflow.domain.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Item, Line, Order, Parcel, Round, Slot, Station, Stay
-from scanflow.workflow import orders, parcels, rounds, scans, stock
+from scanflow.domain.whereabouts import Whereabouts
+from scanflow.workflow import orders, parcels, rounds, scans, sightings, stock
 from scanflow.workflow.ports import Settings
 
 LATER = "2026-03-02T11:00:00Z"
@@ -47,6 +49,15 @@ class Floor:
 
     def item(self, code: str) -> Item:
         return self.unit.all(Item)[self.stay(code).item]
+
+    def where(self, code: str) -> Whereabouts:
+        facts = self.unit.facts(code)
+        assert facts is not None
+        return sightings.where(self.unit, facts)
+
+    def wait(self, seconds: float) -> None:
+        """Time passes."""
+        self.unit.at += timedelta(seconds=seconds)
 
     def line(self, code: str) -> Line:
         """The last line that asks for the slot's latest stay."""

@@ -12,11 +12,11 @@ from typing import Any
 from memory import KINDS, Memory
 
 from labels import slot_code
-from scanflow.domain.derive import must_go_back
-from scanflow.domain.life import CardState, LineState, ParcelState, StayState
+from scanflow.domain.life import CardState, DoubtKind, Hold, LineState, ParcelState, StayState
 from scanflow.domain.stocktake import Resolved
-from scanflow.domain.things import Line, Order, Parcel, Scan, Sighting, Slot, Station, Stay
-from scanflow.workflow import resolving, scans
+from scanflow.domain.things import Doubt, Line, Order, Parcel, Scan, Slot, Station, Stay
+from scanflow.domain.whereabouts import contradicts_closing, contradicts_parcel, free_to_give
+from scanflow.workflow import resolving, scans, sightings
 
 LIVE = {LineState.WAITING, LineState.PICKED, LineState.PACKED, LineState.SHORT}
 BOXED = {LineState.PACKED, LineState.RELEASED}
@@ -127,9 +127,15 @@ def released_only_from_a_closing_parcel(change: Change) -> bool:
             parcel = change.after.all(Parcel).get(after.parcel or "")
             own = parcel is not None and after.order in parcel.orders and parcel.state is ParcelState.CLOSED
             packed_now = before.state is LineState.PACKED or change.event.code is not None
-            if not own or before.hold is not None or not packed_now:
+            if not own or _holds_left(change, before) or not packed_now:
                 return False
     return True
+
+
+def _holds_left(change: Change, line: Line) -> set[Hold]:
+    """The holds that a line had before the step, without what the very scan of its card at its own parcel ends."""
+    told = change.event.station is Station.TABLE and change.own_parcel and change.line and change.line.id == line.id
+    return {each.hold for each in line.holds} - ({Hold.MISPLACED} if told and change.accepted else set())
 
 
 def no_parcel_closes_over_what_must_come_out(change: Change) -> bool:
@@ -166,7 +172,7 @@ def no_number_is_handed_out_whose_card_is_away(change: Change) -> bool:
     if change.event.kind not in ("put away", "move") or change.after is change.before:
         return True
     new = list(change.after.all(Stay).values())[-1]
-    return "by card" in change.event.text or change.before.all(Slot)[new.code].card is CardState.TRAY
+    return "by card" in change.event.text or free_to_give(change.before.all(Slot)[new.code], taken=False)
 
 
 def free_cards_are_told_true(change: Change) -> bool:
@@ -180,12 +186,20 @@ def free_cards_are_told_true(change: Change) -> bool:
 
 
 def a_refusal_changes_only_sightings(change: Change) -> bool:
-    """A refused scan leaves everything but scan records, the ledger and sightings as it was."""
+    """A refused scan leaves all but scan records, the ledger, sightings and the holds that follow from them."""
     if not change.refused:
         return True
-    same = _same(change.before, change.after, but=(Scan, Slot))
+    same = _same(change.before, change.after, but=(Scan, Slot, Line))
     old, new = change.before.all(Slot), change.after.all(Slot)
-    return same and all(old[x] is new[x] or replace(old[x], seen=None) == replace(new[x], seen=None) for x in new)
+    seen = all(old[x] is new[x] or replace(old[x], seen=None) == replace(new[x], seen=None) for x in new)
+    was, now = change.before.all(Line), change.after.all(Line)
+    return same and seen and all(was[x] is now[x] or _only_misplaced(was[x], now[x]) for x in now)
+
+
+def _only_misplaced(before: Line, after: Line) -> bool:
+    """Whether a line differs by nothing but that its card was read where it is not."""
+    free = replace(after.freed((Hold.MISPLACED,)), scan=before.scan)
+    return before.state in BOXED and free == before.freed((Hold.MISPLACED,))
 
 
 def every_card_gets_a_verdict(change: Change) -> bool:
@@ -225,10 +239,15 @@ def only_the_right_station_moves_on(change: Change) -> bool:
         by_hand = FORWARD_BY_HAND.get((before.state, after.state))
         if event.station is None and up > 0 and (by_hand is None or event.kind not in by_hand):
             return False
-        skips = event.station is Station.TABLE and after.state in BOXED and before.state is not LineState.PICKED
-        if skips and before.state is not LineState.PACKED and change.before.settings.scan_at_bin:
+        skips = event.station is Station.TABLE and after.state in BOXED and before.state is LineState.WAITING
+        if skips and change.before.settings.scan_at_bin and not _known_out(change):
             return False
     return True
+
+
+def _known_out(change: Change) -> bool:
+    """Whether a scan had taken the thing out of its bin before: it lies in a basket or on a table."""
+    return change.before.all(Slot)[change.event.code].out is not None
 
 
 FORWARD_BY_HAND = {
@@ -250,7 +269,8 @@ def a_held_line_moves_only_backwards(change: Change) -> bool:
     if change.event.kind == "reopen finding":
         return True  # how it was resolved had put it back
     return all(
-        before.hold is None or RANK.get(after.state, 0) <= RANK.get(before.state, 0) for before, after in change.moved
+        not _holds_left(change, before) or RANK.get(after.state, 0) <= RANK.get(before.state, 0)
+        for before, after in change.moved
     )
 
 
@@ -267,7 +287,8 @@ def out_of_the_box_only_by_its_card(change: Change) -> bool:
 def what_was_cancelled_in_the_box_ends_cancelled(change: Change) -> bool:
     """A line cancelled in the box is cancelled by the scan that takes it out, and stays held until then."""
     for before, after in change.moved:
-        if before.hold == "cancelled_in_box" and (after.state, after.hold) != (LineState.CANCELLED, None):
+        in_box = before.has(Hold.CANCELLED_IN_BOX)
+        if in_box and (after.state is not LineState.CANCELLED or after.has(Hold.CANCELLED_IN_BOX)):
             return False
     return True
 
@@ -306,10 +327,12 @@ def an_accepted_card_is_seen_there(change: Change) -> bool:
         return False
     gone = slot.code not in {stay.code for stay in change.after.all(Stay).values() if stay.open}
     if event.station is Station.TRAY:
-        return gone and slot.card is CardState.TRAY
+        noted = change.line is not None and change.line.state is LineState.PACKED
+        return noted or (gone and slot.card is CardState.TRAY)
     if event.station is Station.SHELF:
-        place = Sighting(Station.SHELF, slot.bin, True)
-        return seen == place and not must_go_back(slot, change.stay, None) and slot.card is CardState.ON_ITEM
+        facts = change.after.facts(slot.code)
+        put_back = facts is None or not sightings.where(change.after, facts).to_put_back
+        return seen.place == slot.bin and put_back and slot.card is CardState.ON_ITEM
     return slot.card is (CardState.DUE if gone else CardState.ON_ITEM) or (gone and slot.card is CardState.LOST)
 
 
@@ -344,10 +367,15 @@ def the_answer_tells_the_truth(change: Change) -> bool:
     return (
         answer["line_state"] == (line.state if line else None)
         and answer["parcel_state"] == (parcel.state if parcel else None)
-        and (not answer["changed"] or set(answer["released"]) == freed)
+        and (not answer["changed"] or set(answer["released"]) == _due_of(change, freed))
         and (change.event.code is None or answer["code"] == change.event.code)
         and all(slot_code.section_of(code) for code in answer["released"])
     )
+
+
+def _due_of(change: Change, freed: set[str]) -> set[str]:
+    """Of the slots freed by a step those whose cards were not read in the tray before it."""
+    return {code for code in freed if change.after.all(Slot)[code].card is not CardState.TRAY}
 
 
 def _opened(unit: Memory) -> dict[str, Stay]:
@@ -371,7 +399,7 @@ def _is_of(code: str, unit: Memory) -> tuple[Any, ...]:
     """All there is of a slot, but for the turns that it has had."""
     slot = replace(unit.all(Slot)[code], turns=0)
     stays = {stay.id: stay for stay in unit.all(Stay).values() if stay.code == code and stay.open}
-    lines = [(line.id, line.state, line.hold, line.why) for line in unit.all(Line).values() if line.stay in stays]
+    lines = [(line.id, line.state, line.holds) for line in unit.all(Line).values() if line.stay in stays]
     return slot, [stay.item for stay in stays.values()], lines
 
 
@@ -405,13 +433,90 @@ def a_thing_moves_only_to_a_card_in_the_tray(change: Change) -> bool:
     if not change.event.text.endswith(": moved") or change.after is change.before:
         return True
     new = list(change.after.all(Stay).values())[-1]
-    return change.before.all(Slot)[new.code].card is CardState.TRAY
+    return free_to_give(change.before.all(Slot)[new.code], taken=False)
+
+
+def what_is_packed_and_read_elsewhere_is_held(change: Change) -> bool:
+    """A packed line stands still as long as the last reading of its card contradicts its parcel.
+
+    So does a released one whose card has not come back, while its parcel has not left.
+    """
+    slots, stays = change.after.all(Slot), change.after.all(Stay)
+    for line in change.after.all(Line).values():
+        if line.state not in BOXED or line.has(Hold.MISPLACED):
+            continue
+        slot = slots[stays[line.stay or ""].code]
+        if line.state is LineState.PACKED and contradicts_parcel(slot.seen, line.parcel):
+            return False
+        due = slot.card is CardState.DUE and slot.turns == stays[line.stay or ""].turn
+        told = change.event.station is not None and change.event.code == slot.code
+        if line.state is LineState.RELEASED and due and told and slot.seen and contradicts_closing(slot.seen):
+            return False
+    return True
+
+
+def misplaced_ends_by_a_scan_or_a_look(change: Change) -> bool:
+    """That hold goes by a scan at its own parcel, by the take-out, or by a person who looked into a closed parcel."""
+    after = change.after.all(Line)
+    for line in change.before.all(Line).values():
+        if not line.has(Hold.MISPLACED) or after[line.id].has(Hold.MISPLACED):
+            continue
+        scanned = change.accepted and change.line is not None and change.line.id == line.id
+        looked = change.event.kind == "settle" and line.state is LineState.RELEASED
+        if not (looked or (scanned and change.event.station is Station.TABLE) or change.event.kind in OTHERWISE):
+            return False
+    return True
+
+
+OTHERWISE = ("reopen finding", "revive", "undo")
+"""What takes a hold back together with what had brought it."""
+
+
+def doubted_things_hold_their_lines(change: Change) -> bool:
+    """A live line is suspect exactly while its item is in doubt; that a thing is missing a short line says itself."""
+    open_doubts: dict[str, set[DoubtKind]] = {}
+    for doubt in change.after.all(Doubt).values():
+        if doubt.open:
+            open_doubts.setdefault(doubt.item, set()).add(doubt.kind)
+    stays = change.after.all(Stay)
+    for line in change.after.all(Line).values():
+        if line.state not in LIVE:
+            continue
+        kinds = open_doubts.get(stays[line.stay or ""].item, set())
+        if line.state is LineState.SHORT:
+            kinds = kinds - {DoubtKind.MISSING}
+        if line.has(Hold.SUSPECT) is not bool(kinds):
+            return False
+    return True
+
+
+def doubts_end_on_purpose(change: Change) -> bool:
+    """A doubt ends when it is settled or its thing withdrawn; a missing thing is found by its accepted scan too."""
+    after = change.after.all(Doubt)
+    for doubt in change.before.all(Doubt).values():
+        if not doubt.open or after[doubt.id].open:
+            continue
+        event = change.event
+        purpose = event.kind in ("settle doubt", "withdraw", "reopen finding") or event.text.endswith(": withdraw")
+        seen = doubt.kind is DoubtKind.MISSING and (change.accepted or event.kind in ("found", "resolve"))
+        if not (purpose or seen):
+            return False
+    return True
+
+
+def what_is_short_is_missing(change: Change) -> bool:
+    """As long as a line is short its item is known to be missing, for whoever orders it next."""
+    missing = {each.item for each in change.after.all(Doubt).values() if each.open and each.kind is DoubtKind.MISSING}
+    stays = change.after.all(Stay)
+    short = [line for line in change.after.all(Line).values() if line.state is LineState.SHORT]
+    return all(stays[line.stay or ""].item in missing for line in short)
 
 
 OF_A_REFUSAL: tuple[Callable[[Change], bool], ...] = (
     a_refusal_changes_only_sightings,
     every_card_gets_a_verdict,
     the_answer_tells_the_truth,
+    what_is_packed_and_read_elsewhere_is_held,
 )
 """What to ask of a refused scan; when the first holds, the rest can't have been broken by it."""
 
@@ -441,6 +546,11 @@ OF_A_STEP: tuple[Callable[[Change], bool], ...] = (
     a_finding_is_resolved_in_its_own_slot,
     what_is_resolved_can_be_taken_back_at_once,
     a_thing_moves_only_to_a_card_in_the_tray,
+    what_is_packed_and_read_elsewhere_is_held,
+    misplaced_ends_by_a_scan_or_a_look,
+    doubted_things_hold_their_lines,
+    doubts_end_on_purpose,
+    what_is_short_is_missing,
 )
 
 

@@ -34,6 +34,8 @@ def ref(code: str) -> str:
 FIRST = IncomingOrder("1", lines=lines(ref("D001"), ref("D002")))
 SECOND = IncomingOrder("2", lines=lines(ref("D003")))
 FIRST_CHANGED = IncomingOrder("1", lines=(*lines(ref("D001"), title="other"), *lines("D004")))
+FIRST_WITHOUT = IncomingOrder("1", lines=lines(ref("D002")))
+FIRST_AGAIN = IncomingOrder("3", lines=lines(ref("D001")))
 SECOND_TWICE = IncomingOrder("2", lines=lines(ref("D003"), ref("D001")))
 NO_CARDS = ((" ",), ("D0015",), ("?",), (slot_code.card_text("D001"), slot_code.card_text("D003")))
 """Nothing readable, a wrong check, no text of the room, two cards in view."""
@@ -205,8 +207,37 @@ ROOMS: dict[str, Room] = {
     ),
     "holds": Room(
         room(picked=ALL, packed=("D001",), spare=False),
-        kinds("hold,settle,cancel line,revive,table,take out,shelf"),
+        kinds("settle,cancel line,revive,table,take out,shelf"),
         tables=("main",),
+    ),
+    "in doubt": Room(
+        room(picked=("D001", "D002"), packed=("D001",), spare=False),
+        kinds("hold,settle,settle doubt,cancel line,revive,short"),
+        tables=("main",),
+    ),
+    "sold again": Room(
+        room(picked=("D001",), spare=False),
+        kinds("receive,hold,short,cancel order,settle doubt,move,withdraw"),
+        tables=("main",),
+        versions=(FIRST_AGAIN,),
+    ),
+    "read elsewhere": Room(
+        room(picked=ALL, packed=("D001",), spare=False),
+        kinds("table,take out,shelf,tray,close part,settle,set aside"),
+        tables=("main",),
+    ),
+    "second reason": Room(
+        room(picked=ALL, packed=("D001",), spare=False),
+        kinds("receive,settle,table,shelf"),
+        tables=("main",),
+        versions=(FIRST, FIRST_WITHOUT),
+    ),
+    "given out": Room(
+        room(ordered=False),
+        kinds("put away,shelf,table,tray,lose card,withdraw"),
+        items=6,
+        tables=("main",),
+        sights=True,
     ),
     "move": Room(
         room(picked=ALL),

@@ -2,6 +2,7 @@
 
 import json
 import socket
+import sqlite3
 
 import numpy as np
 import pypdfium2
@@ -11,6 +12,7 @@ from click.testing import CliRunner
 from pyzbar import pyzbar
 
 from scanflow.cli import main
+from scanflow.storage.database import REVISION
 
 
 def run(*arguments):
@@ -91,4 +93,17 @@ def test_a_port_in_use_is_told(tmp_path):
         port = taken.getsockname()[1]
         result = run("serve", "--port", port, "--data", tmp_path)
     told = f"Error: Can't listen at 127.0.0.1:{port}: Address already in use. Try another --port.\n"
+    assert (1, told) == (result.exit_code, result.output)
+
+
+def test_data_of_a_newer_version_is_told(tmp_path):
+    """A command says in one line that it does not know the data's revision, and ends."""
+    assert run("token", "printer", "--data", tmp_path).exit_code == 0
+    with sqlite3.connect(tmp_path / "scanflow.db") as newer:
+        newer.execute("UPDATE alembic_version SET version_num = '9999'")
+    result = run("token", "scanner", "--data", tmp_path)
+    told = (
+        "Error: A newer scanflow has opened this database: its tables are of revision 9999, and this one knows them "
+        f"up to {REVISION}. Start the newer one, or a copy of the data from before.\n"
+    )
     assert (1, told) == (result.exit_code, result.output)

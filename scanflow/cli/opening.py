@@ -29,7 +29,7 @@ def open_shop(data: Path | None, database: str | None) -> "Shop":
     from sqlalchemy.exc import SQLAlchemyError
 
     from scanflow.shop import Shop
-    from scanflow.storage.database import Database
+    from scanflow.storage.database import Database, NewerData
     from scanflow.storage.engine import UnfitFolder, sqlite_url
 
     if data is not None and database is not None:
@@ -39,7 +39,7 @@ def open_shop(data: Path | None, database: str | None) -> "Shop":
     try:
         url = database or sqlite_url(data_folder(data))
         return Shop(Database(url))
-    except (UnfitFolder, OSError) as error:
+    except (UnfitFolder, NewerData, OSError) as error:
         raise click.ClickException(str(error)) from error
     except SQLAlchemyError as error:
         cause = getattr(error, "orig", None) or error

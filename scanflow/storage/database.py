@@ -24,8 +24,12 @@ REVISION = "0008"
 _LOCK_KEY = 7_265_736  # any number that other programs on the same PostgreSQL are unlikely to take
 
 
+class NewerData(Exception):
+    """The database was brought up to date by code that is newer than this."""
+
+
 class Database:
-    """`url` is SQLAlchemy's; `postgresql://…` goes through psycopg 3."""
+    """`url` is SQLAlchemy's; `postgresql://…` goes through psycopg 3. Raises NewerData."""
 
     def __init__(self, url: str) -> None:
         self.engine: Engine = connect(url)
@@ -42,8 +46,9 @@ class Database:
         with self.engine.begin() as connection:
             if self.kind == "postgresql":
                 connection.execute(text("SELECT pg_advisory_xact_lock(:key)"), {"key": _LOCK_KEY})
-            if _revision(connection) != REVISION:
-                _run_migrations(connection)
+            found = _revision(connection)
+            if found != REVISION:
+                _run_migrations(connection, found)
             if connection.execute(select(tables.head)).one_or_none() is None:
                 first = {"one": 1, "seq": 0, "hash": FIRST, "settings": json.dumps(asdict(Settings()))}
                 connection.execute(tables.head.insert(), first)
@@ -109,11 +114,19 @@ def _revision(connection: Connection) -> str | None:
     return connection.execute(text("SELECT version_num FROM alembic_version")).scalar()
 
 
-def _run_migrations(connection: Connection) -> None:
+def _run_migrations(connection: Connection, found: str | None) -> None:
+    """From the revision that was found, None for a database with nothing in it."""
     from alembic import command
     from alembic.config import Config
+    from alembic.script import ScriptDirectory
 
     config = Config()
     config.set_main_option("script_location", "scanflow:storage/migrations")
+    known = {script.revision for script in ScriptDirectory.from_config(config).walk_revisions()}
+    if found is not None and found not in known:
+        raise NewerData(
+            f"A newer scanflow has opened this database: its tables are of revision {found}, and this one knows them "
+            f"up to {REVISION}. Start the newer one, or a copy of the data from before."
+        )
     config.attributes["connection"] = connection
     command.upgrade(config, "head")

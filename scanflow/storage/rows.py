@@ -75,8 +75,9 @@ def _looked(row: Any) -> stocktake.Looked:
 
 
 def _read(
-    text: str, code: str | None, certainty: str, corners: list[float], doubted: bool, bins: Sequence[str] = ()
+    text: str, code: str | None, certainty: str, corners: list[float], doubted: bool = False, bins: Sequence[str] = ()
 ) -> stocktake.Read:
+    """What the first looks did not say yet has its usual value."""
     return stocktake.Read(text, code, stocktake.Certainty(certainty), tuple(corners), doubted, tuple(bins))
 
 

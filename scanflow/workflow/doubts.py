@@ -19,10 +19,16 @@ def open_doubts(unit: Unit, item: str) -> tuple[Doubt, ...]:
 
 def said(unit: Unit, doubts: Iterable[Doubt]) -> str:
     """The words of doubts, for a hold."""
-    return " ".join(_sentence(unit, each) for each in doubts)
+    told = [_words(unit, each) for each in doubts]
+    return " ".join([*map(sentence, told[:-1]), *told[-1:]])
 
 
-def _sentence(unit: Unit, doubt: Doubt) -> str:
+def sentence(words: str) -> str:
+    """The same with a full stop, unless it ends with one."""
+    return words if words.endswith((".", "!", "?")) else f"{words}."
+
+
+def _words(unit: Unit, doubt: Doubt) -> str:
     if doubt.kind is DoubtKind.NOT_THIS:
         return doubt.words
     since = clock(doubt.since, unit.at, unit.settings.zone)
@@ -87,7 +93,7 @@ def gone(unit: Unit, item: str) -> None:
 
 
 def settle(unit: Unit, doubt_id: str, how: Settled, *, text: str | None = None, note: str = "") -> Doubt:
-    """End a doubt on purpose; the last one ended frees the line that wants the thing, and what was missing waits again.
+    """End a doubt on purpose; the last one ended frees the line that wants the thing.
 
     *Seen* says that this is the thing, beside its picture: it wants the text of its card. Refused: `settled`,
     `not_in_stock`. Invalid: no text, or another card's.
@@ -100,8 +106,8 @@ def settle(unit: Unit, doubt_id: str, how: Settled, *, text: str | None = None, 
     ended = _end(unit, before, how, note)
     line = live_line(unit, before.item)
     if line is not None:
-        found_ = before.kind is DoubtKind.MISSING and line.state is LineState.SHORT
-        unit.put(hold(unit, line.after("find") if found_ else line, before.item))
+        found_now = line.state is LineState.SHORT and before.kind is DoubtKind.MISSING
+        unit.put(hold(unit, line.after("find") if found_now else line, before.item))
     return ended
 
 

@@ -230,7 +230,8 @@ def _settled(line: Line, hold: Hold | None) -> Hold | None:
         case Hold.MISPLACED if line.state is LineState.PACKED:
             raise Refused("still_in_box", "Scan its card at its open parcel, or take it out with a scan.")
         case Hold.SUSPECT:
-            raise Refused("doubted", f"{line.why} Settle the doubt first: scan its card beside its picture.")
+            why = doubts.sentence(line.why)
+            raise Refused("doubted", f"{why} Settle the doubt first: scan its card beside its picture.")
     return chosen
 
 
@@ -263,14 +264,20 @@ def _check_wanted(unit: Unit, stay_id: str) -> None:
 def short(unit: Unit, line_id: str, note: str = "") -> Line:
     """Its thing is not where it should be; it is missing until somebody sees it, whoever orders it next."""
     line = _step(unit, line_id, "miss", "short", note)
-    doubts.doubt(unit, must(unit, Stay, line.stay or "").item, DoubtKind.MISSING, note)
+    item = must(unit, Stay, line.stay or "").item
+    doubts.doubt(unit, item, DoubtKind.MISSING, note)
+    line = doubts.hold(unit, line, item)
+    unit.put(line)
     return line
 
 
 def found(unit: Unit, line_id: str) -> Line:
     """It turned up, as somebody says; the line waits again."""
     line = _step(unit, line_id, "find", "found")
-    doubts.found(unit, must(unit, Stay, line.stay or "").item, Settled.CORRECTED)
+    item = must(unit, Stay, line.stay or "").item
+    doubts.found(unit, item, Settled.CORRECTED)
+    line = doubts.hold(unit, line, item)
+    unit.put(line)
     return line
 
 

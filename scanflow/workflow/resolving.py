@@ -206,8 +206,7 @@ def ways(unit: Unit, finding: Finding) -> tuple[str, ...]:
 def _possible(finding: Finding, how: str, facts: Facts | None) -> bool:
     match how:
         case "still_here":
-            sent = facts is not None and facts.stay is not None and facts.stay.state is StayState.SHIPPED
-            return sent and facts is not None and facts.line is not None and not facts.line.has(Hold.MISPLACED)
+            return facts is not None and facts.stay is not None and facts.stay.state is StayState.SHIPPED
         case "hold":
             return facts is not None and facts.taken
         case "withdraw":

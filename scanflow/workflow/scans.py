@@ -466,8 +466,10 @@ def undo(unit: Unit, key: str) -> Line:
         line = line.after(event)
     line = replace(line, parcel=line.parcel if line.state is LineState.PACKED else None)
     unit.put(line)
+    stay = must(unit, Stay, line.stay or "")
     if "put back" in events:
-        slot = must(unit, Slot, must(unit, Stay, line.stay or "").code)
-        unit.put(replace(slot, out=None))
+        unit.put(replace(must(unit, Slot, stay.code), out=None))
+    if "miss" in events:
+        doubts.doubt(unit, stay.item, DoubtKind.MISSING, "")
     unit.record("undone", {"key": key, "line": line.id, "line_state": line.state})
     return line

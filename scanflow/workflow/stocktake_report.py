@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import asdict, dataclass, replace
 from math import ceil, floor
 from typing import Any
 
 from labels import slot_code
 from scanflow.domain.findings import Finding, Kind
-from scanflow.domain.stocktake import TRAY, Chosen, Stocktake
+from scanflow.domain.stocktake import TRAY, Area, Chosen, Stocktake
 from scanflow.domain.things import Bin
 from scanflow.planning.sampling import rate_between, wrong_between
 from scanflow.workflow import doubts
@@ -100,8 +100,14 @@ def _blind(count: Stocktake) -> bool:
 
 
 def _differing(now: State) -> list[str]:
+    at = _wrong_at(now.found)
+    return [name for name, place in now.places.items() if place.looked and name in at]
+
+
+def _wrong_at(found: Iterable[Found]) -> set[str | None]:
+    """Where account and shelf differ, also beyond the area."""
     at: set[str | None] = set()
-    for each in now.found:
+    for each in found:
         finding = each.finding
         if _not_found(each):
             at |= {finding.bin, *finding.places}
@@ -109,7 +115,7 @@ def _differing(now: State) -> list[str]:
             at |= {*finding.places} - {finding.bin}
         elif finding.kind in FOUND_NOT_RECORDED:
             at |= set(finding.places)
-    return [name for name, place in now.places.items() if place.looked and name in at]
+    return at
 
 
 def _not_found(each: Found) -> bool:
@@ -168,6 +174,37 @@ def _section_of(finding: Finding, bins: Mapping[str, str]) -> str:
     return bins.get(finding.places[0], "")
 
 
+def written(count: Stocktake) -> dict[str, Any]:
+    """The report of a closed count as `report` makes it today, whatever its form was when it was written."""
+    kept: dict[str, Any] = json.loads(count.report)
+    sections = [{"unclear": 0, **row} for row in kept["sections"]]
+    told = {"sample": None, "unfinished": 0, **_places_amiss(kept), **kept}
+    return told | {"sections": [{"agreement": _agreement(row), **row} for row in sections]}
+
+
+def _places_amiss(kept: Mapping[str, Any]) -> dict[str, list[str]]:
+    """What the first reports did not say, by their findings: which places are unclear, and which differ.
+
+    Cards were seen in the area only, but the own bin of one, which is of its slot's section, may lie beyond.
+    """
+    area = Area.parse(kept["area"])
+    found = [Finding.from_dict(each) for each in kept["findings"]]
+    turned_up = {name for name, done in kept["resolved"].items() if done["how"] == "found_later"}
+    beyond = {each.bin for each in found if each.kind is not Kind.MISSING and not _covers(area, each)}
+    differing = _wrong_at(Found(each) for each in found if each.id not in turned_up) - beyond
+    return {
+        "unclear": [each.subject for each in found if each.kind is Kind.UNREADABLE],
+        "differing": sorted(name for name in differing if name and name not in kept["not_looked"]),
+    }
+
+
+def _covers(area: Area, finding: Finding) -> bool:
+    if finding.bin is None or finding.code is None:
+        return True
+    rack, tier, position = finding.bin.split("-")
+    return area.covers(Bin(finding.bin, rack, int(tier), int(position), slot_code.section_of(finding.code)))
+
+
 @dataclass(frozen=True, slots=True)
 class Whole:
     """What a report comes to over all sections, of cards and of places.
@@ -202,13 +239,13 @@ class Whole:
         return self.looked - self.hidden
 
 
-def whole(written: Mapping[str, Any]) -> Whole:
-    """The report of a closed count, as `report` gave it, summed up."""
-    sums = {name: sum(row.get(name, 0) for row in written["sections"]) for name in COUNTS}
+def whole(report: Mapping[str, Any]) -> Whole:
+    """The report of a closed count, as `written` gives it, summed up."""
+    sums = {name: sum(row[name] for row in report["sections"]) for name in COUNTS}
     low_high = _agreement(sums)
-    places, looked, differing = written["places"], written["looked"], set(written["differing"])
-    wrong, hidden = len(differing), len(set(written["unclear"]) - differing)
-    sample, rest = written.get("sample"), None
+    places, looked, differing = report["places"], report["looked"], set(report["differing"])
+    wrong, hidden = len(differing), len(set(report["unclear"]) - differing)
+    sample, rest = report["sample"], None
     all_, chosen = (sample["of"], Chosen(sample["chosen"])) if sample else (places, None)
     if looked and looked - hidden < all_ and chosen is not Chosen.TURN:
         least = wrong_between(wrong, looked, all_)[0]
@@ -223,5 +260,5 @@ def whole(written: Mapping[str, Any]) -> Whole:
         all_=all_,
         chosen=chosen,
         rest=rest,
-        unfinished=written.get("unfinished", 0),
+        unfinished=report["unfinished"],
     )

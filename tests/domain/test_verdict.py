@@ -262,7 +262,7 @@ MEETING = {
         unreadable>closed unreadable>not_on_round unreadable>not_ordered unreadable>slot_free
     """,
     Station.TABLE: """
-        already_packed>not_picked already_released>not_ordered already_released>not_picked
+        already_released>not_ordered already_released>not_picked
         already_released>slot_free bad_check>no_parcel bad_check>not_ordered bad_check>not_picked
         bad_check>slot_free cancelled>not_picked held>already_packed held>not_picked many_codes>no_parcel
         many_codes>not_ordered many_codes>not_picked many_codes>slot_free no_parcel>already_packed

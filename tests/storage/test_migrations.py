@@ -13,26 +13,14 @@ from alembic.config import Config
 from alembic.migration import MigrationContext
 from alembic.script import ScriptDirectory
 from memory import NOON
-from sqlalchemy import Connection, inspect, text
+from schema import conditions, dropped
+from sqlalchemy import inspect, text
 
 from scanflow.domain.things import Alias, Item
 from scanflow.storage import access, tables
 from scanflow.storage import database as module
-from scanflow.storage.database import REVISION, Database
+from scanflow.storage.database import REVISION, Database, NewerData
 from scanflow.storage.engine import connect
-
-
-def dropped(url: str) -> str:
-    """The same database with nothing in it, as when it was just made."""
-    if url.startswith("sqlite"):
-        Path(url.removeprefix("sqlite:///")).unlink()
-        return url
-    engine = connect(url)
-    with engine.begin() as connection:
-        connection.execute(text("DROP SCHEMA public CASCADE"))
-        connection.execute(text("CREATE SCHEMA public"))
-    engine.dispose()
-    return url
 
 
 def test_migrations_make_the_tables_of_the_code(own_database: Database) -> None:
@@ -52,18 +40,6 @@ def test_partial_indexes_have_their_conditions(own_database: Database) -> None:
     assert {"uq_stays_open", "uq_lines_live", "uq_parcels_open", "uq_access_name"} <= migrated.keys()
 
 
-def conditions(connection: Connection) -> dict[str, str]:
-    """Name of a partial index → its condition, as the database tells it."""
-    kind = connection.dialect.name
-    found = {}
-    for table in inspect(connection).get_table_names():
-        for index in inspect(connection).get_indexes(table):
-            where = index.get("dialect_options", {}).get(f"{kind}_where")
-            if where is not None:
-                found[index["name"]] = str(where)
-    return found
-
-
 def test_the_code_knows_the_last_migration() -> None:
     """The revision that the code asks for is the end of the one line of migrations."""
     folder = Path(module.__file__).parent / "migrations"
@@ -77,9 +53,20 @@ def test_opening_twice_changes_nothing(own_database: Database, own_url: str) -> 
         unit.record("added", {})
     Database(own_url).close()
     with own_database.engine.begin() as connection:
-        module._run_migrations(connection)
+        module._run_migrations(connection, REVISION)
     with own_database.reading(NOON) as view:
         assert (1, (Item("i1", "Saddle"),)) == (view.seq, view.find(Item))
+
+
+def test_newer_data_is_told_and_left_alone(own_database: Database, own_url: str) -> None:
+    """A database whose revision this code does not know is not opened, and stays as it is."""
+    newer = text("UPDATE alembic_version SET version_num = '9999'")
+    with own_database.engine.begin() as connection:
+        connection.execute(newer)
+    with pytest.raises(NewerData, match=f"revision 9999, and this one knows them up to {REVISION}"):
+        Database(own_url)
+    with own_database.engine.connect() as connection:
+        assert "9999" == module._revision(connection)
 
 
 def test_a_failed_migration_leaves_nothing(own_url: str, monkeypatch: pytest.MonkeyPatch) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 
 import pytest
 from counted import Counted
@@ -10,7 +11,7 @@ from scipy.stats import binomtest, hypergeom
 
 from scanflow.domain.stocktake import How
 from scanflow.workflow import stocktake_report
-from scanflow.workflow.stocktake_report import Whole, whole
+from scanflow.workflow.stocktake_report import Whole, whole, written
 
 ALL = ("D001", "D002", "D003", "D004")
 
@@ -102,3 +103,25 @@ def test_a_second_card_is_found_and_not_recorded():
     floor.look("A-1-2", "D001", "D003", "D004")
     report, told = closed(floor)
     assert (["A-1-2"], 4, 4, 1) == (report["differing"], told.counted, told.agreed, told.found_not_recorded)
+
+
+LATER = {"sample", "unfinished", "unclear", "differing"}
+
+
+@pytest.mark.parametrize(
+    ("area", "differing", "unclear"), [("room", ["A-1-1", "A-1-2"], ["A-1-3"]), ("bin:A-1-1", ["A-1-1"], [])]
+)
+def test_a_report_of_the_first_form_is_completed(area: str, differing: list[str], unclear: list[str]):
+    """What the first reports did not say is worked out from their findings, as far as it is of the area."""
+    floor = Counted(*ALL, "D005", area=area)
+    floor.look("A-1-1", "D001", "D003")
+    if area == "room":
+        floor.look("A-1-2", "D004")
+        floor.look("A-1-3", unread=1, how=How.PHOTO)
+    floor.resolve("missing-D002", "found_later")
+    count = stocktake_report.close(floor.unit, floor.count.id)
+    today = written(count)
+    first = {name: value for name, value in today.items() if name not in LATER}
+    first["sections"] = [{name: row[name] for name in row.keys() - {"agreement"}} for row in today["sections"]]
+    assert (differing, unclear) == (today["differing"], today["unclear"])
+    assert today == written(replace(count, report=json.dumps(first)))

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import csv
 import io
-import json
 from collections.abc import Mapping, Sequence
 
 from scanflow.domain.findings import Finding, Kind, Standing
@@ -13,9 +12,8 @@ from scanflow.domain.things import Bin
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import count_words
 from scanflow.web.api.render import Json, time
-from scanflow.workflow import resolving
+from scanflow.workflow import resolving, stocktake_report
 from scanflow.workflow.resolving import ACTS
-from scanflow.workflow.stocktake_report import title_of
 from scanflow.workflow.stocktakes import Found, unexpected
 
 COLUMNS = (
@@ -83,7 +81,7 @@ def photo(shown: Looked) -> str | None:
 
 def finding(unit: SqlUnit, found: Found) -> Json:
     ways = () if found.resolved else resolving.ways(unit, found.finding)
-    return _finding(found.finding, title_of(unit, found.finding), _resolved(found.resolved), ways)
+    return _finding(found.finding, stocktake_report.title_of(unit, found.finding), _resolved(found.resolved), ways)
 
 
 def _finding(shown: Finding, title: str | None, resolved: Json | None, ways: Sequence[str]) -> Json:
@@ -113,14 +111,11 @@ def _resolved(shown: Resolved | None) -> Json | None:
 
 def report(shown: Stocktake) -> Json:
     """As it was written when the count was closed."""
-    written: Json = json.loads(shown.report)
+    written: Json = stocktake_report.written(shown)
     resolved, titles = written.pop("resolved"), written.pop("titles")
     found = [Finding.from_dict(each) for each in written["findings"]]
     return {
-        "sample": None,
-        "unfinished": 0,
         **written,
-        "sections": [{"unclear": 0, **each} for each in written["sections"]],
         "findings": [
             _finding(each, titles.get(each.id), resolved.get(each.id), tuple(ACTS[each.kind])) for each in found
         ],

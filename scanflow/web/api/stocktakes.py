@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from typing import Any
 from zoneinfo import ZoneInfo
 
@@ -266,7 +265,7 @@ def report(stocktake: str, query: dict[str, Any]) -> Response:
         raise Refused("not_closed", "The report is written when the count is closed.")
     wanted = query["format"] if "format" in request.args else _FORMATS[_accepted()]
     if wanted == "pdf":
-        drawn = count_sheet.pdf(name, count, json.loads(count.report), papers, zone, query["paper"])
+        drawn = count_sheet.pdf(name, count, stocktake_report.written(count), papers, zone, query["paper"])
         return Response(drawn, mimetype=PDF)
     written = render_stocktake.report(count)
     if wanted == "csv":

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import hashlib
-import json
 from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass
 from io import BytesIO
@@ -192,7 +191,7 @@ def _one_of(name: str, known: Sequence[int], usual: int) -> int:
 
 
 def _closed(count: Stocktake) -> Closed:
-    return Closed(count, count_words.subject(count), stocktake_report.whole(json.loads(count.report)))
+    return Closed(count, count_words.subject(count), stocktake_report.whole(stocktake_report.written(count)))
 
 
 def _by_area(past: Iterable[Closed]) -> dict[str, list[Closed]]:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import json
-
 from flask import Blueprint, redirect, url_for
 from flask.typing import ResponseReturnValue
 
@@ -15,7 +13,7 @@ from scanflow.web.pages.shown import act, page
 from scanflow.web.visitors import shop
 from scanflow.workflow import stocktakes
 from scanflow.workflow.ports import must
-from scanflow.workflow.stocktake_report import whole
+from scanflow.workflow.stocktake_report import whole, written
 
 blueprint = Blueprint("count_report", __name__)
 
@@ -32,21 +30,21 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
         photos = len({each.photo for each in unit.find(Looked, stocktake=id) if each.photo})
     if not count.report:
         return redirect(url_for("count_page.show", id=id), 303)
-    written = json.loads(count.report)
-    found = [Finding.from_dict(each) for each in written["findings"]]
-    told = whole(written)
+    report = written(count)
+    found = [Finding.from_dict(each) for each in report["findings"]]
+    told = whole(report)
     return page(
         "count_report.html",
         count=count,
         words=count_words.subject(count),
-        report=written,
+        report=report,
         whole=told,
         agree=count_words.agree(told),
         agreed=count_words.section_agreed,
-        between={each["section"]: count_words.section_between(each, told) for each in written["sections"]},
+        between={each["section"]: count_words.section_between(each, told) for each in report["sections"]},
         rest=count_words.rest(told),
         ranges=count_words.ranges,
-        found=[(each, count_words.said(each), written["resolved"].get(each.id)) for each in sorted(found, key=walk)],
+        found=[(each, count_words.said(each), report["resolved"].get(each.id)) for each in sorted(found, key=walk)],
         resolved=count_words.RESOLVED,
         left=len(found) - since,
         photos=photos,
