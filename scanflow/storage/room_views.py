@@ -12,7 +12,6 @@ from scanflow.storage.derived import HELD, OPEN_STAY, SLOT_STATE
 from scanflow.storage.order_views import held
 from scanflow.storage.tables import bins, lines, racks, rounds, sections, slots, stays
 from scanflow.storage.views import Rows
-from scanflow.storage.where_views import duties
 
 
 def papers(connection: Connection) -> dict[str, tuple[str, str]]:
@@ -22,7 +21,7 @@ def papers(connection: Connection) -> dict[str, tuple[str, str]]:
 
 
 def counts(connection: Connection) -> dict[str, int]:
-    """How much of each duty there is: lines that wait, walk, are picked, short or held; cards; things to put back."""
+    """How much of each duty there is: lines that wait, walk, are picked, short or held; cards, things, slots."""
     on_round = exists(literal_column("1")).where(rounds.c.id == lines.c.round, rounds.c.state == RoundState.OPEN)
     free = ~HELD
     kinds = {
@@ -34,7 +33,6 @@ def counts(connection: Connection) -> dict[str, int]:
     }
     found = {name: _count(connection, lines, condition) for name, condition in kinds.items()}
     found["due"] = _count(connection, slots, slots.c.card == CardState.DUE)
-    found["away"] = len(duties(connection))
     found["stored"] = _count(connection, stays, stays.c.state == StayState.STORED)
     found["slots"] = _count(connection, slots, literal_column("1") == 1)
     return found

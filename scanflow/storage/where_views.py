@@ -18,14 +18,13 @@ from scanflow.storage.tables import doubts, items, lines, orders, parcels, slots
 
 @dataclass(frozen=True, slots=True)
 class Duty:
-    """A thing to put back, or a card to bring to the tray. `order` is the number of the order that wants the thing."""
+    """A thing or a card that is not where it belongs; `stay` and `title` are None of a card without a thing."""
 
     code: str
     section: str
     title: str | None
     stay: str | None
     where: Whereabouts
-    order: str | None
 
 
 _MISSING = and_(doubts.c.item == stays.c.item, doubts.c.kind == DoubtKind.MISSING, doubts.c.how.is_(None))
@@ -84,8 +83,19 @@ def whereabouts_of(connection: Connection, codes: Iterable[str | None]) -> dict[
 def duties(connection: Connection) -> list[Duty]:
     """Things to put back and cards to bring to the tray, by code."""
     rows = connection.execute(_accounts().where(_may_stray()).order_by(slots.c.section, slots.c.number))
-    found = (Duty(row.code, row.section, row.title, row.stay, _where(row), row.order_number) for row in rows)
+    found = map(_duty, rows)
     return [duty for duty in found if duty.where.to_put_back or _loose(duty)]
+
+
+def missing(connection: Connection) -> list[Duty]:
+    """Things that are missing, that no order wants, and that nobody read since, by code."""
+    unwanted = and_(exists(literal_column("1")).where(_MISSING), lines.c.id.is_(None))
+    rows = connection.execute(_accounts().where(unwanted).order_by(slots.c.section, slots.c.number))
+    return [duty for duty in map(_duty, rows) if duty.where.missing and not duty.where.misplaced]
+
+
+def _duty(row: Any) -> Duty:
+    return Duty(row.code, row.section, row.title, row.stay, _where(row))
 
 
 def _loose(duty: Duty) -> bool:

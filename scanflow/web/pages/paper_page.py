@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import secrets
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 from io import BytesIO
 from typing import Any
 from zoneinfo import ZoneInfo
@@ -18,7 +19,7 @@ from scanflow.domain.things import Order, Round
 from scanflow.storage import order_views, room_views, round_views, views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.order_pages import STATES
-from scanflow.web.pages.round_pages import waits
+from scanflow.web.pages.round_pages import Spot, spots_of, waits
 from scanflow.web.pages.shown import act, count, look, page, when
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import shop, visitor
@@ -83,7 +84,8 @@ def sheet_pdf(id: str) -> ResponseReturnValue:
         stops = round_views.round_stops(unit.connection, id)
         things = _things(unit, stops)
     title = f"Round of {opened}, {count(len(stops), 'stop')}"
-    drawn = [_stop(stop, thing, id) for stop, thing in zip(stops, things, strict=True)]
+    spots = spots_of(stops, id, scan=False)
+    drawn = [_stop(stop, spots[stop.position], thing, id) for stop, thing in zip(stops, things, strict=True)]
     return _pdf(walk.walk(drawn, title, _paper(walk.PAPERS)), title, "round")
 
 
@@ -136,9 +138,10 @@ def _things(unit: SqlUnit, rows: Sequence[Any]) -> list[Thing]:
     ]
 
 
-def _stop(row: Any, thing: Thing, round_id: str) -> walk.Stop:
+def _stop(row: Any, spot: Spot, thing: Thing, round_id: str) -> walk.Stop:
     done = "" if waits(row, round_id) else DONE.get(row.state, "held, leave it")
-    return walk.Stop(row.position, row.stop, str(row.basket or ""), row.number, thing, done)
+    thing = replace(thing, bin=spot.bin)
+    return walk.Stop(row.position, row.stop, str(row.basket or ""), row.number, thing, done, spot.words)
 
 
 @blueprint.get("/rounds/<id>/paper")
@@ -156,7 +159,15 @@ def _entry(id: str, told: Sequence[tuple[str, str, str]], status: int) -> Respon
     wanted = request.args.get("stop", 0, type=int)
     first = next((place for place, stop in enumerate(waiting) if stop.stop == wanted), 0)
     rows = waiting[first // SHOWN * SHOWN :][:SHOWN]
-    shown = {"round": round_, "stops": stops, "waiting": waiting, "rows": rows, "wanted": wanted, "told": told}
+    shown = {
+        "spots": spots_of(stops, id),
+        "round": round_,
+        "stops": stops,
+        "waiting": waiting,
+        "rows": rows,
+        "wanted": wanted,
+        "told": told,
+    }
     return page("paper.html", **shown, form=secrets.token_hex(8)), status
 
 

@@ -13,7 +13,7 @@ from markupsafe import Markup, escape
 
 from labels import slot_code
 from labels.paper import COLOURS
-from scanflow.domain import life, whereabouts
+from scanflow.domain import advice, life, whereabouts
 from scanflow.domain.derive import stands_still
 from scanflow.domain.life import NotAllowed, Settled
 from scanflow.domain.things import Held
@@ -167,6 +167,7 @@ def register(app: Flask) -> None:
     app.add_template_filter(why)
     app.add_template_filter(reasons)
     app.add_template_filter(whereabouts.words, "place")
+    app.add_template_filter(advice.put_right)
     app.add_template_filter(lambda words: words[:1].upper() + words[1:], "capital")
     app.add_template_test(stands_still, "held_still")
     app.add_template_test(lambda line: line.state in life.LIVE, "live")
