@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
@@ -13,7 +14,7 @@ from scanflow.domain.things import Slot, Station
 from scanflow.domain.whereabouts import Account, Place, Whereabouts, whereabouts
 from scanflow.storage.derived import OPEN_STAY
 from scanflow.storage.rows import COLUMNS, thing
-from scanflow.storage.tables import doubts, items, lines, orders, parcels, slots, stays
+from scanflow.storage.tables import doubts, items, ledger, lines, orders, parcels, slots, stays
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,6 +93,16 @@ def missing(connection: Connection) -> list[Duty]:
     unwanted = and_(exists(literal_column("1")).where(_MISSING), lines.c.id.is_(None))
     rows = connection.execute(_accounts().where(unwanted).order_by(slots.c.section, slots.c.number))
     return [duty for duty in map(_duty, rows) if duty.where.missing and not duty.where.misplaced]
+
+
+def twins(connection: Connection) -> list[Duty]:
+    """The slots of which two cards were read, after one was printed again, until one of them is destroyed."""
+    rows = connection.execute(_accounts().where(slots.c.twin).order_by(slots.c.section, slots.c.number)).all()
+    if not rows:
+        return []
+    told = select(ledger.c.kind, ledger.c.data).where(ledger.c.kind.in_(("card reprinted", "two cards read")))
+    last = {json.loads(data)["code"]: kind for kind, data in connection.execute(told.order_by(ledger.c.seq))}
+    return [_duty(row) for row in rows if last.get(row.code) == "two cards read"]
 
 
 def _duty(row: Any) -> Duty:

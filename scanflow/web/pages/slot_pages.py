@@ -73,6 +73,13 @@ def lose_card(code: str) -> ResponseReturnValue:
     return _show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
 
 
+@blueprint.post("/slots/<code>/destroyed")
+def destroyed(code: str) -> ResponseReturnValue:
+    """Of two cards of the slot one is left."""
+    said, status = act(lambda unit: cards.destroyed(unit, code))
+    return _show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
+
+
 @blueprint.post("/slots/<code>/adopt")
 def adopt(code: str) -> ResponseReturnValue:
     """The card that bears this text stands for the slot."""

@@ -147,6 +147,42 @@ def test_what_is_missing_and_nobody_wants(shop: Shop, client: FlaskClient) -> No
     assert [False, True, False] == seen
 
 
+def test_two_cards_of_one_number(shop: Shop, client: FlaskClient) -> None:
+    """Once both were read the day's page says which to destroy, until a person says so on the slot's page."""
+    stay = furnish(shop, 2).stays[1]
+    heading = "Two cards that say the same"
+    assert 303 == client.post(f"/slots/{stay.code}/lost").status_code
+    printed = client.post(f"/slots/{stay.code}/reprint", data={"lost": "Nowhere to be found"})
+    assert "application/pdf" == printed.mimetype
+    scan(shop, Station.SHELF, stay.code, bin="B-1-1")
+    seen = [heading in client.get("/").text]
+    scan(shop, Station.TRAY, stay.code)
+    page = client.get("/").text
+    seen.append(heading in page)
+    assert "Destroy the one that does not hang on the thing, Leather saddle 2." in html.unescape(page)
+    (doubt,) = client.get(f"/api/stays/{stay.id}/doubts").get_json()["doubts"]
+    assert ("not_this", True) == (doubt["kind"], "One of them is a twin: destroy it." in doubt["words"])
+    assert "The other card is destroyed" in client.get(f"/slots/{stay.code}").text
+    assert 303 == client.post(f"/slots/{stay.code}/destroyed").status_code
+    seen.append(heading in client.get("/").text)
+    assert [False, True, False] == seen
+    assert 409 == client.post(f"/slots/{stay.code}/destroyed").status_code
+    assert "The other card is destroyed" not in client.get(f"/slots/{stay.code}").text
+
+
+def test_a_card_lost_once_more_has_no_twin_that_was_read(shop: Shop, client: FlaskClient) -> None:
+    """What was told of former twins says nothing of the new one."""
+    stay = furnish(shop, 2).stays[1]
+    for key in ("first", "second"):
+        client.post(f"/slots/{stay.code}/lost")
+        client.post(f"/slots/{stay.code}/reprint", data={"lost": "Nowhere to be found"})
+        if key == "first":
+            scan(shop, Station.SHELF, stay.code, bin="B-1-1")
+            scan(shop, Station.TRAY, stay.code)
+            client.post(f"/slots/{stay.code}/destroyed")
+    assert "Two cards that say the same" not in client.get("/").text
+
+
 def test_counts_under_way(shop: Shop, client: FlaskClient) -> None:
     """Each leads on from the day's page, until it ends."""
     furnish(shop, 4)
