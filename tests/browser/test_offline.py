@@ -46,6 +46,12 @@ def recorded(shop: Shop, code: str) -> int:
         return len(unit.find(Scan, code=code))
 
 
+def ages_of(shop: Shop, code: str) -> list[int]:
+    """How long each scan of this card had waited, in ms."""
+    with shop.looking() as unit:
+        return [told["age_ms"] for _, kind, told in unit.told_since(0) if (kind, told.get("code")) == ("scan", code)]
+
+
 def until(page: Page, script: str, arg: str | None = None) -> None:
     """Until an asynchronous script on the page says true."""
     end = time.monotonic() + 20
@@ -121,6 +127,9 @@ def test_a_round_goes_on_without_network(live: Live, page: Page) -> None:
     expect(page.locator("h1")).not_to_contain_text("provisional")
     assert ["picked", "cancelled", "picked"] == [state(live.shop, line) for line in (first, second, third)]
     assert [1, 1, 1] == [recorded(live.shop, code) for code in (one, two, three)]
+    ages = [age for code in (one, two, three) for age in ages_of(live.shop, code)]
+    assert [True, True, True] == [1000 <= age < 120_000 for age in ages]
+    assert sorted(ages, reverse=True) == ages
     page.goto("/table")
     expect(duty).to_contain_text(f"Put back {two}")
     page.get_by_role("button", name=f"It is back: {two}").press("Enter")

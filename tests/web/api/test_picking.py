@@ -59,6 +59,22 @@ def test_a_round_is_planned_for_all_that_wait(calls: Calls) -> None:
     assert [{"order": order["id"], "why": "on_round"}] == calls.post("/api/rounds", 201)["left_out"]
 
 
+def test_a_scan_that_waited_is_as_old_as_it_says(calls: Calls) -> None:
+    """A reading from before another does not move the card's sighting, text or photo; one key, one answer."""
+    calls.section(slots_per_bin=1)
+    (stay,), _ = calls.ordered()
+    home, away = stay["bin"], calls.get("/api/slots")["slots"][1]["bin"]
+    round_ = calls.post("/api/rounds", 201)["id"]
+    calls.scan("shelf", stay["code"], bin=home)
+    old = {"station": "shelf", "key": "old", "bin": away, "text": card_text(stay["code"])}
+    first = calls.post("/api/scans", **old, age_ms=60_000)
+    assert "wrong_bin" == first["reason"]
+    assert first | {"replayed": True} == calls.post("/api/scans", **old, age_ms=90_000)
+    shown = {"station": "shelf", "key": "old-photo", "bin": away, "image": photo(stay["code"])}
+    assert "wrong_bin" == calls.upload("/api/scans", **shown, age_ms="60000")["reason"]
+    assert [home] == [stop["bin"] for stop in calls.get(f"/api/rounds/{round_}")["stops"]]
+
+
 def test_a_stop_follows_its_thing(calls: Calls) -> None:
     """While it waits, its bin is where the card was read last, and that of the new slot after a move; then it stays."""
     calls.section(slots_per_bin=1)

@@ -82,6 +82,23 @@ def test_a_right_room_has_no_findings(calls: Calls, count: Count) -> None:
     assert "closed" == count.look("A-1-1", "D001", status=409)["code"]
 
 
+def test_a_look_that_waited_is_as_old_as_it_says(calls: Calls, count: Count) -> None:
+    """What was read meanwhile is not undone by it, as a list and as a photo; sent again it is the same look, older."""
+    calls.scan("shelf", "D001", bin="A-1-1")
+    before = {"key": "old", "place": "A-1-2", "texts": [card_text("D001")]}
+    first = calls.post(f"{count.path}/looks", **before, age_ms=60_000)
+    assert first == calls.post(f"{count.path}/looks", **before, age_ms=90_000)
+    picture = {"key": "old-photo", "place": "A-1-2", "image": photo("D001")}
+    shown = calls.upload(f"{count.path}/looks", **picture, age_ms="60000")
+    assert shown == calls.upload(f"{count.path}/looks", **picture, age_ms="70000")
+    round_ = calls.order("1001", count.stays[0]) and calls.post("/api/rounds", 201)
+    assert ["A-1-1"] == [stop["bin"] for stop in round_["stops"]]
+    count.look("A-1-2", "D001")
+    assert ["A-1-2"] == [stop["bin"] for stop in calls.get(f"/api/rounds/{round_['id']}")["stops"]]
+    for wrong in (-1, 31 * 24 * 3_600_000 + 1, "1"):
+        assert 422 == calls.client.post(f"{count.path}/looks", json={**before, "age_ms": wrong}).status_code
+
+
 def test_a_sample_is_drawn(calls: Calls, count: Count) -> None:
     """The count tells which of how many bins it is about; what lies elsewhere is no place of it."""
     opened = calls.post("/api/stocktakes", 201, area="section:D", sample=1)
