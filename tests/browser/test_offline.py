@@ -195,11 +195,17 @@ def test_nothing_is_kept_after_signing_out(live: Live, page: Page) -> None:
 
 
 def test_with_network_no_page_is_stale(live: Live, page: Page) -> None:
-    """What another station did is on the round's page when it is loaded again; a round that is over is kept no more."""
+    """What another station did is on the round's page when it is loaded again; a round that is over is kept no more.
+
+    A scan that is sent at once has not waited.
+    """
     room = furnish(live.shop, 25)
     (_, line), *_ = waiting(live.shop, room)
     sign_in(page, live)
     path = walk(page, room)
+    type_fast(page, card_text("D015"))
+    go_on(page)
+    assert [0] == ages_of(live.shop, "D015")
     before = page.locator("h1").inner_text()
     live.shop.act("owner", lambda unit: orders.cancel(unit, line.order))
     page.reload()
