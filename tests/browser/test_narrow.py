@@ -14,7 +14,8 @@ from playwright.sync_api import Page, expect
 from sqlalchemy import func, update
 
 from labels import slot_code
-from scanflow.storage.tables import items, lines, orders, sections
+from scanflow.domain.things import Line
+from scanflow.storage.tables import doubts, items, orders, sections
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import create_app
 from scanflow.workflow import photos
@@ -41,8 +42,10 @@ def test_no_page_scrolls_sideways(live: Live, page: Page, word: str, sizes: list
 
     def lengthen(unit: SqlUnit) -> None:
         unit.set_settings(replace(unit.settings, name=name, bind_labels=True))
-        for column in (sections.c.name, items.c.listing, items.c.notes, orders.c.channel, lines.c.why):
+        for column in (sections.c.name, items.c.listing, items.c.notes, orders.c.channel, doubts.c.words):
             unit.connection.execute(update(column.table).values({column: name}))
+        for line in unit.find(Line):
+            unit.put(replace(line, holds=tuple(replace(each, why=name) for each in line.holds)))
         longer = orders.c.number.concat(func.substr(name, 1, 190))
         unit.connection.execute(update(orders).where(orders.c.n % 2 == 0).values(number=longer))
         for stay in room.stays[::2]:
