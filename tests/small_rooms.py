@@ -217,13 +217,18 @@ ROOMS: dict[str, Room] = {
     ),
     "sold again": Room(
         room(picked=("D001",), spare=False),
-        kinds("receive,hold,short,cancel order,settle doubt,move,withdraw"),
+        kinds("receive,hold,short,cancel order,settle doubt,move"),
         tables=("main",),
         versions=(FIRST_AGAIN,),
     ),
     "read elsewhere": Room(
         room(picked=ALL, packed=("D001",), spare=False),
         kinds("table,take out,shelf,tray,close part,settle,set aside"),
+        tables=("main",),
+    ),
+    "closed too early": Room(
+        room(picked=ALL, packed=("D001",), spare=False),
+        kinds("close part,shelf,reopen,settle,table,tray"),
         tables=("main",),
     ),
     "second reason": Room(
@@ -233,9 +238,9 @@ ROOMS: dict[str, Room] = {
         versions=(FIRST, FIRST_WITHOUT),
     ),
     "given out": Room(
-        room(ordered=False),
-        kinds("put away,shelf,table,tray,lose card,withdraw"),
-        items=6,
+        empty,
+        kinds("put away,shelf,table,tray,withdraw"),
+        items=2,
         tables=("main",),
         sights=True,
     ),

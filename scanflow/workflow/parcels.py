@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from scanflow.domain.derive import OrderState, order_state, stands_still
 from scanflow.domain.life import CLOSING, REOPENING, Hold, LineState, ParcelState
 from scanflow.domain.things import Line, Order, Parcel, Slot, Station, Stay
+from scanflow.domain.whereabouts import contradicts_closing, contradicts_parcel, place_words
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
 from scanflow.workflow.sightings import gone
 
@@ -174,10 +175,25 @@ def reopen(unit: Unit, parcel_id: str) -> Parcel:
     if not released:
         raise Refused("not_allowed", "Nothing of this parcel is still with its buyer.")
     _step_all(unit, released, REOPENING, None)
+    for line in released:
+        _look_into(unit, must(unit, Line, line.id))
     unit.put(opened)
     _bind(unit, parcel.orders, parcel.id)
     unit.record("parcel reopened", {"parcel": parcel.id, "orders": list(parcel.orders)})
     return opened
+
+
+def _look_into(unit: Unit, line: Line) -> None:
+    """A thing that is in its box again, whose card was read on a shelf since, may not be there; other readings of it
+    are older than this step, and say nothing against it.
+    """
+    slot = must(unit, Slot, must(unit, Stay, line.stay or "").code)
+    if slot.seen is None or line.has(Hold.MISPLACED):
+        return
+    if contradicts_closing(slot.seen):
+        unit.put(line.held(Hold.MISPLACED, f"Its card was read {place_words(slot.seen)} since the parcel closed."))
+    elif contradicts_parcel(slot.seen, line.parcel):
+        unit.put(replace(slot, seen=None))
 
 
 def _step_all(

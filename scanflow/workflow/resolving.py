@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Collection, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, fields, replace
 from datetime import datetime
 from typing import Any
@@ -368,7 +368,7 @@ def undo(unit: Unit, count_id: str, finding_id: str) -> stocktakes.Found:
     finding = Finding.from_dict(json.loads(resolved.finding))
     kept, after = json.loads(resolved.undo), unit.seq
     if kept["to"] is not None:
-        _move_back(unit, finding, kept["to"])
+        _move_back(unit, finding, kept)
     elif finding.code is not None:
         _restore(unit, finding.code, kept)
     _take_back_doubts(unit, kept.get("doubts", {}))
@@ -383,14 +383,21 @@ def _restore(unit: Unit, code: str, kept: Mapping[str, Any]) -> None:
     if {name: _image(part) for name, part in parts.items()} != kept["after"]:
         raise Refused("changed_since", f"{code} has changed since. What was done stands.")
     for name, part in parts.items():
-        revive = _REVIVE[type(part)]
-        was = kept["before"][name]
-        unit.put(replace(part, **{each: None if was[each] is None else revive[each](was[each]) for each in revive}))
+        unit.put(_as_before(part, kept["before"][name], _REVIVE[type(part)]))
 
 
-def _move_back(unit: Unit, finding: Finding, stay_id: str) -> None:
-    """The thing's next stay begins in its former slot, whose card still hangs on it or lies beside it."""
-    stay = must(unit, Stay, stay_id)
+def _as_before(part: Any, was: Mapping[str, Any], names: Iterable[str]) -> Any:
+    """A part of a slot with these of its fields as they were."""
+    revive = _REVIVE[type(part)]
+    return replace(part, **{each: None if was[each] is None else revive[each](was[each]) for each in names})
+
+
+def _move_back(unit: Unit, finding: Finding, kept: Mapping[str, Any]) -> None:
+    """The thing's next stay begins in its former slot, whose card still hangs on it or lies beside it.
+
+    Where that was read, and where the thing lay, is known as before.
+    """
+    stay = must(unit, Stay, kept["to"])
     facts = unit.facts(finding.subject)
     moved = unit.facts(stay.code)
     if facts is None or moved is None or facts.taken or facts.slot.card is not CardState.DUE or not stay.open:
@@ -398,3 +405,4 @@ def _move_back(unit: Unit, finding: Finding, stay_id: str) -> None:
     if moved.slot.seen is not None or (moved.live_line is not None and moved.live_line.state is not LineState.WAITING):
         raise Refused("changed_since", "The thing was touched since. Move it instead.")
     stock.move_back(unit, stay, finding.subject)
+    unit.put(_as_before(must(unit, Slot, finding.subject), kept["before"]["Slot"], ("seen", "out")))

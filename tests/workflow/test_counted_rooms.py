@@ -43,7 +43,7 @@ def test_no_way_of_resolving_breaks_a_rule(name):
 def _moved_anywhere(unit, finding, said):
     """Whatever is known of the card of the slot."""
     stay = unit.facts(finding.subject).stay
-    stock._carry(unit, stay.after("move", unit.at), None, must(unit, Slot, "D003"), "")
+    stock._carry(unit, stay.after("move", unit.at), None, must(unit, Slot, "D003"))
 
 
 FAULTS = {
