@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import suppress
 from typing import Any
 
 from flask import Blueprint, redirect, request, url_for
@@ -111,12 +112,13 @@ def _may_be_another(line: Row[Any]) -> bool:
 
 
 def _candidates(connection: Connection, reference: str, words: str) -> Rows:
-    """What the line may mean: the slot it names, however badly written, and things of a similar title."""
-    try:
-        code = slot_code.parse_reference(reference).code
-    except slot_code.CodeError:
-        code = slot_code.compact(reference)[:4]
-    return search_views.settle_candidates(connection, code, words)
+    """What the line may mean: the slot it names, however badly written, or the card that was scanned instead of words;
+    and things of a similar title.
+    """
+    for text in (words, reference):
+        with suppress(slot_code.CodeError):
+            return search_views.settle_candidates(connection, slot_code.parse_reference(text).code, words)
+    return search_views.settle_candidates(connection, slot_code.compact(reference)[:4], words)
 
 
 @blueprint.post("/lines/<id>/settle")
