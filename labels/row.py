@@ -23,13 +23,17 @@ Size = tuple[float, float]
 
 @dataclass(frozen=True, slots=True)
 class Thing:
-    """What stands in a slot. `paper` is its section's, `picture` a JPEG; both may be missing, and so may the code."""
+    """What stands in a slot. `paper` is its section's, `picture` a JPEG; both may be missing, and so may the code.
+
+    `says` is a sentence of what the order calls it, where that is another title.
+    """
 
     code: str
     title: str
     bin: str
     paper: Paper | None = None
     picture: bytes = b""
+    says: str = ""
 
 
 def text(words: str, x: float, baseline: float, cap: float, room: float, font: str = typeface.REGULAR) -> Text:

@@ -11,6 +11,7 @@ from labels.shape import Area
 from labels.sheet import Page
 
 _ROW = 21.0
+_SIDE = _ROW - 3
 _WIDE = 150.0  # a page so wide has the bars beside the number
 
 
@@ -30,7 +31,18 @@ def slips(orders: Sequence[Slip], paper: str) -> list[Page]:
 
 
 def _pages(slip: Slip, page: row.Size) -> list[Page]:
-    return row.paged(slip.things, page, _ROW, lambda told: _head(slip, page, told), _thing)
+    return row.paged(
+        slip.things, page, lambda thing: _height(thing, page), lambda told: _head(slip, page, told), _thing
+    )
+
+
+def _says(thing: Thing, width: float) -> list[str]:
+    """What the order calls a thing, in lines below its row."""
+    return row.lines(thing.says, SMALL, width - STRIP - 3, 3) if thing.says else []
+
+
+def _height(thing: Thing, page: row.Size) -> float:
+    return _ROW + 1.9 * SMALL * len(_says(thing, page[0] - 2 * MARGIN))
 
 
 def _head(slip: Slip, page: row.Size, told: str) -> tuple[Card, float]:
@@ -50,18 +62,20 @@ def _head(slip: Slip, page: row.Size, told: str) -> tuple[Card, float]:
 
 
 def _thing(thing: Thing, area: Area) -> Card:
-    """Edge, picture, plate, title and bin, and a box to tick."""
-    side = area.height - 3
-    picture = Area(area.x + STRIP + 1.5, area.y + 1.5, side, side)
+    """Edge, picture, plate, both titles and bin, and a box to tick."""
+    picture = Area(area.x + STRIP + 1.5, area.y + 1.5, _SIDE, _SIDE)
     plate = Area(picture.right + 2, area.y + 4.5, 21, 12)
-    words = Area(plate.right + 2, area.y + 3.5, area.right - plate.right - 12, area.height)
-    box = row.square(area.right - 7.5, area.y + (area.height - 7) / 2, 7)
+    words = Area(plate.right + 2, area.y + 3.5, area.right - plate.right - 12, _ROW)
+    box = row.square(area.right - 7.5, area.y + (_ROW - 7) / 2, 7)
+    bottom, pitch = area.y + _ROW - 3, 1.9 * SMALL
+    said = enumerate(_says(thing, area.width), 1)
     shapes = [
         *row.edge(thing.paper, Area(area.x, area.y, STRIP, area.height)),
         *row.picture(thing, picture),
         *row.code_plate(thing.code, plate),
         *row.paragraph(thing.title, words, SMALL, 3, typeface.BOLD),
-        row.text(f"bin {thing.bin}" if thing.bin else "no bin", words.x, area.bottom - 3, SMALL, words.width),
+        row.text(f"bin {thing.bin}" if thing.bin else "no bin", words.x, bottom, SMALL, words.width),
+        *(row.text(line, picture.x, bottom + 1 + pitch * n, SMALL, area.right - picture.x) for n, line in said),
         box,
     ]
-    return row.row(f"{thing.code}: {thing.title}, bin {thing.bin}.", area, shapes)
+    return row.row(f"{thing.code}: {thing.title}, bin {thing.bin}. {thing.says}".rstrip(), area, shapes)

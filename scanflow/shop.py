@@ -11,7 +11,7 @@ from datetime import UTC, datetime
 from io import BytesIO
 from typing import Any, TypeVar
 
-from sqlalchemy import insert, select
+from sqlalchemy import insert, select, update
 
 from labels import card, draw, sheet
 from scanflow.domain.stocktake import Certainty, How
@@ -55,6 +55,32 @@ class Once:
         return cls(key, hashlib.sha256(head + body).hexdigest())
 
 
+def _row(reply: Reply) -> dict[str, Any]:
+    return {"status": reply.status, "location": reply.location, "answer": json.dumps(reply.body)}
+
+
+def _reply(row: Any) -> Reply:
+    return Reply(row.status, json.loads(row.answer), row.location, replayed=True)
+
+
+def card_again(
+    unit: SqlUnit, code: str, *, text: str | None = None, lost: str = "", paper: str = "a4", grid: str = "3x6"
+) -> bytes:
+    """A slot's card again, alone on a PDF page; `paper` and `grid` as `labels.sheet.sheets`, which give its size.
+
+    `workflow.cards.reprint` says when; `Invalid` at `/grid` where the card would be too small.
+    """
+    slot, section = cards.reprint(unit, code, text=text, lost=lost)
+    try:
+        look = {"section_name": section.name, "colour": section.colour}
+        pages = sheet.sheets([slot.code], **look, paper=paper, grid=grid)
+    except card.DoesNotFit as error:
+        raise Invalid("/grid", "does_not_fit", str(error)) from error
+    out = BytesIO()
+    draw.pdf(pages, out, title=f"Card {code}")
+    return out.getvalue()
+
+
 def _text(one: Reading) -> Text:
     corners = tuple(round(each, 1) for corner in one.corners for each in corner)
     return Text(one.text, Certainty(one.certainty), corners, one.engines)
@@ -87,15 +113,25 @@ class Shop:
             if before is not None:
                 if before.body != once.body:
                     raise Invalid("", "key_reused", "This Idempotency-Key was used for another call.")
-                return Reply(before.status, json.loads(before.answer), before.location, replayed=True)
+                return _reply(before)
             reply = work(unit)
-            row = {"key": once.key, "body": once.body, "status": reply.status}
-            unit.connection.execute(
-                insert(tables.answers), {**row, "location": reply.location, "answer": json.dumps(reply.body)}
-            )
+            unit.connection.execute(insert(tables.answers), {"key": once.key, "body": once.body, **_row(reply)})
             return reply
 
         return self.act(who, kept)
+
+    def answered(self, once: Once) -> Reply | None:
+        """The reply that this very call had; None where it was not done yet."""
+        known = tables.answers.c
+        with self.looking() as unit:
+            query = select(tables.answers).where(known.key == once.key, known.body == once.body)
+            before = unit.connection.execute(query).first()
+        return _reply(before) if before is not None else None
+
+    def answer(self, who: str, once: Once, reply: Reply) -> None:
+        """Keep the reply of a call that was done while its reply was not known yet."""
+        kept = update(tables.answers).where(tables.answers.c.key == once.key).values(_row(reply))
+        self.act(who, lambda unit: unit.connection.execute(kept))
 
     def photo(self, data: bytes, pointer: str = "") -> Photo:
         """A picture of a thing made ready to be kept: call it before the transaction. `Invalid` where it is none."""
@@ -148,25 +184,9 @@ class Shop:
         except columns.MappingError as error:
             raise Invalid("/file" if mapping is None else "/mapping", "bad_columns", str(error)) from error
 
-    def reprint(
-        self, who: str, code: str, *, text: str | None = None, lost: str = "", paper: str = "a4", grid: str = "3x6"
-    ) -> bytes:
-        """A slot's card again, alone on a PDF page; `paper` and `grid` as `labels.sheet.sheets`, which give its size.
-
-        `workflow.cards.reprint` says when; `Invalid` at `/grid` where the card would be too small.
-        """
-
-        def work(unit: SqlUnit) -> list[sheet.Page]:
-            slot, section = cards.reprint(unit, code, text=text, lost=lost)
-            try:
-                look = {"section_name": section.name, "colour": section.colour}
-                return sheet.sheets([slot.code], **look, paper=paper, grid=grid)
-            except card.DoesNotFit as error:
-                raise Invalid("/grid", "does_not_fit", str(error)) from error
-
-        out = BytesIO()
-        draw.pdf(self.act(who, work), out, title=f"Card {code}")
-        return out.getvalue()
+    def reprint(self, who: str, code: str, **more: Any) -> bytes:
+        """A slot's card again: `card_again`."""
+        return self.act(who, lambda unit: card_again(unit, code, **more))
 
     def token(self, name: str, role: Role) -> str:
         """A new access token; `NameTaken` if the name has one."""

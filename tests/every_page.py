@@ -46,6 +46,7 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
     with shop.looking() as unit:
         closed = unit.find(Parcel, state=ParcelState.CLOSED)[0].id
     yield from ("/hand-over", f"/hand-over?parcel={closed}", f"/hand-over?parcel={closed}&told=known")
+    yield "/closing-up"
     yield "/sections/D/near?intake=9&quick=30&quick_stay=9&slow_stay=90"
     yield from ("/devices", "/trust", "/offline")
     plan = "/plan?section=Bells&code=b&slots_per_bin=9&things=5x4x3in&intake=9&stay=9&count=9&colour=pink&step="

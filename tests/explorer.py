@@ -19,7 +19,7 @@ from properties import Change, boxed, broken_by
 
 from labels import slot_code
 from scanflow.domain.incoming import IncomingOrder
-from scanflow.domain.life import CardState, NotAllowed, ParcelState, RoundState, Settled
+from scanflow.domain.life import CardState, LineState, NotAllowed, ParcelState, RoundState, Settled
 from scanflow.domain.stocktake import Looked, Resolved, Stocktake
 from scanflow.domain.things import Bin, Doubt, Line, Order, Parcel, Round, Scan, Slot, Station, Stay, Stop
 from scanflow.workflow import (
@@ -305,6 +305,22 @@ def _bin(room: Room, unit: Memory) -> Iterator[Event]:
             yield scan_event("bin", Station.BIN, texts, code, round=name)
 
 
+def _packed(unit: Memory, code: str) -> bool:
+    facts = unit.facts(code)
+    line = facts.live_line if facts else None
+    return line is not None and line.state is LineState.PACKED
+
+
+def _honest_bin(room: Room, unit: Memory) -> Iterator[Event]:
+    """No card of what is packed is at a bin."""
+    return (event for event in _bin(room, unit) if not _packed(unit, event.code or ""))
+
+
+def _honest_tray(room: Room, unit: Memory) -> Iterator[Event]:
+    """No card of what is packed is taken off before its parcel closes."""
+    return (event for event in _tray(room, unit) if not _packed(unit, event.code or ""))
+
+
 def _late(room: Room, unit: Memory) -> Iterator[Event]:
     for name in unit.all(Round):
         for code, texts in _cards(unit):
@@ -456,6 +472,8 @@ EVENTS: Mapping[str, Callable[[Room, Memory], Iterator[Event]]] = {
     "open round": _open_round,
     "close round": _close_round,
     "bin": _bin,
+    "honest bin": _honest_bin,
+    "honest tray": _honest_tray,
     "late": _late,
     "table": _table("table", False),
     "take out": _table("take out", True),
@@ -515,10 +533,17 @@ def canonical(room: Room, unit: Memory) -> tuple[Any, ...]:
     )
 
 
+UNDER_WAY = (LineState.PICKED, LineState.PACKED)
+"""Where a thing was taken out of its bin to says nothing more of it then; only an undo asks for that again."""
+
+
 def _card(room: Room, unit: Memory, slot: Slot, boxes: dict[str, tuple[Any, ...]]) -> tuple[Any, ...]:
     """A slot by its turns and card, whether its thing is out of its bin or its card noted, and where it was read."""
-    out = slot.out.station if slot.out else None
     seen = slot.seen
+    facts = unit.facts(slot.code)
+    line = facts.live_line if facts else None
+    under_way = line is not None and line.state in UNDER_WAY and "undo" not in room.does
+    out = slot.out is not None and not under_way
     noted = slot.card is CardState.ON_ITEM and seen is not None and seen.station is Station.TRAY and seen.accepted
     sight = (seen.station, seen.place, seen.accepted, boxes.get(seen.parcel)) if room.sights and seen else None
     return slot.turns, slot.card, out, noted, sight

@@ -36,6 +36,7 @@ from scanflow.domain.things import (
     Stay,
     Stop,
 )
+from scanflow.domain.titles import Stocked, Titled
 from scanflow.domain.whereabouts import free_to_give
 from scanflow.workflow.ports import Facts, Settings
 
@@ -192,7 +193,16 @@ class Memory:
     def _free(self, section: str) -> list[Slot]:
         slots = self.find(Slot, section=section, card=CardState.TRAY)
         stays = {slot.code: self._latest(slot) for slot in slots}
-        return [slot for slot in slots if free_to_give(slot, taken=bool((stay := stays[slot.code]) and stay.open))]
+        free = [slot for slot in slots if free_to_give(slot, taken=bool((stay := stays[slot.code]) and stay.open))]
+        return [slot for slot in free if slot.fetcher(self.at) in (None, self.who)]
+
+    def fetched(self) -> tuple[Slot, ...]:
+        return tuple(slot for slot in self.find(Slot) if slot.fetcher(self.at) == self.who)
+
+    def stocked(self) -> Stocked:
+        items = self._things[Item]
+        stays = (stay for stay in self._things[Stay].values() if stay.open)
+        return Stocked(Titled(stay.item, stay.id, stay.code, items[stay.item].title) for stay in stays)
 
     def last_looks(self) -> dict[str, datetime]:
         gone = {each.id for each in self.find(Stocktake, state=StocktakeState.CANCELLED)}

@@ -96,7 +96,10 @@ ALL = ("D001", "D002", "D003")
 
 DAY = Room(
     room(spare=False),
-    kinds("put away,open round,close round,bin,table,take out,tray,open parcel,set aside,close parcel,cancel order"),
+    kinds(
+        "put away,open round,close round,honest bin,table,take out,honest tray,open parcel,set aside,close parcel,"
+        "cancel order"
+    ),
     items=4,
 )
 

@@ -54,7 +54,7 @@ FAIR_ROWS = (
     Row("F205", "L002"),
     Row("F206", "P008", ordered="last week or so"),
     Row("F207", "H006", reference="H006"),
-    Row("F208", "H014", reference="H014"),
+    Row("F208", "H014", reference="H014", listing=False),
     Row("F209", "BL010"),
     GONE_LATER,
     Row("F210", "W009"),

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from scanflow.domain.life import Hold, LineState
 from scanflow.domain.things import Station
+from scanflow.domain.titles import differ
 from scanflow.domain.verdict import Look, Reason
 from scanflow.domain.whereabouts import Place, Whereabouts, read_words, words
 
@@ -29,6 +30,7 @@ REFUSALS: dict[Reason, str] = {
     Reason.NOT_PICKED: "{not_picked}",
     Reason.NOT_RELEASED: "The thing of {code} is still in stock, {where}. Put the card back on it.",
     Reason.WRONG_BIN: "{code} does not belong here. {belongs}",
+    Reason.NOT_CLOSED: "This parcel is not closed. Keep it here, and close it at the table first.",
 }
 
 OUT_OF_ITS_BIN: dict[Reason, str] = {
@@ -133,8 +135,21 @@ def _not_picked(look: Look) -> str:
     return f"{code} was not picked on a round. Scan it at its bin first."
 
 
+def order_says(said: str, ours: str) -> str:
+    """The buyer's title, for the eye to compare, where it is not ours."""
+    return f"The order says “{said}”." if differ(said, ours) else ""
+
+
 def acceptance(look: Look, missing: Sequence[str], released: Sequence[str]) -> str:
-    """The sentence beside a yes. `missing` are the slot codes still to be packed, `released` those just freed."""
+    """The words beside a yes. `missing` are the slot codes still to be packed, `released` those just freed."""
+    done = _done(look, missing, released)
+    leaves = look.station in (Station.BIN, Station.TABLE) and not look.take_out
+    if not leaves or look.line is None or look.item is None:
+        return done
+    return f"{done} {order_says(look.line.title, look.item.title)}".rstrip()
+
+
+def _done(look: Look, missing: Sequence[str], released: Sequence[str]) -> str:
     code = look.slot.code if look.slot else ""
     match look.station:
         case Station.BIN:
@@ -153,7 +168,32 @@ def acceptance(look: Look, missing: Sequence[str], released: Sequence[str]) -> s
         return f"{code} is out of the parcel. Put it back in {look.slot.bin if look.slot else ''} if it is not wanted."
     if released:
         return f"Parcel closed. Put back in the tray: {', '.join(released)}."
-    return f"Packed. Still missing: {', '.join(missing)}." if missing else "Packed. Close the parcel when it is ready."
+    if missing:
+        return f"Packed. Still missing: {', '.join(missing)}."
+    return f"Packed. {CLOSE_BY_SLIP}" if look.by_slip else "Packed. Close the parcel when it is ready."
+
+
+CLOSE_BY_SLIP = "Scan the slip that lies on the box."
+
+MUST_STAY: dict[Reason, str] = {
+    Reason.UNKNOWN_CODE: "No parcel has this slip or label. Look whose box it is.",
+    Reason.CANCELLED: "It was cancelled after the parcel was closed. Keep the parcel here, and open it again.",
+    Reason.HELD: "This parcel must stay here. {why}",
+}
+"""Where a parcel is not handed over, and the reason means something else there than at a station."""
+
+
+def must_stay(reason: Reason, numbers: str, why: str) -> str:
+    """`numbers` are those of the parcel's orders, `why` the words of its holds."""
+    sentence = MUST_STAY.get(reason, REFUSALS[reason]).format(why=why)
+    return f"{numbers}: {sentence}" if numbers else sentence
+
+
+def handed_over(numbers: str, things: int, since: str = "") -> str:
+    """The sentence when a parcel leaves; `since`: it left before, then."""
+    if since:
+        return f"{numbers}: handed over before, {since}."
+    return f"{numbers}: handed over, {things} {'thing' if things == 1 else 'things'}."
 
 
 def at_stop(where: Whereabouts, basket: int | None, round_id: str, *, scan: bool = True) -> str:

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-import re
+from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime
 
 from scanflow.domain.life import Hold, StayState
 from scanflow.domain.things import Held, Item, Stay
+from scanflow.domain.titles import Titled, shared_words
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,7 +29,9 @@ class Found:
 
     `named` is the stay that was named (for a bare code the slot's last one), `latest` the latest stay of its
     item (another one after a move), `wanted_by` the number of the order that has or had it, `turns` the stays the
-    slot ever had, `doubts` what is doubted of the item, in words.
+    slot ever had, `doubts` what is doubted of the item, in words. `listings` are the listing ids known of the item,
+    `listed` the things of which the line's listing id is known, `closer` another thing in stock that the line's title
+    fits better.
     """
 
     named: Stay | None = None
@@ -37,6 +40,20 @@ class Found:
     wanted_by: str | None = None
     turns: int = 0
     doubts: str = ""
+    listings: tuple[str, ...] = ()
+    listed: tuple[Titled, ...] = ()
+    closer: Titled | None = None
+
+    @property
+    def listed_here(self) -> bool:
+        """Whether the line's listing id is this thing's and no other's: an id seen on two things tells nothing."""
+        return self.item is not None and [each.item for each in self.listed] == [self.item.id]
+
+    @property
+    def listed_elsewhere(self) -> Titled | None:
+        """The one other thing that has the line's listing id."""
+        other = self.listed[0] if len(self.listed) == 1 else None
+        return other if other is not None and not self.listed_here else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,7 +78,7 @@ def bind(asked: Asked, found: Found) -> Bound:
         return _unbound(Hold.SLOT_FREE, "Nothing stands in this slot.")
     if found.named is None:
         return _unbound(Hold.UNKNOWN_CODE, "This slot has not had that turn.")
-    if asked.turn is None and asked.ordered_at is not None and asked.ordered_at < found.named.began:
+    if asked.turn is None and _older(asked, found) and not found.listed_here:
         return _unbound(Hold.STALE_CODE, "It was ordered before the thing now in this slot was put away.")
     latest = found.latest or found.named
     if latest.state is StayState.WITHDRAWN:
@@ -76,19 +93,33 @@ def bind(asked: Asked, found: Found) -> Bound:
 
 def doubt_of(asked: Asked, found: Found) -> str:
     """Why this may be another thing than the buyer saw, empty when there is no doubt."""
-    ours = found.item
-    if ours is not None and asked.listing and ours.listing:
-        return "" if asked.listing == ours.listing else f"The listing id differs: ours is {ours.listing}."
-    if ours is not None and asked.title and ours.title and shared_words(asked.title, ours.title) < 0.5:
-        return f"The title differs: ours is “{ours.title}”."
+    return "" if found.listed_here else " ".join(_doubts(asked, found))
+
+
+def _doubts(asked: Asked, found: Found) -> Iterator[str]:
+    other, ours = found.listed_elsewhere, found.item
+    if other is not None:
+        yield f"Listing {asked.listing} is that of {other.code}, “{other.title}”."
+    elif asked.turn is None and asked.listing and found.listings and asked.listing not in found.listings:
+        yield f"The listing id differs: ours is {found.listings[0]}."
+    if _older(asked, found):
+        yield "It was ordered before this thing was put away."
+    if found.closer is not None:
+        yield f"The order says “{asked.title}”, which fits {found.closer.code}, “{found.closer.title}”, better."
+    elif ours is not None and shared_words(asked.title, ours.title) < 0.5:
+        yield f"The title differs: ours is “{ours.title}”."
     if asked.turn is None and found.turns > 1:
-        return "A bare slot code, and this slot has had other things before."
-    return ""
+        yield "A bare slot code, and this slot has had other things before."
 
 
-def shared_words(one: str, other: str) -> float:
-    """The share of the shorter title's words that the other has too, 0 to 1; 1 when either has none."""
-    mine, theirs = (set(re.findall(r"\w+", text.casefold())) for text in (one, other))
-    if not mine or not theirs:
-        return 1.0
-    return len(mine & theirs) / min(len(mine), len(theirs))
+def _older(asked: Asked, found: Found) -> bool:
+    """Whether it was ordered before the stay began that was named, by the minute: files have no seconds."""
+    if asked.ordered_at is None or found.named is None:
+        return False
+    return asked.ordered_at < found.named.began.replace(second=0, microsecond=0)
+
+
+def learns(asked: Asked, found: Found, bound: Bound) -> bool:
+    """Whether the line teaches its listing id: an exact reference, nothing in doubt, and an id that no thing has."""
+    exact = bound.stay is not None and asked.turn is not None and not bound.holds
+    return exact and bool(asked.listing) and not found.listed

@@ -43,6 +43,16 @@ def stands_still(line: Line) -> bool:
     return bool(line.holds) and line.state not in ENDED
 
 
+def to_fetch(line: Line) -> bool:
+    """Whether a walk through the room is wanted for a line: it waits, and nothing holds it."""
+    return line.state is LineState.WAITING and not stands_still(line)
+
+
+def to_walk(line: Line, round_id: str) -> bool:
+    """Whether the stop of a line still wants walking to on this round."""
+    return to_fetch(line) and line.round == round_id
+
+
 def order_state(lines: Iterable[Line]) -> OrderState:
     """The order stands where its least advanced line stands: the first of the list that fits."""
     lines = tuple(lines)

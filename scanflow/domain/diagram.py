@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from enum import StrEnum
 from typing import Any
 
 from scanflow.domain.life import TABLES
 from scanflow.domain.things import Station
-from scanflow.domain.verdict import ALL, GUARDS, Guard
+from scanflow.domain.verdict import ALL, GUARDS, HAND_OVER, Reason
 
 BEGIN, END = "<!-- diagrams -->", "<!-- /diagrams -->"
 STARTS = {
@@ -22,9 +22,10 @@ STARTS = {
 
 
 def diagrams() -> str:
-    """Markdown: one state diagram for each table, one flow chart of guards for each station."""
+    """Markdown: one state diagram for each table, one flow chart of guards for each station and for the hand-over."""
     parts = [f"### {name.capitalize()}\n\n{_fenced(_states(name, table))}" for name, table in TABLES.items()]
     parts += [f"### Guards: {station}\n\n{_fenced(_guards(GUARDS[station]))}" for station in Station]
+    parts.append(f"### Guards: hand-over\n\n{_fenced(_guards(HAND_OVER))}")
     parts.insert(len(TABLES), f"### Guards: every station, before its own\n\n{_fenced(_guards(ALL))}")
     return "\n\n".join(parts)
 
@@ -49,7 +50,7 @@ def _states(name: str, table: Mapping[tuple[Any, str], StrEnum]) -> Iterator[str
         yield f"    {state} --> {after}: {event}"
 
 
-def _guards(guards: tuple[Guard, ...]) -> Iterator[str]:
+def _guards(guards: Iterable[tuple[Reason, object]]) -> Iterator[str]:
     """Guards from first to last; what passes the last of them is accepted, or goes on to the station's own."""
     yield "flowchart LR"
     names = [reason.value for reason, _ in guards]

@@ -123,6 +123,10 @@ class Slot:
     def after(self, event: str) -> Slot:
         return replace(self, card=step(CARD, self.card, event))
 
+    def fetcher(self, at: datetime) -> str | None:
+        """Who fetches its card at this time: nobody else is to have it."""
+        return self.fetch.by if self.fetch is not None and self.fetch.until > at else None
+
 
 @dataclass(frozen=True, slots=True)
 class Alias:

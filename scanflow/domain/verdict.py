@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from scanflow.domain.derive import SlotState, slot_state
-from scanflow.domain.life import CardState, Hold, LineState, RoundState
+from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState
 from scanflow.domain.things import Item, Line, Order, Parcel, Round, Slot, Station, Stay
 from scanflow.domain.whereabouts import Whereabouts
 
@@ -32,6 +32,7 @@ class Reason(StrEnum):
     NOT_PICKED = "not_picked"
     NOT_RELEASED = "not_released"
     WRONG_BIN = "wrong_bin"
+    NOT_CLOSED = "not_closed"
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,7 +43,8 @@ class Look:
     line of that stay or else its last one; `order` the order of `line`. `where` is where card and thing are by all
     that is known before this reading. `parcel` is the one open at the table.
     `late` marks a scan that waited for the network, and `since` says from when on it is refused, in the shop's time,
-    where that is known; `by_bin` is false in a shop that does not scan at the bin.
+    where that is known; `by_bin` is false in a shop that does not scan at the bin, `by_slip` true in one whose
+    boxes close by their slips.
     """
 
     station: Station
@@ -60,6 +62,7 @@ class Look:
     late: bool = False
     since: str = ""
     by_bin: bool = True
+    by_slip: bool = False
 
     @property
     def taken(self) -> bool:
@@ -188,6 +191,37 @@ GUARDS: dict[Station, tuple[Guard, ...]] = {
         (Reason.WRONG_BIN, lambda look: look.slot is not None and look.bin != look.slot.bin),
     ),
 }
+
+
+@dataclass(frozen=True, slots=True)
+class Leaving:
+    """What a slip or a label names before a parcel is handed over: the lines are those whose things are in it.
+
+    `known` is false where nothing of the shop bears that text; an order's slip is known before the order has a parcel.
+    """
+
+    known: bool
+    parcel: Parcel | None = None
+    lines: tuple[Line, ...] = ()
+
+
+def _not_closed(leaving: Leaving) -> bool:
+    """It is open, set aside or dropped, or all that was in it has come back."""
+    return leaving.parcel is None or leaving.parcel.state is not ParcelState.CLOSED or not leaving.lines
+
+
+HAND_OVER: tuple[tuple[Reason, Callable[[Leaving], bool]], ...] = (
+    (Reason.UNKNOWN_CODE, lambda leaving: not leaving.known),
+    (Reason.NOT_CLOSED, _not_closed),
+    (Reason.CANCELLED, lambda leaving: any(line.has(Hold.CANCELLED_IN_BOX) for line in leaving.lines)),
+    (Reason.HELD, lambda leaving: any(line.holds for line in leaving.lines)),
+)
+"""What is asked before a parcel leaves the house, in order."""
+
+
+def may_leave(leaving: Leaving) -> Reason | None:
+    """The reason for which a parcel must not leave, or None."""
+    return next((reason for reason, fits in HAND_OVER if fits(leaving)), None)
 
 
 def judge(look: Look) -> Reason | None:

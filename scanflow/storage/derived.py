@@ -29,6 +29,13 @@ HELD = and_(
 """As `derive.stands_still`."""
 
 
+TO_FETCH = and_(lines.c.state == LineState.WAITING, ~HELD)
+"""As `derive.to_fetch`."""
+
+TO_WALK = and_(TO_FETCH, lines.c.round == rounds.c.id)
+"""As `derive.to_walk`, over lines beside rounds."""
+
+
 def _some(condition: Any) -> Any:
     return func.sum(case((condition, 1), else_=0)) > 0
 

@@ -77,3 +77,9 @@ def numbers(connection: Connection, order_ids: Sequence[str]) -> Rows:
     """Id, number and slip of these orders."""
     query = select(orders.c.id, orders.c.number, orders.c.slip, orders.c.ship_by)
     return connection.execute(query.where(orders.c.id.in_(order_ids)).order_by(orders.c.n)).all()
+
+
+def picked_lines(connection: Connection) -> Rows:
+    """What was picked and not packed yet, by basket."""
+    query = LINES.where(lines.c.state == LineState.PICKED)
+    return connection.execute(query.order_by(lines.c.basket, orders.c.n, lines.c.position)).all()

@@ -3,36 +3,78 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Connection, exists, func, literal_column, select
+from sqlalchemy import Connection, and_, exists, func, literal_column, select
 
-from scanflow.domain.life import LineState, ParcelState
-from scanflow.storage.derived import BY_URGENCY
+from scanflow.domain.life import LIVE, LineState, ParcelState
+from scanflow.domain.things import Held
+from scanflow.storage.derived import BY_URGENCY, HELD
 from scanflow.storage.tables import labels, lines, orders, parcels
 from scanflow.storage.views import Rows
 
 
 def open_parcels(connection: Connection) -> Rows:
-    """Parcels on a table or set aside, with the ids of their orders in `orders`."""
-    query = select(parcels).where(parcels.c.state.in_([ParcelState.OPEN, ParcelState.ASIDE]))
+    """Parcels on a table or set aside, with the ids of their orders in `orders`; `wanted`: something is packed in it,
+    or is still to be.
+    """
+    open_lines = exists(literal_column("1")).where(
+        lines.c.order == orders.c.id, orders.c.parcel == parcels.c.id, lines.c.state.in_([LineState.UNBOUND, *LIVE])
+    )
+    query = select(parcels, open_lines.correlate(parcels).label("wanted")).where(
+        parcels.c.state.in_([ParcelState.OPEN, ParcelState.ASIDE])
+    )
     return connection.execute(query.order_by(parcels.c.n)).all()
 
 
-def parcels_to_hand_over(connection: Connection, limit: int) -> Rows:
-    """Closed parcels, the latest first, with `ends` of their last label, None without one."""
+def _waiting(gone_before: datetime | None) -> Any:
+    """The condition of closed parcels that have not left: they hold something, and were not closed before then."""
+    holds = exists(literal_column("1")).where(lines.c.parcel == parcels.c.id, lines.c.state == LineState.RELEASED)
+    here = and_(parcels.c.state == ParcelState.CLOSED, holds)
+    return here if gone_before is None else and_(here, parcels.c.closed >= gone_before)
+
+
+def waiting_page(connection: Connection, gone_before: datetime | None, after: int, limit: int) -> Rows:
+    """Closed parcels that have not left, in the order they were opened first; `n` is the key."""
+    query = select(parcels.c.n, parcels.c.id).where(_waiting(gone_before), parcels.c.n > after)
+    return connection.execute(query.order_by(parcels.c.n).limit(limit + 1)).all()
+
+
+def parcels_to_hand_over(connection: Connection, gone_before: datetime | None, limit: int) -> Rows:
+    """Closed parcels that have not left, the latest first, with `ends` of their last label, None without one."""
     last = select(func.max(labels.c.n)).where(labels.c.parcel == parcels.c.id).correlate(parcels).scalar_subquery()
-    query = select(parcels, labels.c.ends).outerjoin(labels, labels.c.n == last)
-    return connection.execute(
-        query.where(parcels.c.state == ParcelState.CLOSED).order_by(parcels.c.n.desc()).limit(limit)
-    ).all()
+    query = select(parcels, labels.c.ends).outerjoin(labels, labels.c.n == last).where(_waiting(gone_before))
+    return connection.execute(query.order_by(parcels.c.n.desc()).limit(limit)).all()
 
 
-def parcels_without_label(connection: Connection) -> int:
-    """How many closed parcels have no label yet."""
+def waiting_count(connection: Connection, gone_before: datetime | None) -> int:
+    """How many closed parcels have not left."""
+    return connection.execute(select(func.count()).select_from(parcels).where(_waiting(gone_before))).scalar_one()
+
+
+def slips_without_label(connection: Connection, gone_before: datetime | None) -> list[tuple[str, int]]:
+    """Closed parcels that have not left and have no label yet, once for the slip of each of their orders."""
     labelled = exists(literal_column("1")).where(labels.c.parcel == parcels.c.id)
-    query = select(func.count()).select_from(parcels).where(parcels.c.state == ParcelState.CLOSED, ~labelled)
-    return connection.execute(query).scalar_one()
+    own = select(lines.c.parcel, lines.c.order).where(lines.c.state == LineState.RELEASED).distinct().subquery()
+    query = select(parcels.c.id, orders.c.slip).join(own, own.c.parcel == parcels.c.id)
+    query = query.join(orders, orders.c.id == own.c.order).where(_waiting(gone_before), ~labelled)
+    return [(row.id, row.slip) for row in connection.execute(query.order_by(parcels.c.n))]
+
+
+def held_in(connection: Connection, parcel_ids: Sequence[str]) -> dict[str, list[Held]]:
+    """Why each of these closed parcels must not leave; an empty list for what may."""
+    query = select(lines.c.parcel, lines.c.holds).where(lines.c.parcel.in_(parcel_ids), HELD)
+    found: dict[str, list[Held]] = {name: [] for name in parcel_ids}
+    for row in connection.execute(query.where(lines.c.state == LineState.RELEASED)):
+        found[row.parcel] += row.holds
+    return found
+
+
+def parcels_with_things(connection: Connection) -> int:
+    """How many parcels that are not closed have something packed in them."""
+    packed = select(func.count(lines.c.parcel.distinct())).where(lines.c.state == LineState.PACKED)
+    return connection.execute(packed).scalar_one()
 
 
 def orders_to_pack(connection: Connection, states: Sequence[LineState], limit: int) -> Rows:

@@ -8,7 +8,7 @@ from sqlalchemy import Connection, and_, case, exists, func, literal_column, sel
 
 from scanflow.domain.derive import SlotState
 from scanflow.domain.life import CardState, LineState, RoundState, StayState
-from scanflow.storage.derived import HELD, OPEN_STAY, SLOT_STATE
+from scanflow.storage.derived import HELD, OPEN_STAY, SLOT_STATE, TO_FETCH, TO_WALK
 from scanflow.storage.order_views import held
 from scanflow.storage.tables import bins, lines, racks, rounds, sections, slots, stays
 from scanflow.storage.views import Rows
@@ -20,14 +20,19 @@ def papers(connection: Connection) -> dict[str, tuple[str, str]]:
     return {row.code: (row.colour, row.name) for row in rows}
 
 
+def digits(connection: Connection) -> dict[str, int]:
+    """How many figures the numbers of each section have."""
+    rows = connection.execute(select(sections.c.code, sections.c.digits).order_by(sections.c.n))
+    return {row.code: row.digits for row in rows}
+
+
 def counts(connection: Connection) -> dict[str, int]:
     """How much of each duty there is: lines that wait, walk, are picked, short or held; cards, things, slots."""
-    on_round = exists(literal_column("1")).where(rounds.c.id == lines.c.round, rounds.c.state == RoundState.OPEN)
-    free = ~HELD
+    walking = exists(literal_column("1")).where(TO_WALK, rounds.c.state == RoundState.OPEN).correlate(lines)
     kinds = {
-        "waiting": and_(lines.c.state == LineState.WAITING, free, ~on_round),
-        "walking": and_(lines.c.state == LineState.WAITING, free, on_round),
-        "picked": and_(lines.c.state == LineState.PICKED, free),
+        "waiting": and_(TO_FETCH, ~walking),
+        "walking": walking,
+        "picked": and_(lines.c.state == LineState.PICKED, ~HELD),
         "short": lines.c.state == LineState.SHORT,
         "held": held(),
     }

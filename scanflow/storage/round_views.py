@@ -4,28 +4,24 @@ from __future__ import annotations
 
 from typing import Any
 
-from sqlalchemy import Connection, Row, and_, case, func, select
+from sqlalchemy import Connection, Row, case, func, select
 
-from scanflow.domain.life import LineState, RoundState
-from scanflow.storage.derived import HELD, LINES
+from scanflow.domain.life import RoundState
+from scanflow.storage.derived import LINES, TO_WALK
 from scanflow.storage.tables import lines, rounds, stops
 from scanflow.storage.views import Rows
 
 
 def open_rounds(connection: Connection) -> Rows:
-    """Open rounds with how many of their stops wait and how many there are."""
-    to_do = and_(lines.c.state == LineState.WAITING, lines.c.round == rounds.c.id, ~HELD)
+    """Open rounds on which a stop still wants walking to, with how many do and how many stops there are."""
+    waiting = func.sum(case((TO_WALK, 1), else_=0))
     query = (
-        select(
-            rounds.c.id,
-            rounds.c.opened,
-            func.count().label("stops"),
-            func.sum(case((to_do, 1), else_=0)).label("waiting"),
-        )
+        select(rounds.c.id, rounds.c.opened, func.count().label("stops"), waiting.label("waiting"))
         .join(stops, stops.c.round == rounds.c.id)
         .join(lines, lines.c.id == stops.c.line)
         .where(rounds.c.state == RoundState.OPEN)
         .group_by(rounds.c.id, rounds.c.n, rounds.c.opened)
+        .having(waiting > 0)
     )
     return connection.execute(query.order_by(rounds.c.n)).all()
 

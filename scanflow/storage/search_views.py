@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 from sqlalchemy import Connection, and_, case, func, or_, select
@@ -35,15 +36,19 @@ def search_orders(connection: Connection, words: str, limit: int) -> Rows:
     return connection.execute(query.order_by(first, orders.c.n.desc()).limit(limit)).all()
 
 
-def settle_candidates(connection: Connection, code: str, words: str, limit: int = 10) -> Rows:
-    """Things in stock that no live line wants: the one in the slot `code`, then those whose titles hold `words`."""
+def settle_candidates(
+    connection: Connection, code: str, words: str, first: Sequence[str] = (), limit: int = 10
+) -> Rows:
+    """Things in stock that no live line wants: these stays `first`, the one in the slot `code`, then those whose titles
+    hold `words`.
+    """
     query = SLOTS.where(stays.c.id.is_not(None), UNWANTED)
-    named = slots.c.code == code
+    told, named = stays.c.id.in_(first), slots.c.code == code
     alike = [_holds(items.c.title, word) for word in words.split()[:8]]
-    rank = [case((named, 0), else_=1)]
+    rank = [case((told, 0), (named, 1), else_=2)]
     if alike:
         rank.append(-sum(case((each, 1), else_=0) for each in alike))
-    return connection.execute(query.where(or_(named, *alike)).order_by(*rank, slots.c.n).limit(limit)).all()
+    return connection.execute(query.where(or_(told, named, *alike)).order_by(*rank, slots.c.n).limit(limit)).all()
 
 
 def _holds(column: Any, words: str) -> Any:

@@ -30,6 +30,7 @@ from sqlalchemy import (
 
 from scanflow.domain.life import LIVE, CardState, LineState, StayState, StocktakeState
 from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
+from scanflow.domain.titles import Stocked, Titled
 from scanflow.storage import tables
 from scanflow.storage.ledger import canonical, entry_hash
 from scanflow.storage.prepared import Statements, reader
@@ -62,6 +63,7 @@ class SqlUnit:
         """Whether something was deleted for good."""
         self._known: dict[tuple[type, str], Any] = {}
         self._found: dict[type, dict[Any, tuple[Any, ...]]] = {kind: {} for kind in KINDS}
+        self._stocked: Stocked | None = None
 
     def new_id(self) -> str:
         return secrets.token_hex(8)
@@ -105,7 +107,7 @@ class SqlUnit:
         names = list(given)
         self._statements.get(("add", kind), lambda: insert(KINDS[kind]), names).run(self.connection, given)
         self._known[kind, getattr(new, FIELDS[kind][0])] = new
-        self._found[kind].clear()
+        self._changed(kind)
 
     def put(self, new: object) -> None:
         kind = type(new)
@@ -119,7 +121,12 @@ class SqlUnit:
             statement = self._statements.get(("put", kind, tuple(row)), lambda: _update(kind, row))
             statement.run(self.connection, {f"new_{column}": value for column, value in row.items()} | {"wanted": name})
             self._known[kind, name] = new
-            self._found[kind].clear()
+            self._changed(kind)
+
+    def _changed(self, kind: type) -> None:
+        self._found[kind].clear()
+        if kind in (Item, Stay):
+            self._stocked = None
 
     def drop(self, kind: type, name: str) -> None:
         if self.connection.dialect.name == "sqlite":  # which leaves what was deleted in the file, unless told
@@ -128,7 +135,7 @@ class SqlUnit:
         self._statements.get(("drop", kind), lambda: gone).run(self.connection, {"wanted": name})
         self.dropped = True
         self._known.pop((kind, name), None)
-        self._found[kind].clear()
+        self._changed(kind)
 
     def record(self, kind: str, data: Mapping[str, Any]) -> None:
         self.seq += 1
@@ -177,9 +184,18 @@ class SqlUnit:
             query = _query(Slot).where(_free(), tables.slots.c.section == bindparam("wanted"))
             return query.order_by(tables.slots.c.number).limit(1)
 
-        row = self._statements.get("lowest free", build).run(self.connection, {"wanted": section}).fetchone()
+        given = {"wanted": section, "who": self.who, "at": self.at}
+        row = self._statements.get("lowest free", build).run(self.connection, given).fetchone()
         slot: Slot | None = self._keep(Slot, row)
         return slot
+
+    def fetched(self) -> tuple[Slot, ...]:
+        def build() -> Select[Any]:
+            slots = tables.slots.c
+            return _query(Slot).where(slots.fetch_by == bindparam("who"), slots.fetch_until > bindparam("at"))
+
+        query = self._statements.get("fetched", build).run(self.connection, {"who": self.who, "at": self.at})
+        return tuple(self._keep(Slot, row) for row in query.fetchall())
 
     def free_slots(self, most_per_bin: int) -> dict[str, int]:
         slots, sections = tables.slots, tables.sections
@@ -190,7 +206,8 @@ class SqlUnit:
             .group_by(slots.c.section)
             .order_by(slots.c.section)
         )
-        return {row[0]: row[1] for row in self.connection.execute(query)}
+        given = {"who": self.who, "at": self.at}
+        return {row[0]: row[1] for row in self.connection.execute(query, given)}
 
     def last_scan(self, station: Station, spot: str) -> Scan | None:
         def build() -> Select[Any]:
@@ -203,6 +220,13 @@ class SqlUnit:
             Scan, self._statements.get("last scan", build).run(self.connection, given).fetchone()
         )
         return scan
+
+    def stocked(self) -> Stocked:
+        """Made once for all lines of a file: most of its time is for cutting titles into words."""
+        if self._stocked is None:
+            rows = self._statements.get("stocked", _in_stock).run(self.connection, {}).fetchall()
+            self._stocked = Stocked(Titled(*row) for row in rows)
+        return self._stocked
 
     def last_looks(self) -> dict[str, datetime]:
         looks, counts = tables.looks.c, tables.stocktakes
@@ -278,8 +302,16 @@ def _facts() -> Select[Any]:
     )
 
 
+def _in_stock() -> Select[Any]:
+    items, stays = tables.items.c, tables.stays.c
+    query = select(items.id, stays.id.label("stay"), stays.code, items.title).join(tables.stays, stays.item == items.id)
+    return query.where(stays.state == literal_column(f"'{StayState.STORED}'")).order_by(stays.n)
+
+
 def _free() -> Any:
-    """As `whereabouts.free_to_give`: no stay is open, the card is in the tray, and was not read elsewhere since."""
+    """As `whereabouts.free_to_give`: no stay is open, the card is in the tray, and was not read elsewhere since. And
+    as `Slot.fetcher`: nobody but `who` fetches it at the time `at`.
+    """
     open_stay = exists(literal_column("1")).where(
         tables.stays.c.code == tables.slots.c.code, tables.stays.c.state == StayState.STORED
     )
@@ -287,4 +319,5 @@ def _free() -> Any:
     read_there = or_(
         slots.seen_station.is_(None), and_(slots.seen_station == literal_column("'tray'"), slots.seen_accepted)
     )
-    return and_(slots.card == CardState.TRAY, read_there, ~open_stay)
+    to_have = or_(slots.fetch_until.is_(None), slots.fetch_until <= bindparam("at"), slots.fetch_by == bindparam("who"))
+    return and_(slots.card == CardState.TRAY, read_there, to_have, ~open_stay)

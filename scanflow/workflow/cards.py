@@ -7,6 +7,7 @@ from dataclasses import asdict, dataclass, replace
 from typing import Literal
 
 from labels import slot_code
+from scanflow.domain import advice
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Alias, Section, Slot
 from scanflow.planning.adopting import Form, Meaning, Room, is_foreign, meanings
@@ -70,7 +71,7 @@ def slot_facts(unit: Unit, code: str, pointer: str) -> Facts:
 def card_facts(unit: Unit, text: str, pointer: str = "/text") -> Facts:
     """The slot of a card text, or `Invalid` at `pointer`: `bad_check`, `unknown_code`.
 
-    A card without a check is believed at once here: nothing is picked or packed by it, and the caller shows its slot.
+    A card without a check is believed at once here; `believe` asks for a second look.
     """
     try:
         code = named(unit, text, widths(unit)).code
@@ -79,6 +80,19 @@ def card_facts(unit: Unit, text: str, pointer: str = "/text") -> Facts:
     except slot_code.BadFormat as wrong:
         raise Invalid(pointer, "unknown_code", "This is not the text of a card.") from wrong
     return slot_facts(unit, code, pointer)
+
+
+def believe(unit: Unit, text: str, before: str) -> None:
+    """`Invalid` at `/text` for a card without a check unless it was read before: two looks must agree.
+
+    What is no card's text at all is left to whoever looks it up.
+    """
+    try:
+        sure = named(unit, text, widths(unit)).checked
+    except slot_code.CodeError:
+        return
+    if not sure and slot_code.compact(before) != slot_code.compact(text):
+        raise Invalid("/text", "bad_check", advice.ONCE_MORE)
 
 
 def room(unit: Unit) -> Room:

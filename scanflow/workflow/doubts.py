@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from scanflow.domain.life import DoubtKind, Hold, LineState, Settled
 from scanflow.domain.things import Doubt, Item, Line, Stay
+from scanflow.workflow import learned
 from scanflow.workflow.cards import card_facts
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
 from scanflow.workflow.times import clock
@@ -126,5 +127,7 @@ def _check_card(unit: Unit, item: str, text: str | None) -> None:
 def _end(unit: Unit, doubt_: Doubt, how: Settled, note: str) -> Doubt:
     ended = replace(doubt_, how=how, note=note, ended=unit.at)
     unit.put(ended)
+    if doubt_.kind is DoubtKind.NOT_THIS and how is not Settled.SEEN:
+        learned.forget(unit, item=doubt_.item)
     unit.record("doubt settled", {"doubt": ended.id, "item": ended.item, "how": how, "note": note})
     return ended

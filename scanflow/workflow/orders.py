@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Iterable
 from dataclasses import replace
 from datetime import datetime
 from enum import StrEnum
+from itertools import count
 
 from labels import slot_code
-from scanflow.domain.binding import Asked, Bound, Found, bind
+from scanflow.domain.binding import Asked, Found, bind, learns
 from scanflow.domain.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.life import OF_BINDING, DoubtKind, Hold, LineState, Settled
 from scanflow.domain.things import Item, Line, Order, Section, Stay
-from scanflow.workflow import doubts, parcels
+from scanflow.domain.titles import Titled, words_of
+from scanflow.workflow import doubts, learned, parcels
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
 from scanflow.workflow.times import instant
 
@@ -28,19 +30,70 @@ def receive(unit: Unit, incoming: IncomingOrder) -> tuple[Order, Outcome]:
     """Take an order in, once: its number is unique per channel, and the same again changes nothing.
 
     A later version binds its new lines, holds absent ones (`not_in_file`) and changed ones; nothing is dropped.
+    Without a channel two shops may use one number: what has no line of an order that came before is another order.
     """
-    known = unit.find(Order, number=incoming.number, channel=incoming.channel)
-    if known:
-        return _receive_again(unit, known[0], incoming)
+    known = _numbered(unit, incoming)
+    again = known[0] if known and incoming.channel else _most_alike(unit, known, incoming)
+    if again is not None:
+        return _receive_again(unit, again, incoming)
     ordered_at, ship_by = _times(unit, incoming)
-    order = Order(unit.new_id(), incoming.number, incoming.channel, unit.at, unit.next_slip(), ordered_at, ship_by)
+    number = _free_number(unit, incoming) if known else incoming.number
+    sent = incoming.number if known else ""
+    order = Order(unit.new_id(), number, incoming.channel, unit.at, unit.next_slip(), ordered_at, ship_by, None, sent)
     unit.add(order)
     lines = [_new_line(unit, order, place, line) for place, line in enumerate(incoming.lines, 1)]
     unit.record(
         "order received",
         {"order": order.id, "number": order.number, "channel": order.channel, "lines": [_told(x) for x in lines]},
     )
+    if known:
+        _hold_both(unit, known, order)
     return order, Outcome.NEW
+
+
+def _numbered(unit: Unit, incoming: IncomingOrder) -> tuple[Order, ...]:
+    """The orders that came under this number: at most one where a channel is named."""
+    first = unit.find(Order, number=incoming.number, channel=incoming.channel)
+    if not first or incoming.channel:
+        return first
+    return (*first, *unit.find(Order, sent_number=incoming.number, channel=""))
+
+
+def _most_alike(unit: Unit, known: Iterable[Order], incoming: IncomingOrder) -> Order | None:
+    """The order that has the most lines of the one that comes, None where none has any."""
+    asked = Counter(_identity(line) for line in incoming.lines)
+
+    def shared(order: Order) -> int:
+        return (asked & Counter(_identity(line) for line in unit.find(Line, order=order.id))).total()
+
+    best = max(known, key=shared, default=None)
+    return best if best is not None and (shared(best) or not asked) else None
+
+
+def _identity(line: Line | IncomingLine) -> str:
+    """What tells that two lines are the same: the reference, or the title of a row that has none."""
+    return _same(line.reference) or line.title.casefold()
+
+
+def _free_number(unit: Unit, incoming: IncomingOrder) -> str:
+    """The number with the next free mark: `1001 (2)`."""
+    marked = (f"{incoming.number} ({place})" for place in count(2))
+    return next(each for each in marked if not unit.find(Order, number=each, channel=incoming.channel))
+
+
+def _hold_both(unit: Unit, known: Iterable[Order], order: Order) -> None:
+    """Two orders came under one number: nothing of either leaves until a person has looked at each line."""
+    names = ", ".join(each.number for each in known)
+    held = [
+        (each, f"Another order came as {order.sent_number} with other things: it is kept as {order.number}.")
+        for each in known
+    ]
+    held.append((order, f"It came as {order.sent_number}, a number that another order has: {names}."))
+    for each, why in held:
+        for line in unit.find(Line, order=each.id):
+            if line.live or line.state is LineState.UNBOUND:
+                unit.put(line.held(Hold.DOUBTFUL, why))
+                unit.record("held", {"line": line.id, "why": why})
 
 
 def _times(unit: Unit, incoming: IncomingOrder) -> tuple[datetime | None, datetime | None]:
@@ -59,41 +112,64 @@ def _told(line: Line) -> dict[str, str | None]:
 
 def _new_line(unit: Unit, order: Order, position: int, incoming: IncomingLine) -> Line:
     line = Line(unit.new_id(), order.id, position, incoming.reference, incoming.title, incoming.listing)
-    bound = _bind(unit, order, incoming)
+    asked, found = _found(unit, order, incoming)
+    bound = bind(asked, found)
     if bound.stay is not None:
         line = replace(line.after("settle"), stay=bound.stay)
     for each in bound.holds:
         line = line.held(each.hold, each.why)
     unit.add(line)
+    if found.item is not None and learns(asked, found, bound):
+        learned.learn(unit, asked.listing, found.item.id, line.id)
     return line
 
 
-def _bind(unit: Unit, order: Order, line: IncomingLine) -> Bound:
+def _found(unit: Unit, order: Order, line: IncomingLine | Line) -> tuple[Asked, Found]:
+    """What the line says of its thing, and what the room knows of that."""
+    bad = line.bad if isinstance(line, IncomingLine) else None
     widths = {section.code: section.digits for section in unit.find(Section)}
     try:
         named = slot_code.parse_reference(line.reference, widths)
     except slot_code.CodeError:
-        return bind(Asked(False, bad=line.bad), Found())
-    asked = Asked(True, named.turn, line.title, line.listing, order.ordered_at, line.bad)
+        return Asked(False, bad=bad), Found()
+    asked = Asked(True, named.turn, line.title, line.listing, order.ordered_at, bad)
     facts = unit.facts(named.code)
     if facts is None:
-        return bind(replace(asked, known=False), Found())
+        return replace(asked, known=False), Found()
     turn = named.turn if named.turn is not None else facts.slot.turns
     stays = unit.find(Stay, code=named.code, turn=turn)
     if not stays:
-        return bind(asked, Found(turns=facts.slot.turns))
+        return asked, Found(turns=facts.slot.turns)
     latest = unit.find(Stay, item=stays[0].item)[-1]
-    return bind(
-        asked,
-        Found(
-            stays[0],
-            latest,
-            unit.get(Item, latest.item),
-            _wanted_by(unit, latest),
-            facts.slot.turns,
-            doubts.said(unit, doubts.open_doubts(unit, latest.item)),
-        ),
+    item = must(unit, Item, latest.item)
+    found = Found(
+        stays[0],
+        latest,
+        item,
+        _wanted_by(unit, latest),
+        facts.slot.turns,
+        doubts.said(unit, doubts.open_doubts(unit, item.id)),
+        learned.listings_of(unit, item),
+        learned.listed(unit, line.listing),
     )
+    return asked, found if found.listed_here else replace(found, closer=_closer(unit, line.title, item))
+
+
+def _closer(unit: Unit, said: str, item: Item | None) -> Titled | None:
+    """Another thing in stock that the title fits better; what has every word of it can't be outdone."""
+    ours = item.title if item else ""
+    if words_of(said) <= words_of(ours):
+        return None
+    return unit.stocked().closer(said, ours, item.id if item else "")
+
+
+def others(unit: Unit, line_id: str) -> tuple[Titled, ...]:
+    """The other things that a line's listing id and title name: what a person compares first."""
+    line = must(unit, Line, line_id)
+    item = unit.get(Item, must(unit, Stay, line.stay).item) if line.stay else None
+    closer = _closer(unit, line.title, item)
+    found = (*learned.listed(unit, line.listing), *((closer,) if closer else ()))
+    return tuple(dict.fromkeys(each for each in found if item is None or each.item != item.id))
 
 
 def _wanted_by(unit: Unit, stay: Stay) -> str | None:
@@ -112,6 +188,7 @@ def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[O
     for line in lines:
         left[_same(line.reference)].append(line)
     changes = []
+    undated = replace(newer, ordered_at=None)  # what it has more now was ordered later, nobody says when
     position = max((line.position for line in lines), default=0)
     for wanted in incoming.lines:
         old = left[_same(wanted.reference)]
@@ -119,7 +196,7 @@ def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[O
             changes += _compare(unit, old.pop(0), wanted)
         else:
             position += 1
-            changes.append(_new_line(unit, newer, position, wanted))
+            changes.append(_new_line(unit, undated, position, wanted))
     changes += [line for gone in left.values() for line in _absent(unit, gone)]
     if newer == order and not changes:
         return order, Outcome.UNCHANGED
@@ -203,6 +280,7 @@ def settle(unit: Unit, line_id: str, stay_id: str | None = None, hold: Hold | No
         _check_wanted(unit, target)
         new = replace(_unbound(line.freed(OF_BINDING)), stay=target)
         new = doubts.hold(unit, new.after("settle"), must(unit, Stay, target).item)
+        learned.forget(unit, line=line.id)
         settled = line.hold
     else:
         settled = _settled(line, hold)
@@ -312,13 +390,23 @@ def revive(unit: Unit, line_id: str) -> Line:
     It is held as before, and by what is doubted of its thing now; one that was bound to nothing is unbound again.
     """
     line = must(unit, Line, line_id)
-    if line.stay is None:
-        new = line.after("revive unbound")
-    else:
-        new = line.after("revive").freed((Hold.MISPLACED,))
-        latest = unit.find(Stay, item=must(unit, Stay, line.stay).item)[-1]
-        _check_wanted(unit, latest.id)
-        new = doubts.hold(unit, replace(new, stay=latest.id, round=None, basket=None), latest.item)
+    new = line.after("revive unbound") if line.stay is None else _wanted_again(unit, line, "revive")
     unit.put(new)
     unit.record("revived", {"line": line.id, "stay": new.stay})
     return new
+
+
+def send_again(unit: Unit, line_id: str) -> Line:
+    """What came back goes to its buyer once more: the line waits for the thing where it stands now."""
+    new = _wanted_again(unit, must(unit, Line, line_id), "send again")
+    unit.put(new)
+    unit.record("sent again", {"line": new.id, "stay": new.stay})
+    return new
+
+
+def _wanted_again(unit: Unit, line: Line, event: str) -> Line:
+    """The line bound to its thing's present stay, held by what is doubted of the thing."""
+    new = line.after(event).freed((Hold.MISPLACED,))
+    latest = unit.find(Stay, item=must(unit, Stay, line.stay or "").item)[-1]
+    _check_wanted(unit, latest.id)
+    return doubts.hold(unit, replace(new, stay=latest.id, round=None, basket=None, parcel=None), latest.item)

@@ -45,6 +45,12 @@ def still_wanted(lines: Iterable[Line]) -> tuple[Line, ...]:
     return tuple(line for line in lines if line.state in wanted or stands_still(line))
 
 
+def codes_of(unit: Unit, lines: Iterable[Line]) -> list[str]:
+    """What to call these lines: the slot of each, or else its reference."""
+    stays = ((line, unit.get(Stay, line.stay) if line.stay else None) for line in lines)
+    return [stay.code if stay else line.reference for line, stay in stays]
+
+
 def open_parcel_at(unit: Unit, table: str) -> Parcel | None:
     found = unit.find(Parcel, table=table, state=ParcelState.OPEN)
     return found[0] if found else None
@@ -181,6 +187,14 @@ def reopen(unit: Unit, parcel_id: str) -> Parcel:
     _bind(unit, parcel.orders, parcel.id)
     unit.record("parcel reopened", {"parcel": parcel.id, "orders": list(parcel.orders)})
     return opened
+
+
+def can_reopen(unit: Unit, parcel: Parcel) -> bool:
+    """Whether a closed parcel has not left, and no slot of it has a newer stay: its table may be taken still."""
+    released = unit.find(Line, parcel=parcel.id, state=LineState.RELEASED)
+    stays = [must(unit, Stay, line.stay or "") for line in released]
+    unused = all(must(unit, Slot, stay.code).turns == stay.turn for stay in stays)
+    return parcel.state is ParcelState.CLOSED and bool(stays) and unused and not gone(unit, parcel)
 
 
 def _look_into(unit: Unit, line: Line) -> None:

@@ -8,6 +8,7 @@ from datetime import datetime
 from typing import Any, Literal, Protocol, TypeVar
 
 from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
+from scanflow.domain.titles import Stocked
 from scanflow.planning.racking import Measured
 
 T = TypeVar("T")
@@ -135,14 +136,24 @@ class Unit(Protocol):
     def facts(self, code: str) -> Facts | None: ...
 
     def lowest_free(self, section: str) -> Slot | None:
-        """The free slot of the lowest number whose card is in the tray."""
+        """The free slot of the lowest number whose card is in the tray and not fetched by somebody else."""
+        ...
+
+    def fetched(self) -> tuple[Slot, ...]:
+        """The slots whose numbers are kept for this actor now."""
         ...
 
     def free_slots(self, most_per_bin: int) -> dict[str, int]:
-        """Free slots per section with at most this many slots per bin, sections without any left out."""
+        """Free slots, as `lowest_free` has them, per section with at most this many slots per bin, sections without
+        any left out.
+        """
         ...
 
     def last_scan(self, station: Station, spot: str) -> Scan | None: ...
+
+    def stocked(self) -> Stocked:
+        """All things in stock by the words of their titles."""
+        ...
 
     def last_looks(self) -> Mapping[str, datetime]:
         """When each place was last looked at whole, in counts that were not cancelled."""

@@ -211,6 +211,8 @@ def _possible(finding: Finding, how: str, facts: Facts | None) -> bool:
             return facts is not None and facts.stay is not None and facts.stay.state is StayState.SHIPPED
         case "hold":
             return facts is not None and facts.taken
+        case "lost":
+            return facts is not None and facts.slot.card is not CardState.LOST
         case "withdraw":
             return facts is not None and facts.taken and facts.live_line is None
         case "reprint":
@@ -395,14 +397,17 @@ def _as_before(part: Any, was: Mapping[str, Any], names: Iterable[str]) -> Any:
 def _move_back(unit: Unit, finding: Finding, kept: Mapping[str, Any]) -> None:
     """The thing's next stay begins in its former slot, whose card still hangs on it or lies beside it.
 
-    Where that was read, and where the thing lay, is known as before.
+    Where that was read, and where the thing lay, is known as before. As long as the line that wanted the thing before
+    the move stands where it stood, nobody touched the thing.
     """
-    stay = must(unit, Stay, kept["to"])
+    stay, line = must(unit, Stay, kept["to"]), kept["before"].get("Line")
     facts = unit.facts(finding.subject)
     moved = unit.facts(stay.code)
     if facts is None or moved is None or facts.taken or facts.slot.card is not CardState.DUE or not stay.open:
         raise Refused("changed_since", f"{finding.subject} has changed since. Move the thing instead.")
-    if moved.slot.seen is not None or (moved.live_line is not None and moved.live_line.state is not LineState.WAITING):
+    now = moved.live_line
+    untouched = now is None or now.state is LineState.WAITING or (line is not None and line["state"] == now.state)
+    if moved.slot.seen is not None or not untouched:
         raise Refused("changed_since", "The thing was touched since. Move it instead.")
     stock.move_back(unit, stay, finding.subject)
     unit.put(_as_before(must(unit, Slot, finding.subject), kept["before"]["Slot"], ("seen", "out")))

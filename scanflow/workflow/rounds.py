@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
+from itertools import count
 
-from scanflow.domain.derive import OrderState, order_state
+from scanflow.domain.derive import OrderState, order_state, to_fetch, to_walk
 from scanflow.domain.life import LineState, RoundState
 from scanflow.domain.things import Bin, Line, Order, Rack, Round, Stay, Stop
 from scanflow.planning import room
@@ -38,17 +39,17 @@ def open_round(
     unit.add(round_)
     left_out: list[LeftOut] = []
     chosen: list[tuple[Line, str]] = []
-    basket = 0
+    free = _free_baskets(unit)
     for order in orders:
         lines = unit.find(Line, order=order.id)
         why = _left_out(unit, lines)
         if why:
             left_out.append(LeftOut(order.id, why))
             continue
-        waiting = [line for line in lines if line.state is LineState.WAITING]
+        waiting = [line for line in lines if to_fetch(line)]
         if most is not None and chosen and len(chosen) + len(waiting) > most:
             break
-        basket += 1
+        basket = next(free)
         chosen += [(replace(line, round=round_.id, basket=basket), _bin_of(unit, line)) for line in waiting]
     for position, (line, where) in enumerate(_walk(unit, chosen), 1):
         unit.put(line)
@@ -59,6 +60,14 @@ def open_round(
     unit.record("round opened", {"round": round_.id, "lines": [line.id for line, _ in chosen]})
     cycle.open_on_the_way(unit, (where for _, where in chosen))
     return round_, tuple(left_out)
+
+
+def _free_baskets(unit: Unit) -> Iterator[int]:
+    """Numbers from 1 on that no basket of an open round has, and none that still holds picked things."""
+    rounds = unit.find(Round, state=RoundState.OPEN)
+    lines = [must(unit, Line, stop.line) for walk in rounds for stop in unit.find(Stop, round=walk.id)]
+    used = {line.basket for line in (*lines, *unit.find(Line, state=LineState.PICKED))}
+    return (number for number in count(1) if number not in used)
 
 
 def _orders(unit: Unit, order_ids: Iterable[str] | None) -> list[Order]:
@@ -73,11 +82,10 @@ def _orders(unit: Unit, order_ids: Iterable[str] | None) -> list[Order]:
 def _left_out(unit: Unit, lines: tuple[Line, ...]) -> str:
     if order_state(lines) is OrderState.HELD:
         return "held"
-    waiting = [line for line in lines if line.state is LineState.WAITING]
-    if not waiting:
+    if not any(to_fetch(line) for line in lines):
         return "not_waiting"
-    rounds = {line.round for line in waiting if line.round is not None}
-    if any(must(unit, Round, name).state is RoundState.OPEN for name in rounds):
+    rounds = [must(unit, Round, name) for name in {line.round for line in lines if line.round is not None}]
+    if any(each.state is RoundState.OPEN and to_walk(line, each.id) for each in rounds for line in lines):
         return "on_round"
     return ""
 

@@ -85,8 +85,8 @@ def scan(unit: Unit, reading: Reading) -> Answer:
     _check_bin(unit, reading)
     seen = _read(unit, reading)
     if seen.slip is not None:
-        answer, was = slips.open_by_slip(unit, seen.slip, reading.table), ""
-        return _keep(unit, reading, None, answer, was)
+        answer, stood = slips.scan_slip(unit, seen.slip, reading.table, reading.key)
+        return _keep(unit, reading, None, answer, "", stood)
     look = _look(unit, reading, None if seen.unread else seen.card, seen.unread, round_)
     before = _repeated(unit, reading, look)
     if before is not None:
@@ -179,6 +179,7 @@ def _look(unit: Unit, reading: Reading, facts: Facts | None, unread: Reason | No
         take_out=reading.take_out and at_table,
         late=reading.late,
         by_bin=unit.settings.scan_at_bin,
+        by_slip=unit.settings.slip_closes,
     )
 
 
@@ -325,7 +326,8 @@ def _after(line: Line, event: str, look: Look, key: str) -> Line:
 def _close_if_complete(unit: Unit, look: Look, reading: Reading) -> tuple[str, ...]:
     """Close the parcel when the scan packed the last line its orders still want, if the shop likes that."""
     parcel = look.parcel
-    if parcel is None or look.take_out or not unit.settings.auto_close:
+    by_itself = unit.settings.auto_close and not unit.settings.slip_closes
+    if parcel is None or look.take_out or not by_itself:
         return ()
     if parcels.still_wanted(parcels.lines_of(unit, parcel.orders)):
         return ()
@@ -361,9 +363,7 @@ def _answer(
 def _missing(unit: Unit, parcel: Parcel | None, released: Sequence[str]) -> list[str]:
     if parcel is None or released:
         return []
-    wanted = parcels.still_wanted(parcels.lines_of(unit, parcel.orders))
-    stays = (unit.get(Stay, line.stay) if line.stay else None for line in wanted)
-    return [stay.code if stay else line.reference for stay, line in zip(stays, wanted, strict=True)]
+    return parcels.codes_of(unit, parcels.still_wanted(parcels.lines_of(unit, parcel.orders)))
 
 
 def _keep_repeat(unit: Unit, reading: Reading, before: Scan) -> Answer:
@@ -377,7 +377,7 @@ def _keep_repeat(unit: Unit, reading: Reading, before: Scan) -> Answer:
     )
 
 
-def _keep(unit: Unit, reading: Reading, look: Look | None, answer: Answer, was: str) -> Answer:
+def _keep(unit: Unit, reading: Reading, look: Look | None, answer: Answer, was: str, stood: str = "") -> Answer:
     """Record the scan with its answer, under its key, and in the ledger."""
     after = _look_again(unit, look) if look is not None else None
     kept = Scan(
@@ -394,7 +394,7 @@ def _keep(unit: Unit, reading: Reading, look: Look | None, answer: Answer, was: 
         answer=json.dumps(answer),
         was=was,
         at=unit.at,
-        stood=_stood(unit, reading, after) if after is not None and answer["verdict"] == "accepted" else "",
+        stood=_stood(unit, reading, after) if after is not None and answer["verdict"] == "accepted" else stood,
     )
     return _record(unit, reading, kept, answer)
 

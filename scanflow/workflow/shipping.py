@@ -17,28 +17,42 @@ _SHOWN = 4
 
 
 def bind(unit: Unit, parcel_id: str, text: str) -> Label:
-    """Let this label be the parcel's: its first use binds it for good, again on the same parcel nothing changes.
+    """Let this label be the parcel's: its first use binds it, again on the same parcel nothing changes.
 
-    A parcel may have several, for a label is printed again at times. Refused: `labels_off` (a setting), `not_closed`,
-    `label_taken`. Invalid for what is no shipping label.
+    A parcel may have several, for a label is printed again at times. One whose parcel is not closed any more is free
+    for another. Refused: `labels_off` (a setting), `not_closed`, `label_taken`. Invalid for what is no shipping label.
     """
     if not unit.settings.bind_labels:
         raise Refused("labels_off", "This shop does not bind shipping labels. The settings can switch it on.")
     parcel = must(unit, Parcel, parcel_id)
     written = _compact(unit, text)
     known = unit.get(Label, _hash(written))
-    if known is not None and known.parcel == parcel.id:
-        return known
-    if known is not None:
+    if known is not None and not _is_free(unit, known):
+        if known.parcel == parcel.id:
+            return known
         raise Refused(
             "label_taken", f"This label is on the parcel of {numbers(unit, known.parcel)}. Take the right one."
         )
     if parcel.state is not ParcelState.CLOSED:
         raise Refused("not_closed", "Close the parcel before its label goes on.")
     label = Label(_hash(written), parcel.id, written[-_SHOWN:])
-    unit.add(label)
+    if known is None:
+        unit.add(label)
+    else:
+        unit.put(label)
     unit.record("label bound", {"parcel": parcel.id, "label": label.hash, "ends": label.ends})
     return label
+
+
+def _is_free(unit: Unit, label: Label) -> bool:
+    """Whether a bound label may go on another parcel: its own was opened again, and is not closed since."""
+    return must(unit, Parcel, label.parcel).state not in (ParcelState.CLOSED, ParcelState.HANDED_OVER)
+
+
+def parcel_of(unit: Unit, text: str) -> str | None:
+    """The closed parcel that bears this label."""
+    label = label_of(unit, text)
+    return label.parcel if label is not None and not _is_free(unit, label) else None
 
 
 def label_of(unit: Unit, text: str) -> Label | None:
@@ -48,7 +62,11 @@ def label_of(unit: Unit, text: str) -> Label | None:
 
 def numbers(unit: Unit, parcel_id: str) -> str:
     """The numbers of the orders of a parcel."""
-    return ", ".join(must(unit, Order, name).number for name in must(unit, Parcel, parcel_id).orders)
+    return ", ".join(order.number for order in orders_of(unit, must(unit, Parcel, parcel_id)))
+
+
+def orders_of(unit: Unit, parcel: Parcel) -> tuple[Order, ...]:
+    return tuple(must(unit, Order, name) for name in parcel.orders)
 
 
 def _compact(unit: Unit, text: str) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from scanflow.domain.life import CardState, DoubtKind, Hold, LineState, ParcelState
 from scanflow.domain.things import Line, Order, Parcel, Sighting, Slot, Station
@@ -132,9 +132,15 @@ def gone(unit: Unit, parcel: Parcel) -> bool:
     """Whether a parcel has left: it was handed over, or closed some days ago where hand-overs are not recorded."""
     if parcel.state is ParcelState.HANDED_OVER:
         return True
-    if parcel.state is not ParcelState.CLOSED or unit.settings.hand_overs:
+    before = gone_before(unit)
+    if parcel.state is not ParcelState.CLOSED or before is None:
         return False
-    return parcel.closed is None or parcel.closed < unit.at - timedelta(days=unit.settings.gone_days)
+    return parcel.closed is None or parcel.closed < before
+
+
+def gone_before(unit: Unit) -> datetime | None:
+    """What was closed before then counts as gone without a scan; None where hand-overs are recorded."""
+    return None if unit.settings.hand_overs else unit.at - timedelta(days=unit.settings.gone_days)
 
 
 def _hold(unit: Unit, line: Line, why: str) -> None:

@@ -4,18 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import asdict, replace
+from datetime import timedelta
 
 from labels import slot_code
 from scanflow.domain.derive import SlotState, slot_state
-from scanflow.domain.life import LineState
-from scanflow.domain.things import Bin, Item, Line, Out, Rack, Section, Slot, Stay
-from scanflow.domain.whereabouts import read_words
+from scanflow.domain.life import CardState, Hold, LineState
+from scanflow.domain.things import Bin, Fetch, Item, Line, Out, Parcel, Rack, Section, Slot, Stay
+from scanflow.domain.whereabouts import free_to_give, read_words
 from scanflow.planning import room
 from scanflow.planning.racking import Measured
-from scanflow.workflow import doubts
+from scanflow.workflow import doubts, parcels
 from scanflow.workflow.cards import card_facts, refuse_named, refuse_taken, slot_facts
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit, must
 from scanflow.workflow.sightings import where
+from scanflow.workflow.times import clock
 
 
 def add_section(unit: Unit, code: str, name: str, slots_per_bin: int, colour: str, digits: int = 3) -> Section:
@@ -132,17 +134,20 @@ def put_away(
     """Store a thing: by the card in hand (`text`), in a chosen slot (`code`), or in a section's lowest free slot.
 
     Refused: `taken`, `card_due`, `retired`, `section_full` (with the free slots of sections of equal or greater
-    bulk). Only a card in hand may be handed out again before it was seen in the tray.
+    bulk). Only a card in hand may be handed out again before it was seen in the tray, or while somebody else fetches
+    it. What this person was fetching is for anybody again.
     """
     if text is not None:
         slot = _in_hand(unit, text)
     elif code is not None:
         slot = _free_slot(unit, code, "/code")
     else:
-        slot = _lowest_free(unit, section or "")
+        slot = _next_free(unit, section or "")
+    for kept in unit.fetched():
+        unit.put(replace(kept, fetch=None))
     item = Item(unit.new_id(), title, listing, notes)
     unit.add(item)
-    stay = _begin(unit, slot, item.id)
+    stay = _begin(unit, must(unit, Slot, slot.code), item.id)
     unit.record("put away", {"stay": stay.id, "code": stay.code, "turn": stay.turn, "title": title, "listing": listing})
     return stay
 
@@ -164,14 +169,42 @@ def _free_slot(unit: Unit, code: str, pointer: str) -> Slot:
     now = where(unit, facts)
     if now.misplaced:
         raise Refused("card_due", f"Card {code} is free, but {read_words(now)}. Scan it at the tray first.")
+    fetch = facts.slot.fetch
+    if fetch is not None and facts.slot.fetcher(unit.at) not in (None, unit.who):
+        until = clock(fetch.until, unit.at, unit.settings.zone)
+        raise Refused("card_due", f"Card {code} is being fetched by {fetch.by} until {until}. Take another one.")
     return facts.slot
 
 
-def _lowest_free(unit: Unit, code: str) -> Slot:
+FETCHING = timedelta(minutes=10)
+"""How long a number is kept for whoever fetches its card."""
+
+
+def fetch(unit: Unit, section: str) -> Slot:
+    """Name the number whose card this person fetches from the tray, and keep it from others meanwhile.
+
+    Who asks again gets the same number. Refused: `section_full`.
+    """
+    slot = replace(_next_free(unit, section), fetch=Fetch(unit.who, unit.at + FETCHING))
+    unit.put(slot)
+    unit.record("card to fetch", {"code": slot.code})
+    return slot
+
+
+def fetching(unit: Unit, section: str) -> Slot | None:
+    """The free slot of this section whose card this person fetches."""
+    for slot in unit.fetched():
+        facts = slot_facts(unit, slot.code, "/section")
+        if slot.section == section and free_to_give(slot, taken=facts.taken):
+            return slot
+    return None
+
+
+def _next_free(unit: Unit, code: str) -> Slot:
     section = unit.get(Section, code)
     if section is None:
         raise Invalid("/section", "unknown_section", f"There is no section {code}.")
-    slot = unit.lowest_free(code)
+    slot = fetching(unit, code) or unit.lowest_free(code)
     if slot is None:
         free = unit.free_slots(section.slots_per_bin)
         where = ", ".join(f"{count} in {name}" for name, count in free.items()) or "none elsewhere"
@@ -224,10 +257,66 @@ def move_back(unit: Unit, stay: Stay, code: str) -> Stay:
     return _carry(unit, stay.after("move", unit.at), _live_line(unit, stay), must(unit, Slot, code))
 
 
+def exchange(unit: Unit, stay_id: str, other: str) -> Stay:
+    """Two cards were swapped: each thing's next stay begins in the other's slot, and a live line follows its thing.
+
+    `other` is a stay, or the code of its slot. Each card hangs where it hung: where it was read and taken to stays true
+    of its slot, so what had picked the wrong thing waits again. Exchanged once more, all is as before.
+    Refused: `still_in_box`, `retired` while a card is lost.
+    """
+    pair = (must(unit, Stay, stay_id), _swapped_with(unit, stay_id, other))
+    ended = [stay.after("move", unit.at) for stay in pair]
+    lines = [_live_line(unit, stay) for stay in pair]
+    slots = [must(unit, Slot, stay.code) for stay in pair]
+    for line, slot in zip(lines, slots, strict=True):
+        if line is not None and line.state is LineState.PACKED:
+            raise Refused("still_in_box", f"{slot.code} lies in a parcel. Take it out with a scan first.")
+        if slot.card is CardState.LOST:
+            raise Refused("retired", f"Card {slot.code} is lost. Scan it first.")
+    for stay in ended:
+        _end(unit, stay)
+    waiting = [line.after("put back") if line and line.state is LineState.PICKED else line for line in lines]
+    new = [
+        _next(unit, stay, line, must(unit, Slot, slot.code), slot.out)
+        for stay, line, slot in zip(ended, waiting, reversed(slots), strict=True)
+    ]
+    for slot in slots:
+        unit.put(replace(must(unit, Slot, slot.code), seen=slot.seen))
+    return new[0]
+
+
+def _swapped_with(unit: Unit, stay_id: str, other: str) -> Stay:
+    facts = unit.facts(other)
+    stay = unit.get(Stay, other) if facts is None else facts.stay
+    if stay is None or stay.id == stay_id:
+        raise Invalid("/with", "unknown_stay", "Say which other thing has its card.")
+    return stay
+
+
+def take_back(unit: Unit, line_id: str, text: str) -> Stay:
+    """What left and came back is put away by the card in hand: its item's next stay begins in that card's slot.
+
+    Refused: `not_left` while its parcel can be opened again, `taken`.
+    """
+    line = must(unit, Line, line_id)
+    returned = line.after("return").freed((Hold.MISPLACED,))
+    if parcels.can_reopen(unit, must(unit, Parcel, line.parcel or "")):
+        raise Refused("not_left", "Its parcel is still here. Open it again, and take the thing out with a scan.")
+    stay = _begin(unit, _in_hand(unit, text), must(unit, Stay, line.stay or "").item)
+    unit.put(returned)
+    unit.record("returned", {"line": line.id, "stay": stay.id, "code": stay.code, "turn": stay.turn})
+    return stay
+
+
 def _carry(unit: Unit, ended: Stay, line: Line | None, slot: Slot) -> Stay:
-    """The item's next stay, in this slot; what was out of its bin is so still."""
+    """From one slot to another; what was out of its bin is so still."""
     out = must(unit, Slot, ended.code).out
     _end(unit, ended)
+    return _next(unit, ended, line, slot, out)
+
+
+def _next(unit: Unit, ended: Stay, line: Line | None, slot: Slot, out: Out | None) -> Stay:
+    """The item's next stay, in this slot. `out`: where its thing is, if it is out of its bin."""
     new = _begin(unit, slot, ended.item, out)
     if line is not None:
         unit.put(replace(line, stay=new.id, scan=None))

@@ -163,7 +163,7 @@ def changed(unit: Unit, count: Stocktake) -> set[str]:
 def _moved(unit: Unit, kind: str, data: Mapping[str, Any]) -> Iterator[str]:
     """The slots that an entry of the ledger is about, if it tells of a thing or card that moved."""
     match kind:
-        case "put away" | "withdrawn" | "card lost" | "found" | "undone" | "settled":
+        case "put away" | "returned" | "withdrawn" | "card lost" | "found" | "undone" | "settled":
             yield from [data["code"]] if "code" in data else _codes_of(unit, unit.find(Line, id=data["line"]))
         case "moved":
             yield from (data["code"], data["to"])

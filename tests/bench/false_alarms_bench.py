@@ -23,7 +23,7 @@ DATABASE_SHOPS = 12
 HABITS = {
     "bare codes go on in used slots": Habits(bare_in_used_slots=1.0),
     "bare codes stay after a move": Habits(bare_after_move=1.0),
-    "every listing id was renewed": Habits(relisted=1.0),
+    "bare codes stay when the listing is renewed": Habits(bare_relisted=1.0),
     "packed before late picks came": Habits(packed_before_picks_arrived=1.0),
 }
 

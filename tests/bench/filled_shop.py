@@ -129,7 +129,7 @@ def _fill_orders(connection: Connection, codes: list[str], wanted: list[list[str
     numbers = range(1, len(wanted) + len(past) + 1)
     empty = {"channel": "", "received": AT, "ordered_at": None, "ship_by": None, "parcel": None}
     _add(connection, tables.orders, ({"id": f"o{n}", "number": f"{n}", "slip": n, **empty} for n in numbers))
-    line = {"title": "", "listing": "", "hold": None, "why": "", "parcel": None, "round": None, "scan": None}
+    line = {"title": "", "listing": "", "parcel": None, "round": None, "scan": None}
     _add(
         connection,
         tables.lines,

@@ -39,6 +39,7 @@ class Shop(OrderPeople):
 
     def day(self) -> None:
         self.cards_back(0.7)
+        self.relist()
         for _ in range(self.random.randint(2, 7)):
             self.put_away()
         if self.stocked and self.tray and self.chance(0.3):

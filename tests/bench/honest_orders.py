@@ -7,14 +7,15 @@ import io
 from dataclasses import dataclass, replace
 from datetime import datetime
 
-from honest_stock import StockPeople, Thing
+from honest_stock import CHANNELS, StockPeople, Thing
 
+from labels import slot_code
 from scanflow.domain.incoming import IncomingLine, IncomingOrder
-from scanflow.domain.life import Hold, LineState
-from scanflow.domain.things import Line, Order
+from scanflow.domain.life import Hold, LineState, Settled
+from scanflow.domain.things import Doubt, Line, Order, Parcel, Station, Stay
 from scanflow.exchange import mapping, orders_csv
 from scanflow.exchange.csv_table import read_table
-from scanflow.workflow import order_file, orders
+from scanflow.workflow import doubts, order_file, orders, parcels
 
 HEADER = ("number", "channel", "ordered_at", "ship_by", "reference", "title", "listing")
 ENDED = (LineState.RELEASED, LineState.CANCELLED)
@@ -63,9 +64,9 @@ class OrderPeople(StockPeople):
     def _sell(self, unsold: list[Thing]) -> Sale:
         things = self.random.sample(unsold, min(len(unsold), self.random.choice((1, 1, 1, 2, 2, 3, 4))))
         self.numbers += 1
-        channel = self.random.choice(("", "north", "south"))
+        channel = self.random.choice(CHANNELS)
         when = self._bought(things)
-        lines = tuple(self._line(thing, when) for thing in things)
+        lines = tuple(self._line(thing, when, channel) for thing in things)
         incoming = IncomingOrder(f"{1000 + self.numbers}", channel, self._written(when), None, lines)
         self.sales.append(Sale(incoming, things, self.chance(0.5)))
         return self.sales[-1]
@@ -80,17 +81,18 @@ class OrderPeople(StockPeople):
         forms = (None, f"{when:%Y-%m-%d}", when.isoformat(), f"{when:%Y-%m-%dT%H:%M}", f"{when:%Y-%m-%dT%H:%M:%SZ}")
         return self.random.choice(forms)
 
-    def _line(self, thing: Thing, when: datetime) -> IncomingLine:
+    def _line(self, thing: Thing, when: datetime, channel: str) -> IncomingLine:
         """What the listing said when it was bought."""
         reference = [each for since, each in thing.references if since <= when][-1]
         title = thing.title if self.chance(0.85) else ""
-        return IncomingLine(reference, title, thing.listing if self.chance(0.8) else "")
+        listing = thing.listings.get(channel, thing.listings[""])
+        return IncomingLine(reference, title, listing if self.chance(0.8) else "")
 
     def _add_line(self, sale: Sale) -> None:
         things = self.unsold()
         if things:
             sale.things.append(self.random.choice(things))
-            lines = (*sale.incoming.lines, self._line(sale.things[-1], self.now))
+            lines = (*sale.incoming.lines, self._line(sale.things[-1], self.now, sale.incoming.channel))
             sale.incoming = replace(sale.incoming, lines=lines)
 
     def _load_file(self, sales: list[Sale]) -> None:
@@ -119,11 +121,19 @@ class OrderPeople(StockPeople):
             self.tally.answers.append((order.number, line.position, line.state, line.hold))
             if line.live and line.stay != thing.stay:
                 self.tally.misbound += line.hold is None
-            if line.hold is not None and line.hold is not Hold.CANCELLED_IN_BOX:
+            if line.has(Hold.SUSPECT):
+                self._find(thing)
+            elif line.hold is not None and line.hold is not Hold.CANCELLED_IN_BOX:
                 self.tally.held[line.hold] += 1
                 said = f"{line.why} The line: {line.reference!r}, “{line.title}”, {line.listing!r}."
                 self.tally.examples.setdefault(line.hold, said)
                 self.call(orders.settle, line.id, thing.stay)
+
+    def _find(self, thing: Thing) -> None:
+        """What was told to be missing is looked for and found."""
+        stay = self.look(lambda unit: unit.get(Stay, thing.stay))
+        for doubt in self.look(lambda unit: unit.find(Doubt, item=stay.item, how=None)) if stay else ():
+            self.call(doubts.settle, doubt.id, Settled.SEEN, text=slot_code.card_text(thing.code))
 
     def minds_change(self, share: float) -> None:
         """Buyers cancel, or want it after all; what was in hand for a cancelled line is put back."""
@@ -137,9 +147,21 @@ class OrderPeople(StockPeople):
     def _cancel(self, sale: Sale, line: Line, thing: Thing) -> None:
         self.call(orders.cancel, sale.id, line.id)
         if line.state is LineState.PACKED:
-            self.at_shelf(thing)
-        elif line.state is LineState.PICKED:
+            self._take_out(thing, line.parcel or "")
+        if line.state in (LineState.PACKED, LineState.PICKED):
             self.off_shelf.append(thing)
+
+    def _take_out(self, thing: Thing, parcel_id: str) -> None:
+        """By a scan at the parcel's table; one that was set aside is taken up for it."""
+        parcel = self.look(lambda unit: unit.get(Parcel, parcel_id))
+        if parcel is None:
+            return
+        table = parcel.table if parcel.open else "bench"
+        if not parcel.open:
+            self.call(parcels.open_parcel, parcel.orders, table)
+        self.scan(Station.TABLE, slot_code.card_text(thing.code), table=table, take_out=True)
+        if not parcel.open:
+            self.call(parcels.set_aside, parcel_id)
 
     def forget_sales(self) -> None:
         """Channels send old orders again for a while, then no more."""

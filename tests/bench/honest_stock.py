@@ -22,6 +22,7 @@ T = TypeVar("T")
 OPENING = datetime.fromisoformat("2026-03-02T08:00:00+00:00")
 SECTIONS = {"D": (12, 4), "LP": (8, 2)}
 """Letters: slots, slots per bin."""
+CHANNELS = ("", "north", "south")
 TOLD = ("verdict", "reason", "changed", "code", "order_number", "line_state", "parcel_state")
 
 
@@ -30,7 +31,7 @@ class Habits:
     """Shares of honest things or rounds that ask for trouble; the measure itself is without them."""
 
     bare_in_used_slots: float = 0.0
-    relisted: float = 0.0
+    bare_relisted: float = 0.0
     bare_after_move: float = 0.0
     packed_before_picks_arrived: float = 0.0
 
@@ -59,13 +60,20 @@ class Tally:
 
 @dataclass(slots=True, eq=False)
 class Thing:
-    """One thing: `code` and `stay` follow it through moves. `references` are its listing's, each from a time on."""
+    """One thing: `code` and `stay` follow it through moves. `references` are its listing's, each from a time on.
+
+    `listings`: its listing's id by channel, "" for any other.
+    """
 
     stay: str
     code: str
     references: list[tuple[datetime, str]]
     title: str
-    listing: str
+    listings: dict[str, str]
+
+    @property
+    def exact(self) -> bool:
+        return slot_code.parse_reference(self.references[-1][1]).turn is not None
 
     @property
     def listed_at(self) -> datetime:
@@ -157,7 +165,7 @@ class StockPeople:
         if not from_due:
             ways += [{"code": code}, {"section": slot_code.section_of(code)}]
         title = titles.stored(self.random)
-        listing = f"L{self.random.randrange(10**9)}" if self.keeps_listing_ids else ""
+        listing = self._new_listing()
         known = listing if self.chance(0.7) else ""
         stay = self.call(stock.put_away, title, known, **self.random.choice(ways))
         if stay is None:
@@ -165,10 +173,21 @@ class StockPeople:
         self._take_card(stay.code)
         self.wait(1800)
         reference, title = self._reference(stay), titles.listed(self.random, title)
-        listing += "R" if known and self.chance(self.habits.relisted) else ""
-        self.stocked.append(Thing(stay.id, stay.code, [(self.now, reference)], title, listing))
+        thing = Thing(stay.id, stay.code, [(self.now, reference)], title, {"": listing})
+        if thing.exact and self.chance(0.5):
+            thing.listings[self.random.choice(CHANNELS[1:])] = self._new_listing()
+        self.stocked.append(thing)
         if self.chance(0.5):
             self.at_shelf(self.stocked[-1])
+
+    def _new_listing(self) -> str:
+        return f"L{self.random.randrange(10**9)}" if self.keeps_listing_ids else ""
+
+    def relist(self) -> None:
+        """What did not sell is listed anew, with another id; its reference stays, if it is a whole one."""
+        for thing in self.stocked:
+            if self.chance(0.1) and (thing.exact or self.chance(self.habits.bare_relisted)):
+                thing.listings[self.random.choice(list(thing.listings))] = self._new_listing()
 
     def _take_card(self, code: str) -> None:
         self.tray.discard(code)
@@ -205,8 +224,7 @@ class StockPeople:
 
     def _renew(self, thing: Thing, stay: Stay) -> None:
         """A whole reference still finds a thing that moved; a bare code does not, so its listing gets a new one."""
-        bare = slot_code.parse_reference(thing.references[-1][1]).turn is None
-        if bare and not self.chance(self.habits.bare_after_move):
+        if not thing.exact and not self.chance(self.habits.bare_after_move):
             self.wait(1800)
             thing.references.append((self.now, slot_code.reference(stay.code, stay.turn)))
 

@@ -27,11 +27,21 @@ def stored(random: Random) -> str:
     return ", ".join([random.choice(GOODS).capitalize(), *details])
 
 
+def of_one_kind(random: Random) -> str:
+    """Of a shop that sells one kind of thing, whose titles differ in details alone."""
+    return ", ".join(["Rear derailleur", *random.sample(DETAILS, random.choice((1, 2, 2, 3, 3, 4)))])
+
+
 def listed(random: Random, title: str) -> str:
     """What the listing says of the same thing: none, one or several of an honest seller's changes."""
     for change in random.sample(_CHANGES, random.choice((0, 1, 1, 2, 3))):
         title = change(random, title)
     return title
+
+
+def described(random: Random, title: str) -> str:
+    """As `listed`, and with true details that nobody wrote down when the thing was put away."""
+    return listed(random, ", ".join([title, *random.sample(DETAILS, random.randint(1, 2))]))
 
 
 def _with_more(random: Random, title: str) -> str:

@@ -45,7 +45,8 @@ def test_no_page_scrolls_sideways(live: Live, page: Page, word: str, sizes: list
         for column in (sections.c.name, items.c.listing, items.c.notes, orders.c.channel, doubts.c.words):
             unit.connection.execute(update(column.table).values({column: name}))
         for line in unit.find(Line):
-            unit.put(replace(line, holds=tuple(replace(each, why=name) for each in line.holds)))
+            holds = tuple(replace(each, why=name) for each in line.holds)
+            unit.put(replace(line, title=f"{name[:190]} anew", holds=holds))
         longer = orders.c.number.concat(func.substr(name, 1, 190))
         unit.connection.execute(update(orders).where(orders.c.n % 2 == 0).values(number=longer))
         for stay in room.stays[::2]:

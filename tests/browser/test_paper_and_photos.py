@@ -62,7 +62,7 @@ def test_the_verdict_shows_the_thing_and_one_press_holds_it(live: Live, page: Pa
     assert room.round is not None
     with live.shop.looking() as unit:
         stops = round_views.round_stops(unit.connection, room.round.id)
-    stop = next(each for each in stops if each.state == "waiting" and each.hold is None)
+    stop = next(each for each in stops if each.state == "waiting" and not each.holds)
     picture = live.shop.photo(jpeg())
     live.shop.act("owner", lambda unit: photos.keep(unit, stop.stay, picture))
     sign_in(page, live)
@@ -74,7 +74,7 @@ def test_the_verdict_shows_the_thing_and_one_press_holds_it(live: Live, page: Pa
     assert f"Picture of {stop.title}" == shown.get_attribute("alt")
     page.wait_for_selector("dialog", state="detached")
     assert page.locator(".last img").evaluate(LOADED)
-    page.get_by_role("button", name=f"{stop.code} is the wrong thing").click()
+    page.get_by_role("button", name=f"{stop.code}: not this thing").click()
     page.wait_for_url(f"**/rounds/{room.round.id}")
     with live.shop.looking() as unit:
         line = unit.get(Line, stop.id)
@@ -87,7 +87,7 @@ def test_a_round_is_entered_by_the_bars_of_its_sheet(live: Live, page: Page) -> 
     assert room.round is not None
     with live.shop.looking() as unit:
         stops = round_views.round_stops(unit.connection, room.round.id)
-    first, second, *_ = (each for each in stops if each.state == "waiting" and each.hold is None)
+    first, second, *_ = (each for each in stops if each.state == "waiting" and not each.holds)
     sign_in(page, live)
     for stop, wrong, told in ((first, 0, "Picked"), (second, 1, "Not taken")):
         type_fast(page, slot_code.stop_text(stop.stop))

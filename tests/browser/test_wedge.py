@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from html import escape
 from itertools import product
 from random import Random
 from typing import Any
@@ -15,7 +17,8 @@ from real_keys import send
 from labels import slot_code
 
 PAGE = """<!doctype html><meta charset="utf-8"><title>Keys</title><link rel="icon" href="data:,">
-<body data-check="CHECK"><input id="box"><form><input id="line" value="abc"><input id="many" type="number" value="12">
+<body data-check="CHECK" data-digits="DIGITS"><input id="box">
+<form><input id="line" value="abc"><input id="many" type="number" value="12">
 <textarea id="note">Scratched, look</textarea><button id="press" type="button">Press</button></form>"""
 
 HEAR = """async () => {
@@ -87,9 +90,9 @@ SEED = 20
 FIELDS = {"box": "", "line": "abc", "many": "12", "note": "Scratched, look"}
 
 
-def hear(page: Page, check: str = "mod_11_10") -> None:
+def hear(page: Page, check: str = "mod_11_10", digits: str = "{}") -> None:
     """A page with a station's box and some fields, on which the scans that are heard are written down."""
-    html = PAGE.replace("CHECK", check)
+    html = PAGE.replace("CHECK", check).replace("DIGITS", escape(digits))
     page.route("**/keys", lambda route: route.fulfill(body=html, content_type="text/html; charset=utf-8"))
     page.goto("/keys")
     page.evaluate(HEAR)
@@ -152,6 +155,29 @@ def test_two_whole_texts(page: Page) -> None:
     page.wait_for_function("heard.unclear.length > 0")
     text = slot_code.card_text(code)
     assert ([], [[text, f"L{text}"]]) == (page.evaluate("heard.scans"), page.evaluate("heard.unclear"))
+
+
+def test_a_scanner_that_stalls_before_its_last_key(page: Page) -> None:
+    """Where the begin of a card's text is whole by itself it is waited for the rest, by the width of the section."""
+    hear(page, digits='{"C": 3, "LP": 2}')
+    codes = [*(f"C{number:03}" for number in range(1000)), *(f"LP{number:02}" for number in range(100))]
+    texts = [slot_code.card_text(code) for code in codes]
+    samples = []
+    for place, text in enumerate(texts):
+        strokes = [keyboards.press(char, 8.0 * n) for n, char in enumerate(text)]
+        late = strokes[-2].at + (70, 100, 150)[place % 3]
+        end = [keyboards.Stroke("Enter", "Enter", late + 8)] if place % 2 else []
+        samples.append(keyboards.Sample(text, "nothing", [*strokes[:-1], replace(strokes[-1], at=late), *end]))
+    assert [[text] for text in texts] == [[text for text, _ in found["scans"]] for found in played(page, samples)]
+
+
+def test_the_same_card_without_check_again(page: Page) -> None:
+    """Where cards have no check the text that was scanned last is no word: its next beep leaves a field."""
+    hear(page, "none")
+    strokes = [keyboards.press(char, 8.0 * n) for n, char in enumerate("0421")]
+    end = keyboards.Stroke("Enter", "Enter", 40)
+    heard = played(page, [keyboards.Sample("0421", focus, [*strokes, end]) for focus in ("nothing", "note")])
+    assert [([["0421", "wedge"]], FIELDS)] * 2 == [(found["scans"], found["fields"]) for found in heard]
 
 
 def test_cards_without_check(page: Page) -> None:

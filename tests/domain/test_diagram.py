@@ -5,7 +5,7 @@ from diagrams import DOCUMENT
 
 from scanflow.domain import life
 from scanflow.domain.diagram import diagrams, inserted
-from scanflow.domain.verdict import ALL, GUARDS
+from scanflow.domain.verdict import ALL, GUARDS, HAND_OVER
 
 
 def test_document_shows_the_tables_as_they_are():
@@ -23,9 +23,9 @@ def test_every_row_is_an_arrow(name):
 
 
 def test_every_guard_asks_once():
-    """Each guard of a station is a question of its flow chart, in the order of the list."""
+    """Each guard of a station and of the hand-over is a question of its flow chart, in the order of the list."""
     asked = [line.split("{")[0].strip() for line in diagrams().splitlines() if "?}" in line]
-    assert [reason.value for guards in (ALL, *GUARDS.values()) for reason, _ in guards] == asked
+    assert [reason.value for guards in (ALL, *GUARDS.values(), HAND_OVER) for reason, _ in guards] == asked
 
 
 def test_a_document_without_markers_is_refused():

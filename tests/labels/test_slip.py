@@ -30,9 +30,19 @@ def test_a_slip_has_the_paper_s_size_and_says_its_order(paper: str) -> None:
 
 
 @pytest.mark.parametrize("paper", SIZES)
+def test_a_slip_has_what_the_order_calls_a_thing(paper: str) -> None:
+    """Where the buyer's title is another than ours, both stand there, in as many lines as it needs."""
+    said = "The order says “Rear mech with a long cage, five speeds”."
+    both = slip.Slip("B-1", 1, "", [Thing("D004", "Rear derailleur", "A-1-1", COLOURS["green"], says=said), *things(1)])
+    text = " ".join(words(document(slip.slips([both], paper))[0]).split())
+    assert (True, True) == ("Rear derailleur" in text, said in text)
+
+
+@pytest.mark.parametrize("paper", SIZES)
 def test_nothing_leaves_the_page(paper: str) -> None:
     """Also with 40 things, long words and a number of 100 characters: every shape lies inside the printer's margin."""
-    long = slip.Slip("9" * 100, 10**6, "40 things", [Thing("BL012345", "w" * 200, "A-1-1", COLOURS["pink"])] * 40)
+    thing = Thing("BL012345", "w" * 200, "A-1-1", COLOURS["pink"], says="v" * 90 + " w" * 200)
+    long = slip.Slip("9" * 100, 10**6, "40 things", [thing] * 40)
     for page in slip.slips([long], paper):
         for shape in page.shapes:
             right = shape.x + (getattr(shape, "width", 0) or row.typeface.width(shape.text, shape.size, shape.font))

@@ -359,6 +359,23 @@ def test_what_is_free_is_free_to_give(place: Place, card: CardState, seen: Sight
         assert (None, {"D": 3}) == (unit.lowest_free("LP"), unit.free_slots(20))
 
 
+def test_numbers_that_are_fetched(place: Place) -> None:
+    """A number is kept from all but its fetcher until its time is over; the fetcher's own are told."""
+    with place.unit() as unit:
+        store(unit)
+        until = unit.at + timedelta(minutes=10)
+        unit.put(replace(SLOTS[0], fetch=Fetch("ann", until)))
+        told = {}
+        for who, at in ((unit.who, unit.at), ("ann", unit.at), (unit.who, until), ("ann", until)):
+            unit.who, unit.at = who, at
+            free = unit.lowest_free("D")
+            told[who, at] = (free.code if free else "", unit.free_slots(2), [slot.code for slot in unit.fetched()])
+        both = {"D": 2}
+        assert [("D003", {"D": 1}, []), ("D001", both, ["D001"]), ("D001", both, []), ("D001", both, [])] == list(
+            told.values()
+        )
+
+
 def test_a_card_in_the_tray_frees_nothing_taken(place: Place) -> None:
     """A slot with an open stay is not free, wherever its card is."""
     with place.unit() as unit:
@@ -375,6 +392,18 @@ def test_free_slots(place: Place) -> None:
         assert [{}, {"D": 2}, {"D": 2, "LP": 1}] == [unit.free_slots(most) for most in (1, 2, 20)]
         unit.put(replace(LAMP, card=CardState.HAND))
         assert {"D": 2} == unit.free_slots(20)
+
+
+def test_things_in_stock_by_their_words(place: Place) -> None:
+    """What stands here is found by its title, as it is now; what has left is not."""
+    with place.unit() as unit:
+        store(unit)
+        assert "D002" == getattr(unit.stocked().closer("long cage"), "code", None)
+        unit.put(replace(ITEM, title="Brass bell"))
+        bell = unit.stocked().closer("bell")
+        assert ("s1", None) == (bell and bell.stay, unit.stocked().closer("long cage"))
+        unit.put(replace(STAY, state=StayState.WITHDRAWN))
+        assert None is unit.stocked().closer("bell")
 
 
 def test_last_scan(place: Place) -> None:

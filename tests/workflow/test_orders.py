@@ -1,16 +1,16 @@
 """Orders come in once, and again; lines are cancelled, settled, short, found, held and revived."""
 
 from dataclasses import replace
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 
 import pytest
 from floor import Floor
 
 from labels import slot_code
 from scanflow.domain.incoming import IncomingLine, IncomingOrder
-from scanflow.domain.life import Hold, LineState, NotAllowed
-from scanflow.domain.things import Line, Order
-from scanflow.workflow import orders, stock
+from scanflow.domain.life import Hold, LineState, NotAllowed, Settled
+from scanflow.domain.things import Doubt, Learned, Line, Order
+from scanflow.workflow import doubts, orders, stock
 from scanflow.workflow.orders import Outcome
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
@@ -69,6 +69,99 @@ def test_a_bare_code_from_before_the_thing_was_put_away_is_stale():
     floor = Floor("D001")
     order = floor.order("1", IncomingLine("D001"), ordered_at="2026-03-01")
     assert [("unbound", "stale_code")] == told(floor, order)
+
+
+def exact(code, turn=1, **more):
+    return IncomingLine(slot_code.reference(code, turn), **more)
+
+
+def test_an_order_from_before_the_thing_came_is_doubted():
+    """An exact reference is held when the order is older than its stay, by days where it gives only a day."""
+    floor = Floor("D001", "D002")
+    before = floor.order("1", exact("D001"), ordered_at="2026-03-01")
+    on_the_day = floor.order("2", exact("D002"), ordered_at="2026-03-02")
+    assert ([("waiting", "doubtful")], [("waiting", None)]) == (told(floor, before), told(floor, on_the_day))
+
+
+def test_a_moved_thing_keeps_the_day_it_came():
+    """An order between a thing's arrival and its move is not older than the stay that its reference names."""
+    floor = Floor("D001")
+    floor.unit.at += timedelta(days=3)
+    stock.move(floor.unit, floor.stay("D001").id, "D004")
+    assert [("waiting", None)] == told(floor, floor.order("1", exact("D001"), ordered_at="2026-03-03"))
+
+
+def titled_room():
+    """Two things that differ in a word, in D001 and D002, of which listing ids are known."""
+    floor = Floor()
+    for code, title in (("D001", "Rear wheel, 26 inch"), ("D002", "Rear wheel, 28 inch")):
+        stock.put_away(floor.unit, title, f"L-{code}", text=slot_code.card_text(code))
+    return floor
+
+
+@pytest.mark.parametrize(
+    "more", [{"title": "Rear wheel 28 inch"}, {"listing": "L-D002"}, {"title": "Rear wheel", "listing": "L-D002"}]
+)
+def test_what_names_another_thing_is_held_with_its_name(more):
+    """Words and listing id of another thing doubt an exact reference; that thing is named and offered first."""
+    floor = titled_room()
+    line = floor.lines(floor.order("1", exact("D001", **more)))[0]
+    assert (floor.stay("D001").id, Hold.DOUBTFUL) == (line.stay, line.hold)
+    assert (True, True) == ("D002" in line.why, "Rear wheel, 28 inch" in line.why)
+    assert [floor.stay("D002").id] == [each.stay for each in orders.others(floor.unit, line.id)]
+
+
+def test_a_thing_that_has_left_has_its_listing_id_still():
+    """An order with the listing id of a thing that is gone is held, whatever its reference."""
+    floor = titled_room()
+    floor.release("0", "D002")
+    assert [("waiting", "doubtful")] == told(floor, floor.order("1", exact("D001", listing="L-D002")))
+
+
+def test_an_unknown_listing_id_is_learned():
+    """What an exact reference brought is this thing's: the next order with it and another reference is held."""
+    floor = titled_room()
+    order = floor.order("1", exact("D001", listing="fair-7"))
+    orders.cancel(floor.unit, order.id)
+    assert [("waiting", "doubtful")] == told(floor, floor.order("2", exact("D002", listing="fair-7")))
+    late = exact("D001", title="Brass bell", listing="fair-7")
+    assert [("waiting", None)] == told(floor, floor.order("3", late, ordered_at="2026-03-01"))
+
+
+@pytest.mark.parametrize("line", [exact("D001", title="Rear wheel 28 inch", listing="fair-7"), IncomingLine("D001")])
+def test_what_is_doubted_or_bare_teaches_nothing(line):
+    """A listing id that came with a doubt, or without an exact reference, is not learned."""
+    floor = titled_room()
+    floor.order("1", replace(line, listing="fair-7"))
+    assert () == floor.unit.find(Learned)
+
+
+def test_settled_on_another_thing_a_listing_id_is_forgotten():
+    """A person says that the line meant another thing: what it taught was wrong."""
+    floor = titled_room()
+    line = floor.lines(floor.order("1", exact("D001", listing="fair-7")))[0]
+    orders.settle(floor.unit, line.id, floor.stay("D002").id)
+    assert () == floor.unit.find(Learned)
+
+
+@pytest.mark.parametrize(("how", "kept"), [("seen", ["fair-7"]), ("corrected", [])])
+def test_a_doubt_of_the_thing_may_end_what_was_learned(how, kept):
+    """Where the thing was not what its card says, the listing ids learned of it tell nothing."""
+    floor = titled_room()
+    line = floor.lines(floor.order("1", exact("D001", listing="fair-7")))[0]
+    orders.hold(floor.unit, line.id, "Not this thing.")
+    (doubt,) = floor.unit.find(Doubt)
+    doubts.settle(floor.unit, doubt.id, Settled(how), text=slot_code.card_text("D001"))
+    assert kept == [each.listing for each in floor.unit.find(Learned)]
+
+
+def test_an_id_of_two_things_is_no_evidence():
+    """A listing id that two things have says nothing for or against either, and is not learned."""
+    floor = titled_room()
+    stock.change_item(floor.unit, floor.stay("D001").id, None, "same", None)
+    stock.change_item(floor.unit, floor.stay("D002").id, None, "same", None)
+    order = floor.order("1", exact("D001", listing="same"), exact("D002", title="Rear wheel 26 inch", listing="same"))
+    assert ([("waiting", None), ("waiting", "doubtful")], ()) == (told(floor, order), floor.unit.find(Learned))
 
 
 def test_one_thing_is_sold_once():
@@ -142,11 +235,70 @@ def test_numbers_are_unique_within_their_channel_only():
     assert floor.order("1", "D001").id != floor.order("1", "D002", channel="fair").id
 
 
+def sent(floor, *codes, number="1001", **more):
+    """The order as which these things are kept, and the outcome."""
+    lines = tuple(exact(code) for code in codes)
+    return orders.receive(floor.unit, IncomingOrder(number, lines=lines, **more))
+
+
+def test_two_orders_under_one_number_stay_two():
+    """Without a channel an order that shares no line with that of its number is kept apart, and both are held."""
+    floor = Floor("D001", "D002")
+    one, _ = sent(floor, "D001")
+    two, outcome = sent(floor, "D002")
+    assert (Outcome.NEW, "1001 (2)", "1001") == (outcome, two.number, two.sent_number)
+    assert [[("waiting", "doubtful")]] * 2 == [told(floor, one), told(floor, two)]
+    assert (True, True) == ("1001 (2)" in floor.line("D001").why, "1001." in floor.line("D002").why)
+
+
+def test_each_line_of_both_orders_is_settled_by_a_person():
+    """Live lines and those bound to nothing are held until each is settled; what is over is left alone."""
+    floor = Floor("D001", "D002", "D003")
+    one = floor.order("1001", "D001", "D002", IncomingLine("?"))
+    orders.cancel(floor.unit, one.id, floor.line("D002").id)
+    two, _ = sent(floor, "D003")
+    orders.settle(floor.unit, floor.line("D003").id)
+    first, second, third = floor.lines(one)
+    held = [each.has(Hold.DOUBTFUL) for each in (first, second, third, *floor.lines(two))]
+    assert [True, False, True, False] == held
+
+
+def test_sent_again_each_goes_to_the_order_that_has_its_lines():
+    """The most shared lines tell which; unchanged nothing is held anew, and what shares none is yet another order."""
+    floor = Floor("D001", "D002", "D003", "D004", "D005")
+    one, _ = sent(floor, "D001", "D002")
+    two, _ = sent(floor, "D003", "D004")
+    for code in ("D001", "D002", "D003", "D004"):
+        orders.settle(floor.unit, floor.line(code).id)
+    entries = len(floor.unit.ledger)
+    again = [sent(floor, "D001", "D002"), sent(floor, "D004", "D003")]
+    assert [(one.id, Outcome.UNCHANGED), (two.id, Outcome.UNCHANGED)] == [(order.id, how) for order, how in again]
+    assert entries == len(floor.unit.ledger)
+    assert two.id == sent(floor, "D003", "D004", "D001")[0].id
+    assert "1001 (3)" == sent(floor, "D005")[0].number
+
+
+def test_a_named_channel_keeps_its_number_unique():
+    """Where a channel is named, other lines under its number are a later version of the same order."""
+    floor = Floor("D001", "D002")
+    one, _ = sent(floor, "D001", channel="fair")
+    two, outcome = sent(floor, "D002", channel="fair")
+    assert (one.id, Outcome.CHANGED, "1001") == (two.id, outcome, two.number)
+
+
+def test_a_row_without_a_reference_is_known_by_its_title():
+    """An order of bad rows sent again is the same, and another's bad row is not taken for it."""
+    floor = Floor()
+    one = floor.order("1001", IncomingLine("", "Bell", bad="No reference."))
+    assert one.id == floor.order("1001", IncomingLine("", "Bell", bad="No reference.")).id
+    assert "1001 (2)" == floor.order("1001", IncomingLine("", "Lamp", bad="No reference.")).number
+
+
 def test_a_new_line_is_bound():
-    """What a later version adds is bound as if it had come at once, after the others."""
-    floor, order, outcome = received(A1, A2, IncomingLine("D003"))
+    """What a later version adds is bound after the others, and is not as old as the order: nobody says when it came."""
+    floor, order, outcome = received(A1, A2, IncomingLine("D003"), ordered_at="2026-03-01")
     assert (Outcome.CHANGED, [1, 2, 3]) == (outcome, [line.position for line in floor.lines(order)])
-    assert floor.stay("D003").id == floor.lines(order)[2].stay
+    assert (floor.stay("D003").id, None) == (floor.line("D003").stay, floor.lines(order)[2].hold)
 
 
 def test_an_absent_line_is_held_once():
@@ -215,12 +367,14 @@ def test_one_line_is_cancelled_alone():
     assert [("waiting", None), ("cancelled", None)] == told(floor, order)
 
 
-def test_an_unbound_line_is_cancelled_with_its_hold():
-    """Cancelling settles what was held."""
+def test_an_unbound_line_is_cancelled_and_keeps_its_hold():
+    """What was held is held again if it is wanted after all."""
     floor = Floor()
     order = floor.order("1", IncomingLine("D001"))
     orders.cancel(floor.unit, order.id)
-    assert [("cancelled", None)] == told(floor, order)
+    assert [("cancelled", "slot_free")] == told(floor, order)
+    orders.revive(floor.unit, floor.lines(order)[0].id)
+    assert [("unbound", "slot_free")] == told(floor, order)
 
 
 def test_what_has_left_is_not_cancelled():
@@ -276,7 +430,7 @@ def test_settling_needs_a_thing_that_is_there_and_free():
 
 
 def test_what_is_in_the_box_is_not_settled_away():
-    """A packed thing comes out by a scan before its line means another; a cancelled one before all else."""
+    """A packed thing comes out by a scan before its line means another; a cancelled one whatever else is said."""
     floor = Floor("D001", "D002", "D003", scan_at_bin=False)
     order = floor.order("1", "D001", "D002")
     floor.parcel(order)
@@ -285,7 +439,8 @@ def test_what_is_in_the_box_is_not_settled_away():
     assert "still_in_box" == refused(orders.settle, floor.unit, line, floor.stay("D003").id)
     orders.cancel(floor.unit, order.id, line)
     assert "still_in_box" == refused(orders.settle, floor.unit, line)
-    assert "still_in_box" == refused(orders.hold, floor.unit, line, "not this")
+    orders.hold(floor.unit, line, "not this")
+    assert "still_in_box" == refused(orders.settle, floor.unit, line, hold=Hold.CANCELLED_IN_BOX)
 
 
 def test_short_and_found():
@@ -320,16 +475,15 @@ def test_a_cancelled_line_is_revived_where_its_thing_is_now():
 
 
 def test_reviving_needs_the_thing():
-    """What another order took, what left and what was never bound stays cancelled; a live line is revived already."""
+    """What another order took and what left stays cancelled; a live line is revived already."""
     floor = Floor("D001", "D002")
-    order = floor.order("1", "D001", "D002", IncomingLine("?"))
+    order = floor.order("1", "D001", "D002")
     orders.cancel(floor.unit, order.id)
     floor.order("2", "D001")
     stock.withdraw(floor.unit, floor.stay("D002").id, "bent")
-    one, two, unbound = floor.lines(order)
+    one, two = floor.lines(order)
     assert "has_live_line" == refused(orders.revive, floor.unit, one.id)
     assert "not_in_stock" == refused(orders.revive, floor.unit, two.id)
-    assert "not_allowed" == refused(orders.revive, floor.unit, unbound.id)
     with pytest.raises(NotAllowed):
         orders.revive(floor.unit, floor.line("D001").id)
 
@@ -348,9 +502,10 @@ def test_every_change_is_in_the_ledger():
     line = floor.line("D001").id
     orders.short(floor.unit, line, "gone")
     orders.found(floor.unit, line)
-    orders.hold(floor.unit, line, "hm")
     orders.settle(floor.unit, line)
     orders.cancel(floor.unit, order.id)
     orders.revive(floor.unit, line)
-    assert ["short", "found", "held", "settled", "cancelled", "revived"] == [k for k, _ in floor.unit.ledger[-6:]]
+    orders.hold(floor.unit, line, "hm")
+    told = ["short", "doubted", "found", "doubt settled", "settled", "cancelled", "revived", "doubted", "held"]
+    assert told == [kind for kind, _ in floor.unit.ledger[-len(told) :]]
     assert line == floor.unit.get(Line, line).id

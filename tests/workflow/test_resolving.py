@@ -237,6 +237,36 @@ def test_what_something_has_built_on_stands(built, kind, how):
     assert before == floor.unit.facts("D002")
 
 
+@pytest.mark.parametrize("state", [LineState.SHORT, LineState.WAITING])
+def test_a_move_is_taken_back_while_the_line_that_wants_the_thing_stands_where_it_stood(state):
+    """Short before and short since is untouched; what happens to the line afterwards is built upon it."""
+    floor = Counted("D001", "D002")
+    order = floor.order("1001", "D002")
+    if state is LineState.SHORT:
+        orders.short(floor.unit, floor.line("D002").id)
+    floor.open()
+    floor.look("A-1-3", "D002")
+    floor.resolve("elsewhere-D002", "moved")
+    floor.undo("elsewhere-D002")
+    assert (state, "D002") == (floor.line("D002").state, floor.stay("D002").code)
+    floor.resolve("elsewhere-D002", "moved")
+    if state is LineState.SHORT:
+        orders.found(floor.unit, floor.lines(order)[0].id)
+    floor.pick("D006")
+    assert "changed_since" == refused(floor.undo, "elsewhere-D002")
+
+
+def test_a_card_that_is_lost_already_is_not_reported_lost():
+    """What the account knows is no way on."""
+    floor, finding = missing()
+    assert True is ("lost" in ways(floor.unit, floor.state().found[0].finding))
+    stock.lose_card(floor.unit, "D002")
+    floor.open()
+    floor.look("A-1-1", "D001")
+    assert [finding] == floor.found()
+    assert False is ("lost" in ways(floor.unit, floor.state().found[0].finding))
+
+
 def test_a_matched_reading_alone_moves_nothing():
     """A closer photo that decodes is enough, and so is the word of somebody who looked; to ignore it needs neither."""
     floor = Counted("D001", "D002")

@@ -106,6 +106,67 @@ def test_put_away_by_section_takes_the_lowest_free_number():
     assert "D002" == stock.put_away(floor.unit, "crank", section="D").code
 
 
+def asks(floor, who, section="D"):
+    """The number that is named to somebody."""
+    floor.unit.who = who
+    return stock.fetch(floor.unit, section).code
+
+
+def test_two_people_fetch_two_cards():
+    """A number that was named is kept for whoever asked, who gets it again, and for nobody else."""
+    floor = Floor("D001")
+    assert ["D002", "D003", "D002"] == [asks(floor, who) for who in ("ann", "ben", "ann")]
+
+
+def test_a_kept_number_is_given_to_nobody_else():
+    """By its section the next one is taken; by its code it is refused in words; the card in hand always works."""
+    floor = Floor("D001")
+    asks(floor, "ann")
+    floor.unit.who = "ben"
+    assert "D003" == stock.put_away(floor.unit, "crank", section="D").code
+    with pytest.raises(Refused) as refusal:
+        stock.put_away(floor.unit, "crank", code="D002")
+    assert ("card_due", "Card D002 is being fetched by ann until 12:10. Take another one.") == (
+        refusal.value.code,
+        refusal.value.detail,
+    )
+    assert "D002" == floor.put_away("D002").code
+
+
+def test_who_fetches_a_card_puts_away_in_it():
+    """By its section, or by the number itself."""
+    by = [{"section": "D"}, {"code": "D001"}, {"text": slot_code.card_text("D001")}]
+    for given in by:
+        floor = Floor()
+        asks(floor, "ann")
+        assert ("D001", None) == (stock.put_away(floor.unit, "crank", **given).code, floor.slot("D001").fetch)
+
+
+def test_another_card_gives_the_fetched_one_up():
+    """Its number is for anybody again once its fetcher put something away elsewhere."""
+    floor = Floor()
+    asks(floor, "ann")
+    floor.put_away("D003")
+    assert "D001" == asks(floor, "ben")
+
+
+def test_a_number_is_kept_for_ten_minutes():
+    """After that it is named to the next who asks."""
+    floor = Floor()
+    asks(floor, "ann")
+    floor.unit.at += stock.FETCHING
+    assert "D001" == asks(floor, "ben")
+
+
+def test_a_fetched_card_that_somebody_else_had_in_hand():
+    """Who asks again gets another number."""
+    floor = Floor()
+    asks(floor, "ann")
+    floor.unit.who = "ben"
+    floor.put_away("D001")
+    assert "D002" == asks(floor, "ann")
+
+
 def test_put_away_takes_the_card_onto_the_item():
     """The stay is the slot's next turn, its card is on the item, and where it was seen before is forgotten."""
     floor = Floor()

@@ -3,6 +3,7 @@
 from scanflow.web.api import (
     changes,
     doubts,
+    hand_over,
     health,
     ledger,
     lines,
@@ -30,6 +31,7 @@ BLUEPRINTS = tuple(
         doubts,
         rounds,
         parcels,
+        hand_over,
         scans,
         stocktakes,
         ledger,

@@ -82,8 +82,8 @@ def set_aside(parcel: str, body: dict[str, Any]) -> Response:
     roles=STAFF,
     body="Nothing",
     answers={200: "Parcel"},
-    conflicts=("parcel_open", "slot_reused", "not_allowed"),
+    conflicts=("handed_over", "parcel_open", "slot_reused", "not_allowed"),
 )
 def reopen(parcel: str, body: dict[str, Any]) -> Response:
-    """Takes back a closing, while no slot of it has a newer stay."""
+    """Takes back a closing, until the parcel has left and while no slot of it has a newer stay."""
     return do(lambda unit: Reply(200, render.parcel(unit, parcels.reopen(unit, parcel))))

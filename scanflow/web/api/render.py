@@ -156,7 +156,7 @@ def parcel(unit: SqlUnit, shown: Parcel) -> Json:
         "table": shown.table,
         "slip": slot_code.slip_text(must(unit, Order, shown.orders[0]).slip),
         "orders": list(shown.orders),
-        "lines": [line(row) for name in shown.orders for row in lines[name]],
+        "lines": [{**line(row), "parcel": row.parcel} for name in shown.orders for row in lines[name]],
     }
 
 

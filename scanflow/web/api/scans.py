@@ -94,7 +94,7 @@ def _scan(fields: dict[str, Any], body: str, seen: str | Picture) -> Answer:
     roles=STAFF,
     body="Nothing",
     answers={200: "Line"},
-    conflicts=("nothing_to_undo", "changed_since", "slot_reused", "parcel_open", "not_allowed"),
+    conflicts=("nothing_to_undo", "changed_since", "handed_over", "slot_reused", "parcel_open", "not_allowed"),
 )
 def undo(key: str, body: dict[str, Any]) -> Response:
     """Takes back a scan, if nothing has changed its line since; a parcel that it closed is reopened."""

@@ -113,9 +113,22 @@ def withdraw(stay: str, body: dict[str, Any]) -> Response:
 )
 def move(stay: str, body: dict[str, Any]) -> Response:
     """Moves a thing to a free slot; a line that wants it follows. Answers the new stay."""
+    return do(lambda unit: _new(unit, stock.move(unit, stay, body["to"])))
 
-    def work(unit: SqlUnit) -> Reply:
-        new = stock.move(unit, stay, body["to"])
-        return Reply(200, render.stay(unit, new), f"/api/stays/{new.id}")
 
-    return do(work)
+@call(
+    blueprint,
+    "POST",
+    "/api/stays/{stay}/exchange",
+    roles=STAFF,
+    body="Exchange",
+    answers={200: "Stay"},
+    conflicts=("still_in_box", "retired", "not_allowed"),
+)
+def exchange(stay: str, body: dict[str, Any]) -> Response:
+    """Two cards were swapped: each thing stands in the other's slot. Answers the new stay of this one."""
+    return do(lambda unit: _new(unit, stock.exchange(unit, stay, body["with"])))
+
+
+def _new(unit: SqlUnit, stay: Stay) -> Reply:
+    return Reply(200, render.stay(unit, stay), f"/api/stays/{stay.id}")

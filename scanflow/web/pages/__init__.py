@@ -3,11 +3,13 @@
 from scanflow.web.pages import (
     card_pages,
     check_page,
+    closing_page,
     count_findings,
     count_pages,
     count_report,
     device_page,
     edges,
+    forms,
     hand_over_page,
     installed,
     ledger_page,
@@ -36,6 +38,7 @@ from scanflow.web.pages import (
 )
 
 today.blueprint.record_once(lambda state: shown.register(state.app))
+today.blueprint.record_once(lambda state: forms.register(state.app))
 
 FRONT_DOOR = (login.blueprint, pairing.blueprint, trust.blueprint, installed.blueprint)
 """What needs nobody, or anybody."""
@@ -50,6 +53,7 @@ BLUEPRINTS = (
     paper_page.blueprint,
     table_page.blueprint,
     hand_over_page.blueprint,
+    closing_page.blueprint,
     stations.tray,
     stations.shelf,
     slot_pages.blueprint,
@@ -74,4 +78,5 @@ BLUEPRINTS = (
 for _blueprint in BLUEPRINTS:
     if _blueprint not in FRONT_DOOR:
         _blueprint.before_request(rights.admit)
+        forms.guard(_blueprint)
         _blueprint.before_request(shown.note_seq)

@@ -1,4 +1,4 @@
-"""Parcels that are handed over: a shipping label is bound to its parcel, and tells it when it is scanned again."""
+"""Parcels that are handed over: their labels are bound to them, and a last scan lets them go."""
 
 from __future__ import annotations
 
@@ -9,9 +9,10 @@ from labels import slot_code
 from scanflow.domain.things import Order, Parcel
 from scanflow.storage import order_views, parcel_views
 from scanflow.storage.unit import SqlUnit
+from scanflow.web.pages.last_scan import last_scan
 from scanflow.web.pages.shown import act, page
 from scanflow.web.visitors import shop
-from scanflow.workflow import shipping
+from scanflow.workflow import hand_over, parcels, shipping, sightings
 
 blueprint = Blueprint("hand_over_page", __name__)
 SHOWN = 50
@@ -24,18 +25,35 @@ def show() -> ResponseReturnValue:
 
 
 def _show(parcel: str, told: str, said: str, status: int) -> ResponseReturnValue:
-    """`parcel` is the one before us; `told` says why: `bound` just now, or `known` by its label."""
+    """`parcel` is the one before us; `told` says why: `bound` just now, or `known` by its label. `said` is why not."""
     with shop().looking() as unit:
         here = unit.get(Parcel, parcel)
-        closed = parcel_views.parcels_to_hand_over(unit.connection, SHOWN)
-        bare = parcel_views.parcels_without_label(unit.connection)
+        before = sightings.gone_before(unit)
+        closed = parcel_views.parcels_to_hand_over(unit.connection, before, SHOWN)
+        count = parcel_views.waiting_count(unit.connection, before)
+        bare = parcel_views.slips_without_label(unit.connection, before)
         ids = [name for each in closed for name in each.orders.split()]
         numbers = {row.id: row for row in order_views.numbers(unit.connection, ids)}
         title = shipping.numbers(unit, here.id) if here else ""
         lines = order_views.order_lines(unit.connection, *here.orders) if here else ()
+        kept = parcel_views.held_in(unit.connection, [each.id for each in closed])
+        again = here is not None and parcels.can_reopen(unit, here)
     things = [line for line in lines if here and line.parcel == here.id]
-    shown = {"parcel": here, "title": title, "things": things, "closed": closed, "numbers": numbers, "bare": bare}
-    return page("hand_over.html", **shown, most=SHOWN, told=told, said=said), status
+    shown = {"parcel": here, "title": title, "things": things, "closed": closed, "numbers": numbers, "kept": kept}
+    slips = {slot_code.slip_text(slip): name for name, slip in bare}
+    return page(
+        "hand_over.html",
+        **shown,
+        count=count,
+        bare=len(set(slips.values())),
+        slips=slips,
+        again=again,
+        most=SHOWN,
+        told=told,
+        said=said,
+        last=last_scan(*hand_over.AT_THE_DOOR),
+        here=url_for("hand_over_page.show"),
+    ), status
 
 
 @blueprint.post("/hand-over")
@@ -49,9 +67,9 @@ def scan() -> ResponseReturnValue:
             return _show("", "", "No closed parcel has this slip. Close it at the table first.", 409)
         return redirect(url_for("hand_over_page.show", parcel=found), 303)
     with shop().looking() as unit:
-        known = shipping.label_of(unit, text)
-    if known is not None and chosen in ("", known.parcel):
-        return redirect(url_for("hand_over_page.show", parcel=known.parcel, told="known"), 303)
+        known = shipping.parcel_of(unit, text)
+    if known is not None and chosen in ("", known):
+        return redirect(url_for("hand_over_page.show", parcel=known, told="known"), 303)
     if not chosen:
         return _show("", "", "This label is on no parcel yet. Scan the parcel's slip, then its label.", 409)
     said, status = act(lambda unit: shipping.bind(unit, chosen, text))
@@ -61,10 +79,10 @@ def scan() -> ResponseReturnValue:
 
 
 def _of_slip(unit: SqlUnit, text: str) -> str | None:
-    """The latest closed parcel of the order of this slip."""
+    """The latest closed parcel of the order of this slip that has not left."""
     try:
         orders = unit.find(Order, slip=slot_code.parse_slip(text))
     except slot_code.CodeError:
         return None
-    closed = parcel_views.parcels_to_hand_over(unit.connection, 10 * SHOWN)
+    closed = parcel_views.parcels_to_hand_over(unit.connection, sightings.gone_before(unit), 10 * SHOWN)
     return next((each.id for each in closed for order in orders if order.id in each.orders.split()), None)

@@ -24,6 +24,7 @@ from scanflow.exchange.orders_csv import Parsed
 from scanflow.storage import mappings, order_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import Rows
+from scanflow.web.pages.forms import write
 from scanflow.web.pages.shown import page
 from scanflow.web.visitors import shop, visitor
 from scanflow.workflow import order_file
@@ -151,4 +152,4 @@ def _apply(parsed: Parsed, columns: ColumnMapping, table: Table, name: str) -> O
         mappings.save(unit.connection, name or signature, signature, columns.to_json())
         return _load(unit, parsed)
 
-    return shop().act(visitor().name, work)
+    return write(work)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from contextlib import suppress
 from typing import Any
 
@@ -13,15 +13,15 @@ from sqlalchemy import Connection, Row
 from labels import slot_code
 from scanflow.domain.derive import OrderState, stands_still
 from scanflow.domain.life import LIVE, OF_BINDING, Hold, LineState
-from scanflow.domain.things import Line, Order, Parcel, Stay
+from scanflow.domain.things import Order, Parcel, Stay
 from scanflow.storage import order_views, search_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import Rows
 from scanflow.web.pages.shown import PAGE, act, look, offset, page, settle_doubt, where_are
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import shop
-from scanflow.workflow import doubts, orders, parcels
-from scanflow.workflow.ports import Invalid, must
+from scanflow.workflow import doubts, orders, parcels, stock
+from scanflow.workflow.ports import Invalid
 
 blueprint = Blueprint("order_page", __name__)
 STATES = tuple(state.value for state in OrderState)
@@ -46,11 +46,14 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
         order = unit.get(Order, id)
         rows = order_views.order_lines(unit.connection, id)
         state = order_views.order_state(unit.connection, id)
+        boxes = [unit.get(Parcel, name) for name in dict.fromkeys(row.parcel for row in rows if row.parcel)]
+        again = {each.id for each in boxes if each is not None and parcels.can_reopen(unit, each)}
     if order is None:
         raise Problem(404, "not_found", "There is no such order.")
     slip = slot_code.slip_text(order.slip)
     where = where_are(rows)
-    return page("order.html", where=where, order=order, lines=rows, state=state, slip=slip, said=said), status
+    shown = {"order": order, "lines": rows, "state": state, "slip": slip, "boxes": boxes, "again": again}
+    return page("order.html", where=where, **shown, said=said), status
 
 
 @blueprint.post("/orders/<id>/cancel")
@@ -93,11 +96,12 @@ def _settle(id: str, said: str, status: int) -> ResponseReturnValue:
     line = _line(id)
     words = request.args.get("q", "").strip()
     choosing = _may_be_another(line)
-    candidates = look(_candidates, line.reference, words or line.said) if choosing else ()
     with shop().looking() as unit:
         stay = unit.get(Stay, line.stay) if line.stay else None
         doubted = doubts.open_doubts(unit, stay.item) if stay else ()
         parcel = unit.get(Parcel, line.parcel) if line.parcel else None
+        named = () if words else [each.stay for each in orders.others(unit, id)]
+    candidates = look(_candidates, line.reference, words or line.said, named) if choosing else ()
     shown = {"line": line, "doubted": doubted, "parcel": parcel, "choosing": choosing, "candidates": candidates}
     return page("settle.html", where=where_are([line, *candidates]), **shown, words=words, said=said), status
 
@@ -111,14 +115,14 @@ def _may_be_another(line: Row[Any]) -> bool:
     return line.state is LineState.UNBOUND or (line.state in OUT_OF_THE_BOX and bool(asked))
 
 
-def _candidates(connection: Connection, reference: str, words: str) -> Rows:
-    """What the line may mean: the slot it names, however badly written, or the card that was scanned instead of words;
-    and things of a similar title.
+def _candidates(connection: Connection, reference: str, words: str, first: Sequence[str]) -> Rows:
+    """What the line may mean: `first` these stays, the slot it names, however badly written, or the card that was
+    scanned instead of words, and similar titles.
     """
     for text in (words, reference):
         with suppress(slot_code.CodeError):
-            return search_views.settle_candidates(connection, slot_code.parse_reference(text).code, words)
-    return search_views.settle_candidates(connection, slot_code.compact(reference)[:4], words)
+            return search_views.settle_candidates(connection, slot_code.parse_reference(text).code, words, first)
+    return search_views.settle_candidates(connection, slot_code.compact(reference)[:4], words, first)
 
 
 @blueprint.post("/lines/<id>/settle")
@@ -159,17 +163,6 @@ def cancel_line(id: str) -> ResponseReturnValue:
     return _settled(id, lambda unit: orders.cancel(unit, line.order, id))
 
 
-@blueprint.post("/lines/<id>/reopen")
-def reopen(id: str) -> ResponseReturnValue:
-    """Open the closed parcel of this line again, at its table."""
-    _line(id)
-    opened: list[Parcel] = []
-    said, status = act(lambda unit: opened.append(parcels.reopen(unit, must(unit, Line, id).parcel or "")))
-    if said:
-        return _settle(id, said, status)
-    return redirect(url_for("table_page.show", table=opened[0].table), 303)
-
-
 STEPS: dict[str, Callable[[SqlUnit, str, str], object]] = {
     "short": lambda unit, id, words: orders.short(unit, id, words),
     "found": lambda unit, id, words: orders.found(unit, id),
@@ -179,9 +172,24 @@ STEPS: dict[str, Callable[[SqlUnit, str, str], object]] = {
 
 @blueprint.post("/lines/<id>/<any(short, found, hold):step>")
 def change(id: str, step: str) -> ResponseReturnValue:
-    """One step of a line, back to the order or to the round that it was asked from."""
+    """One step of a line, back to the order, or to the round or table that it was asked from."""
     words = request.form.get("words", "").strip()
     return _changed(id, lambda unit: STEPS[step](unit, id, words))
+
+
+@blueprint.post("/lines/<id>/take-back")
+def take_back(id: str) -> ResponseReturnValue:
+    """What came back is put away by the card in hand."""
+    line, text, made = _line(id), request.form.get("text", "").strip(), list[str]()
+    said, status = act(lambda unit: made.append(stock.take_back(unit, id, text).id))
+    if said:
+        return _show(str(line.order), said, status)
+    return redirect(url_for("put_away.stored", id=made[0]), 303)
+
+
+@blueprint.post("/lines/<id>/send-again")
+def send_again(id: str) -> ResponseReturnValue:
+    return _changed(id, lambda unit: orders.send_again(unit, id))
 
 
 @blueprint.post("/lines/<id>/revive")
@@ -194,7 +202,9 @@ def _changed(id: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
     said, status = act(work)
     if said:
         return _show(str(line.order), said, status)
-    walk = request.form.get("round")
+    walk, table = request.form.get("round"), request.form.get("table")
     if walk:
         return redirect(url_for("round_page.show", id=walk), 303)
+    if table:
+        return redirect(url_for("table_page.show", table=table), 303)
     return redirect(url_for("order_page.show", id=line.order), 303)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import secrets
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from io import BytesIO
@@ -15,14 +14,17 @@ from flask.typing import ResponseReturnValue
 from labels import draw, sheet, slip, walk
 from labels.paper import COLOURS, SHEETS
 from labels.row import Thing
+from scanflow.domain.advice import order_says
+from scanflow.domain.derive import to_walk
 from scanflow.domain.things import Order, Round
 from scanflow.storage import order_views, room_views, round_views, views
 from scanflow.storage.unit import SqlUnit
+from scanflow.web.pages.forms import KEY, write
 from scanflow.web.pages.order_pages import STATES
-from scanflow.web.pages.round_pages import Spot, spots_of, waits
+from scanflow.web.pages.round_pages import Spot, spots_of
 from scanflow.web.pages.shown import act, count, look, page, when
 from scanflow.web.problem import Problem
-from scanflow.web.visitors import shop, visitor
+from scanflow.web.visitors import shop
 from scanflow.workflow import orders, paper
 from scanflow.workflow.ports import Invalid, Missing, must
 
@@ -133,13 +135,14 @@ def _things(unit: SqlUnit, rows: Sequence[Any]) -> list[Thing]:
             row.bin or "",
             COLOURS.get(papers[row.section][0]) if row.section in papers else None,
             pictures.get(row.photo, b""),
+            order_says(row.said, row.title or ""),
         )
         for row in rows
     ]
 
 
 def _stop(row: Any, spot: Spot, thing: Thing, round_id: str) -> walk.Stop:
-    done = "" if waits(row, round_id) else DONE.get(row.state, "held, leave it")
+    done = "" if to_walk(row, round_id) else DONE.get(row.state, "held, leave it")
     thing = replace(thing, bin=spot.bin)
     return walk.Stop(row.position, row.stop, str(row.basket or ""), row.number, thing, done, spot.words)
 
@@ -155,26 +158,18 @@ def _entry(id: str, told: Sequence[tuple[str, str, str]], status: int) -> Respon
     if round_ is None:
         raise Problem(404, "not_found", "There is no such round.")
     stops = look(round_views.round_stops, id)
-    waiting = [stop for stop in stops if waits(stop, id)]
+    waiting = [stop for stop in stops if to_walk(stop, id)]
     wanted = request.args.get("stop", 0, type=int)
     first = next((place for place, stop in enumerate(waiting) if stop.stop == wanted), 0)
     rows = waiting[first // SHOWN * SHOWN :][:SHOWN]
-    shown = {
-        "spots": spots_of(stops, id),
-        "round": round_,
-        "stops": stops,
-        "waiting": waiting,
-        "rows": rows,
-        "wanted": wanted,
-        "told": told,
-    }
-    return page("paper.html", **shown, form=secrets.token_hex(8)), status
+    shown = {"round": round_, "stops": stops, "waiting": waiting, "rows": rows, "wanted": wanted, "told": told}
+    return page("paper.html", **shown, spots=spots_of(stops, id)), status
 
 
 @blueprint.post("/rounds/<id>/paper")
 def enter(id: str) -> ResponseReturnValue:
     """Each stop on its own, in the order of the sheet: what one is refused for holds up no other."""
-    form, at = request.form.get("form", "")[:64], shop().clock().isoformat()
+    form, at = request.form.get(KEY, "")[:64], shop().clock().isoformat()
     told = []
     for stop in look(round_views.round_stops, id):
         written, missing = (
@@ -191,7 +186,7 @@ def enter(id: str) -> ResponseReturnValue:
 
 def _picked(round_id: str, stop: Any, written: str, form: str, at: str) -> tuple[str, str, str]:
     try:
-        answer = shop().act(visitor().name, lambda unit: paper.enter(unit, round_id, stop.id, written, form, at))
+        answer = write(lambda unit: paper.enter(unit, round_id, stop.id, written, form, at))
     except (Invalid, Missing) as error:
         return stop.code or stop.reference, "refused", str(error)
     advice = answer["advice"]

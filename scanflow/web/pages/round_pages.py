@@ -8,7 +8,9 @@ from typing import Any
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
-from scanflow.domain.advice import at_stop
+from scanflow.domain.advice import at_stop, order_says
+from scanflow.domain.derive import to_walk
+from scanflow.domain.life import LineState
 from scanflow.domain.stocktake import Stocktake
 from scanflow.domain.things import Round, Station
 from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
@@ -62,10 +64,12 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     if walk is None:
         raise Problem(404, "not_found", "There is no such round.")
     stops = look(round_views.round_stops, id)
-    waiting = [stop for stop in stops if waits(stop, id)]
+    waiting = [stop for stop in stops if to_walk(stop, id)]
+    left = [stop for stop in stops if _left(stop, id)]
     wanted = request.args.get("stop", 0, type=int)
     stop = next((each for each in waiting if each.position >= wanted), waiting[0] if waiting else None)
-    shown = {"round": walk, "stops": stops, "stop": stop, "waiting": waiting, "done": len(stops) - len(waiting)}
+    shown = {"round": walk, "stops": stops, "stop": stop, "waiting": waiting, "left": left}
+    shown["done"] = len(stops) - len(waiting) - len(left)
     shown["spots"] = spots = spots_of(stops, id)
     shown["photograph"] = look_at(spots[stop.position].bin) if stop else None
     shown["listed"] = [_listed(each, spots[each.position], id) for each in stops]
@@ -93,7 +97,7 @@ def spots_of(stops: Rows, round_id: str, *, scan: bool = True) -> dict[int, Spot
 
 def _spot(stop: Any, where: Whereabouts | None, round_id: str, scan: bool) -> Spot:
     name = bin_of_stop(stop.here, stop.state, where)
-    if where is None or not waits(stop, round_id):
+    if where is None or not to_walk(stop, round_id):
         return Spot(name, "", out=False)
     return Spot(name, at_stop(where, stop.basket, round_id, scan=scan), where.out and not where.misplaced)
 
@@ -104,15 +108,18 @@ def look_at(bin_name: str) -> Stocktake | None:
         return cycle.to_photograph(unit, bin_name)
 
 
-def waits(stop: object, round_id: str) -> bool:
-    """A stop that still wants walking to: its line waits, on this round, and nothing holds it."""
-    return stop.state == "waiting" and stop.round == round_id and not stop.holds  # type: ignore[attr-defined]
+def _left(stop: Any, round_id: str) -> bool:
+    """A stop of this round that is neither done nor to be walked to: it is held or missing."""
+    undone = stop.round == round_id and stop.state in (LineState.WAITING, LineState.SHORT)
+    return undone and not to_walk(stop, round_id)
 
 
 def _listed(stop: Any, spot: Spot, round_id: str) -> dict[str, Any]:
     """A stop as the page keeps it for while there is no network."""
     told = {name: getattr(stop, name) for name in ("position", "code", "title", "notes", "number", "basket", "state")}
-    return {**told, "section": stop.section, "bin": spot.bin, "where": spot.words, "waits": waits(stop, round_id)}
+    waits, where = to_walk(stop, round_id), {"bin": spot.bin, "where": spot.words}
+    done, says = not waits and not _left(stop, round_id), order_says(stop.said, stop.title)
+    return {**told, **where, "says": says, "section": stop.section, "waits": waits, "done": done}
 
 
 @blueprint.post("/rounds/<id>/close")

@@ -35,7 +35,7 @@ def _exact(unit: SqlUnit, words: str) -> str | None:
         return _stop_on_paper(unit, words)
     if slot_code.is_slip_like(words):
         return _order_of_slip(unit, words)
-    numbered = unit.find(Order, number=words)
+    numbered = (*unit.find(Order, number=words), *unit.find(Order, sent_number=words))
     if len(numbered) == 1:
         return url_for("order_page.show", id=numbered[0].id)
     try:
@@ -53,8 +53,8 @@ def _borne_by(unit: SqlUnit, words: str) -> str | None:
     adopted = unit.get(Alias, slot_code.compact(words))
     if adopted is not None:
         return url_for("slot_page.show", code=adopted.code)
-    label = shipping.label_of(unit, words)
-    return url_for("hand_over_page.show", parcel=label.parcel, told="known") if label else None
+    parcel = shipping.parcel_of(unit, words)
+    return url_for("hand_over_page.show", parcel=parcel, told="known") if parcel else None
 
 
 def _stop_on_paper(unit: SqlUnit, words: str) -> str | None:

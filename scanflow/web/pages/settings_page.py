@@ -14,7 +14,7 @@ from labels.paper import COLOURS
 from scanflow.storage import room_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.shown import act, look, page
-from scanflow.workflow import cycle, stock
+from scanflow.workflow import cycle, hand_over, stock
 from scanflow.workflow.ports import Invalid
 
 blueprint = Blueprint("settings_page", __name__)
@@ -54,6 +54,11 @@ def save() -> ResponseReturnValue:
         weeks = request.form.get("count_weeks") or str(unit.settings.count_weeks)
         if not re.fullmatch("[0-9]{1,2}", weeks):
             raise Invalid("/count_weeks", "bad_weeks", "Every bin is counted within 1 to 99 weeks; 0 for no such plan.")
+        gone = request.form.get("gone_days") or str(unit.settings.gone_days)
+        if not re.fullmatch("[0-9]{1,3}", gone) or not int(gone):
+            raise Invalid("/gone_days", "bad_days", "A closed parcel counts as gone after 1 to 999 days.")
+        if request.form.get("hand_overs") == "yes" and not unit.settings.hand_overs:
+            hand_over.begin(unit)
         new = replace(
             cycle.planned(unit, int(weeks)),
             photo_days=int(days),
@@ -63,6 +68,9 @@ def save() -> ResponseReturnValue:
             zone=zone,
             name=name,
             bind_labels=request.form.get("bind_labels") == "yes",
+            hand_overs=request.form.get("hand_overs") == "yes",
+            gone_days=int(gone),
+            slip_closes=request.form.get("slip_closes") == "yes",
             check="none" if request.form.get("check") == "none" else "mod_11_10",
         )
         unit.set_settings(new)

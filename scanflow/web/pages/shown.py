@@ -21,8 +21,9 @@ from scanflow.domain.whereabouts import Whereabouts
 from scanflow.storage import room_views, where_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import problem
+from scanflow.web.pages.forms import write
 from scanflow.web.pages.rights import may
-from scanflow.web.visitors import shop, visitor
+from scanflow.web.visitors import shop
 from scanflow.workflow import doubts, photos
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
@@ -33,7 +34,7 @@ PAGE = 50
 LIVE = frozenset(
     {
         *("today.show", "order_page.index", "order_page.show", "round_page.index", "round_page.show"),
-        *("table_page.show", "tray_page.show", "shelf_page.show", "hand_over_page.show"),
+        *("table_page.show", "tray_page.show", "shelf_page.show", "hand_over_page.show", "closing_page.show"),
         *("slot_page.index", "slot_page.show", "slot_page.story", "section_page.show"),
         *("count_page.index", "count_page.show", "count_findings.show"),
         *("ledger_page.show", "device_page.show"),
@@ -52,10 +53,16 @@ def note_seq() -> None:
 def page(template: str, **rows: Any) -> str:
     """A template with the shop's settings and papers beside its own rows."""
     with shop().looking() as unit:
-        papers = room_views.papers(unit.connection)
+        papers, digits = room_views.papers(unit.connection), room_views.digits(unit.connection)
         settings = unit.settings
     zone = ZoneInfo(settings.zone)
-    frame = {"settings": settings, "papers": papers, "zone": zone, "now": shop().clock().astimezone(zone)}
+    frame = {
+        "settings": settings,
+        "papers": papers,
+        "digits": digits,
+        "zone": zone,
+        "now": shop().clock().astimezone(zone),
+    }
     if request.method == "GET" or "here" in rows:
         frame["seq"] = g.get("seq")
     return render_template(template, **frame, **rows)
@@ -70,7 +77,7 @@ def look(query: Callable[..., T], *args: Any, **kwargs: Any) -> T:
 def act(work: Callable[[SqlUnit], object]) -> tuple[str, int]:
     """Do one thing; the sentence and the status of its refusal, or ("", 200) when it is done."""
     try:
-        shop().act(visitor().name, work)
+        write(work)
     except (Refused, Invalid, NotAllowed, Missing) as error:
         refusal = problem.of(error)
         return refusal.detail, refusal.status
@@ -179,4 +186,5 @@ def register(app: Flask) -> None:
     app.add_template_global(lambda: g.get("visitor"), "visitor")
     app.add_template_global(may)
     app.add_template_global(photos.address_of, "photo_of")
+    app.add_template_global(advice.order_says)
     app.add_template_filter(lambda links: [link for link in links if may(link[0])], "allowed")

@@ -9,17 +9,20 @@ from flask import Blueprint, Response, redirect, request, send_file, url_for
 from flask.typing import ResponseReturnValue
 
 from labels import slot_code
+from scanflow.domain.advice import ONCE_MORE
 from scanflow.domain.derive import SlotState
 from scanflow.domain.life import LIVE
-from scanflow.domain.things import Doubt
+from scanflow.domain.things import Doubt, Stay
+from scanflow.shop import card_again
 from scanflow.storage import ledger_views, order_views, room_views, slot_views, views, where_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import Rows
 from scanflow.web import problem
 from scanflow.web.pages import photo_form
+from scanflow.web.pages.forms import write
 from scanflow.web.pages.shown import PAGE, act, look, offset, page, settle_doubt, where_are
 from scanflow.web.problem import Problem
-from scanflow.web.visitors import shop, visitor
+from scanflow.web.visitors import shop
 from scanflow.workflow import cards, doubts, photos, stock
 from scanflow.workflow.ports import Invalid, Missing, Refused, must
 
@@ -54,7 +57,8 @@ def show(code: str) -> ResponseReturnValue:
     return _show(code, "", 200)
 
 
-def _show(code: str, said: str, status: int) -> ResponseReturnValue:
+def _show(code: str, said: str, status: int, looked: str = "") -> ResponseReturnValue:
+    """`looked`: the text of a card without a check, that is asked for once more."""
     slot = look(slot_views.slot, code)
     if slot is None:
         raise Problem(404, "not_found", f"There is no slot {code}.")
@@ -62,9 +66,8 @@ def _show(code: str, said: str, status: int) -> ResponseReturnValue:
     entries = look(ledger_views.newest, about=[code], limit=20)
     lines = look(order_views.lines_of_stays, [slot.stay]) if slot.stay else ()
     wanted = next((line for line in lines if line.state in LIVE and not line.holds), None)
-    return page(
-        "slot.html", where=where_are([slot]), slot=slot, stays=stays, wanted=wanted, entries=entries, said=said
-    ), status
+    shown = {"slot": slot, "stays": stays, "wanted": wanted, "entries": entries, "said": said, "looked": looked}
+    return page("slot.html", where=where_are([slot]), **shown), status
 
 
 @blueprint.post("/slots/<code>/lost")
@@ -83,7 +86,10 @@ def destroyed(code: str) -> ResponseReturnValue:
 @blueprint.post("/slots/<code>/adopt")
 def adopt(code: str) -> ResponseReturnValue:
     """The card that bears this text stands for the slot."""
-    said, status = act(lambda unit: cards.adopt(unit, request.form.get("text", ""), code))
+    text, looked = request.form.get("text", ""), request.form.get("looked", "")
+    if text and slot_code.compact(looked) != slot_code.compact(text):
+        return _show(code, ONCE_MORE, 422, text)
+    said, status = act(lambda unit: cards.adopt(unit, text, code))
     return _show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
 
 
@@ -92,7 +98,7 @@ def reprint(code: str) -> ResponseReturnValue:
     """The card again, as a PDF to keep."""
     text, lost = (request.form.get(name, "").strip() for name in ("text", "lost"))
     try:
-        pdf = shop().reprint(visitor().name, code, text=text or None, lost=lost)
+        pdf = write(lambda unit: card_again(unit, code, text=text or None, lost=lost))
     except (Refused, Invalid, Missing) as error:
         refusal = problem.of(error)
         return _show(code, refusal.detail, refusal.status)
@@ -104,7 +110,7 @@ def story(id: str) -> ResponseReturnValue:
     return _story(id, "", 200)
 
 
-def _story(id: str, said: str, status: int) -> ResponseReturnValue:
+def _story(id: str, said: str, status: int, looked: str = "") -> ResponseReturnValue:
     stay = look(slot_views.stay, id)
     if stay is None:
         raise Problem(404, "not_found", "There is no such stay.")
@@ -116,7 +122,7 @@ def _story(id: str, said: str, status: int) -> ResponseReturnValue:
         doubted = doubts.open_doubts(unit, stay.item)
     reference = slot_code.reference(stay.code, stay.turn)
     shown = {"stay": stay, "stays": stays, "lines": lines, "entries": entries, "reference": reference, "said": said}
-    shown["doubted"] = doubted
+    shown |= {"looked": looked, "doubted": doubted}
     return page("stay.html", **shown, where=where_are([stay]), why=request.args.get("why", "")), status
 
 
@@ -179,12 +185,29 @@ def withdraw(id: str) -> ResponseReturnValue:
 @blueprint.post("/stays/<id>/move")
 def move(id: str) -> ResponseReturnValue:
     """Into the slot whose code or card text was given."""
+    to = slot_code.compact(request.form.get("to", ""))
+
+    def work(unit: SqlUnit) -> Stay:
+        cards.believe(unit, to, request.form.get("looked", ""))
+        return stock.move(unit, id, _slot_named(unit, "to"))
+
+    return _moved(id, work, to)
+
+
+@blueprint.post("/stays/<id>/exchange")
+def exchange(id: str) -> ResponseReturnValue:
+    """With the thing in the slot whose code or card text was given."""
+    return _moved(id, lambda unit: stock.exchange(unit, id, _slot_named(unit, "with")))
+
+
+def _slot_named(unit: SqlUnit, field: str) -> str:
+    text = slot_code.compact(request.form.get(field, ""))
+    return (unit.facts(text) or cards.card_facts(unit, text, f"/{field}")).slot.code
+
+
+def _moved(id: str, work: Callable[[SqlUnit], Stay], looked: str = "") -> ResponseReturnValue:
     moved: list[str] = []
-
-    def work(unit: SqlUnit) -> None:
-        to = slot_code.compact(request.form.get("to", ""))
-        facts = unit.facts(to) or cards.card_facts(unit, to, "/to")
-        moved.append(stock.move(unit, id, facts.slot.code).id)
-
-    said, status = act(work)
+    said, status = act(lambda unit: moved.append(work(unit).id))
+    if said == ONCE_MORE:
+        return _story(id, said, status, looked)
     return _story(id, said, status) if said else redirect(url_for("slot_page.story", id=moved[0]), 303)

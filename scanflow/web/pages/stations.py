@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
+
 from flask import Blueprint, request, url_for
 from flask.typing import ResponseReturnValue
 
+from labels import slot_code
 from scanflow.domain.things import Station
 from scanflow.storage import room_views, slot_views, where_views
 from scanflow.web.pages.last_scan import last_scan
@@ -32,10 +35,18 @@ def show() -> ResponseReturnValue:
 @shelf.get("/shelf", endpoint="show")
 def show_shelf() -> ResponseReturnValue:
     names = look(room_views.bin_names)
-    wanted = request.args.get("bin", "").strip().upper()
+    wanted = _bin_of(request.args.get("bin", "").strip().upper())
     bin_ = wanted if wanted in names else ""
     slots = look(slot_views.slot_list, bin_=bin_) if bin_ else ()
     back = look(where_views.duties)
     last = last_scan(Station.SHELF, bin_) if bin_ else None
     shown = {"bins": names, "bin": bin_, "wanted": wanted, "slots": slots, "back": back, "where": where_are(slots)}
+    shown |= {"is_card": slot_code.is_card_like(wanted)}
     return page("shelf.html", **shown, last=last, here=url_for("shelf_page.show", bin=bin_ or None))
+
+
+def _bin_of(text: str) -> str:
+    """The bin whose name or label this is."""
+    with suppress(slot_code.CodeError):
+        return slot_code.parse_bin(text)
+    return text

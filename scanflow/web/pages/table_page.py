@@ -10,7 +10,8 @@ from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 from sqlalchemy import Connection, Row
 
-from scanflow.domain.life import LineState
+from scanflow.domain.derive import stands_still
+from scanflow.domain.life import Hold, LineState
 from scanflow.domain.things import Station
 from scanflow.storage import order_views, parcel_views
 from scanflow.storage.unit import SqlUnit
@@ -47,6 +48,16 @@ class Table:
     def missing(self) -> list[Row[Any]]:
         """Duties: what is not packed yet and not cancelled."""
         return [line for line in self.lines if line.state in DUTIES]
+
+    @property
+    def held(self) -> list[Row[Any]]:
+        """What is packed and keeps the parcel from closing."""
+        return [line for line in self.packed if stands_still(line)]  # type: ignore[arg-type]
+
+    @property
+    def to_take_out(self) -> list[Row[Any]]:
+        """What was cancelled in the box."""
+        return [line for line in self.held if any(each.hold is Hold.CANCELLED_IN_BOX for each in line.holds)]
 
 
 def read(connection: Connection, name: str, *, scan_at_bin: bool) -> Table:
@@ -98,6 +109,11 @@ def open_parcel() -> ResponseReturnValue:
 def close(id: str) -> ResponseReturnValue:
     partial = request.form.get("partial") == "yes"
     return _done(lambda unit: parcels.close_parcel(unit, id, partial=partial))
+
+
+@blueprint.post("/table/<id>/reopen")
+def reopen(id: str) -> ResponseReturnValue:
+    return _done(lambda unit: parcels.reopen(unit, id))
 
 
 @blueprint.post("/table/<id>/set-aside")

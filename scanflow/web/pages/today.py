@@ -36,6 +36,8 @@ class Day:
     rounds: Rows
     parcels: Rows
     numbers: dict[str, str]
+    boxes: int
+    """Parcels that are not closed and have something packed in them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,6 +64,7 @@ def read(connection: Connection) -> Day:
         rounds=round_views.open_rounds(connection),
         parcels=parcels,
         numbers={row.id: row.number for row in order_views.numbers(connection, names)},
+        boxes=parcel_views.parcels_with_things(connection),
     )
 
 
@@ -71,12 +74,11 @@ def next_of(day: Day, *, scan_at_bin: bool = True) -> Next:
     """
     counts = day.counts
     for parcel in day.parcels:
-        if parcel.state == "open":
+        if parcel.state == "open" and parcel.wanted:
             numbers = ", ".join(day.numbers.get(name, name) for name in parcel.orders.split())
             return Next(f"Go on packing {numbers}", url_for("table_page.show", table=parcel.at_table))
     for walk in day.rounds:
-        if walk.waiting:
-            return Next(f"Go on with the round, {count(walk.waiting, 'stop')}", url_for("round_page.show", id=walk.id))
+        return Next(f"Go on with the round, {count(walk.waiting, 'stop')}", url_for("round_page.show", id=walk.id))
     if counts["picked"] or (counts["waiting"] and not scan_at_bin):
         things = counts["picked"] + (0 if scan_at_bin else counts["waiting"])
         return Next(f"Pack {count(things, 'thing')}", url_for("table_page.show"))

@@ -54,6 +54,7 @@ KINDS = {
     Reason.NOT_PICKED: "not picked before",
     Reason.NOT_RELEASED: "its item is still in stock",
     Reason.WRONG_BIN: "belongs in another bin",
+    Reason.NOT_CLOSED: "its parcel is not closed",
     UNDONE: "scan taken back",
     SHORT: "thing missing",
     TWICE: "scanned twice in a row",

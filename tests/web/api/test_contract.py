@@ -35,6 +35,7 @@ PUT /api/stays/{stay}/photo
 GET /api/stays/{stay}/photo
 POST /api/stays/{stay}/withdraw
 POST /api/stays/{stay}/move
+POST /api/stays/{stay}/exchange
 POST /api/orders
 POST /api/orders/import
 GET /api/orders
@@ -55,6 +56,8 @@ GET /api/parcels/{parcel}
 POST /api/parcels/{parcel}/close
 POST /api/parcels/{parcel}/set-aside
 POST /api/parcels/{parcel}/reopen
+GET /api/hand-over
+POST /api/hand-over
 POST /api/scans
 POST /api/scans/{key}/undo
 POST /api/decode

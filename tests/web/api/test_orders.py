@@ -18,8 +18,8 @@ def test_an_order_is_taken_in_and_bound(calls: Calls) -> None:
     body = {
         "number": "1001",
         "channel": "market",
-        "ordered_at": "2026-11-03T14:05:00+01:00",
-        "ship_by": "2026-11-05",
+        "ordered_at": "2099-11-03T14:05:00+01:00",
+        "ship_by": "2099-11-05",
         "lines": [{"reference": stay["reference"]}],
     }
 
@@ -28,7 +28,7 @@ def test_an_order_is_taken_in_and_bound(calls: Calls) -> None:
     assert 201 == response.status_code
     assert f"/api/orders/{order['id']}" == response.headers["Location"]
     assert ("1001", "market", "waiting") == (order["number"], order["channel"], order["state"])
-    assert ("2026-11-03T13:05:00+00:00", "2026-11-05T23:59:59+00:00") == (order["ordered_at"], order["ship_by"])
+    assert ("2099-11-03T13:05:00+00:00", "2099-11-05T23:59:59+00:00") == (order["ordered_at"], order["ship_by"])
     (line,) = order["lines"]
     del line["id"]
     assert {
@@ -39,6 +39,7 @@ def test_an_order_is_taken_in_and_bound(calls: Calls) -> None:
         "state": "waiting",
         "hold": None,
         "why": "",
+        "holds": [],
     } == line
     assert order["slip"].startswith("ORD")
 
@@ -59,11 +60,22 @@ def test_lines_absent_later_are_held_and_new_ones_bound(calls: Calls) -> None:
     """An order that comes again with another line keeps the absent one, held `not_in_file`."""
     calls.section()
     first, second = calls.put_away("Saddle"), calls.put_away("Lamp")
-    calls.order("1001", first)
+    lines = [{"reference": stay["reference"], "title": stay["title"]} for stay in (first, second)]
+    calls.post("/api/orders", 201, number="1001", channel="market", lines=lines[:1])
 
-    order = calls.post("/api/orders", 200, number="1001", lines=[{"reference": second["reference"], "title": "Lamp"}])
+    order = calls.post("/api/orders", 200, number="1001", channel="market", lines=lines[1:])
     assert ["not_in_file", None] == [line["hold"] for line in order["lines"]]
     assert second["id"] == order["lines"][1]["stay"]
+
+
+def test_another_order_under_the_same_number_is_answered_as_it_is_kept(calls: Calls) -> None:
+    """201 with a marked number where no channel is named and no line is shared; sent again 200 with the same order."""
+    calls.section()
+    first, second = calls.put_away("Saddle"), calls.put_away("Lamp")
+    one, two = calls.order("1001", first), calls.order("1001", second)
+    assert ("1001 (2)", "held", "held") == (two["number"], two["state"], calls.get(f"/api/orders/{one['id']}")["state"])
+    lines = [{"reference": second["reference"], "title": second["title"]}]
+    assert two == calls.post("/api/orders", 200, number="1001", lines=lines)
 
 
 def test_what_can_not_be_bound_is_held_with_a_reason(calls: Calls) -> None:
@@ -144,26 +156,27 @@ def test_a_line_is_settled_by_naming_its_thing(calls: Calls) -> None:
 
 
 def test_a_thing_is_missed_found_doubted_and_settled(calls: Calls) -> None:
-    """`short`, `found`, `hold`, `settle`, then `revive` of a cancelled line, each answering the line."""
+    """`short`, `found`, then `revive` of a cancelled line and `hold`, each answering the line; a doubt stays."""
     calls.section()
     _, order = calls.ordered()
     line = f"/api/lines/{order['lines'][0]['id']}"
 
     assert "short" == calls.post(f"{line}/short", note="not there")["state"]
     assert "waiting" == calls.post(f"{line}/found")["state"]
-    held = calls.post(f"{line}/hold", why="another saddle")
-    assert ("suspect", "another saddle") == (held["hold"], held["why"])
-    assert None is calls.post(f"{line}/settle")["hold"]
+    held = calls.post(f"{line}/hold", why="Another saddle.")
+    assert ("suspect", "Another saddle.") == (held["hold"], held["why"])
+    assert "doubted" == calls.post(f"{line}/settle", 409)["code"]
     calls.post(f"/api/orders/{order['id']}/cancel")
-    assert "waiting" == calls.post(f"{line}/revive")["state"]
+    revived = calls.post(f"{line}/revive")
+    assert ("waiting", "suspect") == (revived["state"], revived["hold"])
     assert "not_allowed" == calls.post(f"{line}/revive", 409)["code"]
 
 
 FILE = """number,channel,ordered_at,ship_by,reference,title,listing
-1001,market,2026-11-03,,{first},Saddle,
-1001,market,2026-11-03,,{second},Lamp,
-1002,market,2026-11-03,,D099,Crank,
-,market,2026-11-03,,D001,Wheel,
+1001,market,2099-11-03,,{first},Saddle,
+1001,market,2099-11-03,,{second},Lamp,
+1002,market,2099-11-03,,D099,Crank,
+,market,2099-11-03,,D001,Wheel,
 """
 
 

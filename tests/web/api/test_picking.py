@@ -106,7 +106,7 @@ def test_what_lies_in_a_basket_is_sold_again(calls: Calls) -> None:
     calls.order("1002", stay)
     round_ = calls.post("/api/rounds", 201)
     assert [(stay["bin"], "waiting")] == [(stop["bin"], stop["state"]) for stop in round_["stops"]]
-    assert "Put it in basket 1." == calls.scan("bin", stay["code"], round=round_["id"])["advice"]
+    assert "Put it in basket 2." == calls.scan("bin", stay["code"], round=round_["id"])["advice"]
 
 
 def test_a_round_is_closed_once(calls: Calls) -> None:

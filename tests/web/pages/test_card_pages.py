@@ -70,15 +70,17 @@ def test_a_lost_card(shop: Shop, client: FlaskClient) -> None:
 
 
 def test_the_owner_adopts_a_card(shop: Shop, app: Flask, client: FlaskClient) -> None:
-    """Offered only in a room that takes such cards, refused to a helper; then a search for its text finds the slot."""
+    """Offered only in a room that takes such cards, refused to a helper; after two looks a search finds it."""
     furnish(shop, 1)
     assert "another system" not in client.get("/slots/D001").text
     shop.act("owner", lambda unit: cards.choose_check(unit, "none"))
     assert "another system" in client.get("/slots/D001").text
     helper = client_of(app, shop, Role.HELPER)
     assert 403 == helper.post("/slots/D001/adopt", data={"text": "BOX-17"}).status_code
-    assert 303 == client.post("/slots/D001/adopt", data={"text": "BOX-17"}).status_code
-    assert 409 == client.post("/slots/D001/adopt", data={"text": "S001"}).status_code
+    first = client.post("/slots/D001/adopt", data={"text": "BOX-17"})
+    assert (422, True) == (first.status_code, 'name="looked" value="BOX-17"' in first.text)
+    assert 303 == client.post("/slots/D001/adopt", data={"text": "BOX-17", "looked": "BOX-17"}).status_code
+    assert 409 == client.post("/slots/D001/adopt", data={"text": "S001", "looked": "S001"}).status_code
     with shop.looking() as unit:
         assert (Alias("BOX17", "D001", "BOX-17"),) == unit.find(Alias)
     assert "/slots/D001" == client.get("/search?q=box-17").headers["Location"]

@@ -70,7 +70,7 @@ def test_weight(crowded: Shop, visitor: FlaskClient, address: str) -> None:
         ("/", "3,000", "things to send"),
         ("/table", "250", "orders to pack"),
         ("/rounds", "1,000", "things wait"),
-        ("/hand-over", "300", "parcels without a label"),
+        ("/hand-over", "300", "parcels to hand over"),
         ("/tray", "500", "cards due back"),
         ("/slots?section=A", "6,000", "slots of section A"),
         ("/orders?state=held", "250", "orders held"),
@@ -78,7 +78,7 @@ def test_weight(crowded: Shop, visitor: FlaskClient, address: str) -> None:
 )
 def test_the_plate_counts_all(visitor: FlaskClient, crowded: Shop, address: str, figure: str, unit: str) -> None:
     """The plate says how many there are, not how many of them are listed."""
-    crowded.act("owner", lambda work: work.set_settings(replace(work.settings, bind_labels=True)))
+    crowded.act("owner", lambda work: work.set_settings(replace(work.settings, hand_overs=True)))
     plate = re.search(r'class="figures">([\d,]+)<.*?class="under">([^<]*)<', visitor.get(address).text, re.DOTALL)
     assert plate is not None
     assert (figure, unit) == plate.groups()

@@ -7,9 +7,11 @@ import io
 import re
 from dataclasses import replace
 
+from calls import Calls
 from clients import SQLITE_ONLY
 from flask.testing import FlaskClient
 from furnished import furnish, reference, scan
+from paperwork import jpeg
 from werkzeug.test import TestResponse
 
 from labels.slot_code import card_text
@@ -18,10 +20,10 @@ from scanflow.domain.life import Hold, LineState, ParcelState
 from scanflow.domain.things import Doubt, Line, Order, Parcel, Photo, Station, Stay
 from scanflow.shop import Shop
 from scanflow.storage.unit import SqlUnit
+from scanflow.workflow import photos
 from scanflow.workflow.doubts import missed
 from scanflow.workflow.orders import receive
 from scanflow.workflow.parcels import close_parcel, open_parcel
-from scanflow.workflow.photos import keep
 
 pytestmark = SQLITE_ONLY
 
@@ -214,10 +216,10 @@ def test_what_is_closed_over_and_read_elsewhere_is_looked_for_in_the_box(shop: S
     page = client.get(f"/lines/{line}").text
     for way in ("Looked: it is in the box", "Open the parcel again"):
         assert f">{way}</button>" in page, way
-    opened = client.post(f"/lines/{line}/reopen")
+    (again,) = re.findall(r'action="(/table/[^"]+/reopen)"', page)
+    opened = client.post(again, data={"table": "two"})
     assert "/table?table=two" == opened.headers["Location"]
     assert (LineState.PACKED, [Hold.MISPLACED]) == holds_of(shop, line)
-    assert 409 == client.post(f"/lines/{line}/reopen").status_code
     scan(shop, Station.TABLE, code, table="two", key="again")
     close(shop, line)
     scan(shop, Station.SHELF, code, bin="B-1-1", key="and-again")
@@ -229,9 +231,9 @@ def test_a_doubt_shows_the_picture_as_it_was(shop: Shop, client: FlaskClient) ->
     """Beside the one that the thing has now, on the page that settles it and on the thing's own."""
     line, stay, _ = one_line(shop)
     before, now = (Photo(letter * 64, letter.encode(), b"small " + letter.encode()) for letter in "ab")
-    shop.act("owner", lambda unit: keep(unit, stay.id, before))
+    shop.act("owner", lambda unit: photos.keep(unit, stay.id, before))
     client.post(f"/lines/{line}/hold", data={"words": "It is a lamp"})
-    shop.act("owner", lambda unit: keep(unit, stay.id, now))
+    shop.act("owner", lambda unit: photos.keep(unit, stay.id, now))
     (doubt,) = doubts_of(shop, line)
     for page in (f"/lines/{line}", f"/stays/{stay.id}"):
         assert ("As it was then" in client.get(page).text, "Its picture now" in client.get(page).text) == (True, True)
@@ -255,8 +257,32 @@ def test_a_thing_that_no_order_wants_is_settled_on_its_own_page(shop: Shop, clie
     assert "Not in its bin" not in client.get(here).text.split("Ledger lines")[0]
 
 
+def test_the_other_thing_is_offered_first(shop: Shop, client: FlaskClient, calls: Calls) -> None:
+    """Where the order's words fit another thing better, that one comes first, beside the picture of each."""
+    calls.section()
+    named, *others = (calls.put_away(title) for title in ("Rear wheel 26 inch", "Rear wheel", "Rear wheel 28 inch"))
+    photo = shop.photo(jpeg())
+    for stay in (named, *others):
+        shop.act("owner", lambda unit, name=stay["id"]: photos.keep(unit, name, photo))
+    lines = [{"reference": named["reference"], "title": "Wheel rear 28 inch"}]
+    order = calls.post("/api/orders", 201, number="1", lines=lines)
+    page = client.get(f"/lines/{order['lines'][0]['id']}").text
+    assert f"{others[1]['code']}, “Rear wheel 28 inch”" in page
+    assert ["D001", "D003", "D002"] == re.findall(r'alt="Picture of Rear wheel[^"]*".*?It is (D\d+)', page, re.DOTALL)
+
+
+def test_both_orders_of_a_number_are_found(client: FlaskClient, calls: Calls) -> None:
+    """The number as it was sent leads to a list of all orders that came under it."""
+    calls.section()
+    for title in ("Saddle", "Lamp"):
+        calls.order("1001", calls.put_away(title))
+    page = client.get("/search?q=1001")
+    assert (200, 1, 1) == (page.status_code, page.text.count(">Order 1001<"), page.text.count(">Order 1001 (2)<"))
+    assert 303 == client.get("/search?q=1001+(2)").status_code
+
+
 def test_steps_of_a_line(shop: Shop, client: FlaskClient) -> None:
-    """Missing, found, not this thing, cancelled and wanted after all, each from the order's page."""
+    """Missing, found, not this thing, cancelled and wanted after all: a doubt outlasts them until it is settled."""
     order = furnish(shop, 2).orders[0]
     with shop.looking() as unit:
         line = unit.find(Line, order=order.id)[0].id
@@ -271,19 +297,19 @@ def test_steps_of_a_line(shop: Shop, client: FlaskClient) -> None:
     for step in ("short", "found", "hold"):
         assert 303 == client.post(f"/lines/{line}/{step}").status_code
         seen.append(state())
-    assert 409 == client.post(f"/lines/{line}/settle").status_code  # a doubt ends by itself
-    (doubt,) = doubts_of(shop, line)
-    assert 303 == client.post(f"/lines/{line}/doubts/{doubt}", data={"how": "corrected"}).status_code
-    seen.append(state())
+    assert 409 == client.post(f"/lines/{line}/settle").status_code
     assert 303 == client.post(f"/orders/{order.id}/cancel", data={"line": line}).status_code
     seen.append(state())
     assert 303 == client.post(f"/lines/{line}/revive").status_code
     seen.append(state())
     waiting, short, cancelled = LineState.WAITING, LineState.SHORT, LineState.CANCELLED
     assert LineState.PICKED is seen[0][0]
-    expected = [(short, None), (waiting, None), (waiting, Hold.SUSPECT), (waiting, None), (cancelled, None)]
-    assert [*expected, (waiting, None)] == seen[1:]
+    doubted = [(state, Hold.SUSPECT) for state in (waiting, cancelled, waiting)]
+    assert [(short, None), (waiting, None), *doubted] == seen[1:]
     assert 409 == client.post(f"/lines/{line}/revive").status_code
+    (doubt,) = doubts_of(shop, line)
+    assert 303 == client.post(f"/lines/{line}/doubts/{doubt}", data={"how": "corrected"}).status_code
+    assert (waiting, None) == state()
 
 
 def test_parcels_on_the_table(shop: Shop, client: FlaskClient) -> None:

@@ -115,9 +115,9 @@ def test_the_round_s_sheet_has_bars_for_what_waits(client: FlaskClient, shop: Sh
 
 
 def enter(client: FlaskClient, round_id: str, **fields: str) -> TestResponse:
-    form = re.search(r'name="form" value="([0-9a-f]+)"', client.get(f"/rounds/{round_id}/paper").text)
+    form = re.search(r'name="key" value="([^"]+)"', client.get(f"/rounds/{round_id}/paper").text)
     assert form is not None
-    return client.post(f"/rounds/{round_id}/paper", data={"form": form[1], **fields})
+    return client.post(f"/rounds/{round_id}/paper", data={"key": form[1], **fields})
 
 
 def state(shop: Shop, line: str) -> LineState:

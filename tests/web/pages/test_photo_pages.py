@@ -40,7 +40,7 @@ def photo_of(shop: Shop, stay_id: str) -> str | None:
 def test_a_thing_is_put_away_with_its_picture(client: FlaskClient, shop: Shop) -> None:
     """Both in one step; the page that follows shows it."""
     furnish(shop, 4)
-    status, where, _ = sent(client, "/put-away", jpeg(), section="D", title="Rear derailleur")
+    status, where, _ = sent(client, "/put-away", jpeg(), code="D002", title="Rear derailleur")
     shown = re.findall(r'src="(/api/stays/[^"]+)"', client.get(where).text)
     assert (303, 1) == (status, len(shown))
     assert "image/jpeg" == client.get(shown[0].replace("&amp;", "&")).mimetype
@@ -49,8 +49,8 @@ def test_a_thing_is_put_away_with_its_picture(client: FlaskClient, shop: Shop) -
 def test_no_picture_is_needed_and_a_bad_one_keeps_the_form(client: FlaskClient, shop: Shop) -> None:
     """Without a file it is put away; with one that is no picture nothing is, and what was typed stands again."""
     furnish(shop, 4)
-    assert 303 == sent(client, "/put-away", b"", section="D", title="Bare")[0]
-    status, _, page = sent(client, "/put-away", b"no picture", section="D", title="Rear derailleur 99")
+    assert 303 == sent(client, "/put-away", b"", code="D002", title="Bare")[0]
+    status, _, page = sent(client, "/put-away", b"no picture", code="D003", title="Rear derailleur 99")
     with shop.looking() as unit:
         titles = [item.title for item in unit.find(Item)]
     assert (422, True, False) == (status, 'value="Rear derailleur 99"' in page, "Rear derailleur 99" in titles)
@@ -98,7 +98,7 @@ def test_the_last_scan_can_be_doubted(client: FlaskClient, shop: Shop) -> None:
     assert "accepted" == client.post("/api/scans", json=body).get_json()["verdict"]
     page = client.get(f"/rounds/{room.round.id}").text
     last = re.search(r'<div class="last">.*?</div>', page, re.DOTALL)
-    assert last is not None and photo.hash in last[0] and f"{stop.code} is the wrong thing" in last[0]
+    assert last is not None and photo.hash in last[0] and f"{stop.code}: not this thing" in last[0]
     fields = dict(re.findall(r'name="(words|round)" value="([^"]+)"', last[0]))
     action = re.search(r'action="(/lines/[^"]+/hold)"', last[0])
     assert action is not None
@@ -106,4 +106,4 @@ def test_the_last_scan_can_be_doubted(client: FlaskClient, shop: Shop) -> None:
     with shop.looking() as unit:
         line = unit.get(Line, stop.id)
     assert line is not None and Hold.SUSPECT is line.hold
-    assert "wrong thing" not in client.get(f"/rounds/{room.round.id}").text
+    assert f"{stop.code}: not this thing" not in client.get(f"/rounds/{room.round.id}").text

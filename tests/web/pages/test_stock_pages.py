@@ -10,9 +10,11 @@ from flask.testing import FlaskClient
 from furnished import furnish, reference
 
 from labels import slot_code
+from scanflow.domain.advice import ONCE_MORE
 from scanflow.domain.life import CardState, StayState
 from scanflow.domain.things import Item, Slot, Stay
 from scanflow.shop import Shop
+from scanflow.workflow import cards, stock
 
 pytestmark = SQLITE_ONLY
 
@@ -39,20 +41,101 @@ def test_put_away_with_the_card_in_hand(shop: Shop, client: FlaskClient) -> None
 
 
 def test_put_away_by_section(shop: Shop, client: FlaskClient) -> None:
-    """Without a card the section gives its lowest free number."""
+    """A section names the card to fetch and its bin, keeps what was typed, and stores by that card's scan."""
     furnish(shop, 1)
-    response = client.post("/put-away", data={"section": "D", "title": "Rear derailleur"})
+    typed = {"section": "D", "title": "Rear derailleur", "notes": "a scratch"}
+    named = client.post("/put-away", data=typed, follow_redirects=True).text
+    assert (True, True) == ("Fetch card D002" in named, "kept for you until" in named)
+    assert ("Rear derailleur", "a scratch") == (field(named, "title"), typed_notes(named))
+    answer = client.post("/put-away", data=typed | {"text": slot_code.card_text("D002")})
     with shop.looking() as unit:
-        stay = unit.get(Stay, response.headers["Location"].rsplit("/", 1)[1])
+        stay = unit.get(Stay, answer.headers["Location"].rsplit("/", 1)[1])
     assert stay is not None
     assert "D002" == stay.code
+
+
+def test_another_card_than_the_fetched_one(shop: Shop, client: FlaskClient) -> None:
+    """The card in hand counts, and the number that was kept is for anybody again."""
+    furnish(shop, 1)
+    client.post("/put-away", data={"section": "D"})
+    client.post("/put-away", data={"section": "D", "text": slot_code.card_text("D004"), "title": "Bell"})
+    with shop.looking() as unit:
+        slots = {slot.code: slot for slot in unit.find(Slot, section="D")}
+    assert ("D004", None, 1) == (slots["D004"].code, slots["D002"].fetch, slots["D004"].turns)
+
+
+def test_a_section_that_names_nothing(shop: Shop, client: FlaskClient) -> None:
+    """A full or unknown section is refused on the page, which keeps what was typed."""
+    furnish(shop, 0)
+    shop.act("owner", lambda unit: [stock.put_away(unit, "Bell", section="D") for _ in range(5)])
+    answers = [client.post("/put-away", data={"section": code, "title": "Bell"}) for code in ("D", "Q")]
+    assert [(409, "Bell"), (422, "Bell")] == [(answer.status_code, field(answer.text, "title")) for answer in answers]
+
+
+def field(html: str, name: str) -> str:
+    """What stands in a field."""
+    found = re.search(rf'name="{name}"[^>]* value="([^"]*)"', html)
+    return found[1] if found else ""
+
+
+def typed_notes(html: str) -> str:
+    found = re.search(r"<textarea[^>]*>([^<]*)</textarea>", html)
+    return found[1] if found else ""
+
+
+@pytest.fixture
+def unchecked(shop: Shop) -> Shop:
+    """A room that takes cards without a check: 0421 stands for S003."""
+    furnish(shop, 1)
+    shop.act("owner", lambda unit: cards.choose_check(unit, "none"))
+    shop.act("owner", lambda unit: cards.adopt(unit, "0421", "S003"))
+    return shop
+
+
+def test_a_card_without_a_check_is_looked_at_twice(unchecked: Shop, client: FlaskClient) -> None:
+    """The first look is kept and another asked for; two that agree store it, two that differ are the first of two."""
+    fields = {"text": "0421", "title": "Saddle"}
+    first = client.post("/put-away", data=fields)
+    assert (422, ONCE_MORE, "0421", "", "Saddle") == (
+        first.status_code,
+        said(first.text),
+        *(field(first.text, name) for name in ("looked", "text", "title")),
+    )
+    other = client.post("/put-away", data=fields | {"looked": "S001"})
+    assert (422, "0421") == (other.status_code, field(other.text, "looked"))
+    assert 303 == client.post("/put-away", data=fields | {"looked": "0421"}).status_code
+
+
+def test_the_second_look_is_no_title(unchecked: Shop, client: FlaskClient) -> None:
+    """Where the second scan went into the title it is the second look, and what it is still has to be said."""
+    answer = client.post("/put-away", data={"text": "0421", "title": "0421"})
+    expected = (422, "Say what it is: a title is needed.", "0421", "0421", "")
+    html = answer.text
+    assert expected == (answer.status_code, said(html), *(field(html, name) for name in ("looked", "text", "title")))
+
+
+def test_a_printed_card_is_believed_at_once(unchecked: Shop, client: FlaskClient) -> None:
+    """A card of ours has its check in that room too."""
+    assert 303 == client.post("/put-away", data={"text": slot_code.card_text("S004"), "title": "Saddle"}).status_code
+
+
+def test_a_move_by_a_card_without_a_check(unchecked: Shop, client: FlaskClient) -> None:
+    """It is asked for once more, in the field that is open then; two looks move the thing."""
+    with unchecked.looking() as unit:
+        stay = unit.find(Stay)[0].id
+    first = client.post(f"/stays/{stay}/move", data={"to": "0421"})
+    assert (422, ONCE_MORE, "0421") == (first.status_code, said(first.text), field(first.text, "looked"))
+    assert re.search(r'<input id="to"[^>]* autofocus', first.text)
+    client.post(f"/stays/{stay}/move", data={"to": "0421", "looked": "0421"})
+    with unchecked.looking() as unit:
+        assert [("D001", StayState.MOVED), ("S003", StayState.STORED)] == [(s.code, s.state) for s in unit.find(Stay)]
 
 
 @pytest.mark.parametrize(
     ("fields", "status", "sentence"),
     [
         ({"title": "Saddle"}, 422, "Scan the card in your hand, or choose a section."),
-        ({"section": "D"}, 422, "Say what it is: a title is needed."),
+        ({"code": "D002"}, 422, "Say what it is: a title is needed."),
         ({"text": "D0010", "title": "x"}, 422, "The check digit is wrong. Read the card again."),
         ({"text": "D0016", "title": "x"}, 409, "In D001 stands: Rear derailleur 1. Take another card."),
     ],

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from scanflow.web.api.schemas import (
     doubts,
+    hand_over,
     ledger,
     lines,
     orders,
@@ -30,6 +31,7 @@ BODIES: dict[str, Schema] = {
     "Nothing": taken({}, examples=[{}]),
     **rounds.BODIES,
     **parcels.BODIES,
+    **hand_over.BODIES,
     **scans.BODIES,
     **stocktakes.BODIES,
 }
@@ -65,6 +67,7 @@ ANSWERS: dict[str, Schema] = {
     **orders.ANSWERS,
     **rounds.ANSWERS,
     **parcels.ANSWERS,
+    **hand_over.ANSWERS,
     **scans.ANSWERS,
     **stocktakes.ANSWERS,
     **ledger.ANSWERS,

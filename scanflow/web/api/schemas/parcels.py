@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from scanflow.domain.life import ParcelState
-from scanflow.web.api.schemas.parts import IDENTITY, PLACE, STRING, Schema, given, many, one_of, ref, taken
+from scanflow.web.api.schemas import lines
+from scanflow.web.api.schemas.parts import IDENTITY, PLACE, STRING, Schema, given, many, maybe, one_of, ref, taken
 
 BODIES: dict[str, Schema] = {
     "NewParcel": taken(
@@ -22,7 +23,15 @@ ANSWERS: dict[str, Schema] = {
             "table": STRING,
             "slip": STRING,
             "orders": many(IDENTITY),
-            "lines": many(ref("Line")),
+            "lines": many(
+                ref("LineInParcels"), description="All of its orders, also what is in another parcel or none."
+            ),
+        }
+    ),
+    "LineInParcels": given(
+        {
+            **lines.ANSWERS["Line"]["properties"],
+            "parcel": {**maybe(IDENTITY), "description": "In which it is packed or left; null while it is in none."},
         }
     ),
 }

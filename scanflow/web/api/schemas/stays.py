@@ -33,6 +33,11 @@ BODIES: dict[str, Schema] = {
     ),
     "ItemChange": taken(_ITEM, minProperties=1, examples=[{"title": "Rear derailleur, short cage"}]),
     "Withdrawal": taken({"reason": text(500, least=1)}, ("reason",), examples=[{"reason": "Cracked on inspection"}]),
+    "Exchange": taken(
+        {"with": {**IDENTITY, "description": "The other stay, or the code of its slot."}},
+        ("with",),
+        examples=[{"with": "D015"}],
+    ),
     "Move": taken({"to": CODE}, ("to",), examples=[{"to": "D015"}]),
 }
 

@@ -9,7 +9,7 @@ let before = Promise.resolve(); // one after the other, so that the last thing t
 function show() {
   const typed = new URLSearchParams(new FormData(form));
   document.body.dataset.here = `${form.action}?${typed}`;
-  history.replaceState(null, "", document.body.dataset.here);
+  history.replaceState(history.state, "", document.body.dataset.here);
   return refresh();
 }
 

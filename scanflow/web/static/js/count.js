@@ -56,7 +56,7 @@ function put(element, sentence) {
 /** The page of another place, without leaving this one: what is on its way goes on. */
 async function choose(address) {
   document.body.dataset.here = address;
-  history.replaceState(null, "", address);
+  history.replaceState(history.state, "", address);
   if (links().length) at = nameOf(address);
   draw();
   if (await refresh()) return;

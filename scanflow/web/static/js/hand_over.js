@@ -1,5 +1,7 @@
-// Hand-over: a slip or a shipping label, scanned anywhere on the page, goes into its field and is sent.
+// A shipping label that is bound to its parcel: scanned anywhere on the page, it goes into its field and is sent.
 
+import * as sheet from "./sheet.js";
+import * as sound from "./sound.js";
 import { listen } from "./wedge.js";
 
 const label = () => document.querySelector("#label");
@@ -10,4 +12,11 @@ function scanned(text) {
 }
 
 const entered = () => label().value.trim() && label().form.requestSubmit();
-if (label()) listen(label, { scanned, entered, unclear: ([first]) => scanned(first) });
+const shut = () => sheet.stands();
+if (label()) listen(label, { scanned, entered, shut, refused: sound.no, unclear: ([first]) => scanned(first) });
+
+const no = document.querySelector("[data-no]");
+if (no) {
+  sheet.show({ verdict: "refused", reason: "wrong_label", advice: no.textContent }, "hand_over", false, () => label()?.focus());
+  sound.no();
+}

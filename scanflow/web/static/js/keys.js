@@ -35,8 +35,11 @@ function mayBeScanned(keys) {
   return many && !keys.some(({ held }) => held) && median(gapsOf(keys)) <= SLOWEST;
 }
 
-/** Whether keys of one pace are a scanner's by their times. `field`: they went into a field of a form, where a person writes. */
-function isScanner(keys, field, check) {
+/**
+ * Whether keys of one pace are a scanner's by their times. `field`: they went into a field of a form, where a person
+ * writes. `before`: the text that was scanned last, which comes again where cards have no check.
+ */
+function isScanner(keys, field, check, before) {
   if (!mayBeScanned(keys)) return false;
   const gaps = gapsOf(keys);
   const [pace, longest] = [median(gaps), Math.max(...gaps)];
@@ -45,13 +48,14 @@ function isScanner(keys, field, check) {
   if (!keys.some(isFigure)) return !field && longest <= ROLLED;
   const steady = longest - Math.min(...gaps) <= Math.max(10, pace / 2);
   if (pace > QUICK && !steady && (keys.length < FOREIGN || longest > 1.5 * SLOWEST)) return false;
-  return !field || keys.length >= FOREIGN || (check === "none" && BARE.test(keyed.trim()));
+  return !field || keys.length >= FOREIGN || (check === "none" && (BARE.test(keyed.trim()) || keyed.trim() === before));
 }
 
 /** The keys pressed one after another. A key is `{key, code, shift, third, at, held, field}`, `at` in ms. */
 export class Keys {
   constructor(check) {
     this.check = check;
+    this.before = "";
     this.clear();
   }
 
@@ -98,7 +102,7 @@ export class Keys {
       const whole = this.whole(last.length || SHORTEST);
       if (whole) return whole;
     }
-    return isScanner(last, last[0]?.field, this.check) ? last : null;
+    return isScanner(last, last[0]?.field, this.check, this.before) ? last : null;
   }
 
   /** The longest whole text at the end of the run, of so many keys or a few more: a radio may stall after the first ones. */

@@ -48,6 +48,13 @@ function replace(fresh, whole) {
   document.dispatchEvent(new CustomEvent("refreshed", { detail: whole }));
 }
 
+/** A part without the keys of its forms, which are others at each asking. */
+function bare(part) {
+  const copy = part.cloneNode(true);
+  for (const each of copy.querySelectorAll('input[name="key"]')) each.remove();
+  return copy;
+}
+
 /** One part for another; what a person opened stays open. A part that is the same stays. */
 function exchange(old, now) {
   const [before, after] = [old, now].map((part) => [...part.querySelectorAll("details")]);
@@ -56,7 +63,7 @@ function exchange(old, now) {
     const same = before.length === after.length ? before[i] : before.find((other) => titleOf(other) === titleOf(each));
     if (same) each.open = same.open;
   });
-  if (!old.isEqualNode(now)) old.replaceWith(now);
+  if (!bare(old).isEqualNode(bare(now))) old.replaceWith(now);
 }
 
 /** A part of the scan box that comes and goes. */
@@ -71,7 +78,7 @@ function swap(selector, fresh) {
 function nameOf(control) {
   const { tagName, id, name, type, form, textContent } = control;
   const href = control.getAttribute("href");
-  const sent = [...(form?.querySelectorAll('[type="hidden"]') ?? [])].map(({ value }) => value);
+  const sent = [...(form?.querySelectorAll('[type="hidden"]:not([name="key"])') ?? [])].map(({ value }) => value);
   const value = ["submit", "radio", "checkbox"].includes(type) ? control.value : "";
   return JSON.stringify([tagName, id, name, value, href, form?.action, sent, href || form ? "" : textContent]);
 }

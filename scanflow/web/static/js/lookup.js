@@ -26,10 +26,15 @@ export function found(texts) {
   }
 }
 
-/** The field that waits for this scan: the one that is in use, or that of the card's slot, `data-takes`. */
+/**
+ * The field that waits for this scan: the one that is in use, or that of the card's slot, `data-takes`, or the one that
+ * takes any card and does not lie folded away.
+ */
 function waiting(text) {
   const fields = [...document.querySelectorAll("input[data-takes]")];
-  return fields.find((each) => each === document.activeElement) ?? fields.find(({ dataset }) => dataset.takes === text.slice(0, -1));
+  const used = fields.find((each) => each === document.activeElement);
+  const any = fields.filter((each) => !each.dataset.takes && !each.closest("details:not([open])"));
+  return used ?? fields.find(({ dataset }) => dataset.takes && dataset.takes === text.slice(0, -1)) ?? (any.length === 1 ? any[0] : undefined);
 }
 
 export function lookUp(text) {

@@ -15,6 +15,13 @@ async function copy(text) {
   }
 }
 
+/** A fold that asks for a card has its field ready. */
+function unfolded({ target }) {
+  if (target.open) target.querySelector("input[data-takes]")?.focus();
+}
+
+document.addEventListener("toggle", unfolded, true);
+
 document.addEventListener("click", async ({ target }) => {
   const button = target.closest("[data-copy]");
   if (!button) return;

@@ -123,6 +123,7 @@ function nextTry(pause) {
 }
 
 function send({ scan, image, read }, signal) {
+  if (scan.station === "hand_over") return post("/api/hand-over", { key: scan.key, text: scan.text }, signal);
   const body = { ...scan, ...aged(read) };
   if (!image) return post("/api/scans", body, signal);
   const form = new FormData();

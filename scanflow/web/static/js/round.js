@@ -56,7 +56,7 @@ export function show({ good, word, advice, code, stop }, then) {
   const truth = good ? "The service has not said yes. It is asked when the network is back." : "Nothing was recorded.";
   dialog.append(make("p", "kind", "Provisional"), title);
   if (code) dialog.append(plate(code));
-  dialog.append(make("p", "thing", stop?.title ?? ""), make("p", "advice", advice), make("p", "", truth));
+  dialog.append(make("p", "thing", stop?.title ?? ""), make("p", "advice", [advice, stop?.says].filter(Boolean).join(" ")), make("p", "", truth));
   const gone = () => {
     if (open !== dialog) return;
     close();
@@ -95,8 +95,9 @@ export function draw(records) {
   const [face, list, codes] = [document.querySelector('[data-live="face"]'), stops(), codesOf(records)];
   const left = list.filter((each) => each.waits && !codes.has(each.code));
   const stop = left.find((each) => each.position >= from) ?? left[0];
+  const done = list.filter((each) => each.done || codes.has(each.code)).length;
   const provisional = codes.size ? `, ${codes.size} of them provisional` : "";
-  const head = make("h1", "", left.length ? `${list.length - left.length} of ${list.length} stop${list.length === 1 ? "" : "s"} done${provisional}` : "All stops are noted");
+  const head = make("h1", "", left.length ? `${done} of ${list.length} stop${list.length === 1 ? "" : "s"} done${provisional}` : "All stops are noted");
   head.dataset.say = stop ? `Bin ${stop.bin}. ${stop.where} ${stop.title}. Basket ${stop.basket}.` : head.textContent;
   const parts = [head];
   if (!stop) {
@@ -107,6 +108,7 @@ export function draw(records) {
     parts.push(make("div", "beside", plate(stop.code)));
     parts.push(make("p", stop.title.length > 60 ? "work much" : "work", stop.title));
     parts.push(make("p", "work", make("small", "", `for order ${stop.number}, into`), `Basket ${stop.basket}`));
+    if (stop.says) parts.push(make("p", "say", stop.says));
     if (stop.notes) parts.push(make("p", "", stop.notes));
     if (left.length > 1) parts.push(later(left, stop, records));
   }

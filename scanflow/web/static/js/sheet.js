@@ -4,7 +4,7 @@ const YES_MS = 1000;
 const READ_MS = 500; // nobody reads a no in less; a scanner's Enter that comes late must not press it away
 const HEARD_MS = 50; // a live region must stand before its words come, or they are not read out
 
-const DONE = { bin: "Picked", table: "Packed", tray: "In the tray", shelf: "In its place" };
+const DONE = { bin: "Picked", table: "Packed", tray: "In the tray", shelf: "In its place", hand_over: "Handed over" };
 const REASONS = {
   unreadable: "Nothing was read",
   many_codes: "More than one card",
@@ -25,7 +25,10 @@ const REASONS = {
   not_picked: "Not picked",
   not_released: "Still in stock",
   wrong_bin: "Wrong bin",
+  not_closed: "Not closed",
+  wrong_label: "Wrong label",
 };
+const AT_HAND_OVER = { unknown_code: "No parcel of this room", held: "It must stay here", cancelled: "Cancelled since" };
 
 const papers = JSON.parse(document.body.dataset.sections ?? "{}");
 let open = null;
@@ -58,16 +61,21 @@ function picture(answer) {
 }
 
 function word(answer, station, takeOut) {
+  if (station === "table" && !answer.code && answer.parcel_state === "open") return "Open";
   if (!answer.changed) return "Done before";
   if (answer.released.length) return "Released";
-  if (!answer.code) return "Open";
+  if (station === "table" && !answer.code) return "Closed";
   return takeOut ? "Taken out" : DONE[station];
+}
+
+function why({ reason }, station) {
+  return (station === "hand_over" && AT_HAND_OVER[reason]) || REASONS[reason];
 }
 
 /** The verdict in words, for the ear: a yes is short, a no says why and what to do. */
 export function words(answer, station, takeOut) {
   if (answer.verdict === "accepted") return `${word(answer, station, takeOut)}.`;
-  return `No. ${REASONS[answer.reason]}. ${answer.advice}`;
+  return `No. ${why(answer, station)}. ${answer.advice}`;
 }
 
 export function close() {
@@ -86,7 +94,7 @@ export function show(answer, station, takeOut, then) {
   const accepted = answer.verdict === "accepted";
   const sheet = make("dialog", accepted ? "sheet yes" : "sheet no");
   sheet.setAttribute("role", "alertdialog");
-  const title = make("h2", accepted ? "word" : "why", accepted ? word(answer, station, takeOut) : REASONS[answer.reason]);
+  const title = make("h2", accepted ? "word" : "why", accepted ? word(answer, station, takeOut) : why(answer, station));
   title.id = "verdict";
   sheet.setAttribute("aria-labelledby", title.id);
   const advice = make("p", "advice", answer.advice);

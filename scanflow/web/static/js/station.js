@@ -116,7 +116,11 @@ function present(said) {
   if (said.good) voice.next();
 }
 
+/** The parcel of a slip that gets its shipping label before it is handed over. */
+const bare = (text) => JSON.parse(document.querySelector("[data-bare]")?.dataset.bare ?? "{}")[text.replace(/\s/g, "").toUpperCase()];
+
 function take(via, text, image = null) {
+  if (bare(text)) return location.assign(`/hand-over?parcel=${bare(text)}`);
   const fields = { ...spot(), via };
   if (!image) fields.text = text;
   if (queue.lost && atTable) return away();
@@ -177,6 +181,12 @@ document.addEventListener("change", (event) => {
   if (!event.target.matches('.scan input[type="file"]') || !event.target.files.length) return;
   take("camera", "", event.target.files[0]);
   event.target.value = "";
+});
+
+document.addEventListener("click", ({ target }) => {
+  if (!target.closest("[data-take-out]")) return;
+  form().elements.take_out.checked = true;
+  focus();
 });
 
 document.addEventListener("click", async (event) => {

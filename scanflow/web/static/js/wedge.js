@@ -55,6 +55,7 @@ export function listen(box, { scanned, entered = () => {}, unclear = () => {}, s
     restore(scan[0].state);
     if (shut()) return refused();
     const texts = read(scan);
+    keys.before = texts[0];
     if (texts.length > 1) unclear(texts);
     else scanned(texts[0], "wedge");
   }

@@ -1,0 +1,144 @@
+"""A form that changes something carries a key: sent again, it does nothing and gets the page that it got before.
+
+The first write of a request keeps the key in its own transaction, so nothing is done twice. The page that comes of it
+is kept beside the key once it is known. What is refused keeps nothing, so a corrected form goes through.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import json
+import re
+import secrets
+import time
+import zlib
+from base64 import b64decode, b64encode
+from collections.abc import Callable
+from typing import Any, TypeVar
+
+from flask import Blueprint, Flask, Response, g, redirect, request
+from werkzeug.wrappers import Response as AnyResponse
+
+from scanflow.shop import Once, Reply
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.problem import Problem
+from scanflow.web.visitors import shop, visitor
+from scanflow.workflow.ports import Invalid
+
+T = TypeVar("T")
+KEY = "key"
+"""The field of the key; `csrf_field` of `parts.html` has it."""
+
+OF_THE_VISIT = ("csrf", KEY)
+"""Fields that say nothing of what is to be done."""
+
+UNTOLD = 0
+"""The status of a reply that is not known yet."""
+
+PATIENCE = 10.0
+"""Seconds to wait for the page of a form that is being answered elsewhere."""
+
+REUSED = "This form was sent before with other fields, and that was done. Look at it, then send this if it is wanted."
+UNKNOWN = "This form was sent before, and what it asks for was done. Load the page again and look, before you go on."
+
+
+class _Again(Exception):
+    """The same form was answered, or is being answered, by another request."""
+
+    def __init__(self, once: Once) -> None:
+        super().__init__()
+        self.once = once
+
+
+def new_key() -> str:
+    return secrets.token_urlsafe(9)
+
+
+def write(work: Callable[[SqlUnit], T]) -> T:
+    """Do one thing as one transaction. The first one of a request is done once for the key of its form."""
+    once: Once | None = g.get("once")
+    if once is None:
+        return shop().act(visitor().name, work)
+    made: list[T] = []
+
+    def first(unit: SqlUnit) -> Reply:
+        made.append(work(unit))
+        return Reply(UNTOLD, None)
+
+    try:
+        reply = shop().act_once(visitor().name, once, first)
+    except Invalid as error:
+        raise Invalid("", error.code, REUSED) if error.code == "key_reused" else error from error
+    if reply.replayed:
+        raise _Again(once)
+    g.once, g.done = None, once
+    return made[0]
+
+
+def _answer_again() -> AnyResponse | None:
+    g.once = _sent()
+    return _reply(g.once) if g.once is not None else None
+
+
+def _sent() -> Once | None:
+    """The key of the form that came, with what it says."""
+    key = request.form.get(KEY, "") if request.method == "POST" else ""
+    if not re.fullmatch(r"[A-Za-z0-9_-]{1,64}", key):
+        return None
+    fields = sorted(pair for pair in request.form.items(multi=True) if pair[0] not in OF_THE_VISIT)
+    files = sorted((name, _hash(file)) for name, file in request.files.items(multi=True))
+    said = json.dumps([fields, files]).encode()
+    return Once.of(f"form {key}", visitor().name, request.method, request.full_path, said)
+
+
+def _hash(file: Any) -> str:
+    found = hashlib.file_digest(file.stream, "sha256").hexdigest()
+    file.stream.seek(0)
+    return found
+
+
+def _reply(once: Once) -> AnyResponse | None:
+    """The page that this form got before; None where nothing was done yet."""
+    until = time.monotonic() + PATIENCE
+    while (reply := shop().answered(once)) is not None and reply.status == UNTOLD:
+        if time.monotonic() > until:
+            raise Problem(409, "already_done", UNKNOWN)
+        time.sleep(0.05)
+    return _response(reply) if reply is not None else None
+
+
+def _response(reply: Reply) -> AnyResponse:
+    if reply.location:
+        return redirect(reply.location, reply.status)
+    content = zlib.decompress(b64decode(reply.body["content"]))
+    return Response(content, reply.status, reply.body["headers"])
+
+
+HEADERS = ("Content-Type", "Content-Disposition")
+
+
+def _keep(response: Response) -> Response:
+    once: Once | None = g.pop("done", None)
+    if once is not None and response.status_code < 500:
+        shop().answer(visitor().name, once, _reply_of(response))
+    return response
+
+
+def _reply_of(response: Response) -> Reply:
+    if response.location:
+        return Reply(response.status_code, None, response.location)
+    response.direct_passthrough = False
+    headers = {name: response.headers[name] for name in HEADERS if name in response.headers}
+    content = b64encode(zlib.compress(response.get_data(), 9)).decode()
+    return Reply(response.status_code, {"headers": headers, "content": content})
+
+
+def guard(blueprint: Blueprint) -> None:
+    """Let the forms of these pages be answered once."""
+    blueprint.before_request(_answer_again)
+    blueprint.after_request(_keep)
+
+
+def register(app: Flask) -> None:
+    app.add_template_global(new_key, "form_key")
+    app.register_error_handler(_Again, lambda again: _reply(again.once))
