@@ -27,7 +27,10 @@ _ADVICE = (
 
 @dataclass(frozen=True, slots=True)
 class Stop:
-    """Place on the walk, the stop's own number, where its thing goes, and the thing. `done`: nothing to do any more."""
+    """Place on the walk, the stop's own number, where its thing goes, and the thing. `done`: nothing to do any more.
+
+    `note`: where the thing is, if not in its own bin.
+    """
 
     position: int
     number: int
@@ -35,6 +38,7 @@ class Stop:
     order: str
     thing: Thing
     done: str = ""
+    note: str = ""
 
 
 def walk(stops: Sequence[Stop], title: str, paper: str) -> list[Page]:
@@ -70,6 +74,8 @@ def _stop(stop: Stop, area: Area) -> Card:
         *row.code_plate(thing.code, Area(said.x, area.y + 1.5, min(26, said.width), 11)),
         *row.paragraph(thing.title, Area(said.x, area.y + 14.5, said.width, 10), SMALL, 2),
     ]
+    if stop.note:
+        shapes += row.paragraph(stop.note, Area(said.x + 28, area.y + 1.5, said.width - 28, 11), SMALL, 3)
     if stop.done:
         shapes.append(row.text(stop.done, entry, area.y + 10, SMALL + 0.5, area.right - entry, typeface.BOLD))
         return row.row(f"Stop {stop.position}, {thing.code}: {stop.done}.", area, shapes)
@@ -81,5 +87,6 @@ def _stop(stop: Stop, area: Area) -> Card:
         row.text("missing", entry + 6, area.y + 21.5, 1.7, 14),
         *drawn,
     ]
-    alt = f"Stop {stop.position}, bin {thing.bin}: {thing.code}, {thing.title}, into basket {stop.basket}."
+    note = f" {stop.note}" if stop.note else ""
+    alt = f"Stop {stop.position}, bin {thing.bin}: {thing.code}, {thing.title}, into basket {stop.basket}.{note}"
     return row.row(f"{alt} Its bars say {words}.", area, shapes, bars)

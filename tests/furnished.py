@@ -99,8 +99,8 @@ def waiting(shop: Shop, room: Furnished) -> list[tuple[str, Line]]:
     return found
 
 
-def scan(shop: Shop, station: Station, code: str, **spot: str) -> Answer:
-    """Hold the card of a slot before a station, and get the answer."""
-    key = f"{station}-{code}"
+def scan(shop: Shop, station: Station, code: str, key: str = "", **spot: str) -> Answer:
+    """Hold the card of a slot before a station, and get the answer. Each needs a key of its own."""
+    key = key or f"{station}-{code}"
     reading = scans.Reading(station, key, (slot_code.card_text(code),), key, **spot)  # type: ignore[arg-type]
     return shop.act("owner", lambda unit: scans.scan(unit, reading))

@@ -8,7 +8,7 @@ from scanflow.domain.life import Hold, LineState
 from scanflow.domain.things import Station
 from scanflow.domain.titles import differ
 from scanflow.domain.verdict import Look, Reason
-from scanflow.domain.whereabouts import Place, Whereabouts, words
+from scanflow.domain.whereabouts import Place, Whereabouts, read_words, words
 
 REFUSALS: dict[Reason, str] = {
     Reason.UNREADABLE: "No card was read. Hold it flat and in the light, or type its text.",
@@ -194,3 +194,33 @@ def handed_over(numbers: str, things: int, since: str = "") -> str:
     if since:
         return f"{numbers}: handed over before, {since}."
     return f"{numbers}: handed over, {things} {'thing' if things == 1 else 'things'}."
+
+
+def at_stop(where: Whereabouts, basket: int | None, round_id: str, *, scan: bool = True) -> str:
+    """What to know at a stop whose thing is not in its own bin; empty where it is. On paper nobody can `scan`."""
+    if where.read is not None:
+        own = f" Its own bin is {where.home}." if where.bin not in (None, where.home) else ""
+        return f"{_capital(read_words(where))}. Look there first.{own}"
+    if not where.out:
+        return ""
+    earlier = " of an earlier round" if where.place is Place.BASKET and where.round != round_id else ""
+    into = f"put it into basket {basket}" if basket else "take it along"
+    return f"{_capital(words(where))}{earlier}: {'scan it there, then ' if scan else ''}{into}."
+
+
+def put_right(where: Whereabouts, *, thing: bool) -> str:
+    """What to do about a thing that is out of its bin, or a card that is away from the tray (`thing` false)."""
+    off_it = where.read is not None and where.read.station is Station.TRAY
+    if not thing:
+        return "Look for it, and scan it into the tray." if off_it else "Bring it to the tray, and scan it there."
+    if off_it:
+        return "Put the card back on it."
+    if where.order is None:
+        return f"Put it back in {where.home}."
+    if where.missing:
+        return f"Order {where.order} misses it: bring it to the table."
+    return f"Order {where.order} wants it: bring it to the table, or pick it on a round."
+
+
+def _capital(sentence: str) -> str:
+    return sentence[:1].upper() + sentence[1:]

@@ -81,6 +81,11 @@ class Whereabouts:
         return self.home if self.place is Place.BIN else None
 
     @property
+    def walk_to(self) -> str:
+        """The bin of a stop on a round, also of a thing that is out of it."""
+        return self.bin or self.home
+
+    @property
     def to_put_back(self) -> bool:
         """A duty: a thing in stock that is out of its bin, or whose card was read away from it, and not packed."""
         return self.place in (Place.BIN, Place.BASKET, Place.TABLE) and (self.out or self.misplaced) and not self.picked
@@ -167,6 +172,11 @@ def free_to_give(slot: Slot, *, taken: bool) -> bool:
     return not taken and slot.card is CardState.TRAY and not _card_strays(slot)
 
 
+def bin_of_stop(planned: str, line: LineState, where: Whereabouts | None) -> str:
+    """The bin of a stop: where its thing is now while its line waits, afterwards where it was walked to."""
+    return where.walk_to if line is LineState.WAITING and where is not None else planned
+
+
 def words(where: Whereabouts) -> str:
     """Where it is, for a sentence: “in bin A-1-2”."""
     match where.place:
@@ -189,13 +199,15 @@ def words(where: Whereabouts) -> str:
             said = "lost"
     if where.missing:
         said = f"missing from bin {where.home}"
-    return f"{said}, but {read_words(where.read)}" if where.read is not None else said
+    return f"{said}, but {read_words(where)}" if where.read is not None else said
 
 
-def read_words(seen: Sighting) -> str:
-    """Where a card was read last: “its card was read in bin A-1-2”."""
-    if seen.station is Station.TRAY:
-        return "its card was read in the tray" if seen.accepted else "its card is not on it: look in the tray"
+def read_words(where: Whereabouts) -> str:
+    """Where the card of what is misplaced was read: “its card was read in bin A-1-2”."""
+    seen = where.read
+    assert seen is not None
+    if seen.station is Station.TRAY and not seen.accepted:
+        return "its card was missed there" if where.place is Place.TRAY else "its card is not on it: look in the tray"
     return f"its card was read {place_words(seen)}"
 
 

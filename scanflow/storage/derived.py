@@ -92,6 +92,7 @@ SLOTS = (
         slots.c.seen_station,
         slots.c.seen_place,
         slots.c.seen_accepted,
+        slots.c.twin,
         stays.c.id.label("stay"),
         stays.c.turn,
         stays.c.began,

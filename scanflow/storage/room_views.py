@@ -12,7 +12,6 @@ from scanflow.storage.derived import HELD, OPEN_STAY, SLOT_STATE, TO_FETCH, TO_W
 from scanflow.storage.order_views import held
 from scanflow.storage.tables import bins, lines, racks, rounds, sections, slots, stays
 from scanflow.storage.views import Rows
-from scanflow.storage.where_views import duties
 
 
 def papers(connection: Connection) -> dict[str, tuple[str, str]]:
@@ -28,7 +27,7 @@ def digits(connection: Connection) -> dict[str, int]:
 
 
 def counts(connection: Connection) -> dict[str, int]:
-    """How much of each duty there is: lines that wait, walk, are picked, short or held; cards; things to put back."""
+    """How much of each duty there is: lines that wait, walk, are picked, short or held; cards, things, slots."""
     walking = exists(literal_column("1")).where(TO_WALK, rounds.c.state == RoundState.OPEN).correlate(lines)
     kinds = {
         "waiting": and_(TO_FETCH, ~walking),
@@ -39,7 +38,6 @@ def counts(connection: Connection) -> dict[str, int]:
     }
     found = {name: _count(connection, lines, condition) for name, condition in kinds.items()}
     found["due"] = _count(connection, slots, slots.c.card == CardState.DUE)
-    found["away"] = len(duties(connection))
     found["stored"] = _count(connection, stays, stays.c.state == StayState.STORED)
     found["slots"] = _count(connection, slots, literal_column("1") == 1)
     return found

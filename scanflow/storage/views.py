@@ -183,6 +183,12 @@ def photo(connection: Connection, stay_id: str, *, small: bool = False) -> Row[A
     return connection.execute(query.where(stays.c.id == stay_id)).one_or_none()
 
 
+def picture(connection: Connection, hash_: str, *, small: bool = False) -> bytes | None:
+    """The picture of this hash, or its small one."""
+    column = photos.c.thumb if small else photos.c.picture
+    return connection.execute(select(column).where(photos.c.hash == hash_)).scalar()
+
+
 def stocktake_page(connection: Connection, after: int, limit: int) -> Rows:
     """Stocktakes in the order they were opened; `n` is the key."""
     query = select(stocktakes.c.n, stocktakes.c.id).where(stocktakes.c.n > after).order_by(stocktakes.c.n)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
@@ -13,19 +14,18 @@ from scanflow.domain.things import Slot, Station
 from scanflow.domain.whereabouts import Account, Place, Whereabouts, whereabouts
 from scanflow.storage.derived import OPEN_STAY
 from scanflow.storage.rows import COLUMNS, thing
-from scanflow.storage.tables import doubts, items, lines, orders, parcels, slots, stays
+from scanflow.storage.tables import doubts, items, ledger, lines, orders, parcels, slots, stays
 
 
 @dataclass(frozen=True, slots=True)
 class Duty:
-    """A thing to put back, or a card to bring to the tray. `order` is the number of the order that wants the thing."""
+    """A thing or a card that is not where it belongs; `stay` and `title` are None of a card without a thing."""
 
     code: str
     section: str
     title: str | None
     stay: str | None
     where: Whereabouts
-    order: str | None
 
 
 _MISSING = and_(doubts.c.item == stays.c.item, doubts.c.kind == DoubtKind.MISSING, doubts.c.how.is_(None))
@@ -84,8 +84,29 @@ def whereabouts_of(connection: Connection, codes: Iterable[str | None]) -> dict[
 def duties(connection: Connection) -> list[Duty]:
     """Things to put back and cards to bring to the tray, by code."""
     rows = connection.execute(_accounts().where(_may_stray()).order_by(slots.c.section, slots.c.number))
-    found = (Duty(row.code, row.section, row.title, row.stay, _where(row), row.wanted_by) for row in rows)
+    found = map(_duty, rows)
     return [duty for duty in found if duty.where.to_put_back or _loose(duty)]
+
+
+def missing(connection: Connection) -> list[Duty]:
+    """Things that are missing, that no order wants, and that nobody read since, by code."""
+    unwanted = and_(exists(literal_column("1")).where(_MISSING), lines.c.id.is_(None))
+    rows = connection.execute(_accounts().where(unwanted).order_by(slots.c.section, slots.c.number))
+    return [duty for duty in map(_duty, rows) if duty.where.missing and not duty.where.misplaced]
+
+
+def twins(connection: Connection) -> list[Duty]:
+    """The slots of which two cards were read, after one was printed again, until one of them is destroyed."""
+    rows = connection.execute(_accounts().where(slots.c.twin).order_by(slots.c.section, slots.c.number)).all()
+    if not rows:
+        return []
+    told = select(ledger.c.kind, ledger.c.data).where(ledger.c.kind.in_(("card reprinted", "two cards read")))
+    last = {json.loads(data)["code"]: kind for kind, data in connection.execute(told.order_by(ledger.c.seq))}
+    return [_duty(row) for row in rows if last.get(row.code) == "two cards read"]
+
+
+def _duty(row: Any) -> Duty:
+    return Duty(row.code, row.section, row.title, row.stay, _where(row))
 
 
 def _loose(duty: Duty) -> bool:

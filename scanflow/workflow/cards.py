@@ -201,5 +201,20 @@ def reprint(unit: Unit, code: str, *, text: str | None = None, lost: str = "") -
         raise Refused("not_lost", f"Report card {code} lost first.")
     elif not facts.taken:
         raise Refused("retired", f"Nothing stands in {code}. Its number rests until the lost card is seen.")
+    slot = facts.slot if text is not None else replace(facts.slot, twin=True)
+    unit.put(slot)
     unit.record("card reprinted", {"code": code, "lost": lost.strip() or None})
-    return facts.slot, must(unit, Section, facts.slot.section)
+    return slot, must(unit, Section, slot.section)
+
+
+def destroyed(unit: Unit, code: str) -> Slot:
+    """A person says that of two cards that say the same one is destroyed. Refused: `no_twin`."""
+    facts = unit.facts(code)
+    if facts is None:
+        raise Missing(f"There is no slot {code}.")
+    if not facts.slot.twin:
+        raise Refused("no_twin", f"There is only one card {code}.")
+    slot = replace(facts.slot, twin=False)
+    unit.put(slot)
+    unit.record("twin destroyed", {"code": code})
+    return slot

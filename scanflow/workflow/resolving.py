@@ -103,6 +103,8 @@ def _brought_back(unit: Unit, finding: Finding, said: Said) -> None:
 
 def _one_left(unit: Unit, finding: Finding, said: Said) -> None:
     """Of two cards of one code one was taken away; the other is where it belongs."""
+    if _facts(unit, finding).slot.twin:
+        cards.destroyed(unit, finding.subject)
     if not _facts(unit, finding).taken:
         _brought_back(unit, finding, said)
     elif finding.bin in finding.places:
@@ -323,7 +325,7 @@ def _sighting(kept: Sequence[Any]) -> Sighting:
 
 # What each act may change, and how it is read back from JSON.
 _REVIVE: Mapping[type, Mapping[str, Callable[[Any], Any]]] = {
-    Slot: {"card": CardState, "seen": _sighting, "out": lambda kept: Out(Station(kept[0]), *kept[1:])},
+    Slot: {"card": CardState, "seen": _sighting, "out": lambda kept: Out(Station(kept[0]), *kept[1:]), "twin": bool},
     Stay: {"state": StayState, "ended": datetime.fromisoformat, "reason": str},
     Line: {"state": LineState, "holds": lambda kept: tuple(Held(Hold(h), why) for h, why in kept), "scan": str},
 }

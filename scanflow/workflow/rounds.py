@@ -95,7 +95,7 @@ def _bin_of(unit: Unit, line: Line) -> str:
     facts = unit.facts(must(unit, Stay, line.stay or "").code)
     assert facts is not None  # a stay has a slot
     stands = sightings.where(unit, facts)
-    return stands.bin if stands.bin and unit.get(Bin, stands.bin) is not None else stands.home
+    return stands.walk_to if unit.get(Bin, stands.walk_to) is not None else stands.home
 
 
 def _walk(unit: Unit, chosen: list[tuple[Line, str]]) -> list[tuple[Line, str]]:

@@ -15,8 +15,9 @@ from scanflow.domain.whereabouts import (
     place_words,
     whereabouts,
 )
-from scanflow.workflow.doubts import open_doubts
+from scanflow.workflow.doubts import not_this, open_doubts
 from scanflow.workflow.ports import Facts, Unit, must
+from scanflow.workflow.times import clock
 
 
 def account(unit: Unit, facts: Facts) -> Account:
@@ -47,12 +48,19 @@ def where(unit: Unit, facts: Facts) -> Whereabouts:
 def sight(unit: Unit, facts: Facts, seen: Sighting) -> None:
     """Keep where a card was read, unless a later reading or the thing's arrival is known already.
 
-    A packed line whose card is read away from its parcel is held, and so is one that was closed and has not left.
+    A packed line whose card is read away from its parcel is held, and so is one that was closed and has not left. Of a
+    card that was printed again two may be read.
     """
     slot = must(unit, Slot, facts.slot.code)
     if not _is_news(facts, slot, seen):
         return
     unit.put(replace(slot, seen=seen))
+    _hold_packed(unit, facts, seen)
+    if slot.twin and slot.seen is not None and _are_two(unit, facts, slot.seen, seen):
+        _tell_two(unit, facts, slot.seen, seen)
+
+
+def _hold_packed(unit: Unit, facts: Facts, seen: Sighting) -> None:
     line = facts.line
     if line is None or facts.stay is None or line.has(Hold.MISPLACED):
         return
@@ -64,6 +72,41 @@ def sight(unit: Unit, facts: Facts, seen: Sighting) -> None:
     elif line.state is LineState.RELEASED and _still_here(unit, facts, parcel) and contradicts_closing(seen):
         number = must(unit, Order, line.order).number
         _hold(unit, line, f"The parcel of {number} is closed, but its card was read {place_words(seen)}. Look there.")
+
+
+TWINS_APART = timedelta(minutes=10)
+"""How close two readings are that are taken for those of two cards. Whoever finds the old card goes and looks for the
+other one at once (common practice, no source). One card that strays is not carried much farther in that time, and costs
+one look."""
+
+
+def _are_two(unit: Unit, facts: Facts, before: Sighting, seen: Sighting) -> bool:
+    """Whether two readings at two places are hardly those of one card.
+
+    The later one contradicts the account, or the earlier one was in the tray while the thing stood in stock. What was
+    read astray and then where it belongs was carried home.
+    """
+    if before.at is None or seen.at is None or seen.at - before.at > TWINS_APART:
+        return False
+    if (before.station, before.place) == (seen.station, seen.place):
+        return False
+    if before.station is Station.TRAY and not before.accepted:
+        return facts.taken  # else it was missed there, and not read
+    return where(unit, replace(facts, slot=replace(facts.slot, seen=seen))).misplaced
+
+
+def _tell_two(unit: Unit, facts: Facts, before: Sighting, seen: Sighting) -> None:
+    """Two cards say the same: what stands in the slot may hang on the wrong one, until a person looks."""
+    begin = f"Two cards of {facts.slot.code} were read"
+    places = ", ".join(
+        f"{place_words(each)} {clock(each.at or unit.at, unit.at, unit.settings.zone)}" for each in (before, seen)
+    )
+    minutes = TWINS_APART // timedelta(minutes=1)
+    words = f"{begin} within {minutes} minutes: {places}. One of them is a twin: destroy it."
+    unit.record("two cards read", {"code": facts.slot.code, "words": words})
+    item = facts.item.id if facts.taken and facts.item is not None else None
+    if item is not None and not any(each.words.startswith(begin) for each in open_doubts(unit, item)):
+        not_this(unit, item, words)
 
 
 def _is_news(facts: Facts, slot: Slot, seen: Sighting) -> bool:

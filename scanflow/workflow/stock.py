@@ -166,9 +166,9 @@ def _free_slot(unit: Unit, code: str, pointer: str) -> Slot:
             raise Refused("card_due", f"Card {code} was not seen in the tray since its last item left. Scan it there.")
         case SlotState.RETIRED:
             raise Refused("retired", f"Card {code} is lost. Scan it at the tray when it turns up.")
-    read = where(unit, facts).read
-    if read is not None:
-        raise Refused("card_due", f"Card {code} is free, but {read_words(read)}. Scan it at the tray first.")
+    now = where(unit, facts)
+    if now.misplaced:
+        raise Refused("card_due", f"Card {code} is free, but {read_words(now)}. Scan it at the tray first.")
     fetch = facts.slot.fetch
     if fetch is not None and facts.slot.fetcher(unit.at) not in (None, unit.who):
         until = clock(fetch.until, unit.at, unit.settings.zone)

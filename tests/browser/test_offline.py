@@ -46,6 +46,12 @@ def recorded(shop: Shop, code: str) -> int:
         return len(unit.find(Scan, code=code))
 
 
+def ages_of(shop: Shop, code: str) -> list[int]:
+    """How long each scan of this card had waited, in ms."""
+    with shop.looking() as unit:
+        return [told["age_ms"] for _, kind, told in unit.told_since(0) if (kind, told.get("code")) == ("scan", code)]
+
+
 def until(page: Page, script: str, arg: str | None = None) -> None:
     """Until an asynchronous script on the page says true."""
     end = time.monotonic() + 20
@@ -121,6 +127,9 @@ def test_a_round_goes_on_without_network(live: Live, page: Page) -> None:
     expect(page.locator("h1")).not_to_contain_text("provisional")
     assert ["picked", "cancelled", "picked"] == [state(live.shop, line) for line in (first, second, third)]
     assert [1, 1, 1] == [recorded(live.shop, code) for code in (one, two, three)]
+    ages = [age for code in (one, two, three) for age in ages_of(live.shop, code)]
+    assert [True, True, True] == [1000 <= age < 120_000 for age in ages]
+    assert sorted(ages, reverse=True) == ages
     page.goto("/table")
     expect(duty).to_contain_text(f"Put back {two}")
     page.get_by_role("button", name=f"It is back: {two}").press("Enter")
@@ -186,11 +195,17 @@ def test_nothing_is_kept_after_signing_out(live: Live, page: Page) -> None:
 
 
 def test_with_network_no_page_is_stale(live: Live, page: Page) -> None:
-    """What another station did is on the round's page when it is loaded again; a round that is over is kept no more."""
+    """What another station did is on the round's page when it is loaded again; a round that is over is kept no more.
+
+    A scan that is sent at once has not waited.
+    """
     room = furnish(live.shop, 25)
     (_, line), *_ = waiting(live.shop, room)
     sign_in(page, live)
     path = walk(page, room)
+    type_fast(page, card_text("D015"))
+    go_on(page)
+    assert [0] == ages_of(live.shop, "D015")
     before = page.locator("h1").inner_text()
     live.shop.act("owner", lambda unit: orders.cancel(unit, line.order))
     page.reload()

@@ -6,9 +6,9 @@ from itertools import product
 
 import pytest
 
-from scanflow.domain.advice import REFUSALS, acceptance, refusal
+from scanflow.domain.advice import REFUSALS, acceptance, at_stop, put_right, refusal
 from scanflow.domain.life import Hold, LineState
-from scanflow.domain.things import Line, Order, Parcel, Slot, Station, Stay
+from scanflow.domain.things import Line, Order, Parcel, Sighting, Slot, Station, Stay
 from scanflow.domain.verdict import Look, Reason
 from scanflow.domain.whereabouts import Place, Whereabouts
 
@@ -140,3 +140,64 @@ def test_another_orders_thing_without_a_basket_is_laid_aside():
 def test_a_yes_says_what_comes_next(changes, missing, released, words):
     """Each station's yes tells the next step."""
     assert words == acceptance(replace(FULL, **changes), missing, released)
+
+
+IN_ITS_BIN = Whereabouts(Place.BIN, "A-1-1", order="B-77")
+ELSEWHERE = Sighting(Station.SHELF, "A-1-2", False)
+
+
+@pytest.mark.parametrize(
+    ("where", "said"),
+    [
+        (IN_ITS_BIN, ""),
+        (
+            Whereabouts(Place.BASKET, "A-1-1", round="former", basket=3),
+            "In basket 3 of an earlier round: scan it there, then put it into basket 5.",
+        ),
+        (
+            Whereabouts(Place.BASKET, "A-1-1", round="r", basket=3),
+            "In basket 3: scan it there, then put it into basket 5.",
+        ),
+        (
+            Whereabouts(Place.TABLE, "A-1-1", name="two"),
+            "On table two: scan it there, then put it into basket 5.",
+        ),
+        (
+            replace(IN_ITS_BIN, read=ELSEWHERE),
+            "Its card was read in bin A-1-2. Look there first. Its own bin is A-1-1.",
+        ),
+        (
+            replace(IN_ITS_BIN, read=Sighting(Station.TABLE, "two", False)),
+            "Its card was read at table two. Look there first.",
+        ),
+    ],
+)
+def test_a_stop_is_where_the_thing_is(where, said):
+    """Of what is not in its own bin a stop says where it is, and what to do there."""
+    assert said == at_stop(where, 5, "r")
+    assert said.replace("scan it there, then ", "") == at_stop(where, 5, "r", scan=False)
+
+
+@pytest.mark.parametrize(
+    ("where", "thing", "said"),
+    [
+        (Whereabouts(Place.TABLE, "A-1-1", name="main"), True, "Put it back in A-1-1."),
+        (
+            replace(IN_ITS_BIN, read=ELSEWHERE),
+            True,
+            "Order B-77 wants it: bring it to the table, or pick it on a round.",
+        ),
+        (replace(IN_ITS_BIN, missing=True, read=ELSEWHERE), True, "Order B-77 misses it: bring it to the table."),
+        (replace(IN_ITS_BIN, order=None, missing=True, read=ELSEWHERE), True, "Put it back in A-1-1."),
+        (replace(IN_ITS_BIN, read=Sighting(Station.TRAY, "", False)), True, "Put the card back on it."),
+        (Whereabouts(Place.TRAY, "A-1-1", read=ELSEWHERE), False, "Bring it to the tray, and scan it there."),
+        (
+            Whereabouts(Place.TRAY, "A-1-1", read=Sighting(Station.TRAY, "", False)),
+            False,
+            "Look for it, and scan it into the tray.",
+        ),
+    ],
+)
+def test_what_is_out_of_place_has_a_way_back(where, thing, said):
+    """A thing goes to its bin or to the order that wants it, a card to the tray."""
+    assert said == put_right(where, thing=thing)

@@ -7,7 +7,7 @@ import pytest
 
 from scanflow.domain.life import CardState, LineState
 from scanflow.domain.things import Out, Sighting, Slot, Station
-from scanflow.domain.whereabouts import Account, Place, free_to_give, whereabouts, words
+from scanflow.domain.whereabouts import Account, Place, bin_of_stop, free_to_give, whereabouts, words
 
 NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
 SLOT = Slot("D001", "D", 1, "A-1-1", turns=1, card=CardState.ON_ITEM)
@@ -122,6 +122,21 @@ def test_the_bin_to_walk_to(slot, line, bin_):
 
 
 @pytest.mark.parametrize(
+    ("line", "bin_"),
+    [(LineState.WAITING, "A-1-2"), (LineState.PICKED, "B-1-1"), (LineState.RELEASED, "B-1-1")],
+)
+def test_the_bin_of_a_stop(line, bin_):
+    """Where the thing is while its line waits, then where it was walked to."""
+    assert bin_ == bin_of_stop("B-1-1", line, of(replace(SLOT, seen=ASTRAY)))
+    assert "B-1-1" == bin_of_stop("B-1-1", line, None)
+
+
+def test_a_thing_in_a_basket_has_its_own_bin_as_its_stop():
+    """The walk leads past there; what the stop says leads to the basket."""
+    assert "A-1-1" == bin_of_stop("B-1-1", LineState.WAITING, of(replace(SLOT, out=BASKET)))
+
+
+@pytest.mark.parametrize(
     ("slot", "line", "duty"),
     [
         (SLOT, None, False),
@@ -159,6 +174,11 @@ def test_a_missing_thing_that_was_read_since_is_misplaced():
         (of(replace(SLOT, out=BASKET, seen=ASTRAY)), "in basket 3, but its card was read in bin A-1-2"),
         (of(line=LineState.SHORT, missed=NOON), "missing from bin A-1-1"),
         (whereabouts(Account(FREE, False)), "in the tray"),
+        (
+            whereabouts(Account(replace(FREE, seen=REFUSED_AT_TRAY), False)),
+            "in the tray, but its card was missed there",
+        ),
+        (of(replace(SLOT, seen=REFUSED_AT_TRAY)), "in bin A-1-1, but its card is not on it: look in the tray"),
     ],
 )
 def test_words_of_a_place(where, said):

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
-from furnished import furnish
+from furnished import furnish, scan
 
-from scanflow.domain.derive import must_go_back, order_state, slot_state
-from scanflow.domain.things import Line, Slot
+from labels.slot_code import card_text
+from scanflow.domain.derive import order_state, slot_state
+from scanflow.domain.life import CardState
+from scanflow.domain.things import Line, Section, Slot, Station
+from scanflow.domain.whereabouts import Place, free_to_give
 from scanflow.shop import Shop
-from scanflow.storage import order_views, slot_views
+from scanflow.storage import order_views, slot_views, where_views
+from scanflow.workflow import sightings, stock
 
 
 def test_states_are_those_of_the_domain(shop: Shop) -> None:
@@ -17,16 +21,65 @@ def test_states_are_those_of_the_domain(shop: Shop) -> None:
         states = {order.id: order_state(unit.find(Line, order=order.id)).value for order in room.orders}
         listed = {row.id: row.state for row in order_views.order_list(unit.connection, [], 0, 1000)}
         facts = [unit.facts(slot.code) for slot in unit.find(Slot)]
-        derived = {
-            each.slot.code: (slot_state(each.slot, each.stay), must_go_back(each.slot, each.stay, each.live_line))
-            for each in facts
-            if each
-        }
-        shown = {row.code: (row.state, bool(row.away)) for row in slot_views.slot_list(unit.connection, limit=1000)}
+        derived = {each.slot.code: slot_state(each.slot, each.stay) for each in facts if each}
+        shown = {row.code: row.state for row in slot_views.slot_list(unit.connection, limit=1000)}
         counts = order_views.order_counts(unit.connection)
 
     assert states == listed
     assert derived == shown
     assert {state: list(states.values()).count(state) for state in set(states.values())} == counts
     assert {"held", "waiting", "picking", "released", "cancelled"} <= set(counts)
-    assert any(away for _, away in derived.values())
+
+
+def strewn(shop: Shop) -> None:
+    """The furnished room, with cards read where they don't belong."""
+    room = furnish(shop, 40)
+    stored = [stay.code for stay in room.stays[1::2]]
+    for place, code in enumerate(stored[:4]):
+        scan(shop, Station.SHELF, code, bin=("A-1-1", "A-1-2")[place % 2])
+    scan(shop, Station.TABLE, stored[4])
+    scan(shop, Station.TRAY, stored[5])
+    for code, station in (("D014", Station.TRAY), ("S014", Station.TABLE), ("L014", Station.TABLE)):
+        scan(shop, station, code)
+    scan(shop, Station.SHELF, "W014", bin="A-1-1")
+    shop.act("owner", lambda unit: stock.lose_card(unit, "S015"))
+    shop.act("owner", lambda unit: stock.put_away(unit, "Bell", text=card_text("D015")))
+
+
+def test_whereabouts_are_those_of_the_domain(shop: Shop) -> None:
+    """Of every slot pages say what is worked out from its facts, and the duties are those that this makes."""
+    strewn(shop)
+    with shop.looking() as unit:
+        facts = [each for slot in unit.find(Slot) if (each := unit.facts(slot.code))]
+        worked_out = {each.slot.code: sightings.where(unit, each) for each in facts}
+        loose = {
+            each.slot.code
+            for each in facts
+            if not each.taken
+            and worked_out[each.slot.code].misplaced
+            and each.slot.card in (CardState.TRAY, CardState.LOST)
+        }
+        back = {code for code, where in worked_out.items() if where.to_put_back}
+        duties = where_views.duties(unit.connection)
+        assert worked_out == where_views.whereabouts_of(unit.connection, worked_out)
+    assert loose | back == {duty.code for duty in duties}
+    assert worked_out.items() >= {(duty.code, duty.where) for duty in duties}
+    assert ({"S014", "L014", "W014"}, True) == (loose, len(back) > 5)
+    places = {where.place for where in worked_out.values()}
+    assert {Place.TRAY, Place.BIN, Place.BASKET, Place.DUE, Place.LOST} <= places
+
+
+def test_free_slots_are_those_that_the_domain_gives(shop: Shop) -> None:
+    """The lowest free number of each section and how many are free, as `free_to_give` has it of each slot."""
+    strewn(shop)
+    with shop.looking() as unit:
+        free = [
+            facts.slot.code
+            for slot in unit.find(Slot)
+            if (facts := unit.facts(slot.code)) and free_to_give(facts.slot, taken=facts.taken)
+        ]
+        sections = [each.code for each in unit.find(Section)]
+        lowest = {code: slot.code for code in sections if (slot := unit.lowest_free(code))}
+        counted = unit.free_slots(10)
+    assert {code: min(each for each in free if each.startswith(code)) for code in sections} == lowest
+    assert {code: sum(each.startswith(code) for each in free) for code in sections} == counted

@@ -15,14 +15,27 @@ import psycopg
 import pytest
 from memory import NOON, Memory
 
-from scanflow.domain.life import CardState, Hold, LineState, ParcelState, StayState, StocktakeState
+from scanflow.domain.life import (
+    CardState,
+    DoubtKind,
+    Hold,
+    LineState,
+    ParcelState,
+    Settled,
+    StayState,
+    StocktakeState,
+)
 from scanflow.domain.stocktake import Certainty, Chosen, How, Looked, Read, Resolved, Sample, Stocktake
 from scanflow.domain.things import (
     Bin,
+    Doubt,
     Fetch,
+    Held,
     Item,
+    Learned,
     Line,
     Order,
+    Out,
     Parcel,
     Photo,
     Rack,
@@ -35,6 +48,7 @@ from scanflow.domain.things import (
     Stay,
     Stop,
 )
+from scanflow.domain.whereabouts import free_to_give
 from scanflow.storage.database import Database
 from scanflow.workflow.ports import Facts, Settings, Unit
 
@@ -101,17 +115,45 @@ THINGS: tuple[object, ...] = (
     DERAILLEURS,
     Rack("B", 2, 3.25),
     Bin("B-1-1", "B", 1, 1, "D"),
-    Slot("D009", "D", 9, "B-1-1", 4, CardState.LOST, Sighting(Station.SHELF, "B-1-1", False)),
+    Slot(
+        "D009",
+        "D",
+        9,
+        "B-1-1",
+        4,
+        CardState.LOST,
+        Sighting(Station.TABLE, "two", False, NOON - timedelta(minutes=3), "p9"),
+        Out(Station.BIN, "B-1-1", "r9", 5),
+        Fetch("helper", NOON + timedelta(hours=1)),
+        twin=True,
+    ),
+    Slot("D010", "D", 10, "B-1-1", 0, CardState.TRAY, Sighting(Station.TRAY, "", True)),
     ITEM,
     Stay("s9", "i1", "D009", 4, NOON, StayState.WITHDRAWN, NOON + timedelta(microseconds=1), "worn out"),
-    Parcel("p9", "main", ("o9", "o8"), NOON, ParcelState.ASIDE),
+    Parcel("p9", "main", ("o9", "o8"), NOON, ParcelState.HANDED_OVER, NOON + timedelta(1), NOON + timedelta(2)),
     Round("r9", NOON),
-    Order("o9", "", "", NOON, 7, None, NOON + timedelta(days=2), "p9"),
+    Order("o9", "", "", NOON, 7, None, NOON + timedelta(days=2), "p9", "X-1"),
     Line(
-        "l9", "o9", 1, "D009-04K", "ünïcode \u2028 “title”", "", "s9", LineState.PACKED, Hold.SUSPECT, "why", "p9", "r9"
+        "l9",
+        "o9",
+        1,
+        "D009-04K",
+        "ünïcode \u2028 “title”",
+        "",
+        "s9",
+        LineState.PACKED,
+        (Held(Hold.SUSPECT, "“why”"), Held(Hold.DOUBTFUL, "too")),
+        "p9",
+        "r9",
     ),
+    Doubt(
+        *("u9", "i1", DoubtKind.MISSING, "“gone”", NOON, "tester", "f" * 64),
+        *(Settled.SEEN, "there", NOON + timedelta(hours=2)),
+    ),
+    Doubt("u8", "i1", DoubtKind.NOT_THIS, "a lamp", NOON, "tester"),
+    Learned("e9", "L-78", "i1", "l9"),
     Stop("r9", 1, "l9", "B-1-1"),
-    scan("k9", Station.TABLE, "main", was="picked"),
+    scan("k9", Station.TABLE, "main", was="picked", at=NOON, stood="[]"),
     Photo("f" * 64, b"jpeg", b"small"),
     Stocktake(
         "c9",
@@ -155,7 +197,8 @@ def test_things_come_back_as_they_were_added(place: Place) -> None:
     with place.unit() as unit:
         second = [unit.find(type(thing)) for thing in THINGS]
         named = [unit.get(type(thing), thing.id) for thing in THINGS if hasattr(thing, "id")]
-    assert [(thing,) for thing in THINGS] == first == second
+    of_its_kind = [tuple(each for each in THINGS if type(each) is type(thing)) for thing in THINGS]
+    assert of_its_kind == first == second
     assert [thing for thing in THINGS if hasattr(thing, "id")] == named
 
 
@@ -175,7 +218,7 @@ def test_find_by_fields(place: Place) -> None:
         assert (SLOTS[0], taken, SLOTS[2]) == unit.find(Slot, section="D")
         assert (SLOTS[0], SLOTS[2]) == unit.find(Slot, section="D", card=CardState.TRAY)
         assert (other,) == unit.find(Line, stay=None)
-        assert (LINE,) == unit.find(Line, order="o1", state=LineState.WAITING, hold=None)
+        assert (LINE,) == unit.find(Line, order="o1", state=LineState.WAITING, round=None)
         assert () == unit.find(Line, order="o1", state=LineState.PACKED)
 
 
@@ -283,6 +326,37 @@ def test_lowest_free(place: Place) -> None:
         assert "D003" == unit.lowest_free("D").code
         unit.put(replace(SLOTS[2], card=CardState.LOST))
         assert (None, None) == (unit.lowest_free("D"), unit.lowest_free("Z"))
+
+
+READ = (
+    None,
+    Sighting(Station.TRAY, "", True),
+    Sighting(Station.TRAY, "", False),
+    Sighting(Station.SHELF, "A-1-1", True),
+    Sighting(Station.SHELF, "A-1-1", False),
+    Sighting(Station.TABLE, "main", False),
+    Sighting(Station.BIN, "", False),
+)
+
+
+@pytest.mark.parametrize("seen", READ)
+@pytest.mark.parametrize("card", CardState)
+def test_what_is_free_is_free_to_give(place: Place, card: CardState, seen: Sighting | None) -> None:
+    """A slot is found and counted where the domain says that its number can be handed out, and only there.
+
+    While a thing stands in it, it never is.
+    """
+    slot = replace(LAMP, card=card, seen=seen)
+    with place.unit() as unit:
+        furnish(unit)
+        unit.put(slot)
+        free = free_to_give(slot, taken=False)
+        assert (slot if free else None) == unit.lowest_free("LP")
+        assert {"D": 3, **({"LP": 1} if free else {})} == unit.free_slots(20)
+        unit.put(replace(slot, turns=1))
+        unit.add(ITEM)
+        unit.add(replace(STAY, code=slot.code))
+        assert (None, {"D": 3}) == (unit.lowest_free("LP"), unit.free_slots(20))
 
 
 def test_numbers_that_are_fetched(place: Place) -> None:

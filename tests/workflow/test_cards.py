@@ -9,7 +9,7 @@ from memory import Memory
 from labels import slot_code
 from scanflow.domain.advice import ONCE_MORE
 from scanflow.domain.life import CardState
-from scanflow.domain.things import Alias, Line, Parcel, Scan, Sighting, Slot, Stay
+from scanflow.domain.things import Alias, Line, Parcel, Scan, Slot, Stay
 from scanflow.workflow import cards, scans, stock
 from scanflow.workflow.ports import Invalid, Missing, Refused, Settings
 
@@ -119,7 +119,8 @@ def test_two_looks_never_move_another_orders_thing():
     before = [dict(floor.unit.all(kind)) for kind in (Line, Stay, Parcel)]
     assert ["bad_check", "other_order"] == [floor.read("table", "D001")["reason"] for _ in range(2)]
     assert before == [dict(floor.unit.all(kind)) for kind in (Line, Stay, Parcel)]
-    assert floor.slot("D001").seen == Sighting("table", "main", False)
+    seen = floor.slot("D001").seen
+    assert ("table", "main", False) == (seen.station, seen.place, seen.accepted)
 
 
 def test_two_cards_in_view_are_too_many():

@@ -2,6 +2,7 @@
 
 from scanflow.web.api import (
     changes,
+    doubts,
     hand_over,
     health,
     ledger,
@@ -27,6 +28,7 @@ BLUEPRINTS = tuple(
         stays,
         orders,
         lines,
+        doubts,
         rounds,
         parcels,
         hand_over,

@@ -190,6 +190,8 @@ def _field(value: Any, declared: Mapping[str, Any]) -> Any:
         return None  # a file where a text belongs: of the wrong type
     if declared.get("type") == "boolean":
         return {"true": True, "false": False}.get(value, value)
+    if declared.get("type") == "integer":
+        return _integer(value)
     if "\0" in value:
         return None
     return value

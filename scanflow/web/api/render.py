@@ -8,8 +8,9 @@ from typing import Any
 
 from labels import slot_code
 from scanflow.domain.derive import order_state
-from scanflow.domain.things import Item, Line, Order, Parcel, Round, Section, Slot, Stay
-from scanflow.storage import views
+from scanflow.domain.things import Doubt, Item, Line, Order, Parcel, Round, Section, Slot, Stay
+from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
+from scanflow.storage import views, where_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.workflow import photos
 from scanflow.workflow.order_file import RefusedRow
@@ -110,17 +111,19 @@ def order(unit: SqlUnit, order_: Order) -> Json:
 
 def round_(unit: SqlUnit, shown: Round, left_out: Iterable[LeftOut] = ()) -> Json:
     """`left_out` is known only when the round is opened."""
+    stops = views.round_stops(unit.connection, shown.id)
+    where = where_views.whereabouts_of(unit.connection, [row.code for row in stops])
     return {
         "id": shown.id,
         "state": shown.state,
-        "stops": [_stop(row) for row in views.round_stops(unit.connection, shown.id)],
+        "stops": [_stop(row, where.get(row.code)) for row in stops],
         "left_out": [{"order": each.order, "why": each.why} for each in left_out],
     }
 
 
-def _stop(row: Any) -> Json:
+def _stop(row: Any, where: Whereabouts | None) -> Json:
     return {
-        "bin": row.bin,
+        "bin": bin_of_stop(row.bin, row.state, where),
         "code": row.code,
         "title": row.item_title or row.title,
         "photo": photos.address_of(row.stay, row.photo),
@@ -129,6 +132,20 @@ def _stop(row: Any) -> Json:
         "basket": row.basket,
         "state": row.state,
     }
+
+
+def doubt(shown: Doubt) -> Json:
+    return {
+        "id": shown.id,
+        "kind": shown.kind,
+        "words": shown.words,
+        "since": time(shown.since),
+        "by": shown.by,
+    }
+
+
+def settled(shown: Doubt) -> Json:
+    return {**doubt(shown), "how": shown.how, "ended": time(shown.ended)}
 
 
 def parcel(unit: SqlUnit, shown: Parcel) -> Json:

@@ -73,10 +73,10 @@ def add_look(stocktake: str) -> Response:
     """Adds what one look into a bin or the tray saw; the same key gets the same answer, once."""
     if request.mimetype == "multipart/form-data":
         fields, image = checking.form("LookImage", "image")
-        body = digest(fields, image)
+        body = digest(_without_age(fields), image)
     else:
         fields, image = checking.body("NewLook"), None
-        body = digest(fields)
+        body = digest(_without_age(fields))
     with shop().looking() as unit:
         must(unit, Stocktake, stocktake)
         before = looks.earlier(unit, stocktake, fields["key"], body)
@@ -98,6 +98,11 @@ def add_look(stocktake: str) -> Response:
         return render_stocktake.look(looked, stocktakes.standings(unit))
 
     return answer(shop().act(visitor().name, work))
+
+
+def _without_age(fields: dict[str, Any]) -> dict[str, Any]:
+    """What a repeat must have alike: it waited longer, if the first did not come through."""
+    return {name: value for name, value in fields.items() if name != "age_ms"}
 
 
 @call(blueprint, "GET", "/api/stocktakes/{stocktake}/looks", roles=STAFF, answers={200: "Looks"})

@@ -3,21 +3,25 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from contextlib import suppress
+from typing import Any
 
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 from sqlalchemy import Connection, Row
 
 from labels import slot_code
-from scanflow.domain.derive import OrderState
-from scanflow.domain.things import Order, Parcel
+from scanflow.domain.derive import OrderState, stands_still
+from scanflow.domain.life import LIVE, OF_BINDING, Hold, LineState
+from scanflow.domain.things import Order, Parcel, Stay
 from scanflow.storage import order_views, search_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import Rows
-from scanflow.web.pages.shown import PAGE, act, look, offset, page, where_are
+from scanflow.web.pages.shown import PAGE, act, look, offset, page, settle_doubt, where_are
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import shop
-from scanflow.workflow import orders, parcels, stock
+from scanflow.workflow import doubts, orders, parcels, stock
+from scanflow.workflow.ports import Invalid
 
 blueprint = Blueprint("order_page", __name__)
 STATES = tuple(state.value for state in OrderState)
@@ -75,7 +79,7 @@ def pack(id: str) -> ResponseReturnValue:
     return redirect(url_for("table_page.show", table=table), 303)
 
 
-def _line(id: str) -> Row[tuple[object, ...]]:
+def _line(id: str) -> Row[Any]:
     row = look(order_views.line, id)
     if row is None:
         raise Problem(404, "not_found", "There is no such line.")
@@ -88,32 +92,75 @@ def settle_page(id: str) -> ResponseReturnValue:
 
 
 def _settle(id: str, said: str, status: int) -> ResponseReturnValue:
+    """Each hold of a line with its own way on; the thing is chosen anew where it may be another one."""
     line = _line(id)
     words = request.args.get("q", "").strip()
+    choosing = _may_be_another(line)
     with shop().looking() as unit:
-        named = [each.stay for each in orders.others(unit, id)]
-    candidates = look(_candidates, line.reference, words or line.said, () if words else named)
-    return page(
-        "settle.html", where=where_are([line, *candidates]), line=line, candidates=candidates, words=words, said=said
-    ), status
+        stay = unit.get(Stay, line.stay) if line.stay else None
+        doubted = doubts.open_doubts(unit, stay.item) if stay else ()
+        parcel = unit.get(Parcel, line.parcel) if line.parcel else None
+        named = () if words else [each.stay for each in orders.others(unit, id)]
+    candidates = look(_candidates, line.reference, words or line.said, named) if choosing else ()
+    shown = {"line": line, "doubted": doubted, "parcel": parcel, "choosing": choosing, "candidates": candidates}
+    return page("settle.html", where=where_are([line, *candidates]), **shown, words=words, said=said), status
+
+
+OUT_OF_THE_BOX = frozenset({LineState.UNBOUND, LineState.WAITING, LineState.PICKED, LineState.SHORT})
+
+
+def _may_be_another(line: Row[Any]) -> bool:
+    """Whether a person may say that the line means another thing: what lies in a box comes out by a scan first."""
+    asked = {each.hold for each in line.holds} & (OF_BINDING | {Hold.CHANGED_AFTER_PICK})
+    return line.state is LineState.UNBOUND or (line.state in OUT_OF_THE_BOX and bool(asked))
 
 
 def _candidates(connection: Connection, reference: str, words: str, first: Sequence[str]) -> Rows:
-    """What the line may mean: `first` these stays, the slot it names, however badly written, and similar titles."""
-    try:
-        code = slot_code.parse_reference(reference).code
-    except slot_code.CodeError:
-        code = slot_code.compact(reference)[:4]
-    return search_views.settle_candidates(connection, code, words, first)
+    """What the line may mean: `first` these stays, the slot it names, however badly written, or the card that was
+    scanned instead of words, and similar titles.
+    """
+    for text in (words, reference):
+        with suppress(slot_code.CodeError):
+            return search_views.settle_candidates(connection, slot_code.parse_reference(text).code, words, first)
+    return search_views.settle_candidates(connection, slot_code.compact(reference)[:4], words, first)
 
 
 @blueprint.post("/lines/<id>/settle")
 def settle(id: str) -> ResponseReturnValue:
-    line = _line(id)
-    said, status = act(lambda unit: orders.settle(unit, id, request.form.get("stay") or None))
+    """One hold of the line, and then the next while one is left."""
+    _line(id)
+    stay = request.form.get("stay") or None
+    return _settled(id, lambda unit: orders.settle(unit, id, stay, _hold()))
+
+
+def _hold() -> Hold | None:
+    name = request.form.get("hold") or None
+    if name is not None and name not in list(Hold):
+        raise Invalid("/hold", "unknown_hold", f"A line is never held as {name}.")
+    return Hold(name) if name else None
+
+
+def _settled(id: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
+    said, status = act(work)
     if said:
         return _settle(id, said, status)
+    line = _line(id)
+    if stands_still(line) and line.state in LIVE | {LineState.UNBOUND, LineState.RELEASED}:
+        return redirect(url_for("order_page.settle_page", id=id), 303)
     return redirect(url_for("order_page.show", id=line.order), 303)
+
+
+@blueprint.post("/lines/<id>/doubts/<doubt>")
+def doubt(id: str, doubt: str) -> ResponseReturnValue:
+    """Settle what is doubted of the thing of this line."""
+    _line(id)
+    return _settled(id, lambda unit: settle_doubt(unit, doubt))
+
+
+@blueprint.post("/lines/<id>/cancel")
+def cancel_line(id: str) -> ResponseReturnValue:
+    line = _line(id)
+    return _settled(id, lambda unit: orders.cancel(unit, line.order, id))
 
 
 STEPS: dict[str, Callable[[SqlUnit, str, str], object]] = {

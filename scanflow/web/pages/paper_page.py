@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 from io import BytesIO
 from typing import Any
 from zoneinfo import ZoneInfo
@@ -20,6 +21,7 @@ from scanflow.storage import order_views, room_views, round_views, views
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.forms import KEY, write
 from scanflow.web.pages.order_pages import STATES
+from scanflow.web.pages.round_pages import Spot, spots_of
 from scanflow.web.pages.shown import act, count, look, page, when
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import shop
@@ -84,7 +86,8 @@ def sheet_pdf(id: str) -> ResponseReturnValue:
         stops = round_views.round_stops(unit.connection, id)
         things = _things(unit, stops)
     title = f"Round of {opened}, {count(len(stops), 'stop')}"
-    drawn = [_stop(stop, thing, id) for stop, thing in zip(stops, things, strict=True)]
+    spots = spots_of(stops, id, scan=False)
+    drawn = [_stop(stop, spots[stop.position], thing, id) for stop, thing in zip(stops, things, strict=True)]
     return _pdf(walk.walk(drawn, title, _paper(walk.PAPERS)), title, "round")
 
 
@@ -138,9 +141,10 @@ def _things(unit: SqlUnit, rows: Sequence[Any]) -> list[Thing]:
     ]
 
 
-def _stop(row: Any, thing: Thing, round_id: str) -> walk.Stop:
+def _stop(row: Any, spot: Spot, thing: Thing, round_id: str) -> walk.Stop:
     done = "" if to_walk(row, round_id) else DONE.get(row.state, "held, leave it")
-    return walk.Stop(row.position, row.stop, str(row.basket or ""), row.number, thing, done)
+    thing = replace(thing, bin=spot.bin)
+    return walk.Stop(row.position, row.stop, str(row.basket or ""), row.number, thing, done, spot.words)
 
 
 @blueprint.get("/rounds/<id>/paper")
@@ -159,7 +163,7 @@ def _entry(id: str, told: Sequence[tuple[str, str, str]], status: int) -> Respon
     first = next((place for place, stop in enumerate(waiting) if stop.stop == wanted), 0)
     rows = waiting[first // SHOWN * SHOWN :][:SHOWN]
     shown = {"round": round_, "stops": stops, "waiting": waiting, "rows": rows, "wanted": wanted, "told": told}
-    return page("paper.html", **shown), status
+    return page("paper.html", **shown, spots=spots_of(stops, id)), status
 
 
 @blueprint.post("/rounds/<id>/paper")

@@ -2,19 +2,22 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import Any
 
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
-from scanflow.domain.advice import order_says
+from scanflow.domain.advice import at_stop, order_says
 from scanflow.domain.derive import to_walk
 from scanflow.domain.life import LineState
 from scanflow.domain.stocktake import Stocktake
 from scanflow.domain.things import Round, Station
+from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
 from scanflow.storage import room_views, round_views
+from scanflow.storage.views import Rows
 from scanflow.web.pages.last_scan import last_scan
-from scanflow.web.pages.shown import PAGE, act, count, look, offset, page
+from scanflow.web.pages.shown import PAGE, act, count, look, offset, page, where_are
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import shop
 from scanflow.workflow import cycle, rounds
@@ -67,13 +70,36 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     stop = next((each for each in waiting if each.position >= wanted), waiting[0] if waiting else None)
     shown = {"round": walk, "stops": stops, "stop": stop, "waiting": waiting, "left": left}
     shown["done"] = len(stops) - len(waiting) - len(left)
-    shown["photograph"] = look_at(stop.here) if stop else None
-    shown["listed"] = [_listed(each, id) for each in stops]
+    shown["spots"] = spots = spots_of(stops, id)
+    shown["photograph"] = look_at(spots[stop.position].bin) if stop else None
+    shown["listed"] = [_listed(each, spots[each.position], id) for each in stops]
     turned = "from" in request.args
     skip = offset() if turned else (stop.position - 1) // PAGE * PAGE if stop else 0
     shown |= {"rows": stops[skip : skip + PAGE], "skip": skip, "size": PAGE, "turned": turned}
     here = url_for("round_page.show", id=id, stop=wanted or None, **({"from": skip} if turned else {}))
     return page("round.html", **shown, here=here, last=last_scan(Station.BIN, id), said=said), status
+
+
+@dataclass(frozen=True, slots=True)
+class Spot:
+    """Where a stop's thing is now: the bin to walk to, and what to know where it is not in its own, else empty."""
+
+    bin: str
+    words: str
+    out: bool
+
+
+def spots_of(stops: Rows, round_id: str, *, scan: bool = True) -> dict[int, Spot]:
+    """Those of the stops of a round, by position; `scan` as of `advice.at_stop`."""
+    where = where_are(stops)
+    return {stop.position: _spot(stop, where.get(stop.code), round_id, scan) for stop in stops}
+
+
+def _spot(stop: Any, where: Whereabouts | None, round_id: str, scan: bool) -> Spot:
+    name = bin_of_stop(stop.here, stop.state, where)
+    if where is None or not to_walk(stop, round_id):
+        return Spot(name, "", out=False)
+    return Spot(name, at_stop(where, stop.basket, round_id, scan=scan), where.out and not where.misplaced)
 
 
 def look_at(bin_name: str) -> Stocktake | None:
@@ -88,12 +114,12 @@ def _left(stop: Any, round_id: str) -> bool:
     return undone and not to_walk(stop, round_id)
 
 
-def _listed(stop: Any, round_id: str) -> dict[str, Any]:
+def _listed(stop: Any, spot: Spot, round_id: str) -> dict[str, Any]:
     """A stop as the page keeps it for while there is no network."""
     told = {name: getattr(stop, name) for name in ("position", "code", "title", "notes", "number", "basket", "state")}
-    waits = to_walk(stop, round_id)
+    waits, where = to_walk(stop, round_id), {"bin": spot.bin, "where": spot.words}
     done, says = not waits and not _left(stop, round_id), order_says(stop.said, stop.title)
-    return {**told, "says": says, "section": stop.section, "bin": stop.here, "waits": waits, "done": done}
+    return {**told, **where, "says": says, "section": stop.section, "waits": waits, "done": done}
 
 
 @blueprint.post("/rounds/<id>/close")

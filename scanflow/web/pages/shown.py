@@ -13,9 +13,9 @@ from markupsafe import Markup, escape
 
 from labels import slot_code
 from labels.paper import COLOURS
-from scanflow.domain import advice, whereabouts
+from scanflow.domain import advice, life, whereabouts
 from scanflow.domain.derive import stands_still
-from scanflow.domain.life import NotAllowed
+from scanflow.domain.life import NotAllowed, Settled
 from scanflow.domain.things import Held
 from scanflow.domain.whereabouts import Whereabouts
 from scanflow.storage import room_views, where_views
@@ -24,7 +24,7 @@ from scanflow.web import problem
 from scanflow.web.pages.forms import write
 from scanflow.web.pages.rights import may
 from scanflow.web.visitors import shop
-from scanflow.workflow import photos
+from scanflow.workflow import doubts, photos
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
 T = TypeVar("T")
@@ -82,6 +82,13 @@ def act(work: Callable[[SqlUnit], object]) -> tuple[str, int]:
         refusal = problem.of(error)
         return refusal.detail, refusal.status
     return "", 200
+
+
+def settle_doubt(unit: SqlUnit, doubt: str) -> None:
+    """As the form of a page says it: with the text of the card, or with a note of what was put right."""
+    how = Settled.CORRECTED if request.form.get("how") == Settled.CORRECTED else Settled.SEEN
+    text, note = (request.form.get(name, "").strip() for name in ("text", "note"))
+    doubts.settle(unit, doubt, how, text=text or None, note=note)
 
 
 def offset() -> int:
@@ -167,8 +174,10 @@ def register(app: Flask) -> None:
     app.add_template_filter(why)
     app.add_template_filter(reasons)
     app.add_template_filter(whereabouts.words, "place")
+    app.add_template_filter(advice.put_right)
     app.add_template_filter(lambda words: words[:1].upper() + words[1:], "capital")
     app.add_template_test(stands_still, "held_still")
+    app.add_template_test(lambda line: line.state in life.LIVE, "live")
     app.add_template_filter(whole)
     app.add_template_filter(count, "units")
     app.add_template_filter("{:,}".format, "figures")

@@ -5,25 +5,26 @@ from __future__ import annotations
 from collections.abc import Callable
 from io import BytesIO
 
-from flask import Blueprint, redirect, request, send_file, url_for
+from flask import Blueprint, Response, redirect, request, send_file, url_for
 from flask.typing import ResponseReturnValue
 
 from labels import slot_code
 from scanflow.domain.advice import ONCE_MORE
 from scanflow.domain.derive import SlotState
 from scanflow.domain.life import LIVE
-from scanflow.domain.things import Stay
+from scanflow.domain.things import Doubt, Stay
 from scanflow.shop import card_again
-from scanflow.storage import ledger_views, order_views, room_views, slot_views, where_views
+from scanflow.storage import ledger_views, order_views, room_views, slot_views, views, where_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import Rows
 from scanflow.web import problem
 from scanflow.web.pages import photo_form
 from scanflow.web.pages.forms import write
-from scanflow.web.pages.shown import PAGE, act, look, offset, page, where_are
+from scanflow.web.pages.shown import PAGE, act, look, offset, page, settle_doubt, where_are
 from scanflow.web.problem import Problem
-from scanflow.workflow import cards, photos, stock
-from scanflow.workflow.ports import Invalid, Missing, Refused
+from scanflow.web.visitors import shop
+from scanflow.workflow import cards, doubts, photos, stock
+from scanflow.workflow.ports import Invalid, Missing, Refused, must
 
 blueprint = Blueprint("slot_page", __name__)
 STATES = (*(state.value for state in SlotState), "away")
@@ -75,6 +76,13 @@ def lose_card(code: str) -> ResponseReturnValue:
     return _show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
 
 
+@blueprint.post("/slots/<code>/destroyed")
+def destroyed(code: str) -> ResponseReturnValue:
+    """Of two cards of the slot one is left."""
+    said, status = act(lambda unit: cards.destroyed(unit, code))
+    return _show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
+
+
 @blueprint.post("/slots/<code>/adopt")
 def adopt(code: str) -> ResponseReturnValue:
     """The card that bears this text stands for the slot."""
@@ -110,15 +118,36 @@ def _story(id: str, said: str, status: int, looked: str = "") -> ResponseReturnV
     lines = look(order_views.lines_of_stays, [each.id for each in stays])
     about = [each.id for each in (*stays, *lines)]
     entries = look(ledger_views.newest, about=about, limit=60)
+    with shop().looking() as unit:
+        doubted = doubts.open_doubts(unit, stay.item)
     reference = slot_code.reference(stay.code, stay.turn)
     shown = {"stay": stay, "stays": stays, "lines": lines, "entries": entries, "reference": reference, "said": said}
-    shown |= {"looked": looked}
+    shown |= {"looked": looked, "doubted": doubted}
     return page("stay.html", **shown, where=where_are([stay]), why=request.args.get("why", "")), status
 
 
 def _done(id: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
     said, status = act(work)
     return _story(id, said, status) if said else redirect(url_for("slot_page.story", id=id), 303)
+
+
+@blueprint.post("/stays/<id>/doubts/<doubt>")
+def doubt(id: str, doubt: str) -> ResponseReturnValue:
+    """Settle what is doubted of this thing."""
+    return _done(id, lambda unit: settle_doubt(unit, doubt))
+
+
+@blueprint.get("/doubts/<id>/photo")
+def doubted(id: str) -> ResponseReturnValue:
+    """The picture of a thing as it was when it was doubted."""
+    with shop().looking() as unit:
+        then = must(unit, Doubt, id).photo
+        data = views.picture(unit.connection, then, small=request.args.get("size") == "small") if then else None
+    if data is None:
+        raise Missing("There was no picture of it.")
+    response = Response(data, mimetype="image/jpeg")
+    response.headers["Cache-Control"] = "private, max-age=31536000, immutable"
+    return response
 
 
 @blueprint.post("/stays/<id>/edit")

@@ -30,6 +30,8 @@ class Day:
     held: Rows
     short: Rows
     back: list[Duty]
+    missing: list[Duty]
+    twins: list[Duty]
     due: Rows
     rounds: Rows
     parcels: Rows
@@ -56,6 +58,8 @@ def read(connection: Connection) -> Day:
         held=order_views.held_lines(connection, SHOWN + 1),
         short=order_views.short_lines(connection, SHOWN + 1),
         back=where_views.duties(connection),
+        missing=where_views.missing(connection),
+        twins=where_views.twins(connection),
         due=slot_views.slot_list(connection, state="due", limit=SHOWN + 1),
         rounds=round_views.open_rounds(connection),
         parcels=parcels,

@@ -46,6 +46,8 @@ POST /api/lines/{line}/short
 POST /api/lines/{line}/found
 POST /api/lines/{line}/hold
 POST /api/lines/{line}/revive
+GET /api/stays/{stay}/doubts
+POST /api/doubts/{doubt}/settle
 POST /api/rounds
 GET /api/rounds/{round}
 POST /api/rounds/{round}/close
@@ -157,6 +159,7 @@ def test_a_role_may_do_what_is_declared(app: Flask, shop: Shop) -> None:
         "POST /api/orders/{order}/cancel",
         "POST /api/lines/{line}/settle",
         "POST /api/lines/{line}/revive",
+        "POST /api/doubts/{doubt}/settle",
         "POST /api/stocktakes/{stocktake}/forget",
         "GET /api/ledger",
     } == denied

@@ -59,6 +59,56 @@ def test_a_round_is_planned_for_all_that_wait(calls: Calls) -> None:
     assert [{"order": order["id"], "why": "on_round"}] == calls.post("/api/rounds", 201)["left_out"]
 
 
+def test_a_scan_that_waited_is_as_old_as_it_says(calls: Calls) -> None:
+    """A reading from before another does not move the card's sighting, text or photo; one key, one answer."""
+    calls.section(slots_per_bin=1)
+    (stay,), _ = calls.ordered()
+    home, away = stay["bin"], calls.get("/api/slots")["slots"][1]["bin"]
+    round_ = calls.post("/api/rounds", 201)["id"]
+    calls.scan("shelf", stay["code"], bin=home)
+    old = {"station": "shelf", "key": "old", "bin": away, "text": card_text(stay["code"])}
+    first = calls.post("/api/scans", **old, age_ms=60_000)
+    assert "wrong_bin" == first["reason"]
+    assert first | {"replayed": True} == calls.post("/api/scans", **old, age_ms=90_000)
+    shown = {"station": "shelf", "key": "old-photo", "bin": away, "image": photo(stay["code"])}
+    assert "wrong_bin" == calls.upload("/api/scans", **shown, age_ms="60000")["reason"]
+    assert [home] == [stop["bin"] for stop in calls.get(f"/api/rounds/{round_}")["stops"]]
+
+
+def test_a_stop_follows_its_thing(calls: Calls) -> None:
+    """While it waits, its bin is where the card was read last, and that of the new slot after a move; then it stays."""
+    calls.section(slots_per_bin=1)
+    (stay,), _ = calls.ordered()
+    round_ = calls.post("/api/rounds", 201)["id"]
+
+    def bin_() -> str:
+        (stop,) = calls.get(f"/api/rounds/{round_}")["stops"]
+        return str(stop["bin"])
+
+    elsewhere = [each["bin"] for each in calls.get("/api/slots")["slots"] if each["bin"] != stay["bin"]]
+    bins = [bin_()]
+    calls.scan("shelf", stay["code"], bin=elsewhere[0])
+    bins.append(bin_())
+    calls.scan("shelf", stay["code"], bin=stay["bin"])
+    bins.append(bin_())
+    moved = calls.post(f"/api/stays/{stay['id']}/move", to="D004")
+    bins.append(bin_())
+    calls.scan("bin", "D004", round=round_)
+    bins.append(bin_())
+    assert [stay["bin"], elsewhere[0], stay["bin"], moved["bin"], stay["bin"]] == bins
+
+
+def test_what_lies_in_a_basket_is_sold_again(calls: Calls) -> None:
+    """The stop of the new round has the thing's own bin, and a scan of it there puts it into the new basket."""
+    calls.section()
+    (stay,), order = calls.picked()
+    calls.post(f"/api/orders/{order['id']}/cancel")
+    calls.order("1002", stay)
+    round_ = calls.post("/api/rounds", 201)
+    assert [(stay["bin"], "waiting")] == [(stop["bin"], stop["state"]) for stop in round_["stops"]]
+    assert "Put it in basket 2." == calls.scan("bin", stay["code"], round=round_["id"])["advice"]
+
+
 def test_a_round_is_closed_once(calls: Calls) -> None:
     """200, then 409 `not_allowed`; a scan of it is refused `closed`."""
     calls.section()

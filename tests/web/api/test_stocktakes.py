@@ -82,6 +82,54 @@ def test_a_right_room_has_no_findings(calls: Calls, count: Count) -> None:
     assert "closed" == count.look("A-1-1", "D001", status=409)["code"]
 
 
+def test_a_look_that_waited_is_as_old_as_it_says(calls: Calls, count: Count) -> None:
+    """What was read meanwhile is not undone by it, as a list and as a photo; sent again it is the same look, older."""
+    calls.scan("shelf", "D001", bin="A-1-1")
+    before = {"key": "old", "place": "A-1-2", "texts": [card_text("D001")]}
+    first = calls.post(f"{count.path}/looks", **before, age_ms=60_000)
+    assert first == calls.post(f"{count.path}/looks", **before, age_ms=90_000)
+    picture = {"key": "old-photo", "place": "A-1-2", "image": photo("D001")}
+    shown = calls.upload(f"{count.path}/looks", **picture, age_ms="60000")
+    assert shown == calls.upload(f"{count.path}/looks", **picture, age_ms="70000")
+    round_ = calls.order("1001", count.stays[0]) and calls.post("/api/rounds", 201)
+    assert ["A-1-1"] == [stop["bin"] for stop in round_["stops"]]
+    count.look("A-1-2", "D001")
+    assert ["A-1-2"] == [stop["bin"] for stop in calls.get(f"/api/rounds/{round_['id']}")["stops"]]
+    for wrong in (-1, 31 * 24 * 3_600_000 + 1, "1"):
+        assert 422 == calls.client.post(f"{count.path}/looks", json={**before, "age_ms": wrong}).status_code
+
+
+@pytest.mark.parametrize("by_photo", [False, True])
+def test_a_count_that_sees_a_card_mends_its_sighting(calls: Calls, count: Count, by_photo: bool) -> None:
+    """A refused scan at the table says that it is there; seen in its bin it is home: no finding, no duty, it agrees."""
+
+    def duty() -> bool:
+        return "out of place" in calls.client.get("/").text
+
+    assert "no_parcel" == calls.scan("table", "D001")["reason"]
+    seen = [duty()]
+    if by_photo:
+        count.upload(photo("D001", "D002", "D003", "D004"), place="A-1-1")
+    else:
+        count.look("A-1-1", "D001", "D002", "D003", "D004")
+    seen.append(duty())
+    assert ([True, False], []) == (seen, count.findings())
+    report = calls.post(f"{count.path}/close")
+    assert [(4, 4)] == [(row["counted"], row["agreed"]) for row in report["sections"]]
+
+
+def test_a_count_and_the_day_agree_on_what_strays(calls: Calls, count: Count) -> None:
+    """A card in another bin is a finding and out of place, until it is put right."""
+    count.look("A-1-1", "D002", "D003", "D004")
+    count.look("A-1-2", "D001")
+    said = "In bin A-1-1, but its card was read in bin A-1-2."
+    assert ["elsewhere-D001"] == count.findings()
+    assert said in calls.client.get("/").text
+    count.resolve("elsewhere-D001", "put_right")
+    (finding,) = calls.get(f"{count.path}/findings")["findings"]
+    assert ("put_right", False) == (finding["resolved"]["how"], said in calls.client.get("/").text)
+
+
 def test_a_sample_is_drawn(calls: Calls, count: Count) -> None:
     """The count tells which of how many bins it is about; what lies elsewhere is no place of it."""
     opened = calls.post("/api/stocktakes", 201, area="section:D", sample=1)

@@ -15,23 +15,28 @@ from clients import SQLITE_ONLY, client_of
 from every_page import addresses
 from flask import Flask
 from flask.testing import FlaskClient
-from furnished import furnish
+from furnished import Furnished, furnish
 from werkzeug.test import TestResponse
 
 import scanflow.web
 from labels import slot_code
-from scanflow.domain.things import Item, Order, Stay
+from scanflow.domain.life import LineState
+from scanflow.domain.things import Item, Line, Order, Stay
 from scanflow.shop import Shop
 from scanflow.storage.access import Role
+from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages import FRONT_DOOR, forms
+from scanflow.workflow import cards, orders, stock
 
 UNSEEN = frozenset(
     {
         *("table_page.open_parcel", "table_page.close", "order_page.pack"),
         *("count_page.start", "count_page.due", "device_page.pair"),
+        *("order_page.take_back", "order_page.send_again"),
     }
 )
-"""Rules whose forms are not met in the room below: other parcels and counts would have to be open in it."""
+"""Rules whose forms are not met in the room below: other parcels and counts would have to be open in it, or something
+would have had to come back."""
 
 
 class Forms(HTMLParser):
@@ -63,12 +68,27 @@ def sent(app: Flask, client: FlaskClient, pages: Iterable[str]) -> Iterator[tupl
             yield address, endpoint, keys
 
 
+def doubted_and_twice(shop: Shop, room: Furnished) -> str:
+    """A line whose thing is in doubt; and a card that was printed again after it was lost."""
+
+    def work(unit: SqlUnit) -> str:
+        line = unit.find(Line, state=LineState.WAITING)[0]
+        orders.hold(unit, line.id, "Not this thing.")
+        stock.lose_card(unit, room.stays[1].code)
+        cards.reprint(unit, room.stays[1].code, lost="Gone")
+        return line.id
+
+    return shop.act("owner", work)
+
+
 @SQLITE_ONLY
 def test_each_form_has_a_key_of_its_own(app: Flask, client: FlaskClient, shop: Shop) -> None:
     """The POST rules of the pages are met by forms that were rendered, and each has one key, like no other's."""
     at_the_door = tuple(blueprint.name for blueprint in FRONT_DOOR)
     room = furnish(shop, 25)
+    line = doubted_and_twice(shop, room)
     pages = [
+        *(f"/lines/{line}", f"/slots/{room.stays[1].code}"),
         *(f"/stays/{stay.id}" for stay in room.stays),
         *(f"/orders/{order.id}" for order in room.orders),
         *addresses(shop, room),

@@ -5,18 +5,25 @@ from __future__ import annotations
 import html
 import io
 import re
+from dataclasses import replace
 
 from calls import Calls
 from clients import SQLITE_ONLY
 from flask.testing import FlaskClient
-from furnished import furnish, reference
+from furnished import furnish, reference, scan
 from paperwork import jpeg
 from werkzeug.test import TestResponse
 
+from labels.slot_code import card_text
+from scanflow.domain.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.life import Hold, LineState, ParcelState
-from scanflow.domain.things import Line, Order, Parcel
+from scanflow.domain.things import Doubt, Line, Order, Parcel, Photo, Station, Stay
 from scanflow.shop import Shop
+from scanflow.storage.unit import SqlUnit
 from scanflow.workflow import photos
+from scanflow.workflow.doubts import missed
+from scanflow.workflow.orders import receive
+from scanflow.workflow.parcels import close_parcel, open_parcel
 
 pytestmark = SQLITE_ONLY
 
@@ -110,6 +117,146 @@ def test_settle(shop: Shop, client: FlaskClient) -> None:
     assert room.stays[1].id == after[1].stay  # type: ignore[union-attr]
 
 
+def doubts_of(shop: Shop, line_id: str) -> list[str]:
+    """What is doubted of the thing of a line."""
+    with shop.looking() as unit:
+        line = unit.get(Line, line_id)
+        stay = unit.get(Stay, line.stay or "") if line else None
+        return [each.id for each in unit.find(Doubt, item=stay.item if stay else "", how=None)]
+
+
+def holds_of(shop: Shop, line_id: str) -> tuple[LineState, list[Hold]]:
+    with shop.looking() as unit:
+        line = unit.get(Line, line_id)
+    assert line is not None
+    return line.state, [each.hold for each in line.holds]
+
+
+def one_line(shop: Shop) -> tuple[str, Stay, Order]:
+    """The line of an order, picked, its thing and the order."""
+    room = furnish(shop, 2)
+    with shop.looking() as unit:
+        return unit.find(Line, order=room.orders[0].id)[0].id, room.stays[0], room.orders[0]
+
+
+def test_each_hold_has_a_way_of_its_own(shop: Shop, client: FlaskClient) -> None:
+    """A line with three holds shows each with its words; one after another is settled, and the next is shown."""
+    line, stay, order = one_line(shop)
+    lines = (IncomingLine(reference(stay), "Another title"),)
+    shop.act("owner", lambda unit: receive(unit, IncomingOrder(order.number, order.channel, lines=lines)))
+    shop.act("owner", lambda unit: receive(unit, IncomingOrder(order.number, order.channel)))
+    client.post(f"/lines/{line}/hold", data={"words": "It is a lamp"})
+    page = client.get(f"/lines/{line}").text
+    for words in ("It is a lamp", "The order now says “Another title”", "The order came again without this line."):
+        assert 1 == page.count(words), words
+    for way in ("Seen, and it is the thing", "Corrected", f"It is {stay.code}", "Keep it", "Cancel it"):
+        assert 1 == page.count(f">{way}</button>"), way
+
+    (doubt,) = doubts_of(shop, line)
+    wrong = client.post(f"/lines/{line}/doubts/{doubt}", data={"how": "seen", "text": card_text("D002")})
+    assert (422, True) == (wrong.status_code, f"That is another card. Scan that of {stay.code}." in wrong.text)
+    here, after = f"/lines/{line}", [holds_of(shop, line)[1]]
+    for path, fields, leads in (
+        (f"{here}/doubts/{doubt}", {"how": "seen", "text": card_text(stay.code)}, here),
+        (f"{here}/settle", {"hold": "not_in_file"}, here),
+        (f"{here}/settle", {"hold": "changed_after_pick"}, f"/orders/{order.id}"),
+    ):
+        answer = client.post(path, data=fields)
+        assert (303, leads) == (answer.status_code, answer.headers["Location"])
+        after.append(holds_of(shop, line)[1])
+    suspect, changed, gone = Hold.SUSPECT, Hold.CHANGED_AFTER_PICK, Hold.NOT_IN_FILE
+    assert [[suspect, changed, gone], [changed, gone], [changed], []] == after
+    assert 409 == client.post(f"{here}/settle", data={"hold": "doubtful"}).status_code
+    assert 422 == client.post(f"{here}/settle", data={"hold": "tired"}).status_code
+
+
+def test_a_line_that_left_the_file_is_cancelled_where_it_is_settled(shop: Shop, client: FlaskClient) -> None:
+    """“Cancel it” stands beside “Keep it”, and leads to the order."""
+    line, _, order = one_line(shop)
+    shop.act("owner", lambda unit: receive(unit, IncomingOrder(order.number, order.channel)))
+    answer = client.post(f"/lines/{line}/cancel")
+    assert f"/orders/{order.id}" == answer.headers["Location"]
+    assert (LineState.CANCELLED, [Hold.NOT_IN_FILE]) == holds_of(shop, line)
+    assert "Keep it" not in client.get(f"/lines/{line}").text
+
+
+def packed(shop: Shop) -> tuple[str, str]:
+    """The line of a thing that is packed and not closed over, and the code of its slot."""
+    line, stay, order = one_line(shop)
+    shop.act("owner", lambda unit: unit.set_settings(replace(unit.settings, auto_close=False)))
+    shop.act("owner", lambda unit: open_parcel(unit, [order.id], "two"))
+    scan(shop, Station.TABLE, stay.code, table="two")
+    return line, stay.code
+
+
+def close(shop: Shop, line_id: str) -> None:
+    def work(unit: SqlUnit) -> None:
+        line = unit.get(Line, line_id)
+        assert line is not None
+        close_parcel(unit, line.parcel or "")
+
+    shop.act("owner", work)
+
+
+def test_what_is_packed_and_read_elsewhere_is_settled_at_the_table(shop: Shop, client: FlaskClient) -> None:
+    """The page says where it was read and leads to its table; no button frees it, and another thing is no choice."""
+    line, code = packed(shop)
+    scan(shop, Station.SHELF, code, bin="B-1-1")
+    page = client.get(f"/lines/{line}").text
+    assert "its card was read in bin B-1-1" in page
+    assert ("/table?table=two" in page, "/settle" in page, "another thing" in page) == (True, False, False)
+    assert (409, [Hold.MISPLACED]) == (client.post(f"/lines/{line}/settle").status_code, holds_of(shop, line)[1])
+
+
+def test_what_is_closed_over_and_read_elsewhere_is_looked_for_in_the_box(shop: Shop, client: FlaskClient) -> None:
+    """Either somebody looked, and it is in the box, or the parcel is opened again at its table."""
+    line, code = packed(shop)
+    close(shop, line)
+    scan(shop, Station.SHELF, code, bin="B-1-1")
+    page = client.get(f"/lines/{line}").text
+    for way in ("Looked: it is in the box", "Open the parcel again"):
+        assert f">{way}</button>" in page, way
+    (again,) = re.findall(r'action="(/table/[^"]+/reopen)"', page)
+    opened = client.post(again, data={"table": "two"})
+    assert "/table?table=two" == opened.headers["Location"]
+    assert (LineState.PACKED, [Hold.MISPLACED]) == holds_of(shop, line)
+    scan(shop, Station.TABLE, code, table="two", key="again")
+    close(shop, line)
+    scan(shop, Station.SHELF, code, bin="B-1-1", key="and-again")
+    assert 303 == client.post(f"/lines/{line}/settle", data={"hold": "misplaced"}).status_code
+    assert (LineState.RELEASED, []) == holds_of(shop, line)
+
+
+def test_a_doubt_shows_the_picture_as_it_was(shop: Shop, client: FlaskClient) -> None:
+    """Beside the one that the thing has now, on the page that settles it and on the thing's own."""
+    line, stay, _ = one_line(shop)
+    before, now = (Photo(letter * 64, letter.encode(), b"small " + letter.encode()) for letter in "ab")
+    shop.act("owner", lambda unit: photos.keep(unit, stay.id, before))
+    client.post(f"/lines/{line}/hold", data={"words": "It is a lamp"})
+    shop.act("owner", lambda unit: photos.keep(unit, stay.id, now))
+    (doubt,) = doubts_of(shop, line)
+    for page in (f"/lines/{line}", f"/stays/{stay.id}"):
+        assert ("As it was then" in client.get(page).text, "Its picture now" in client.get(page).text) == (True, True)
+    assert [b"a", b"small a"] == [client.get(f"/doubts/{doubt}/photo{size}").data for size in ("", "?size=small")]
+    assert 404 == client.get("/doubts/none/photo").status_code
+
+
+def test_a_thing_that_no_order_wants_is_settled_on_its_own_page(shop: Shop, client: FlaskClient) -> None:
+    """Its doubts stand there, each with the same two ways."""
+    _, stay, _ = one_line(shop)
+    shop.act("owner", lambda unit: missed(unit, stay.item, "Not in its bin"))
+    here = f"/stays/{stay.id}"
+    page = client.get(here).text
+    for words in ("Not in its bin", "Seen, it is there", "Corrected"):
+        assert words in page, words
+    with shop.looking() as unit:
+        (doubt,) = unit.find(Doubt, item=stay.item, how=None)
+    assert 422 == client.post(f"{here}/doubts/{doubt.id}", data={"how": "seen"}).status_code
+    seen = client.post(f"{here}/doubts/{doubt.id}", data={"how": "seen", "text": card_text(stay.code)})
+    assert (303, here) == (seen.status_code, seen.headers["Location"])
+    assert "Not in its bin" not in client.get(here).text.split("Ledger lines")[0]
+
+
 def test_the_other_thing_is_offered_first(shop: Shop, client: FlaskClient, calls: Calls) -> None:
     """Where the order's words fit another thing better, that one comes first, beside the picture of each."""
     calls.section()
@@ -135,7 +282,7 @@ def test_both_orders_of_a_number_are_found(client: FlaskClient, calls: Calls) ->
 
 
 def test_steps_of_a_line(shop: Shop, client: FlaskClient) -> None:
-    """Missing, found, not this thing, cancelled and wanted after all: a doubt of the thing outlasts them all."""
+    """Missing, found, not this thing, cancelled and wanted after all: a doubt outlasts them until it is settled."""
     order = furnish(shop, 2).orders[0]
     with shop.looking() as unit:
         line = unit.find(Line, order=order.id)[0].id
@@ -160,6 +307,9 @@ def test_steps_of_a_line(shop: Shop, client: FlaskClient) -> None:
     doubted = [(state, Hold.SUSPECT) for state in (waiting, cancelled, waiting)]
     assert [(short, None), (waiting, None), *doubted] == seen[1:]
     assert 409 == client.post(f"/lines/{line}/revive").status_code
+    (doubt,) = doubts_of(shop, line)
+    assert 303 == client.post(f"/lines/{line}/doubts/{doubt}", data={"how": "corrected"}).status_code
+    assert (waiting, None) == state()
 
 
 def test_parcels_on_the_table(shop: Shop, client: FlaskClient) -> None:

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
+import html
 import re
 from dataclasses import replace
 
 from clients import SQLITE_ONLY
 from flask.testing import FlaskClient
-from furnished import furnish
+from furnished import furnish, reference, scan
 from shown_counts import opened
 
+from scanflow.domain.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.life import CardState, Hold, LineState, ParcelState
-from scanflow.domain.things import Line, Parcel, Slot
+from scanflow.domain.things import Line, Parcel, Slot, Station
 from scanflow.shop import Shop
 from scanflow.workflow import orders, parcels, rounds, stock, stocktakes
 
@@ -74,15 +76,111 @@ def test_shop_that_does_not_scan_at_the_bin(shop: Shop, client: FlaskClient) -> 
 
 
 def test_lines_of_the_day(shop: Shop, client: FlaskClient) -> None:
-    """What is held and why, what is missing, what must go back and which cards are due stand on the page."""
+    """What is held and why, what is missing, what is out of place and which cards are due stand on the page."""
     furnish(shop, 25)
-    html = client.get("/").text
+    page = client.get("/").text
     with shop.looking() as unit:
         held = next(each for each in unit.find(Line) if each.has(Hold.DOUBTFUL))
         short = unit.find(Line, state=LineState.SHORT)[0]
         due = unit.find(Slot, card=CardState.DUE)[0]
-    for words in (held.why.split("“")[0], f"/orders/{short.order}", f"Card {due.code}", "to put back"):
-        assert words in html
+    for words in (held.why.split("“")[0], f"/orders/{short.order}", f"Card {due.code}", "out of place"):
+        assert words in page
+
+
+def one_thing(shop: Shop) -> tuple[str, str]:
+    """A thing that an order wants, on no round: its line and its stay."""
+    room = furnish(shop, 2)
+    scan(shop, Station.SHELF, room.stays[0].code, bin="A-1-1")
+    shop.act("owner", lambda unit: rounds.close_round(unit, room.round.id if room.round else ""))
+    with shop.looking() as unit:
+        return unit.find(Line, order=room.orders[0].id)[0].id, room.stays[0].id
+
+
+def out_of_place(client: FlaskClient) -> list[str]:
+    """What the day's page says under that heading."""
+    _, _, after = client.get("/").text.partition("out of place</h2>")
+    return [html.unescape(each) for each in re.findall(r'<span class="meta">([^<]*)', after.partition("</section>")[0])]
+
+
+def test_what_is_out_of_place(shop: Shop, client: FlaskClient) -> None:
+    """A missing thing that was read says who misses it, a card refused at the tray goes back on, a loose one there."""
+    line, _ = one_thing(shop)
+    assert [] == out_of_place(client)
+    shop.act("owner", lambda unit: orders.short(unit, line))
+    assert [] == out_of_place(client)
+    scan(shop, Station.SHELF, "D001", key="read", bin="B-1-1")
+    scan(shop, Station.TRAY, "S001")
+    scan(shop, Station.TABLE, "L003")
+    assert [
+        "Missing from bin A-1-1, but its card was read in bin B-1-1. Order B-1 misses it: bring it to the table.",
+        "In the tray, but its card was read at table main. Bring it to the tray, and scan it there.",
+        "In bin B-1-1, but its card is not on it: look in the tray. Put the card back on it.",
+    ] == out_of_place(client)
+
+
+def test_what_was_picked_and_sold_again(shop: Shop, client: FlaskClient) -> None:
+    """It lies in its basket still: not a thing to put back, but one that an order wants."""
+    room = furnish(shop, 2)
+    shop.act("owner", lambda unit: orders.cancel(unit, room.orders[0].id))
+    assert ["In basket 1. Put it back in A-1-1."] == out_of_place(client)
+    lines = (IncomingLine(reference(room.stays[0])),)
+    shop.act("owner", lambda unit: orders.receive(unit, IncomingOrder("C-1", lines=lines)))
+    wanted = "In basket 1. Order C-1 wants it: bring it to the table, or pick it on a round."
+    assert [wanted] == out_of_place(client)
+
+
+def test_what_is_missing_and_nobody_wants(shop: Shop, client: FlaskClient) -> None:
+    """It stands in a list of its own, until an order wants it or its card is read."""
+    line, stay = one_thing(shop)
+    shop.act("owner", lambda unit: orders.short(unit, line))
+    heading = "1 thing missing that no order wants"
+    seen = [heading in client.get("/").text]
+    with shop.looking() as unit:
+        order = unit.get(Line, line)
+    assert order is not None
+    shop.act("owner", lambda unit: orders.cancel(unit, order.order))
+    page = client.get("/").text
+    seen.append(heading in page)
+    assert f'href="/stays/{stay}"' in page
+    scan(shop, Station.SHELF, "D001", key="seen", bin="A-1-1")
+    seen.append(heading in client.get("/").text)
+    assert [False, True, False] == seen
+
+
+def test_two_cards_of_one_number(shop: Shop, client: FlaskClient) -> None:
+    """Once both were read the day's page says which to destroy, until a person says so on the slot's page."""
+    stay = furnish(shop, 2).stays[1]
+    heading = "Two cards that say the same"
+    assert 303 == client.post(f"/slots/{stay.code}/lost").status_code
+    printed = client.post(f"/slots/{stay.code}/reprint", data={"lost": "Nowhere to be found"})
+    assert "application/pdf" == printed.mimetype
+    scan(shop, Station.SHELF, stay.code, bin="B-1-1")
+    seen = [heading in client.get("/").text]
+    scan(shop, Station.TRAY, stay.code)
+    page = client.get("/").text
+    seen.append(heading in page)
+    assert "Destroy the one that does not hang on the thing, Leather saddle 2." in html.unescape(page)
+    (doubt,) = client.get(f"/api/stays/{stay.id}/doubts").get_json()["doubts"]
+    assert ("not_this", True) == (doubt["kind"], "One of them is a twin: destroy it." in doubt["words"])
+    assert "The other card is destroyed" in client.get(f"/slots/{stay.code}").text
+    assert 303 == client.post(f"/slots/{stay.code}/destroyed").status_code
+    seen.append(heading in client.get("/").text)
+    assert [False, True, False] == seen
+    assert 409 == client.post(f"/slots/{stay.code}/destroyed").status_code
+    assert "The other card is destroyed" not in client.get(f"/slots/{stay.code}").text
+
+
+def test_a_card_lost_once_more_has_no_twin_that_was_read(shop: Shop, client: FlaskClient) -> None:
+    """What was told of former twins says nothing of the new one."""
+    stay = furnish(shop, 2).stays[1]
+    for key in ("first", "second"):
+        client.post(f"/slots/{stay.code}/lost")
+        client.post(f"/slots/{stay.code}/reprint", data={"lost": "Nowhere to be found"})
+        if key == "first":
+            scan(shop, Station.SHELF, stay.code, bin="B-1-1")
+            scan(shop, Station.TRAY, stay.code)
+            client.post(f"/slots/{stay.code}/destroyed")
+    assert "Two cards that say the same" not in client.get("/").text
 
 
 def test_counts_under_way(shop: Shop, client: FlaskClient) -> None:

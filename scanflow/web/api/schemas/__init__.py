@@ -7,6 +7,7 @@ refuses unknown fields. Texts are Unicode without NUL, which no database keeps.
 from __future__ import annotations
 
 from scanflow.web.api.schemas import (
+    doubts,
     hand_over,
     ledger,
     lines,
@@ -26,6 +27,7 @@ BODIES: dict[str, Schema] = {
     **stays.BODIES,
     **orders.BODIES,
     **lines.BODIES,
+    **doubts.BODIES,
     "Nothing": taken({}, examples=[{}]),
     **rounds.BODIES,
     **parcels.BODIES,
@@ -61,6 +63,7 @@ ANSWERS: dict[str, Schema] = {
     **slots.ANSWERS,
     **stays.ANSWERS,
     **lines.ANSWERS,
+    **doubts.ANSWERS,
     **orders.ANSWERS,
     **rounds.ANSWERS,
     **parcels.ANSWERS,

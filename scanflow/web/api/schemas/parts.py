@@ -73,6 +73,12 @@ TIME: Schema = {
     "description": "RFC 3339; without offset in the shop's zone; a date alone is the end of that day.",
     "examples": ["2026-11-03T14:05:00+01:00"],
 }
+AGE: Schema = {
+    "type": "integer",
+    "minimum": 0,
+    "maximum": 31 * 24 * 3_600_000,
+    "description": "How long it waited for the network, in ms, as the client measured it.",
+}
 INSTANT: Schema = {"type": "string", "format": "date-time"}
 PHOTO: Schema = {
     "type": "string",

@@ -32,7 +32,7 @@ ANSWERS: dict[str, Schema] = {
             "stops": many(
                 given(
                     {
-                        "bin": STRING,
+                        "bin": {**STRING, "description": "Where to walk to: while it waits, where the thing is now."},
                         "code": maybe(CODE),
                         "title": STRING,
                         "photo": maybe(PHOTO),

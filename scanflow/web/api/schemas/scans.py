@@ -7,6 +7,7 @@ from scanflow.domain.life import LineState, ParcelState
 from scanflow.domain.things import Station
 from scanflow.domain.verdict import Reason
 from scanflow.web.api.schemas.parts import (
+    AGE,
     CODE,
     IDENTITY,
     PHOTO,
@@ -31,10 +32,7 @@ _SCAN = {
     "bin": {**PLACE, "description": "Required at a shelf."},
     "take_out": {"type": "boolean", "default": False},
     "at": {**TIME, "description": "The client's clock, for a scan that waited for the network; only recorded."},
-    "age_ms": {
-        **{"type": "integer", "minimum": 0, "maximum": 31 * 24 * 3_600_000},
-        "description": "How long the scan waited for the network, as the client measured it.",
-    },
+    "age_ms": AGE,
 }
 
 BODIES: dict[str, Schema] = {

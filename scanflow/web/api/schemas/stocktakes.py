@@ -7,6 +7,7 @@ from scanflow.domain.findings import Kind
 from scanflow.domain.life import StocktakeState
 from scanflow.domain.stocktake import Certainty, Chosen, How
 from scanflow.web.api.schemas.parts import (
+    AGE,
     CODE,
     COUNT,
     IDENTITY,
@@ -40,6 +41,7 @@ _LOOK = {
         "description": "All that stands there was in view, or was held up. What a look by hand lacks is missing; what "
         "photos lack may be hidden.",
     },
+    "age_ms": AGE,
     "closer": {**IDENTITY, "description": "The key of an earlier look of which this one shows a part again."},
 }
 

@@ -8,6 +8,15 @@ export function newKey() {
   return Array.from(bytes, (byte) => byte.toString(16).padStart(2, "0")).join("");
 }
 
+const FRESH = 1000; // ms; what is sent within them has not waited
+const OLDEST = 31 * 24 * 3600 * 1000; // ms; the service takes none greater
+
+/** `{age_ms}`: how long ago, by this device's clock, something was read that is sent only now; `{}` of what is fresh. */
+export function aged(since) {
+  const age = Math.min(Date.now() - since, OLDEST);
+  return age >= FRESH ? { age_ms: age } : {};
+}
+
 /** The answer to a POST: its status and its JSON. Rejects where there is no answer at all, or `signal` ends it first. */
 export async function post(path, body, signal) {
   const headers = { "X-CSRF-Token": csrf, Accept: "application/json" };

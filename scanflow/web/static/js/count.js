@@ -95,7 +95,7 @@ const sending = new Sending(`/api/stocktakes/${form.dataset.count}/looks`, docum
   },
   missed: film.missed,
   changed: ({ key, texts, fields }) => {
-    keep({ sent: hand.sent.map((each) => (each.key === key ? { key, texts, fields } : each)) });
+    keep({ sent: hand.sent.map((each) => (each.key === key ? { ...each, texts, fields } : each)) });
   },
   dropped: forget,
   troubled: (record) => {
@@ -171,7 +171,7 @@ function all(cards = hand.texts, name = hand.place) {
   const fields = { place: name, via: "wedge" };
   const texts = hand.label?.place === name ? [hand.label.text, ...cards] : cards;
   const record = sending.cards(texts, fields);
-  keep({ texts: [], sent: [...hand.sent, { key: record.key, texts, fields }] });
+  keep({ texts: [], sent: [...hand.sent, { key: record.key, texts, fields, taken: record.taken }] });
 }
 
 /** A look that is no good is taken out. */
@@ -263,7 +263,7 @@ const box = () => (typed()?.offsetParent && !(refused && typed().value === refus
 listen(box, { scanned, entered: () => typed().form.requestSubmit() });
 camera.offer({ scanned, shut: film.runs }); // what is filmed is not held up
 film.offer(sending, page(), refresh);
-for (const { key, texts, fields } of hand.sent) sending.cards(texts, fields, key);
+for (const { key, texts, fields, taken } of hand.sent) sending.cards(texts, fields, key, taken);
 draw();
 if (form.querySelector("input").files.length) take(form.querySelector("input")); // while this script was on its way
 if (new URL(location.href).searchParams.has("hand")) {

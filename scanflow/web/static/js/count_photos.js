@@ -1,7 +1,7 @@
 // What a count was shown goes out one after another: photos, and lists of cards that were held up. Each keeps its key
 // until it is answered; where nobody can tell which bin it shows, a person says so. A photo is kept until then.
 
-import { newKey, post } from "./api.js";
+import { aged, newKey, post } from "./api.js";
 import { photos } from "./kept.js";
 
 const RETRY = 2000; // ms
@@ -79,7 +79,7 @@ export class Sending {
   }
 
   photo(file, fields) {
-    const record = this.named({ count: this.path, key: newKey(), file, fields });
+    const record = this.named({ count: this.path, key: newKey(), file, fields, taken: Date.now() });
     record.stored = photos.add(record).catch(() => {});
     return this.add(record);
   }
@@ -91,12 +91,12 @@ export class Sending {
 
   /** Of a film: its labels tell what it shows. */
   frame(file) {
-    return this.add({ key: newKey(), file, film: true, fields: {}, name: "" });
+    return this.add({ key: newKey(), file, film: true, fields: {}, name: "", taken: Date.now() });
   }
 
-  cards(texts, fields, key = newKey()) {
+  cards(texts, fields, key = newKey(), taken = Date.now()) {
     const number = texts.filter((text) => !text.startsWith("BIN")).length;
-    return this.add({ key, texts, fields, name: `${fields.place}, ${units(number, "card")} by hand` });
+    return this.add({ key, texts, fields, taken, name: `${fields.place}, ${units(number, "card")} by hand` });
   }
 
   add(record) {
@@ -151,11 +151,12 @@ export class Sending {
   }
 
   /** The answer to a look; null where there is none, or the service is in trouble. */
-  async ask({ key, file, texts, fields }) {
-    let body = { key, texts, ...fields };
+  async ask({ key, file, texts, fields, taken }) {
+    const said = { key, ...fields, ...aged(taken) };
+    let body = { texts, ...said };
     if (file) {
       body = new FormData();
-      for (const [name, value] of Object.entries({ key, ...fields })) body.append(name, value);
+      for (const [name, value] of Object.entries(said)) body.append(name, value);
       body.append("image", file, "photo.jpg");
     }
     const reply = await post(this.path, body).catch(() => null);

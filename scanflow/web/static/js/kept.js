@@ -33,12 +33,12 @@ const keeping = (name, plain) => ({
   remove: ({ n }) => transact(name, "readwrite", (kept) => kept.delete(n)),
 });
 
-/** `{scan, noted, answer}`: `noted` is when the round's list answered for the service, `answer` what the service said in
- *  the end where that was no yes. */
-export const lasting = keeping("scanflow", ({ scan, noted, answer }) => JSON.parse(JSON.stringify({ scan, noted, answer })));
+/** `{scan, read, noted, answer}`: `read` is when, in ms of this device's clock, `noted` when the round's list answered for
+ *  the service, `answer` what the service said in the end where that was no yes. */
+export const lasting = keeping("scanflow", ({ scan, read, noted, answer }) => JSON.parse(JSON.stringify({ scan, read, noted, answer })));
 
-/** `{count, key, file, fields}`: a photo, and the looks of which count it goes to. */
-export const photos = keeping("scanflow photos", ({ count, key, file, fields }) => ({ count, key, file, fields }));
+/** `{count, key, file, fields, taken}`: a photo, the looks of which count it goes to, and when it was taken, in ms. */
+export const photos = keeping("scanflow photos", ({ count, key, file, fields, taken }) => ({ count, key, file, fields, taken }));
 
 /** Outlives a reload of the page at `here`. */
 export function passing(here) {
@@ -48,7 +48,7 @@ export function passing(here) {
   const others = ({ scan }) => all().filter((each) => each.scan.key !== scan.key);
   return {
     all: async () => all(),
-    add: async ({ scan }) => keep([...all(), { scan }]),
+    add: async ({ scan, read }) => keep([...all(), { scan, read }]),
     remove: async (record) => keep(others(record)),
   };
 }

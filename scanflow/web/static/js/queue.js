@@ -1,6 +1,6 @@
 // Scans go out one after another; each keeps its key until it is answered, however long the network is gone.
 
-import { newKey, post } from "./api.js";
+import { aged, newKey, post } from "./api.js";
 
 const PATIENCE = 700; // ms without an answer before the page says so
 const FIRST_RETRY = 1000; // ms
@@ -34,7 +34,7 @@ export class Queue {
 
   /** Adds a scan with these fields; `image` is a file in place of `text`. Its record's `stored` says when it is kept. */
   add(fields, image = null) {
-    const record = { scan: { ...fields, key: newKey() } };
+    const record = { scan: { ...fields, key: newKey() }, read: Date.now() };
     if (this.lost) record.scan.at = new Date().toISOString();
     if (image) record.image = image;
     else record.stored = this.store.add(record);
@@ -122,11 +122,12 @@ function nextTry(pause) {
   });
 }
 
-function send({ scan, image }, signal) {
+function send({ scan, image, read }, signal) {
   if (scan.station === "hand_over") return post("/api/hand-over", { key: scan.key, text: scan.text }, signal);
-  if (!image) return post("/api/scans", scan, signal);
+  const body = { ...scan, ...aged(read) };
+  if (!image) return post("/api/scans", body, signal);
   const form = new FormData();
-  for (const [name, value] of Object.entries(scan)) form.append(name, value);
+  for (const [name, value] of Object.entries(body)) form.append(name, value);
   form.append("image", image, "scan.jpg");
   return post("/api/scans", form, signal);
 }

@@ -98,12 +98,14 @@ export function draw(records) {
   const done = list.filter((each) => each.done || codes.has(each.code)).length;
   const provisional = codes.size ? `, ${codes.size} of them provisional` : "";
   const head = make("h1", "", left.length ? `${done} of ${list.length} stop${list.length === 1 ? "" : "s"} done${provisional}` : "All stops are noted");
-  head.dataset.say = stop ? `Bin ${stop.bin}. ${stop.title}. Basket ${stop.basket}.` : head.textContent;
+  head.dataset.say = stop ? `Bin ${stop.bin}. ${stop.where} ${stop.title}. Basket ${stop.basket}.` : head.textContent;
   const parts = [head];
   if (!stop) {
     parts.push(make("p", "say", "Nothing of it is recorded yet. Go where the network is: the scans go out by themselves."));
   } else {
-    parts.push(make("p", "work", make("small", "", "Bin"), stop.bin), make("div", "beside", plate(stop.code)));
+    parts.push(make("p", "work", make("small", "", "Bin"), stop.bin));
+    if (stop.where) parts.push(make("p", "say", stop.where));
+    parts.push(make("div", "beside", plate(stop.code)));
     parts.push(make("p", stop.title.length > 60 ? "work much" : "work", stop.title));
     parts.push(make("p", "work", make("small", "", `for order ${stop.number}, into`), `Basket ${stop.basket}`));
     if (stop.says) parts.push(make("p", "say", stop.says));
