@@ -24,6 +24,7 @@ from scanflow.domain.stocktake import Looked, Resolved, Stocktake
 from scanflow.domain.things import Bin, Doubt, Line, Order, Parcel, Round, Scan, Slot, Station, Stay, Stop
 from scanflow.workflow import (
     doubts,
+    hand_over,
     looks,
     orders,
     parcels,
@@ -404,6 +405,29 @@ def _withdraw(room: Room, unit: Memory) -> Iterator[Event]:
         )
 
 
+def _exchange(room: Room, unit: Memory) -> Iterator[Event]:
+    opened = [stay for stay in _stays(unit) if stay.open]
+    for stay in opened:
+        for other in opened:
+            if all(unit.all(Slot)[each.code].turns < room.turns for each in (stay, other)):
+                text = f"exchange {stay.code} with {other.code}"
+                yield Event("exchange", text, lambda u, s=stay.id, o=other.id: stock.exchange(u, s, o))
+
+
+def _take_back(room: Room, unit: Memory) -> Iterator[Event]:
+    for line in _lines_of(unit):
+        for code, (text,) in _cards(unit):
+            if line.state is LineState.RELEASED and unit.all(Slot)[code].turns < room.turns:
+                words = f"take back {line.reference} by card {code}"
+                yield Event("take back", words, lambda u, x=line.id, t=text: stock.take_back(u, x, t))
+
+
+def _hand_over(room: Room, unit: Memory) -> Iterator[Event]:
+    for order in unit.all(Order).values():
+        slip = slot_code.slip_text(order.slip)
+        yield Event("hand over", f"hand over {slip}", lambda u, t=slip: hand_over.hand_over(u, u.new_id(), t))
+
+
 def _lose(room: Room, unit: Memory) -> Iterator[Event]:
     for code in unit.all(Slot):
         yield Event("lose card", f"lose card {code}", lambda u, c=code: stock.lose_card(u, c))
@@ -488,6 +512,10 @@ EVENTS: Mapping[str, Callable[[Room, Memory], Iterator[Event]]] = {
     "reopen": _for_parcels("reopen", parcels.reopen),
     "undo": _undo,
     "move": _move,
+    "exchange": _exchange,
+    "take back": _take_back,
+    "send again": _for_lines("send again", orders.send_again),
+    "hand over": _hand_over,
     "withdraw": _withdraw,
     "lose card": _lose,
     "look": _look,
@@ -568,7 +596,8 @@ def _counted(unit: Memory, count: Stocktake, stays: Mapping[str, Any]) -> tuple[
 
 def _parcels(room: Room, unit: Memory, lines: tuple[Line, ...]) -> dict[str, tuple[Any, ...]]:
     """Parcels by what they are for and what lies in them; where an aside one stood does not matter."""
-    kept = {ParcelState.OPEN, ParcelState.ASIDE} | ({ParcelState.CLOSED} if _reopens(room) else set())
+    kept = {ParcelState.OPEN, ParcelState.ASIDE}
+    kept |= {ParcelState.CLOSED, ParcelState.HANDED_OVER} if _reopens(room) else set()
     return {
         each.id: (
             each.state,
@@ -582,7 +611,7 @@ def _parcels(room: Room, unit: Memory, lines: tuple[Line, ...]) -> dict[str, tup
 
 
 def _reopens(room: Room) -> bool:
-    return bool(room.does & {"reopen", "undo"})
+    return bool(room.does & {"reopen", "undo", "hand over"})
 
 
 def _round(room: Room, line: Line, open_rounds: set[str]) -> str:

@@ -8,21 +8,23 @@ from __future__ import annotations
 import sys
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from datetime import timedelta
 from functools import cache, partial
 from typing import Any
 
+import memory
 import pytest
 from explorer import Explored, explore
 from memory import Memory
 from small_rooms import ROOMS
 
-from scanflow.domain import life, things, verdict
+from scanflow.domain import life, things, verdict, whereabouts
 from scanflow.domain.derive import order_state
-from scanflow.domain.life import CardState, LineState, ParcelState, RoundState, StayState
+from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState, Settled, StayState
 from scanflow.domain.things import Line, Order, Station
 from scanflow.domain.verdict import Guard, Look, Reason
-from scanflow.workflow import parcels, scans
+from scanflow.workflow import doubts, orders, parcels, scans, sightings, stock
 
 Patch = Callable[[pytest.MonkeyPatch], None]
 Row = tuple[str, str, str]
@@ -153,13 +155,29 @@ LOOSENED: dict[str, tuple[Station | None, Reason, Callable[[Look], bool]]] = {
     "held only when cancelled in the box": (
         Station.TABLE,
         Reason.HELD,
-        lambda look: verdict._held(look) and look.line is not None and look.line.hold == "cancelled_in_box",
+        lambda look: verdict._held(look) and look.line is not None and look.line.has(Hold.CANCELLED_IN_BOX),
     ),
     "held also when taken out": (
         Station.TABLE,
         Reason.HELD,
-        lambda look: look.live and look.line is not None and look.line.hold is not None,
+        lambda look: look.live and look.line is not None and bool(look.line.holds),
     ),
+    "held also at its own parcel": (
+        Station.TABLE,
+        Reason.HELD,
+        lambda look: look.live and look.line is not None and bool(look.line.holds) and not look.take_out,
+    ),
+    "packed also when it was read elsewhere": (
+        Station.TABLE,
+        Reason.ALREADY_PACKED,
+        lambda look: look.counts_as_packed and not look.take_out,
+    ),
+    "not picked though it lies in a basket": (
+        Station.TABLE,
+        Reason.NOT_PICKED,
+        lambda look: verdict._not_packable(look) or (look.line_state is LineState.WAITING and look.by_bin),
+    ),
+    "packed things are refused at the tray": (Station.TRAY, Reason.NOT_RELEASED, lambda look: look.taken),
     "packed also when taken out": (
         Station.TABLE,
         Reason.ALREADY_PACKED,
@@ -170,10 +188,10 @@ LOOSENED: dict[str, tuple[Station | None, Reason, Callable[[Look], bool]]] = {
         Reason.NOT_PICKED,
         lambda look: look.take_out and look.line_state is not LineState.PACKED,
     ),
-    "straight from short": (
+    "never straight from short": (
         Station.TABLE,
         Reason.NOT_PICKED,
-        lambda look: verdict._not_packable(look) and look.line_state is not LineState.SHORT,
+        lambda look: verdict._not_packable(look) or look.line_state is LineState.SHORT,
     ),
     "picked may be taken out": (
         Station.TABLE,
@@ -197,7 +215,7 @@ LOOSENED: dict[str, tuple[Station | None, Reason, Callable[[Look], bool]]] = {
 
 def mutants() -> dict[str, Mutant]:
     """Name → the fault."""
-    return dict((*_rows(), *_guards(), *_sets()))
+    return dict((*_rows(), *_guards(), *_sets(), *_told()))
 
 
 def _rows() -> Iterator[tuple[str, Mutant]]:
@@ -211,6 +229,67 @@ def _rows() -> Iterator[tuple[str, Mutant]]:
         for (state, event), after in ADDED_ROWS[name].items():
             added = Mutant(partial(_put, table, (state, event), after), (name, str(state), event))
             yield f"{name}: row {state}, {event} to {after}", added
+
+
+def _told() -> Iterator[tuple[str, Mutant]]:
+    """What was told, and forgotten."""
+    for name, (module, attribute, value) in FORGOTTEN.items():
+        yield name, Mutant(partial(_set, module, attribute, value))
+
+
+def _any_hold(line: Line, hold: Hold | None) -> Hold | None:
+    return hold or line.hold
+
+
+def _found_all(unit: Any, item: str, how: Settled) -> None:
+    for each in doubts.open_doubts(unit, item):
+        doubts._end(unit, each, how, "")
+
+
+FORGOTTEN: dict[str, tuple[Any, str, Any]] = {
+    "no reading holds what is packed": (sightings, "_hold", lambda unit, line, why: None),
+    "another table says nothing of what is packed": (
+        sightings,
+        "contradicts_parcel",
+        lambda seen, parcel: seen.station is not Station.TABLE and whereabouts.contradicts_parcel(seen, parcel),
+    ),
+    "a shelf says nothing of what is packed": (
+        sightings,
+        "contradicts_parcel",
+        lambda seen, parcel: seen.station is not Station.SHELF and whereabouts.contradicts_parcel(seen, parcel),
+    ),
+    "the tray says that what is packed is not": (sightings, "contradicts_parcel", lambda seen, parcel: True),
+    "a shelf says nothing of a closed parcel": (sightings, "contradicts_closing", lambda seen: False),
+    "a reopened parcel is not looked into": (parcels, "_look_into", lambda unit, line: None),
+    "a card in the tray is not back at closing": (parcels, "_back_already", lambda unit, code: False),
+    "a number goes out wherever its card was read": (
+        memory,
+        "free_to_give",
+        lambda slot, taken: not taken and slot.card is CardState.TRAY,
+    ),
+    "a chosen number goes out wherever its card was read": (
+        stock,
+        "where",
+        lambda unit, facts: replace(sightings.where(unit, facts), read=None),
+    ),
+    "doubts are forgotten when a line is bound": (doubts, "said", lambda unit, those: ""),
+    "doubts hold no line": (doubts, "hold", lambda unit, line, item: line),
+    "a scan that finds a thing settles every doubt": (doubts, "found", _found_all),
+    "a press settles any hold": (orders, "_settled", _any_hold),
+    "a second reason is dropped": (
+        things.Line,
+        "held",
+        lambda line, hold, why: line if line.holds else replace(line, holds=(things.Held(hold, why),), scan=None),
+    ),
+    "a repeat is told by its card alone": (scans, "_stood", lambda unit, reading, look: "x"),
+    "a scan after a take-out packs at once": (scans, "DOUBLE_BEEP", timedelta(seconds=-1)),
+    "a scan at its own parcel ends every hold": (
+        scans,
+        "_told",
+        lambda unit, line, look, key: replace(line, holds=(), scan=key) if look.comes_home else line,
+    ),
+}
+"""Functions that say less than they should, and what is said in their place."""
 
 
 def _drop(table: Any, key: Any, patch: pytest.MonkeyPatch) -> None:

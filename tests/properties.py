@@ -115,7 +115,9 @@ def one_live_line_for_a_stay(change: Change) -> bool:
 
 def boxed_only_by_its_own_card(change: Change) -> bool:
     """Nothing is in a box or gone with it whose very card was not accepted at the table, its order's parcel open."""
-    shipped = {stay.id for stay in change.after.all(Stay).values() if stay.state == "shipped"}
+    stays = change.after.all(Stay).values()
+    latest = {stay.item: stay.id for stay in stays}  # what came back has a later stay
+    shipped = {stay.id for stay in stays if stay.state == "shipped" and latest[stay.item] == stay.id}
     gone = {line.stay for line in change.after.all(Line).values() if line.state is LineState.RELEASED}
     return boxed(change.after) == change.proved_after and shipped == gone
 
@@ -296,7 +298,7 @@ def what_was_cancelled_in_the_box_ends_cancelled(change: Change) -> bool:
 def a_taken_back_closing_gives_everything_back(change: Change) -> bool:
     """A line that was released is in its box again together with its stay and its card, or nothing is."""
     for before, after in change.moved:
-        if before.state is LineState.RELEASED:
+        if before.state is LineState.RELEASED and after.state is not LineState.RETURNED:
             stay = change.after.all(Stay)[after.stay or ""]
             card = change.after.all(Slot)[stay.code].card
             if not stay.open or card not in (CardState.ON_ITEM, CardState.LOST):
@@ -390,7 +392,7 @@ def a_slot_is_freed_only_on_purpose(change: Change) -> bool:
     purpose = {
         StayState.SHIPPED: event.station is Station.TABLE or event.kind in ("close parcel", "close part"),
         StayState.WITHDRAWN: event.kind == "withdraw" or event.text.endswith(": withdraw"),
-        StayState.MOVED: event.kind in ("move", "reopen finding") or event.text.endswith(": moved"),
+        StayState.MOVED: event.kind in ("move", "exchange", "reopen finding") or event.text.endswith(": moved"),
     }
     return all(purpose[change.after.all(Stay)[each].state] for each in ended)
 
@@ -449,7 +451,8 @@ def what_is_packed_and_read_elsewhere_is_held(change: Change) -> bool:
         if line.state is LineState.PACKED and contradicts_parcel(slot.seen, line.parcel):
             return False
         due = slot.card is CardState.DUE and slot.turns == stays[line.stay or ""].turn
-        told = change.event.station is not None and change.event.code == slot.code
+        here = change.after.all(Parcel)[line.parcel or ""].state is ParcelState.CLOSED
+        told = here and change.event.station is not None and change.event.code == slot.code
         if line.state is LineState.RELEASED and due and told and slot.seen and contradicts_closing(slot.seen):
             return False
     return True
@@ -468,8 +471,8 @@ def misplaced_ends_by_a_scan_or_a_look(change: Change) -> bool:
     return True
 
 
-OTHERWISE = ("reopen finding", "revive", "undo")
-"""What takes a hold back together with what had brought it."""
+OTHERWISE = ("reopen finding", "revive", "undo", "take back")
+"""What takes a hold back together with what had brought it, and what lies in a hand again."""
 
 
 def doubted_things_hold_their_lines(change: Change) -> bool:

@@ -241,6 +241,17 @@ ROOMS: dict[str, Room] = {
         room(picked=ALL, packed=("D001",), spare=False),
         kinds("table,open parcel,set aside,close part"),
     ),
+    "ways back": Room(
+        room(picked=("D001", "D002"), packed=("D001",), spare=False),
+        kinds("table,close part,reopen,hand over,take back,send again,shelf,tray"),
+        tables=("main",),
+        turns=3,
+    ),
+    "swapped cards": Room(
+        room(picked=("D001",), spare=False),
+        kinds("exchange,hold,short,cancel line"),
+        tables=("main",),
+    ),
     "second reason": Room(
         room(picked=ALL, packed=("D001",), spare=False),
         kinds("receive,settle,table,shelf"),
