@@ -13,7 +13,7 @@ from memory import KINDS, Memory
 from labels import slot_code
 from scanflow.domain.derive import order_state, slot_state
 from scanflow.domain.life import NotAllowed
-from scanflow.domain.things import Item, Line, Order, Parcel, Round, Scan, Slot, Stay, Stop
+from scanflow.domain.things import Doubt, Item, Line, Order, Parcel, Round, Scan, Slot, Stay, Stop
 from scanflow.workflow.ports import Invalid, Missing, Refused
 from scanflow.workflow.rounds import LeftOut
 
@@ -69,7 +69,7 @@ def _stop(room: Memory, told: Stop) -> Json:
 
 
 def parcel(room: Memory, told: Parcel) -> Json:
-    lines = [line(room, each) for name in told.orders for each in room.find(Line, order=name)]
+    lines = [line(room, each) | {"parcel": each.parcel} for name in told.orders for each in room.find(Line, order=name)]
     slip = slot_code.slip_text(room.all(Order)[told.orders[0]].slip)
     names = {"id": told.id, "state": told.state, "table": told.table, "slip": slip, "orders": list(told.orders)}
     return names | {"lines": lines}
@@ -83,11 +83,16 @@ def slot(room: Memory, told: Slot) -> Json:
 
 
 def everything(get: Callable[[type], Sequence[object]]) -> dict[str, list[Json]]:
-    """Every thing of every kind as plain data, but for a scan's fingerprint of the call, which is the service's own."""
+    """Every thing of every kind as plain data, but for what is the service's own: a scan's fingerprint of the call, and
+    the name of who doubted.
+    """
     told = {kind.__name__: [asdict(each) for each in get(kind)] for kind in KINDS}
     for scan in told[Scan.__name__]:
         del scan["body"]
         scan["answer"] = json.loads(scan["answer"])
+        scan["stood"] = json.loads(scan["stood"] or "null")
+    for doubt in told[Doubt.__name__]:
+        del doubt["by"]
     return told
 
 

@@ -451,7 +451,8 @@ def what_is_packed_and_read_elsewhere_is_held(change: Change) -> bool:
         if line.state is LineState.PACKED and contradicts_parcel(slot.seen, line.parcel):
             return False
         due = slot.card is CardState.DUE and slot.turns == stays[line.stay or ""].turn
-        here = change.after.all(Parcel)[line.parcel or ""].state is ParcelState.CLOSED
+        parcel = change.after.all(Parcel).get(line.parcel or "")
+        here = parcel is not None and parcel.state is ParcelState.CLOSED
         told = here and change.event.station is not None and change.event.code == slot.code
         if line.state is LineState.RELEASED and due and told and slot.seen and contradicts_closing(slot.seen):
             return False

@@ -218,7 +218,7 @@ ROOMS: dict[str, Room] = {
     ),
     "in doubt": Room(
         room(picked=("D001", "D002"), packed=("D001",), spare=False),
-        kinds("hold,settle,settle doubt,cancel line,revive,short"),
+        kinds("hold,settle,settle doubt,cancel line,revive,short,shelf"),
         tables=("main",),
     ),
     "sold again": Room(
@@ -234,7 +234,8 @@ ROOMS: dict[str, Room] = {
     ),
     "closed too early": Room(
         room(picked=ALL, packed=("D001",), spare=False),
-        kinds("close part,shelf,reopen,settle,table,tray"),
+        kinds("close part,shelf,reopen,settle,tray"),
+        sights=True,
         tables=("main",),
     ),
     "two tables": Room(

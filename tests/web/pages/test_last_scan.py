@@ -17,7 +17,7 @@ def told(client: FlaskClient, address: str) -> tuple[str, list[str]]:
     html = client.get(address).text
     block = re.search(r'<div class="last">.*?</div>', html, re.DOTALL)
     assert block is not None
-    sentence = re.search(r"<p>(.*?)</p>", block[0])
+    sentence = re.search(r"<p>([^<]+)</p>", block[0])
     assert sentence is not None
     return unescape(sentence[1]), re.findall(r"<button[^>]*data-undo[^>]*>([^<]*)<", block[0])
 
