@@ -99,7 +99,7 @@ DAY = Room(
     room(spare=False),
     kinds(
         "put away,open round,close round,honest bin,table,take out,honest tray,open parcel,set aside,close parcel,"
-        "cancel order"
+        "cancel order,settle"
     ),
     items=4,
     tables=("main",),
