@@ -65,7 +65,7 @@ class Caller:
         except (OSError, HTTPException, ValueError) as error:
             self.close()
             raise Unanswered(f"{method} {path}: {error!r}") from error
-        replayed = response.headers.get("Idempotency-Replayed") == "true"
+        replayed = response.headers.get("Answer-Stored") == "true"
         if isinstance(answer, dict) and "replayed" in answer:
             replayed = answer.pop("replayed")
         return response.status, answer, replayed

@@ -347,7 +347,7 @@ class Twin:
             told = answer.get_json()["code"]
             assert (422, True) == (answer.status_code, told in ("key_reused", "unknown_field"))
         else:
-            assert (said, "true") == (answer.get_json(), answer.headers.get("Idempotency-Replayed"))
+            assert (said, "true") == (answer.get_json(), answer.headers.get("Answer-Stored"))
 
     # The next sensible thing, so that runs get far
 

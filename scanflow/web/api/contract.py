@@ -124,7 +124,7 @@ def do(work: Callable[[SqlUnit], Reply], fingerprint: bytes | None = None) -> Re
     if reply.location:
         response.headers["Location"] = reply.location
     if reply.replayed:
-        response.headers["Idempotency-Replayed"] = "true"
+        response.headers["Answer-Stored"] = "true"
     return response
 
 

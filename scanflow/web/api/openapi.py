@@ -122,7 +122,7 @@ def _response(each: Call, status: int, name: str | None) -> dict[str, Any]:
     if status == 201:
         headers["Location"] = {"schema": {"type": "string", "format": "uri-reference"}}
     if each.once:
-        headers["Idempotency-Replayed"] = {"schema": {"const": "true"}, "description": "Of a stored answer."}
+        headers["Answer-Stored"] = {"schema": {"const": "true"}, "description": "Of a stored answer."}
     described = DESCRIBED.get(status, "Done." if each.method != "GET" else "As asked.")
     response: dict[str, Any] = {"description": described, **({"headers": headers} if headers else {})}
     if name is not None:

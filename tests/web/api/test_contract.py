@@ -291,8 +291,8 @@ def test_a_repeat_with_an_idempotency_key_gets_the_stored_answer(calls: Calls) -
 
     first = calls.client.post("/api/stays", json=body, headers=headers)
     again = calls.client.post("/api/stays", json=body, headers=headers)
-    assert (201, None) == (first.status_code, first.headers.get("Idempotency-Replayed"))
-    assert (201, "true") == (again.status_code, again.headers["Idempotency-Replayed"])
+    assert (201, None) == (first.status_code, first.headers.get("Answer-Stored"))
+    assert (201, "true") == (again.status_code, again.headers["Answer-Stored"])
     assert first.get_json() == again.get_json()
     assert first.headers["Location"] == again.headers["Location"]
     assert 1 == len(calls.get("/api/slots?state=taken")["slots"])
@@ -308,7 +308,7 @@ def test_errors_are_not_stored(calls: Calls) -> None:
     for body, status in (({"section": "X"}, 422), ({"code": "D001"}, 201), ({"code": "D001"}, 201)):
         response = calls.client.post("/api/stays", json={"title": "Crank"} | body, headers=headers)
         assert status == response.status_code
-    assert "true" == response.headers["Idempotency-Replayed"]
+    assert "true" == response.headers["Answer-Stored"]
 
 
 def test_a_file_is_loaded_once_for_a_key(calls: Calls) -> None:
