@@ -36,6 +36,7 @@ from scanflow.workflow import (
     stocktakes,
 )
 from scanflow.workflow.ports import Invalid, Missing, Refused
+from scanflow.workflow.reading import Reading
 
 A_WHILE = 200
 LATER = "2026-03-02T11:00:00Z"
@@ -202,7 +203,7 @@ def events(room: Room, unit: Memory) -> Iterator[Event]:
 def scan_event(kind: str, station: Station, texts: tuple[str, ...], code: str | None = None, **more: Any) -> Event:
     def call(unit: Memory) -> dict[str, Any]:
         key = unit.new_id()
-        return scans.scan(unit, scans.Reading(station, key, texts, key, **more))
+        return scans.scan(unit, Reading(station, key, texts, key, **more))
 
     text = " ".join([kind, *texts, *(f"{name}={value}" for name, value in more.items())])
     known = {name: more[name] for name in ("table", "bin", "take_out") if name in more}

@@ -13,6 +13,7 @@ from scanflow.domain.things import Item, Line, Order, Parcel, Round, Slot, Stati
 from scanflow.domain.whereabouts import Whereabouts
 from scanflow.workflow import orders, parcels, rounds, scans, sightings, stock
 from scanflow.workflow.ports import Settings
+from scanflow.workflow.reading import Reading
 
 LATER = "2026-03-02T11:00:00Z"
 
@@ -80,7 +81,7 @@ class Floor:
         self.keys += 1
         key = key or f"key-{self.keys}"
         body = more.pop("body", f"{station} {texts} {more}")
-        return scans.scan(self.unit, scans.Reading(Station(station), key, texts, body, **more))
+        return scans.scan(self.unit, Reading(Station(station), key, texts, body, **more))
 
     def scan(self, station: str, code: str, **more: Any) -> dict[str, Any]:
         """The card of a slot is scanned."""

@@ -13,6 +13,7 @@ from scanflow.shop import Shop
 from scanflow.storage.unit import SqlUnit
 from scanflow.workflow import orders, parcels, rounds, scans, stock
 from scanflow.workflow.answers import Answer
+from scanflow.workflow.reading import Reading
 
 PAPERS = ("yellow", "pink", "green", "blue")
 GOODS = (
@@ -102,5 +103,5 @@ def waiting(shop: Shop, room: Furnished) -> list[tuple[str, Line]]:
 def scan(shop: Shop, station: Station, code: str, key: str = "", **spot: str) -> Answer:
     """Hold the card of a slot before a station, and get the answer. Each needs a key of its own."""
     key = key or f"{station}-{code}"
-    reading = scans.Reading(station, key, (slot_code.card_text(code),), key, **spot)  # type: ignore[arg-type]
+    reading = Reading(station, key, (slot_code.card_text(code),), key, **spot)  # type: ignore[arg-type]
     return shop.act("owner", lambda unit: scans.scan(unit, reading))

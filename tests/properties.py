@@ -17,6 +17,7 @@ from scanflow.domain.stocktake import Resolved
 from scanflow.domain.things import Doubt, Line, Order, Parcel, Scan, Slot, Station, Stay
 from scanflow.domain.whereabouts import contradicts_closing, contradicts_parcel, free_to_give
 from scanflow.workflow import resolving, scans, sightings
+from scanflow.workflow.reading import Reading
 
 LIVE = {LineState.WAITING, LineState.PICKED, LineState.PACKED, LineState.SHORT}
 BOXED = {LineState.PACKED, LineState.RELEASED}
@@ -353,7 +354,7 @@ def a_replay_gets_the_same_answer(change: Change) -> bool:
         return True
     after = change.after.fork()
     key, kept = list(after.all(Scan).items())[-1]
-    reading = scans.Reading(kept.station, key, ("",), kept.body)
+    reading = Reading(kept.station, key, ("",), kept.body)
     same_answer = scans.scan(after, reading) == {**json.loads(kept.answer), "replayed": True}
     return same_answer and _same(change.after, after)
 

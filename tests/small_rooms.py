@@ -19,6 +19,7 @@ from scanflow.domain.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Order, Station
 from scanflow.workflow import orders, parcels, rounds, scans, stock
 from scanflow.workflow.ports import Settings
+from scanflow.workflow.reading import Reading
 
 AT_BIN = Settings()
 STRAIGHT = Settings(scan_at_bin=False)
@@ -44,7 +45,7 @@ NO_CARDS = ((" ",), ("D0015",), ("?",), (slot_code.card_text("D001"), slot_code.
 
 def scan(unit: Memory, station: Station, code: str, **more: str) -> None:
     key = unit.new_id()
-    scans.scan(unit, scans.Reading(station, key, (slot_code.card_text(code),), key, **more))
+    scans.scan(unit, Reading(station, key, (slot_code.card_text(code),), key, **more))
 
 
 def kinds(names: str) -> frozenset[str]:

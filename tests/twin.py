@@ -22,6 +22,7 @@ from scanflow.storage.views import ledger_page
 from scanflow.web import create_app
 from scanflow.workflow import orders, parcels, rounds, scans, stock
 from scanflow.workflow.ports import Settings
+from scanflow.workflow.reading import Reading
 
 DEFAULTS = {"table": "main", "take_out": False}
 
@@ -300,7 +301,7 @@ class Twin:
     def send(self, key: str, body: dict[str, Any]) -> Any:
         fields = DEFAULTS | body
         names = ("via", "round", "table", "bin", "take_out", "at")
-        reading = scans.Reading(
+        reading = Reading(
             Station(fields["station"]),
             key,
             (fields["text"],),

@@ -15,7 +15,8 @@ from labels import slot_code
 from scanflow.domain.things import Line, Station, Stay, Stop
 from scanflow.workflow.answers import Answer
 from scanflow.workflow.ports import Invalid, Unit, must
-from scanflow.workflow.scans import Reading, scan
+from scanflow.workflow.reading import Reading
+from scanflow.workflow.scans import scan
 
 
 def enter(unit: Unit, round_id: str, line_id: str, written: str, form: str, at: str) -> Answer:

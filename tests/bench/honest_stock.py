@@ -17,6 +17,7 @@ from scanflow.domain.life import LineState, NotAllowed
 from scanflow.domain.things import Line, Slot, Station, Stay
 from scanflow.workflow import scans, stock
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit
+from scanflow.workflow.reading import Reading
 
 T = TypeVar("T")
 OPENING = datetime.fromisoformat("2026-03-02T08:00:00+00:00")
@@ -125,7 +126,7 @@ class StockPeople:
         released: list[str] = []
         for _ in range(2 if self.chance(0.08) else 1):
             self.keys += 1
-            reading = scans.Reading(station, f"k{self.keys}", (text,), f"k{self.keys}", **where)
+            reading = Reading(station, f"k{self.keys}", (text,), f"k{self.keys}", **where)
             answer = self.room.do(self.now, lambda unit, reading=reading: scans.scan(unit, reading))
             self._count(station, answer)
             self.now += timedelta(seconds=0.4)

@@ -18,6 +18,7 @@ from scanflow.domain.things import Slot, Station
 from scanflow.shop import Shop
 from scanflow.workflow import orders, rounds, scans, stock
 from scanflow.workflow.ports import Unit
+from scanflow.workflow.reading import Reading
 
 SECTIONS = "DEF"
 TAKEN = 0.85
@@ -192,7 +193,7 @@ def _suspect(shop: Shop, room: Room, chosen: Sequence[tuple[str, str]]) -> None:
         walk, _ = rounds.open_round(unit, [order.id])
         for code, _ in chosen:
             texts = (slot_code.card_text(code),)
-            scans.scan(unit, scans.Reading(Station.BIN, f"pick-{code}", texts, code, round=walk.id))
+            scans.scan(unit, Reading(Station.BIN, f"pick-{code}", texts, code, round=walk.id))
         rounds.close_round(unit, walk.id)
 
     shop.act(WHO, work)

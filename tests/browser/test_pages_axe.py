@@ -18,6 +18,7 @@ from labels import slot_code
 from scanflow.domain.life import CardState, LineState
 from scanflow.domain.things import Line, Slot, Station
 from scanflow.workflow import orders, photos, scans
+from scanflow.workflow.reading import Reading
 
 RULES = {"runOnly": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]}
 SIZES = {"phone": (360, 740), "desktop": (1440, 900)}
@@ -114,7 +115,7 @@ def test_what_to_change(live: Live, page: Page, scheme: str, size: str) -> None:
     """Nor on the page of what goes wrong once it says what to change."""
     furnish(live.shop, 25)
     for number in range(5):
-        reading = scans.Reading(Station.TRAY, f"k{number}", ("D0019",), f"k{number}", via="typed")
+        reading = Reading(Station.TRAY, f"k{number}", ("D0019",), f"k{number}", via="typed")
         live.shop.act("owner", lambda unit, reading=reading: scans.scan(unit, reading))
     width, height = SIZES[size]
     page.set_viewport_size({"width": width, "height": height})

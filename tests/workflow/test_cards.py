@@ -12,6 +12,7 @@ from scanflow.domain.life import CardState
 from scanflow.domain.things import Alias, Line, Parcel, Scan, Slot, Stay
 from scanflow.workflow import cards, scans, stock
 from scanflow.workflow.ports import Invalid, Missing, Refused, Settings
+from scanflow.workflow.reading import Reading
 
 
 def refused(call, *args, **more):
@@ -154,7 +155,7 @@ def test_a_text_that_means_two_slots_means_none():
     for code in ("D", "DO"):
         stock.add_section(unit, code, "Derailleurs", 50, "blue")
         stock.add_slots(unit, code, 145)
-    reading = [scans.Reading("tray", f"k{n}", ("DO145",), f"b{n}") for n in range(2)]
+    reading = [Reading("tray", f"k{n}", ("DO145",), f"b{n}") for n in range(2)]
     assert ["bad_check"] * 2 == [scans.scan(unit, each)["reason"] for each in reading]
     with pytest.raises(slot_code.BadCheck, match="several slots"):
         cards.named(unit, "DO145", None)

@@ -16,6 +16,7 @@ from scanflow.web.visitors import shop, visitor
 from scanflow.workflow import scans
 from scanflow.workflow.answers import Answer
 from scanflow.workflow.ports import Invalid
+from scanflow.workflow.reading import Reading
 from scanflow.workflow.times import instant
 
 blueprint = Blueprint("api_scans", __name__)
@@ -79,7 +80,7 @@ def _scan(fields: dict[str, Any], body: str, seen: str | Picture) -> Answer:
     else:
         known |= {"texts": tuple(one.text for one in seen.decoded), "image": True}
         known["agreed"] = tuple(one.text for one in seen.decoded if one.engines > 1)
-    reading = scans.Reading(station=Station(fields["station"]), key=fields["key"], body=body, **known)
+    reading = Reading(station=Station(fields["station"]), key=fields["key"], body=body, **known)
     try:
         instant(reading.at, "UTC")
     except (ValueError, OverflowError):
