@@ -146,7 +146,7 @@ def questions_are_settled(day: Day) -> None:
     for (number, code), hold in HELD.items():
         line = day.line(number, code)
         steps.check(f"Hold of {number}, {code}", hold, line["hold"])
-        steps.say(f"    {number} {line['reference']}: held, {hold}. {line['why']}")
+        steps.say(f"    {number} {line['reference']}: held, {hold.replace('_', ' ')}. {line['why']}")
     stays = {slot["code"]: slot["stay"] for slot in steps.call("GET", "/api/slots?section=C")["slots"]}
     steps.say("  F204 means C009, and its buyer says so: settled. F209 wants BL012 all the same: settled.")
     day.settle("F204", "C009", stay=stays["C009"])
@@ -314,7 +314,7 @@ def slot_is_used_again(day: Day) -> None:
     day.orders["1052"] = steps.call("POST", "/api/orders", late, want=201)
     line = day.line("1052", "S003")
     steps.check("Hold of 1052", "already_sold", line["hold"])
-    steps.say(f"    1052 {line['reference']}: held, already_sold. {line['why']}")
+    steps.say(f"    1052 {line['reference']}: held, already sold. {line['why']}")
 
 
 def what_is_left(day: Day) -> None:

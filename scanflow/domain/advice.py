@@ -28,7 +28,7 @@ REFUSALS: dict[Reason, str] = {
     Reason.ALREADY_RELEASED: "The thing of {code} left with order {order}. Bring the card to the tray.",
     Reason.OTHER_ORDER: "Another order's. This is {code}, wanted by {order}. {other_basket}",
     Reason.NOT_PICKED: "{not_picked}",
-    Reason.NOT_RELEASED: "The thing of {code} is still in stock, {where}. Put the card back on it.",
+    Reason.NOT_RELEASED: "{code} is still in stock, {where}. Put the card back on it.",
     Reason.WRONG_BIN: "{code} does not belong here. {belongs}",
     Reason.NOT_CLOSED: "This parcel is not closed. Keep it here, and close it at the table first.",
 }
@@ -81,7 +81,7 @@ def _not_on_round(look: Look) -> str:
 
 
 def _misses(look: Look) -> str:
-    return f"Order {look.order.number if look.order else ''} misses it: bring it to the table."
+    return f"Order {look.order.number if look.order else ''} still needs it: bring it to the table."
 
 
 def _belongs(look: Look) -> str:
@@ -99,7 +99,7 @@ def _packed_elsewhere(look: Look) -> str:
     if not look.counts_as_packed or (look.station is Station.TABLE and here):
         return ""
     order = look.order.number if look.order else ""
-    return f" The parcel of {order} is held until you scan it there, or take it out."
+    return f" The parcel of {order} is held until you scan this card there, or take the thing out."
 
 
 def _since(look: Look) -> str:
@@ -125,7 +125,8 @@ def _held(look: Look) -> str:
     order, why = (look.order.number if look.order else "", look.line.why if look.line else "")
     misplaced = look.line is not None and look.line.hold is Hold.MISPLACED
     todo = _packed_elsewhere(look).strip() if misplaced else "Settle it on the orders page."
-    return f"Order {order} is held{_since(look)}: {why} {todo}".rstrip()
+    held = f"has been held{_since(look)}" if look.since else "is held"
+    return f"Order {order} {held}: {why} {todo}".rstrip()
 
 
 def _not_picked(look: Look) -> str:
@@ -157,7 +158,7 @@ def _done(look: Look, missing: Sequence[str], released: Sequence[str]) -> str:
             return f"Put it in basket {basket}." if basket else "Take it to the table."
         case Station.TRAY if look.counts_as_packed:
             order = look.order.number if look.order else ""
-            return f"{code} counts as packed for {order}. The card is back when that parcel closes."
+            return f"{code} counts as packed for {order}. The card counts as back once that parcel closes."
         case Station.TRAY:
             return f"Card {code} is back in the tray. Its slot can be used again."
         case Station.SHELF:
@@ -173,10 +174,10 @@ def _done(look: Look, missing: Sequence[str], released: Sequence[str]) -> str:
     return f"Packed. {CLOSE_BY_SLIP}" if look.by_slip else "Packed. Close the parcel when it is ready."
 
 
-CLOSE_BY_SLIP = "Scan the slip that lies on the box."
+CLOSE_BY_SLIP = "Scan the slip on the parcel."
 
 MUST_STAY: dict[Reason, str] = {
-    Reason.UNKNOWN_CODE: "No parcel has this slip or label. Look whose box it is.",
+    Reason.UNKNOWN_CODE: "No parcel has this slip or label. Check whose parcel this is.",
     Reason.CANCELLED: "It was cancelled after the parcel was closed. Keep the parcel here, and open it again.",
     Reason.HELD: "This parcel must stay here. {why}",
 }
@@ -218,7 +219,7 @@ def put_right(where: Whereabouts, *, thing: bool) -> str:
     if where.order is None:
         return f"Put it back in {where.home}."
     if where.missing:
-        return f"Order {where.order} misses it: bring it to the table."
+        return f"Order {where.order} still needs it: bring it to the table."
     return f"Order {where.order} wants it: bring it to the table, or pick it on a round."
 
 

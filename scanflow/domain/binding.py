@@ -99,7 +99,7 @@ def doubt_of(asked: Asked, found: Found) -> str:
 def _doubts(asked: Asked, found: Found) -> Iterator[str]:
     other, ours = found.listed_elsewhere, found.item
     if other is not None:
-        yield f"Listing {asked.listing} is that of {other.code}, “{other.title}”."
+        yield f"Listing {asked.listing} belongs to {other.code}, “{other.title}”."
     elif asked.turn is None and asked.listing and found.listings and asked.listing not in found.listings:
         yield f"The listing id differs: ours is {found.listings[0]}."
     if _older(asked, found):
@@ -109,7 +109,7 @@ def _doubts(asked: Asked, found: Found) -> Iterator[str]:
     elif ours is not None and shared_words(asked.title, ours.title) < 0.5:
         yield f"The title differs: ours is “{ours.title}”."
     if asked.turn is None and found.turns > 1:
-        yield "A bare slot code, and this slot has had other things before."
+        yield "The order gives only the slot code, and this slot has held other things before."
 
 
 def _older(asked: Asked, found: Found) -> bool:

@@ -207,7 +207,8 @@ def read_words(where: Whereabouts) -> str:
     seen = where.read
     assert seen is not None
     if seen.station is Station.TRAY and not seen.accepted:
-        return "its card was missed there" if where.place is Place.TRAY else "its card is not on it: look in the tray"
+        there = where.place is Place.TRAY
+        return "its card was not found there" if there else "its card is not on it: look in the tray"
     return f"its card was read {place_words(seen)}"
 
 

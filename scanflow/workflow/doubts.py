@@ -33,7 +33,7 @@ def _words(unit: Unit, doubt: Doubt) -> str:
     if doubt.kind is DoubtKind.NOT_THIS:
         return doubt.words
     since = clock(doubt.since, unit.at, unit.settings.zone)
-    return f"It is missing since {since}{f': {doubt.words}' if doubt.words else ''}."
+    return f"It has been missing since {since}{f': {doubt.words}' if doubt.words else ''}."
 
 
 def doubt(unit: Unit, item: str, kind: DoubtKind, words: str) -> Doubt:
@@ -117,11 +117,9 @@ def _check_card(unit: Unit, item: str, text: str | None) -> None:
     if stay is None:
         raise Refused("not_in_stock", "That thing has left its slot.")
     if not text:
-        raise Invalid(
-            "/text", "required", f"Scan card {stay.code} and look whether its thing is the one in the picture."
-        )
+        raise Invalid("/text", "required", f"Scan card {stay.code} and check that its thing is the one in the picture.")
     if card_facts(unit, text).slot.code != stay.code:
-        raise Invalid("/text", "other_card", f"That is another card. Scan that of {stay.code}.")
+        raise Invalid("/text", "other_card", f"That is another card. Scan card {stay.code}.")
 
 
 def _end(unit: Unit, doubt_: Doubt, how: Settled, note: str) -> Doubt:

@@ -116,7 +116,7 @@ def _sight(unit: Unit, looked: Looked, age: timedelta) -> None:
             seen = Sighting(station, "" if place == TRAY else place, honest, unit.at - age)
             sightings.sight(unit, facts, seen)
         if read.doubted and facts.taken and facts.item is not None:
-            doubts.not_this(unit, facts.item.id, f"Another thing hangs on its card in {looked.place}, a count says.")
+            doubts.not_this(unit, facts.item.id, f"A count found another thing on its card in {looked.place}.")
     if looked.place == TRAY:
         _miss_in_tray(unit, looked.stocktake)
 

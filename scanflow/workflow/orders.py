@@ -85,10 +85,10 @@ def _hold_both(unit: Unit, known: Iterable[Order], order: Order) -> None:
     """Two orders came under one number: nothing of either leaves until a person has looked at each line."""
     names = ", ".join(each.number for each in known)
     held = [
-        (each, f"Another order came as {order.sent_number} with other things: it is kept as {order.number}.")
+        (each, f"A different order came under the number {order.sent_number}. It is kept as {order.number}.")
         for each in known
     ]
-    held.append((order, f"It came as {order.sent_number}, a number that another order has: {names}."))
+    held.append((order, f"It came under the number {order.sent_number}, which another order already has: {names}."))
     for each, why in held:
         for line in unit.find(Line, order=each.id):
             if line.live or line.state is LineState.UNBOUND:
@@ -301,7 +301,7 @@ def _settled(line: Line, hold: Hold | None) -> Hold | None:
     if chosen is None:
         return None
     if not line.has(chosen):
-        raise Refused("not_held", f"The line is not held as {chosen.replace('_', ' ')}.")
+        raise Refused("not_held", f"The line is not held for this reason: {chosen.replace('_', ' ')}.")
     match chosen:
         case Hold.CANCELLED_IN_BOX:
             _refuse_in_box(line)
@@ -309,7 +309,7 @@ def _settled(line: Line, hold: Hold | None) -> Hold | None:
             raise Refused("still_in_box", "Scan its card at its open parcel, or take it out with a scan.")
         case Hold.SUSPECT:
             why = doubts.sentence(line.why)
-            raise Refused("doubted", f"{why} Settle the doubt first: scan its card beside its picture.")
+            raise Refused("doubted", f"{why} Settle the doubt first: compare it with its picture, then scan its card.")
     return chosen
 
 

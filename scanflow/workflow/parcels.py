@@ -171,7 +171,7 @@ def reopen(unit: Unit, parcel_id: str) -> Parcel:
     """
     parcel = must(unit, Parcel, parcel_id)
     if gone(unit, parcel):
-        raise Refused("handed_over", "This parcel has left. What comes back is taken back by its card.")
+        raise Refused("handed_over", "This parcel has left. If something comes back, take it back on its order's page.")
     opened = replace(parcel.after("reopen"), opened=unit.at)
     _table_free(unit, parcel.table)
     for name in parcel.orders:
@@ -205,7 +205,7 @@ def _look_into(unit: Unit, line: Line) -> None:
     if slot.seen is None or line.has(Hold.MISPLACED):
         return
     if contradicts_closing(slot.seen):
-        unit.put(line.held(Hold.MISPLACED, f"Its card was read {place_words(slot.seen)} since the parcel closed."))
+        unit.put(line.held(Hold.MISPLACED, f"Its card was read {place_words(slot.seen)} after the parcel was closed."))
     elif contradicts_parcel(slot.seen, line.parcel):
         unit.put(replace(slot, seen=None))
 

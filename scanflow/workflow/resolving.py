@@ -97,7 +97,7 @@ def _brought_back(unit: Unit, finding: Finding, said: Said) -> None:
         if said.text is None:
             raise Invalid("/text", "required", f"Read the card as you lay it into the tray: scan {finding.subject}.")
         if cards.card_facts(unit, said.text).slot.code != finding.subject:
-            raise Invalid("/text", "other_card", f"That is another card. Scan that of {finding.subject}.")
+            raise Invalid("/text", "other_card", f"That is another card. Scan card {finding.subject}.")
     _back(unit, finding, said)
 
 

@@ -71,7 +71,8 @@ def _hold_packed(unit: Unit, facts: Facts, seen: Sighting) -> None:
         _hold(unit, line, f"It counts as packed, but its card was read {place_words(seen)}. Look there.")
     elif line.state is LineState.RELEASED and _still_here(unit, facts, parcel) and contradicts_closing(seen):
         number = must(unit, Order, line.order).number
-        _hold(unit, line, f"The parcel of {number} is closed, but its card was read {place_words(seen)}. Look there.")
+        read = place_words(seen)
+        _hold(unit, line, f"It counts as in the closed parcel of {number}, but its card was read {read}. Look there.")
 
 
 TWINS_APART = timedelta(minutes=10)

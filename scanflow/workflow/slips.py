@@ -95,7 +95,7 @@ def _close(
     if wanted:
         words, slips = _missing(unit, wanted), ()
     elif not unit.find(Line, parcel=parcel.id, state=LineState.PACKED):
-        words, slips = "Nothing is in this parcel. Set it aside.", ()
+        words, slips = "The parcel is empty. Set it aside.", ()
     elif left:
         words = f"Nothing is missing. Scan the {'slip' if len(left) == 1 else 'slips'} of {', '.join(left)} too."
     else:

@@ -29,7 +29,7 @@ def test_a_card_is_fetched_and_scanned(live: Live, page: Page) -> None:
     page.goto("/put-away")
     page.locator("summary", has_text="No card in hand").click()
     page.select_option("#section", "L")
-    page.get_by_role("button", name="Name the card to fetch").click()
+    page.get_by_role("button", name="Show the card to fetch").click()
     expect(page.locator("h1")).to_have_text("Fetch card L001")
     type_fast(page, card("L001"))
     page.keyboard.type("Dynamo lamp")

@@ -187,7 +187,7 @@ def test_a_stop_is_where_the_thing_is(where, said):
             True,
             "Order B-77 wants it: bring it to the table, or pick it on a round.",
         ),
-        (replace(IN_ITS_BIN, missing=True, read=ELSEWHERE), True, "Order B-77 misses it: bring it to the table."),
+        (replace(IN_ITS_BIN, missing=True, read=ELSEWHERE), True, "Order B-77 still needs it: bring it to the table."),
         (replace(IN_ITS_BIN, order=None, missing=True, read=ELSEWHERE), True, "Put it back in A-1-1."),
         (replace(IN_ITS_BIN, read=Sighting(Station.TRAY, "", False)), True, "Put the card back on it."),
         (Whereabouts(Place.TRAY, "A-1-1", read=ELSEWHERE), False, "Bring it to the tray, and scan it there."),

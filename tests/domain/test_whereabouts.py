@@ -176,7 +176,7 @@ def test_a_missing_thing_that_was_read_since_is_misplaced():
         (whereabouts(Account(FREE, False)), "in the tray"),
         (
             whereabouts(Account(replace(FREE, seen=REFUSED_AT_TRAY), False)),
-            "in the tray, but its card was missed there",
+            "in the tray, but its card was not found there",
         ),
         (of(replace(SLOT, seen=REFUSED_AT_TRAY)), "in bin A-1-1, but its card is not on it: look in the tray"),
     ],

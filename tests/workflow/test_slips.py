@@ -1,4 +1,4 @@
-"""Where boxes close by their slips: the slip that lies on the box is scanned when all is packed."""
+"""Where parcels close by their slips: the slip on the parcel is scanned when all is packed."""
 
 from __future__ import annotations
 
@@ -36,7 +36,7 @@ def test_the_last_card_leaves_the_parcel_open() -> None:
     slip(floor, order)
     answer = floor.scan("table", "D003")
     assert ("accepted", True, "open", []) == told(answer)
-    assert "Packed. Scan the slip that lies on the box." == answer["advice"]
+    assert "Packed. Scan the slip on the parcel." == answer["advice"]
 
 
 def test_the_slip_closes_what_is_complete() -> None:

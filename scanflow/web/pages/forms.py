@@ -38,8 +38,8 @@ UNTOLD = 0
 PATIENCE = 10.0
 """Seconds to wait for the page of a form that is being answered elsewhere."""
 
-REUSED = "This form was sent before with other fields, and that was done. Look at it, then send this if it is wanted."
-UNKNOWN = "This form was sent before, and what it asks for was done. Load the page again and look, before you go on."
+REUSED = "You sent this form before with other entries, and that was done. Check, then send this if you still want it."
+UNKNOWN = "You sent this form before, and it was done. Load the page again and check, before you go on."
 
 
 class _Again(Exception):

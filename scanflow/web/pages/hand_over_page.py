@@ -64,7 +64,7 @@ def scan() -> ResponseReturnValue:
         with shop().looking() as unit:
             found = _of_slip(unit, text)
         if found is None:
-            return _show("", "", "No closed parcel has this slip. Close it at the table first.", 409)
+            return _show("", "", "No closed parcel has this slip. Close its parcel at the table first.", 409)
         return redirect(url_for("hand_over_page.show", parcel=found), 303)
     with shop().looking() as unit:
         known = shipping.parcel_of(unit, text)

@@ -136,7 +136,7 @@ def settle(id: str) -> ResponseReturnValue:
 def _hold() -> Hold | None:
     name = request.form.get("hold") or None
     if name is not None and name not in list(Hold):
-        raise Invalid("/hold", "unknown_hold", f"A line is never held as {name}.")
+        raise Invalid("/hold", "unknown_hold", f"There is no such reason to hold a line: {name.replace('_', ' ')}.")
     return Hold(name) if name else None
 
 

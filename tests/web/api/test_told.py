@@ -331,7 +331,7 @@ def test_a_refused_reading_of_a_short_thing_says_who_misses_it(calls: Calls) -> 
     assert ("refused", "short", True) == (
         answer["verdict"],
         answer["line_state"],
-        f"Order {order['number']} misses it" in answer["advice"],
+        f"Order {order['number']} still needs it" in answer["advice"],
     )
 
 

@@ -149,12 +149,12 @@ def test_each_hold_has_a_way_of_its_own(shop: Shop, client: FlaskClient) -> None
     page = client.get(f"/lines/{line}").text
     for words in ("It is a lamp", "The order now says “Another title”", "The order came again without this line."):
         assert 1 == page.count(words), words
-    for way in ("Seen, and it is the thing", "Corrected", f"It is {stay.code}", "Keep it", "Cancel it"):
+    for way in ("Seen: it is the right thing", "Corrected", f"It is {stay.code}", "Keep it", "Cancel it"):
         assert 1 == page.count(f">{way}</button>"), way
 
     (doubt,) = doubts_of(shop, line)
     wrong = client.post(f"/lines/{line}/doubts/{doubt}", data={"how": "seen", "text": card_text("D002")})
-    assert (422, True) == (wrong.status_code, f"That is another card. Scan that of {stay.code}." in wrong.text)
+    assert (422, True) == (wrong.status_code, f"That is another card. Scan card {stay.code}." in wrong.text)
     here, after = f"/lines/{line}", [holds_of(shop, line)[1]]
     for path, fields, leads in (
         (f"{here}/doubts/{doubt}", {"how": "seen", "text": card_text(stay.code)}, here),
@@ -247,7 +247,7 @@ def test_a_thing_that_no_order_wants_is_settled_on_its_own_page(shop: Shop, clie
     shop.act("owner", lambda unit: missed(unit, stay.item, "Not in its bin"))
     here = f"/stays/{stay.id}"
     page = client.get(here).text
-    for words in ("Not in its bin", "Seen, it is there", "Corrected"):
+    for words in ("Not in its bin", "Seen: it is there", "Corrected"):
         assert words in page, words
     with shop.looking() as unit:
         (doubt,) = unit.find(Doubt, item=stay.item, how=None)

@@ -103,7 +103,7 @@ def out_of_place(client: FlaskClient) -> list[str]:
 
 
 def test_what_is_out_of_place(shop: Shop, client: FlaskClient) -> None:
-    """A missing thing that was read says who misses it, a card refused at the tray goes back on, a loose one there."""
+    """A missing thing that was read says who needs it, a card refused at the tray goes back on, a loose one there."""
     line, _ = one_thing(shop)
     assert [] == out_of_place(client)
     shop.act("owner", lambda unit: orders.short(unit, line))
@@ -112,7 +112,7 @@ def test_what_is_out_of_place(shop: Shop, client: FlaskClient) -> None:
     scan(shop, Station.TRAY, "S001")
     scan(shop, Station.TABLE, "L003")
     assert [
-        "Missing from bin A-1-1, but its card was read in bin B-1-1. Order B-1 misses it: bring it to the table.",
+        "Missing from bin A-1-1, but its card was read in bin B-1-1. Order B-1 still needs it: bring it to the table.",
         "In the tray, but its card was read at table main. Bring it to the tray, and scan it there.",
         "In bin B-1-1, but its card is not on it: look in the tray. Put the card back on it.",
     ] == out_of_place(client)
@@ -150,7 +150,7 @@ def test_what_is_missing_and_nobody_wants(shop: Shop, client: FlaskClient) -> No
 def test_two_cards_of_one_number(shop: Shop, client: FlaskClient) -> None:
     """Once both were read the day's page says which to destroy, until a person says so on the slot's page."""
     stay = furnish(shop, 2).stays[1]
-    heading = "Two cards that say the same"
+    heading = "Two cards with the same code"
     assert 303 == client.post(f"/slots/{stay.code}/lost").status_code
     printed = client.post(f"/slots/{stay.code}/reprint", data={"lost": "Nowhere to be found"})
     assert "application/pdf" == printed.mimetype
@@ -159,7 +159,7 @@ def test_two_cards_of_one_number(shop: Shop, client: FlaskClient) -> None:
     scan(shop, Station.TRAY, stay.code)
     page = client.get("/").text
     seen.append(heading in page)
-    assert "Destroy the one that does not hang on the thing, Leather saddle 2." in html.unescape(page)
+    assert "Destroy the one that is not on the thing, Leather saddle 2." in html.unescape(page)
     (doubt,) = client.get(f"/api/stays/{stay.id}/doubts").get_json()["doubts"]
     assert ("not_this", True) == (doubt["kind"], "One of them is a twin: destroy it." in doubt["words"])
     assert "The other card is destroyed" in client.get(f"/slots/{stay.code}").text
@@ -180,7 +180,7 @@ def test_a_card_lost_once_more_has_no_twin_that_was_read(shop: Shop, client: Fla
             scan(shop, Station.SHELF, stay.code, bin="B-1-1")
             scan(shop, Station.TRAY, stay.code)
             client.post(f"/slots/{stay.code}/destroyed")
-    assert "Two cards that say the same" not in client.get("/").text
+    assert "Two cards with the same code" not in client.get("/").text
 
 
 def test_counts_under_way(shop: Shop, client: FlaskClient) -> None:

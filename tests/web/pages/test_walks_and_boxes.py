@@ -80,7 +80,7 @@ def test_what_must_come_out_is_what_the_table_says(client: FlaskClient, calls: C
     expected = ("1 thing must come out", "1 thing in the parcel. D001 was cancelled.", ["Take out D001"])
     assert expected == (head(client, "/table"), said(client, "/table"), main_button(client, "/table"))
     calls.scan("table", "D001", take_out=True)
-    assert ("The parcel is empty", ["Put the empty parcel away"]) == (
+    assert ("The parcel is empty", ["Set the empty parcel aside"]) == (
         head(client, "/table"),
         main_button(client, "/table"),
     )

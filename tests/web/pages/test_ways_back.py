@@ -117,7 +117,8 @@ def test_a_scan_at_the_hand_over_is_recorded_where_the_shop_wants_that(client: F
     client.post(
         "/api/scans", json={"station": "shelf", "key": "s", "text": card_text(stay["code"]), "bin": stay["bin"]}
     )
-    assert "Must stay here: The parcel of 1001 is closed, but its card was read" in client.get("/hand-over").text
+    why = "Must stay here: It counts as in the closed parcel of 1001, but its card was read"
+    assert why in client.get("/hand-over").text
     client.post("/api/hand-over", json={"key": "h", "text": parcel["slip"]})
     assert "Refused. 1001: This parcel must stay here." in client.get("/hand-over").text
 
@@ -149,7 +150,7 @@ def test_two_open_boxes_suggest_that_a_box_closes_by_its_slip(
 ) -> None:
     """To the owner, as long as two hold things at once and the setting is off."""
     calls.section()
-    words = "Let a box close by its slip?"
+    words = "Close parcels by their slips?"
     for table in ("one", "two"):
         stays, order = calls.picked(table, 2)
         calls.post("/api/parcels", 201, orders=[order["id"]], table=table)
@@ -170,7 +171,7 @@ def test_a_full_box_asks_for_its_slip(client: FlaskClient, calls: Calls, shop: S
     calls.scan("table", stay["code"])
     page = client.get("/table").text
     assert [True] * 3 == [
-        words in page for words in ("Scan the slip on the box", "lies on the box", "without its slip")
+        words in page for words in ("Scan the slip on the parcel", "the slip on the parcel.", "without its slip")
     ]
 
 
