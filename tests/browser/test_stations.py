@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import UTC, datetime, timedelta
 
 from furnished import furnish
 from live_shop import Live, sign_in, type_fast
@@ -43,7 +44,7 @@ def test_scan_on_any_page_finds_the_thing(live: Live, page: Page) -> None:
 
 
 def test_take_out(live: Live, page: Page) -> None:
-    """What is packed leaves the parcel by a scan after “Take out”, once; then scans pack again."""
+    """What is packed leaves the parcel by a scan after “Take out”, once; a second beep packs nothing, a later one does."""
     room = furnish(live.shop, 3)
     with live.shop.looking() as unit:
         line = unit.find(Line, state=LineState.PICKED)[0]
@@ -52,9 +53,10 @@ def test_take_out(live: Live, page: Page) -> None:
     live.shop.act("owner", lambda unit: parcels.open_parcel(unit, [line.order], "two"))
     sign_in(page, live)
     page.goto("/table?table=two")
-    for word, take_out in (("Packed", False), ("Taken out", True), ("Packed", False)):
-        if take_out:
+    for word, seconds in (("Packed", 0), ("Taken out", 0), ("Done before", 0), ("Packed", 6)):
+        if word == "Taken out":
             page.get_by_label("Take out").check()
+        live.shop.clock = lambda ahead=seconds: datetime.now(UTC) + timedelta(seconds=ahead)
         page.locator("h1").click()
         type_fast(page, slot_code.card_text(stay.code))
         expect(page.locator("dialog.yes .word")).to_have_text(word)

@@ -17,6 +17,7 @@ from served import Server, answers_hold, furnish, ledger, nothing_doubled, nurse
 from sqlalchemy import text
 
 from labels.slot_code import card_text
+from scanflow.domain.things import Doubt
 from scanflow.shop import Shop
 from scanflow.storage.access import Role
 from scanflow.storage.database import Database
@@ -117,6 +118,15 @@ def _line(known: Known, what: str) -> str:
     return f"/api/lines/{known['order']['lines'][0]['id']}/{what}"
 
 
+def _doubt(known: Known) -> tuple[str, Any]:
+    """What was said of the thing is settled; no call has answered with the doubt's name, so it is looked up."""
+    shop = Shop(Database(known["database"]))
+    with shop.looking() as unit:
+        name = next(each.id for each in unit.find(Doubt) if each.open)
+    shop.close()
+    return f"/api/doubts/{name}/settle", {"how": "seen", "text": card_text(known["one"]["code"])}
+
+
 DAY: list[Step] = [
     (
         "section",
@@ -130,10 +140,10 @@ DAY: list[Step] = [
     ("three", lambda known: ("/api/stays", {"title": "Chain", "text": card_text("D004")}), 201, ["put away"]),
     ("order", _lines("one", "two"), 201, ["order received"]),
     ("other", _lines("three"), 201, ["order received"]),
-    ("short", lambda known: (_line(known, "short"), {}), 200, ["short"]),
-    ("found", lambda known: (_line(known, "found"), {}), 200, ["found"]),
-    ("hold", lambda known: (_line(known, "hold"), {"why": "other colour"}), 200, ["held"]),
-    ("settle", lambda known: (_line(known, "settle"), {}), 200, ["settled"]),
+    ("short", lambda known: (_line(known, "short"), {}), 200, ["short", "doubted"]),
+    ("found", lambda known: (_line(known, "found"), {}), 200, ["found", "doubt settled"]),
+    ("hold", lambda known: (_line(known, "hold"), {"why": "other colour"}), 200, ["doubted", "held"]),
+    ("settle", _doubt, 200, ["doubt settled"]),
     ("round", lambda known: ("/api/rounds", {"orders": [known["order"]["id"]]}), 201, ["round opened"]),
     ("pick", _scan("bin", "one", round="round"), 200, ["scan"]),
     ("undo", lambda known: (f"/api/scans/{known['key of pick']}/undo", {}), 200, ["undone"]),
@@ -169,7 +179,7 @@ def test_killed_at_every_commit(database_url: str, moment: str) -> None:
     shop = Shop(Database(database_url))
     token = shop.token("clerk", Role.OWNER)
     shop.close()
-    known: Known = {}
+    known: Known = {"database": database_url}
     server: list[Server] = []
     caller = Caller(lambda: server[-1].port, token)
     with nursery() as services:

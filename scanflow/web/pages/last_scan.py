@@ -12,7 +12,7 @@ from scanflow.domain.things import Line, Parcel, Scan, Station
 from scanflow.domain.whereabouts import words
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.visitors import shop
-from scanflow.workflow import parcels, sightings
+from scanflow.workflow import parcels, scans, sightings
 from scanflow.workflow.answers import Answer
 
 
@@ -70,11 +70,15 @@ def _said(scan: Scan, answer: dict[str, Any]) -> str:
 
 
 def _standing(unit: SqlUnit, scan: Scan, line: Line | None) -> str | None:
-    """The key of the scan that changed the line last: this one, or the one of which it is a second beep."""
+    """The key of the scan that changed the line last, if that can be taken back: this one, or the one of which it is a
+    second beep.
+    """
     if line is None or line.scan is None or not scan.accepted:
         return None
     first = unit.get(Scan, line.scan)
     if first is None or not first.changed:
+        return None
+    if line.state is not LineState.RELEASED and (first.was, line.state) not in scans.BACK:
         return None
     return first.key if (first.station, first.spot, first.code) == (scan.station, scan.spot, scan.code) else None
 
