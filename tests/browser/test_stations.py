@@ -44,7 +44,7 @@ def test_scan_on_any_page_finds_the_thing(live: Live, page: Page) -> None:
 
 
 def test_take_out(live: Live, page: Page) -> None:
-    """What is packed leaves the parcel by a scan after “Take out”, once; a second beep packs nothing, a later one does."""
+    """A scan after “Take out” takes the thing out; a second beep packs nothing, and a later scan packs it again."""
     room = furnish(live.shop, 3)
     with live.shop.looking() as unit:
         line = unit.find(Line, state=LineState.PICKED)[0]
