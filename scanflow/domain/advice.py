@@ -38,6 +38,9 @@ OUT_OF_ITS_BIN: dict[Reason, str] = {
 }
 """Of a pick that waited for the network: the thing was taken along."""
 
+TOO_OLD = "This scan waited, and more was told of {code} since. Scan it again."
+"""Beside a scan that waited for the network while its card was read elsewhere, or its thing was missed or left."""
+
 ONCE_MORE = "There is no check on this card: scan it once more to be sure."
 """Beside the first look at an adopted card."""
 

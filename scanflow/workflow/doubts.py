@@ -39,7 +39,7 @@ def _words(unit: Unit, doubt: Doubt) -> str:
 def doubt(unit: Unit, item: str, kind: DoubtKind, words: str) -> Doubt:
     """Keep a doubt, with the picture of the thing as it is now; the same said again is no second one."""
     for each in open_doubts(unit, item):
-        if (each.kind, each.words) == (kind, words) or (kind is DoubtKind.MISSING and each.kind is kind):
+        if (each.kind, each.words) == (kind, words):
             return each
     new = Doubt(unit.new_id(), item, kind, words, unit.at, unit.who, must(unit, Item, item).photo)
     unit.add(new)
@@ -62,6 +62,12 @@ def live_line(unit: Unit, item: str) -> Line | None:
             if line.live:
                 return line
     return None
+
+
+def _closed_over(unit: Unit, item: str) -> Line | None:
+    """The line in whose closed parcel the item lies, doubted since."""
+    lines = (line for stay in unit.find(Stay, item=item) for line in unit.find(Line, stay=stay.id))
+    return next((line for line in lines if line.state is LineState.RELEASED and line.has(Hold.SUSPECT)), None)
 
 
 def missed(unit: Unit, item: str, words: str) -> None:
@@ -105,7 +111,7 @@ def settle(unit: Unit, doubt_id: str, how: Settled, *, text: str | None = None, 
     if how is Settled.SEEN:
         _check_card(unit, before.item, text)
     ended = _end(unit, before, how, note)
-    line = live_line(unit, before.item)
+    line = live_line(unit, before.item) or _closed_over(unit, before.item)
     if line is not None:
         found_now = line.state is LineState.SHORT and before.kind is DoubtKind.MISSING
         unit.put(hold(unit, line.after("find") if found_now else line, before.item))
@@ -113,7 +119,9 @@ def settle(unit: Unit, doubt_id: str, how: Settled, *, text: str | None = None, 
 
 
 def _check_card(unit: Unit, item: str, text: str | None) -> None:
-    stay = next((each for each in unit.find(Stay, item=item) if each.open), None)
+    closed_over = _closed_over(unit, item)
+    open_ = next((each for each in unit.find(Stay, item=item) if each.open), None)
+    stay = must(unit, Stay, closed_over.stay or "") if open_ is None and closed_over is not None else open_
     if stay is None:
         raise Refused("not_in_stock", "That thing has left its slot.")
     if not text:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from datetime import timedelta
+from datetime import datetime, timedelta
 from math import dist
 
 from labels import slot_code
@@ -147,9 +147,11 @@ def _miss_in_tray(unit: Unit, count_id: str) -> None:
     if not any(each.whole and each.closer is None for each in looks):
         return
     read = {read.code for each in unit.find(Looked, stocktake=count_id, place=TRAY) for read in each.reads}
+    at = max(each.at for each in looks)
     for slot in unit.find(Slot, card=CardState.TRAY):
-        if slot.code not in read and free_to_give(slot, taken=False):
-            unit.put(replace(slot, seen=Sighting(Station.TRAY, "", False, unit.at)))
+        known_since = slot.seen is not None and slot.seen.at is not None and slot.seen.at > at
+        if slot.code not in read and not known_since and free_to_give(slot, taken=False):
+            unit.put(replace(slot, seen=Sighting(Station.TRAY, "", False, at)))
 
 
 def _record(unit: Unit, looked: Looked) -> None:
@@ -274,11 +276,14 @@ def _labelled(shown: Shown, labels: Labels) -> str | None:
     return None
 
 
-def _forget_missed(unit: Unit) -> None:
-    """The look that missed cards in the tray was none, so they count as there."""
+def _forget_missed(unit: Unit, since: datetime) -> None:
+    """The look that missed cards in the tray was none, so they count as there, unless another look missed them too."""
     for slot in unit.find(Slot, card=CardState.TRAY):
-        if slot.seen is not None and (slot.seen.station, slot.seen.accepted) == (Station.TRAY, False):
+        seen = slot.seen
+        if seen is not None and (seen.station, seen.accepted) == (Station.TRAY, False) and seen.at and seen.at >= since:
             unit.put(replace(slot, seen=None))
+    for count_id in dict.fromkeys(each.stocktake for each in unit.find(Looked, place=TRAY)):
+        _miss_in_tray(unit, count_id)
 
 
 def drop(unit: Unit, count_id: str, key: str) -> Stocktake:
@@ -298,8 +303,7 @@ def drop(unit: Unit, count_id: str, key: str) -> Stocktake:
         if each.photo and not unit.find(Looked, photo=each.photo) and not unit.find(Item, photo=each.photo):
             unit.drop(Photo, each.photo)
     if look.place == TRAY:
-        _forget_missed(unit)
-        _miss_in_tray(unit, count_id)
+        _forget_missed(unit, look.at)
     dropped = sorted(each.key for each in (look, *closer))
     unit.record("look dropped", {"stocktake": count_id, "place": look.place, "keys": dropped})
     return count

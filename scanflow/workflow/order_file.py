@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
+from scanflow.domain.derive import stands_still
 from scanflow.domain.incoming import IncomingOrder
 from scanflow.domain.things import Line
 from scanflow.workflow.orders import Outcome, receive
@@ -44,7 +45,7 @@ def load(unit: Unit, orders: Iterable[IncomingOrder], rows: Mapping[tuple[str, s
             refused += [RefusedRow(row, error.code, error.detail) for row in rows[incoming.channel, incoming.number]]
             continue
         outcomes[outcome] += 1
-        held += [line.id for line in unit.find(Line, order=order.id) if line.hold is not None]
+        held += [line.id for line in unit.find(Line, order=order.id) if stands_still(line)]
     return Loaded(
         outcomes[Outcome.NEW], outcomes[Outcome.CHANGED], outcomes[Outcome.UNCHANGED], tuple(held), tuple(refused)
     )

@@ -13,10 +13,11 @@ from labels import slot_code
 from scanflow.domain.binding import Asked, Found, bind, learns
 from scanflow.domain.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.life import OF_BINDING, DoubtKind, Hold, LineState, Settled
-from scanflow.domain.things import Item, Line, Order, Section, Stay
+from scanflow.domain.things import Item, Line, Order, Parcel, Section, Stay
 from scanflow.domain.titles import Titled, words_of
 from scanflow.workflow import doubts, learned, parcels
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
+from scanflow.workflow.sightings import gone
 from scanflow.workflow.times import instant
 
 
@@ -215,9 +216,9 @@ def _compare(unit: Unit, line: Line, wanted: IncomingLine) -> list[Line]:
     if new == line:
         return []
     if (new.title, new.listing) != (line.title, line.listing):
-        touched = line.state in (LineState.PICKED, LineState.PACKED)
+        touched = line.state in (LineState.PICKED, LineState.PACKED, LineState.RELEASED)
         hold = Hold.CHANGED_AFTER_PICK if touched else Hold.DOUBTFUL
-        new = _held(new, hold, f"The order now says “{wanted.title}”, before it said “{line.title}”.")
+        new = _held(unit, new, hold, f"The order now says “{wanted.title}”, before it said “{line.title}”.")
     unit.put(new)
     return [new]
 
@@ -225,18 +226,24 @@ def _compare(unit: Unit, line: Line, wanted: IncomingLine) -> list[Line]:
 def _absent(unit: Unit, lines: Iterable[Line]) -> list[Line]:
     """Hold the lines that the order lacks now and had before; once, so that a person's answer stands."""
     gone = [
-        replace(_held(line, Hold.NOT_IN_FILE, "The order came again without this line."), in_file=False)
+        replace(_held(unit, line, Hold.NOT_IN_FILE, "The order came again without this line."), in_file=False)
         for line in lines
-        if line.in_file and (line.live or line.state is LineState.UNBOUND)
+        if line.in_file and line.state is not LineState.CANCELLED and _can_be_held(unit, line)
     ]
     for line in gone:
         unit.put(line)
     return gone
 
 
-def _held(line: Line, hold: Hold, why: str) -> Line:
-    """The line held, if anybody still wants it."""
-    return line.held(hold, why) if line.live or line.state is LineState.UNBOUND else line
+def _held(unit: Unit, line: Line, hold: Hold, why: str) -> Line:
+    return line.held(hold, why) if _can_be_held(unit, line) else line
+
+
+def _can_be_held(unit: Unit, line: Line) -> bool:
+    """Not what has left or come back; a cancelled line keeps its holds for when it is wanted after all."""
+    if line.state is LineState.RELEASED:
+        return not gone(unit, must(unit, Parcel, line.parcel or ""))
+    return line.state is not LineState.RETURNED
 
 
 def cancel(unit: Unit, order_id: str, line_id: str | None = None) -> Order:
@@ -369,19 +376,26 @@ def _step(unit: Unit, line_id: str, event: str, kind: str, note: str = "") -> Li
 def hold(unit: Unit, line_id: str, why: str) -> Line:
     """“Not this thing”: its item is in doubt, and the line stands still until a person settles that.
 
-    Said of what lies in a closed parcel that has not left, the parcel is opened again.
+    Said of what lies in a closed parcel that has not left, the parcel is opened again; where its table is taken, it is
+    held closed.
     """
     line = must(unit, Line, line_id)
     if line.stay is None or not (line.live or line.state is LineState.RELEASED):
         raise Refused("not_allowed", f"The line is {line.state}; there is nothing to hold.")
     if line.state is LineState.RELEASED:
-        parcels.reopen(unit, line.parcel or "")
+        _open_if_can_be(unit, line)
     item = must(unit, Stay, line.stay).item
     doubts.doubt(unit, item, DoubtKind.NOT_THIS, why)
     line = doubts.hold(unit, must(unit, Line, line_id), item)
     unit.put(line)
     unit.record("held", {"line": line.id, "why": why})
     return line
+
+
+def _open_if_can_be(unit: Unit, line: Line) -> None:
+    parcel = must(unit, Parcel, line.parcel or "")
+    if gone(unit, parcel) or (parcels.can_reopen(unit, parcel) and parcels.open_parcel_at(unit, parcel.table) is None):
+        parcels.reopen(unit, parcel.id)
 
 
 def revive(unit: Unit, line_id: str) -> Line:

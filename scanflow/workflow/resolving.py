@@ -83,9 +83,17 @@ def _back(unit: Unit, finding: Finding, said: Said) -> None:
 
 
 def asks_for_card(unit: Unit, finding: Finding) -> bool:
-    """Whether it is put right only by the text of its card, read in the tray: the count saw none there itself."""
-    back = (Kind.SLOT_FREE, Kind.CARD_DUE, Kind.TWIN)
-    return finding.kind in back and TRAY not in finding.places and not _facts(unit, finding).taken
+    """Whether it is put right only by the text of its card, read in the tray: the count did not see it there itself, or
+    it was read elsewhere since.
+    """
+    if finding.kind is Kind.MISSING:
+        return finding.bin == TRAY
+    facts = _facts(unit, finding) if finding.kind in (Kind.SLOT_FREE, Kind.CARD_DUE, Kind.TWIN) else None
+    if facts is None or facts.taken:
+        return False
+    seen = facts.slot.seen
+    there = seen is not None and seen.station is Station.TRAY and seen.accepted
+    return TRAY not in finding.places or not there
 
 
 def _brought_back(unit: Unit, finding: Finding, said: Said) -> None:
@@ -293,7 +301,7 @@ def _act(finding: Finding, said: Said) -> Act:
     if finding.certainty is Certainty.MATCHED and acts_on_it and not said.sure:
         raise Refused("look_closer", "No decoder read this card. Take a closer photo, or look yourself and say so.")
     if finding.kind is Kind.MISSING and finding.bin == TRAY and said.how == "found_later":
-        return _back
+        return _brought_back
     return acts[said.how]
 
 

@@ -49,6 +49,9 @@ def scan(unit: Unit, reading: Reading) -> Answer:
     if before is not None:
         return _keep_repeat(unit, reading, before)
     reason = judge(look)
+    if reason is None and look.slot is not None and _is_past(unit, reading, look):
+        answer = _answer(unit, look, Reason.UNREADABLE)
+        return _keep(unit, reading, look, answer | {"advice": advice.TOO_OLD.format(code=look.slot.code)}, "")
     if reason is not None:
         _sight(unit, look, reading, accepted=False)
         answer = _answer(unit, replace(look, since=_since(unit, look, reason)), reason)
@@ -56,6 +59,30 @@ def scan(unit: Unit, reading: Reading) -> Answer:
             answer |= {"code": seen.card.slot.code, "advice": advice.ONCE_MORE}
         return _keep(unit, reading, look, answer, "")
     return _accept(unit, reading, look)
+
+
+CLOSE = timedelta(seconds=2)
+"""How much earlier than another reading one may be and still count: scans that waited are sent one after the other, and
+the way takes each its own time."""
+
+
+def _is_past(unit: Unit, reading: Reading, look: Look) -> bool:
+    """Whether a scan that waited is older than what was told of its card or its thing since.
+
+    Then it says where the card was, not where it is, and moves nothing. A later yes at a bin says no more than that the
+    thing was on its way.
+    """
+    slot, stay = look.slot, look.stay
+    if not reading.age_ms or slot is None:
+        return False
+    at = unit.at - timedelta(milliseconds=reading.age_ms) + CLOSE
+    seen = slot.seen
+    told = [seen.at] if seen is not None and not (seen.accepted and seen.station is Station.BIN) else []
+    if stay is not None and not stay.open:
+        told.append(stay.ended)
+    if look.item is not None and look.taken:
+        told += [each.since for each in doubts.open_doubts(unit, look.item.id) if each.kind is DoubtKind.MISSING]
+    return any(each is not None and each > at for each in told)
 
 
 def _round(unit: Unit, reading: Reading) -> Round | None:

@@ -7,6 +7,7 @@ import pytest
 from floor import Floor
 
 from labels import slot_code
+from scanflow.domain.derive import OrderState, order_state
 from scanflow.domain.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.life import Hold, LineState, NotAllowed, Settled
 from scanflow.domain.things import Doubt, Learned, Line, Order
@@ -330,13 +331,14 @@ def test_a_changed_line_is_held(picked, hold):
     assert (hold, "brass bell") == (line.hold, line.title)
 
 
-def test_a_cancelled_line_is_not_held_by_a_later_version():
-    """What is over stays over, though its new words are kept."""
+def test_a_cancelled_line_keeps_what_a_later_version_says_until_it_is_wanted_after_all():
+    """What is over stays over and asks nobody; wanted again, its other words are looked at first."""
     floor = Floor("D001")
     order = floor.order("1", A1)
     orders.cancel(floor.unit, order.id)
     orders.receive(floor.unit, IncomingOrder("1", lines=(replace(A1, title="brass bell"),)))
-    assert [("cancelled", None)] == told(floor, order)
+    assert (LineState.CANCELLED, OrderState.CANCELLED) == (floor.lines(order)[0].state, order_state(floor.lines(order)))
+    assert Hold.DOUBTFUL is orders.revive(floor.unit, floor.lines(order)[0].id).hold
 
 
 def test_new_times_are_taken_over_and_missing_ones_kept():

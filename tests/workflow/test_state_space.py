@@ -45,7 +45,7 @@ PINNED = {
     "two tables": (87, 1366, "b46a59a6"),
     "ways back": (84, 1800, "3971c2ce"),
     "swapped cards": (3968, 43776, "fec9539c"),
-    "second reason": (80, 1056, "4c216b2c"),
+    "second reason": (96, 1288, "c5fd8c14"),
     "given out": (5750, 87875, "6acba464"),
     "move": (120, 2208, "d509ba25"),
 }

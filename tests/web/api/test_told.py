@@ -408,3 +408,96 @@ def test_a_hold_that_a_line_does_not_have_is_not_settled(calls: Calls) -> None:
     settle = f"/api/lines/{line(calls, order)['id']}/settle"
     assert "not_held" == calls.post(settle, 409, hold="doubtful")["code"]
     assert [HELD] == holds(calls, order)
+
+
+def test_a_scan_older_than_another_reading_packs_nothing(shop: Shop, calls: Calls) -> None:
+    """It waited while the card was read on a shelf: it says where the card was, and asks for another scan."""
+    (first, second), order, _ = half_packed(calls)
+    calls.scan("shelf", second["code"], bin="A-1-2")
+    late = calls.scan("table", second["code"], at=LATER, age_ms=30_000)
+    assert ("refused", "picked", True) == (late["verdict"], late["line_state"], "Scan it again." in late["advice"])
+    at_a_shelf(calls, first)
+    assert "refused" == calls.scan("table", first["code"], at=LATER, age_ms=30_000)["verdict"]
+    assert [HELD] == holds(calls, order)
+
+
+def test_a_scan_older_than_the_miss_finds_nothing(calls: Calls) -> None:
+    """The thing was there before it was missed; that says nothing of now."""
+    calls.section()
+    (stay,), order = calls.ordered()
+    calls.post(f"/api/lines/{order['lines'][0]['id']}/short")
+    late = calls.scan("shelf", stay["code"], bin=stay["bin"], at=LATER, age_ms=300_000)
+    assert ("refused", "short") == (late["verdict"], late["line_state"])
+    assert 1 == len(calls.get(f"/api/stays/{stay['id']}/doubts")["doubts"])
+
+
+def test_a_tray_scan_older_than_the_end_of_a_stay_frees_no_number(calls: Calls) -> None:
+    """The card was in the tray before its thing came, not after it left."""
+    calls.section()
+    stay = calls.put_away()
+    calls.post(f"/api/stays/{stay['id']}/withdraw", reason="Bent")
+    assert "refused" == calls.scan("tray", stay["code"], at=LATER, age_ms=3_600_000)["verdict"]
+    assert "D002" == calls.put_away()["code"]
+
+
+def test_a_look_taken_out_forgets_no_other_counts_misses(calls: Calls) -> None:
+    """What another count looked for in the tray and missed is not handed out."""
+    calls.section()
+    first = count_of(calls, "tray")
+    look(calls, first, "tray", "D002", "D003", "D004", "D005", "D006")
+    calls.post(f"{first}/close")
+    second = count_of(calls, "tray")
+    key = look(calls, second, "tray", "D002")["key"]
+    calls.post(f"{second}/looks/{key}/drop")
+    assert "D002" == calls.put_away()["code"]
+
+
+def test_no_word_alone_says_that_a_card_is_in_the_tray(calls: Calls) -> None:
+    """A card that a count missed there is put right by its text, read as it is laid into the tray."""
+    calls.section()
+    count = count_of(calls, "tray")
+    look(calls, count, "tray", "D002", "D003", "D004", "D005", "D006")
+    resolve = f"{count}/findings/missing-D001/resolve"
+    assert "required" == calls.post(resolve, 422, how="found_later")["code"]
+    calls.post(resolve, how="found_later", text=card_text("D001"))
+    assert "D001" == calls.put_away()["code"]
+
+
+@pytest.mark.parametrize(
+    ("again", "hold"), [([1], "not_in_file"), ([0, 1], "changed_after_pick")], ids=["absent", "changed"]
+)
+def test_a_closed_parcel_is_held_by_a_later_file(calls: Calls, again: list[int], hold: str) -> None:
+    """Until it has left it is held, when the order comes again without a thing or with other words for it."""
+    calls.section()
+    stays, order, _ = calls.packed(things=2)
+    lines = [{"reference": stays[n]["reference"], "title": stays[n]["title"] + (" red" * (1 - n))} for n in again]
+    calls.post("/api/orders", number=order["number"], lines=lines)
+    assert [[hold], []] == [holds(calls, order, place) for place in (0, 1)]
+
+
+def test_not_this_thing_of_a_closed_parcel_while_the_next_is_open(calls: Calls) -> None:
+    """It can't be opened at its table then: it is held closed, and the doubt is kept until its card is read."""
+    calls.section()
+    (first,), order, _ = calls.packed()
+    _, other = calls.ordered("2")
+    calls.post("/api/parcels", 201, orders=[other["id"]])
+    calls.post(f"/api/lines/{order['lines'][0]['id']}/hold", why="It is a left crank")
+    assert ("released", ["suspect"]) == (line(calls, order)["state"], holds(calls, order))
+    (doubt,) = calls.get(f"/api/stays/{first['id']}/doubts")["doubts"]
+    calls.post(f"/api/doubts/{doubt['id']}/settle", how="seen", text=card_text(first["code"]))
+    assert [] == holds(calls, order)
+
+
+def test_two_counts_that_miss_a_thing_are_two_doubts(calls: Calls) -> None:
+    """Taking back what was said of the one leaves the other."""
+    calls.section()
+    stay = calls.put_away()
+    first = count_of(calls, f"bin:{stay['bin']}")
+    look(calls, first, stay["bin"])
+    finding = f"{first}/findings/missing-{stay['code']}"
+    calls.post(f"{finding}/resolve", how="ignore", reason="Nobody knows")
+    second = count_of(calls, f"bin:{stay['bin']}")
+    calls.post(f"{second}/looks", key="other", place=stay["bin"], texts=[])
+    calls.post(f"{second}/close")
+    calls.post(f"{finding}/undo")
+    assert "suspect" == calls.order("1", stay)["lines"][0]["hold"]
