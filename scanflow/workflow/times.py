@@ -5,6 +5,9 @@ from __future__ import annotations
 from datetime import UTC, date, datetime, time
 from zoneinfo import ZoneInfo
 
+YEARS = range(1970, 9999)
+"""Years that an order can be of: at either end of what a date can say, another zone would be beyond it."""
+
 
 def instant(text: str | None, zone: str) -> datetime | None:
     """RFC 3339, or ISO 8601 without offset (the shop's zone), or a date (the end of that day); ValueError else."""
@@ -15,6 +18,8 @@ def instant(text: str | None, zone: str) -> datetime | None:
         when = datetime.combine(date.fromisoformat(text), time(23, 59, 59))
     else:
         when = datetime.fromisoformat(text)
+    if when.year not in YEARS:
+        raise ValueError(f"{text} is no time of an order")
     return (when if when.tzinfo else when.replace(tzinfo=ZoneInfo(zone))).astimezone(UTC)
 
 

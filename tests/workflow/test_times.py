@@ -38,3 +38,10 @@ def test_a_time_that_is_past(zone, words):
     """The hour in the shop's zone, with the day where it is not today's there."""
     at, now = (datetime(2026, 7, *rest, tzinfo=UTC) for rest in ((1, 23, 5), (2, 2, 0)))
     assert words == clock(at, now, zone)
+
+
+@pytest.mark.parametrize("text", ["0001-01-01", "1969-12-31", "9999-12-31T23:59:59Z"])
+def test_a_time_that_no_order_is_of(text):
+    """A year at the edge of the calendar is no time, for no page could show it in every zone."""
+    with pytest.raises(ValueError, match="no time of an order"):
+        instant(text, "Pacific/Kiritimati")
