@@ -393,6 +393,7 @@ def hold(unit: Unit, line_id: str, why: str) -> Line:
 
 
 def _open_if_can_be(unit: Unit, line: Line) -> None:
+    """Open its closed parcel again, unless the table or a slot is taken by now. Refused: `handed_over` once it left."""
     parcel = must(unit, Parcel, line.parcel or "")
     if gone(unit, parcel) or (parcels.can_reopen(unit, parcel) and parcels.open_parcel_at(unit, parcel.table) is None):
         parcels.reopen(unit, parcel.id)
