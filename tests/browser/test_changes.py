@@ -149,6 +149,12 @@ def due(shop: Shop) -> str:
         return unit.find(Slot, card=CardState.DUE)[0].code
 
 
+def last(shop: Shop) -> int:
+    """The newest entry of the ledger."""
+    with shop.looking() as unit:
+        return unit.seq
+
+
 def test_a_running_count_follows(live: Live, desk: Page, room: Furnished) -> None:
     """What others look into shows on the count's page; one that is cancelled takes no photo more, of one that is closed
     the report comes.
@@ -168,12 +174,13 @@ def test_a_running_count_follows(live: Live, desk: Page, room: Furnished) -> Non
 
 
 def test_a_verdict_stands(live: Live, desk: Page, room: Furnished) -> None:
-    """A no stays as it is, and the page behind it, until it is pressed."""
+    """A no stays as it is, and the page behind it, until it is pressed. The page shows what the scan itself did first."""
     desk.goto("/tray")
     expect(desk.locator("#scan-text")).to_be_focused()
     before = desk.locator(".face .plate").inner_text()
     type_fast(desk, card_text(room.stays[1].code))
     expect(desk.locator("dialog.no")).to_be_visible()
+    expect(desk.locator("body")).to_have_attribute("data-seq", str(last(live.shop)), timeout=PATIENCE)
     scan(live.shop, Station.TRAY, due(live.shop))
     desk.wait_for_timeout(NEVER)
     expect(desk.locator("dialog.no")).to_be_visible()
