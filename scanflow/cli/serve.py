@@ -5,8 +5,6 @@ import logging
 import signal
 import socket
 import sys
-import threading
-import time
 from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -21,8 +19,6 @@ if TYPE_CHECKING:
 
 THREADS = 8
 """For all calls but the streams, which have as many besides as there may be."""
-
-DAY = 24 * 60 * 60.0  # s
 
 PEM = click.Path(exists=True, dir_okay=False, path_type=Path)
 
@@ -63,6 +59,7 @@ def serve(
 
 def _run(shop: "Shop", host: str, port: int, identity: "Home | Own | None") -> None:
     """Until Ctrl+C or SIGTERM. `identity` is what HTTPS shows, None for none."""
+    from scanflow.house import House
     from scanflow.web import create_app
     from scanflow.web.addresses import Listening
     from scanflow.web.certificates import Home
@@ -74,17 +71,9 @@ def _run(shop: "Shop", host: str, port: int, identity: "Home | Own | None") -> N
             _tell(shop, listening, trust=isinstance(identity, Home))
             for number in (signal.SIGINT, signal.SIGTERM):
                 signal.signal(number, lambda *_: _end(shop))
-            threading.Thread(target=_keep_house, args=(shop,), name="house", daemon=True).start()
-            server.run()
-
-
-def _keep_house(shop: "Shop") -> None:
-    """Now and each day: the photos of counts that ended long enough ago are deleted."""
-    from scanflow.workflow.stocktakes import forget_old_photos
-
-    while True:
-        shop.act("scanflow", forget_old_photos)
-        time.sleep(DAY)
+            with contextlib.closing(House(shop)) as house:
+                house.start()
+                server.run()
 
 
 def _end(shop: "Shop") -> None:

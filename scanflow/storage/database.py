@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import json
+import secrets
 import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import asdict
-from datetime import datetime
+from datetime import UTC, datetime
 from typing import Any
 
 from sqlalchemy import Connection, Engine, Executable, Select, bindparam, func, inspect, select, text, update
@@ -17,10 +18,11 @@ from scanflow.storage.changes import CHANNEL, Changes
 from scanflow.storage.engine import connect
 from scanflow.storage.ledger import FIRST
 from scanflow.storage.prepared import Statements
+from scanflow.storage.replay import BASELINE, CHUNK, NOW, rows_now
 from scanflow.storage.unit import SqlUnit
 from scanflow.workflow.ports import Settings
 
-REVISION = "0008"
+REVISION = "0009"
 _LOCK_KEY = 7_265_736  # any number that other programs on the same PostgreSQL are unlikely to take
 
 
@@ -51,7 +53,19 @@ class Database:
                 _run_migrations(connection, found)
             if connection.execute(select(tables.head)).one_or_none() is None:
                 first = {"one": 1, "seq": 0, "hash": FIRST, "settings": json.dumps(asdict(Settings()))}
-                connection.execute(tables.head.insert(), first)
+                connection.execute(tables.head.insert(), first | {"shop": secrets.token_hex(8)})
+            elif found != REVISION:
+                self._begin_replay(connection)
+
+    def _begin_replay(self, connection: Connection) -> None:
+        """An upgrade changes rows without a word: the ledger tells of all of them anew."""
+        head = self._statements.get("head", _head).run(connection, {}).fetchone()
+        unit = SqlUnit(connection, self._statements, datetime.now(UTC), "scanflow", head)
+        rows = list(rows_now(connection))
+        for first in range(0, len(rows), CHUNK):
+            unit.record(BASELINE, {"first": first, "of": len(rows), NOW: rows[first : first + CHUNK]})
+        unit.settle()
+        connection.execute(update(tables.head).values(seq=unit.seq, hash=unit.hash))
 
     @contextmanager
     def writing(self, at: datetime, who: str) -> Iterator[SqlUnit]:
@@ -64,6 +78,7 @@ class Database:
                 head = self._statements.get("lock", lambda: _head().with_for_update()).run(connection, {}).fetchone()
                 unit = SqlUnit(connection, self._statements, at, who, head)
                 yield unit
+                unit.settle()
                 if unit.seq != head[0]:
                     moved = self._statements.get("move head", lambda: _move_head(self.kind))
                     moved.run(connection, {"new_seq": unit.seq, "new_hash": unit.hash})

@@ -9,11 +9,12 @@ from typing import Any, NamedTuple
 
 from sqlalchemy import Connection, or_, select
 
+from scanflow.storage.replay import NOW
 from scanflow.storage.tables import ledger
 
 
 class Entry(NamedTuple):
-    """One entry; `data` as it was recorded."""
+    """One entry; `data` as it was recorded, without what rows became by it."""
 
     seq: int
     at: datetime
@@ -34,6 +35,10 @@ def newest(
         named = (json.dumps(name, ensure_ascii=False) for name in about)
         query = query.where(or_(*(ledger.c.data.contains(each, autoescape=True) for each in named)))
     return [
-        Entry(row.seq, datetime.fromisoformat(row.at), row.kind, row.actor, json.loads(row.data), row.hash)
+        Entry(row.seq, datetime.fromisoformat(row.at), row.kind, row.actor, _told(row.data), row.hash)
         for row in connection.execute(query)
     ]
+
+
+def _told(data: str) -> dict[str, Any]:
+    return {name: value for name, value in json.loads(data).items() if name != NOW}

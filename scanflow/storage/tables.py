@@ -374,8 +374,9 @@ head = Table(
     Column("seq", _COUNT, nullable=False),
     Column("hash", String(64), nullable=False),
     Column("settings", Text, nullable=False),
+    Column("shop", String(32), nullable=False, server_default=text("''")),
 )
-"""One row: where the ledger ends, locked first by every write, and the shop's settings."""
+"""One row: where the ledger ends, locked first by every write, the shop's settings, and a random name for it."""
 
 answers = _table(
     "answers",
@@ -396,6 +397,8 @@ access = _table(
     Column("kind", String(16), nullable=False),
     Column("made", Instant, nullable=False),
     Column("expires", Instant),
+    Column("seen", Instant),
+    Column("agent", Text, nullable=False, server_default=text("''")),
     Index(
         "uq_access_name",
         "name",
@@ -404,4 +407,7 @@ access = _table(
         postgresql_where=text("kind IN ('token', 'device')"),
     ),
 )
-"""Tokens, sessions, devices and one-time links, by the SHA-256 of their secret; passwords by their Argon2id hash."""
+"""Tokens, sessions, devices and one-time links, by the SHA-256 of their secret; passwords by their Argon2id hash.
+
+`seen` is when a session was used last, `agent` what its browser said of itself. Backups leave this table empty.
+"""

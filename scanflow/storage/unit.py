@@ -34,6 +34,7 @@ from scanflow.domain.titles import Stocked, Titled
 from scanflow.storage import tables
 from scanflow.storage.ledger import canonical, entry_hash
 from scanflow.storage.prepared import Statements, reader
+from scanflow.storage.replay import NOW, REPLAYED, row_now
 from scanflow.storage.rows import COLUMNS, FIELDS, KINDS, thing, values
 from scanflow.workflow.ports import Facts, Settings
 
@@ -61,6 +62,10 @@ class SqlUnit:
         self.settings = Settings.from_dict(json.loads(head[2]))
         self.dropped = False
         """Whether something was deleted for good."""
+        self._entry: dict[str, Any] | None = None
+        """The last entry, which waits for the rows that change with it."""
+        self._rows: dict[tuple[type, str], Any] = {}
+        """What was put since the entry before, None where it was dropped."""
         self._known: dict[tuple[type, str], Any] = {}
         self._found: dict[type, dict[Any, tuple[Any, ...]]] = {kind: {} for kind in KINDS}
         self._stocked: Stocked | None = None
@@ -106,8 +111,7 @@ class SqlUnit:
         given = values({name: getattr(new, name) for name in FIELDS[kind]})
         names = list(given)
         self._statements.get(("add", kind), lambda: insert(KINDS[kind]), names).run(self.connection, given)
-        self._known[kind, getattr(new, FIELDS[kind][0])] = new
-        self._changed(kind)
+        self._changed(kind, getattr(new, FIELDS[kind][0]), new)
 
     def put(self, new: object) -> None:
         kind = type(new)
@@ -120,10 +124,11 @@ class SqlUnit:
             row = values(changed)
             statement = self._statements.get(("put", kind, tuple(row)), lambda: _update(kind, row))
             statement.run(self.connection, {f"new_{column}": value for column, value in row.items()} | {"wanted": name})
-            self._known[kind, name] = new
-            self._changed(kind)
+            self._changed(kind, name, new)
 
-    def _changed(self, kind: type) -> None:
+    def _changed(self, kind: type, name: str, new: Any) -> None:
+        self._known[kind, name] = new
+        self._rows[kind, name] = new
         self._found[kind].clear()
         if kind in (Item, Stay):
             self._stocked = None
@@ -134,29 +139,41 @@ class SqlUnit:
         gone = delete(KINDS[kind]).where(_name(kind) == bindparam("wanted"))
         self._statements.get(("drop", kind), lambda: gone).run(self.connection, {"wanted": name})
         self.dropped = True
-        self._known.pop((kind, name), None)
-        self._changed(kind)
+        self._changed(kind, name, None)
 
     def record(self, kind: str, data: Mapping[str, Any]) -> None:
+        self._write_entry()
         self.seq += 1
-        entry = {
-            "seq": self.seq,
-            "at": self.at.isoformat(timespec="microseconds"),
-            "kind": kind,
-            "actor": self.who,
-            "data": data,
-        }
+        at = self.at.isoformat(timespec="microseconds")
+        self._entry = {"seq": self.seq, "at": at, "kind": kind, "actor": self.who, "data": data}
+
+    def settle(self) -> None:
+        """Before the unit is committed: each row that changed stands in an entry of the ledger."""
+        if self._entry is None and any(kind in REPLAYED for kind, _ in self._rows):
+            self.record("changed", {})
+        self._write_entry()
+
+    def _write_entry(self) -> None:
+        if self._entry is None:
+            return
+        entry, self._entry = self._entry, None
+        now = [row_now(kind, name, new) for (kind, name), new in self._rows.items() if kind in REPLAYED]
+        self._rows.clear()
+        if now:
+            entry["data"] = {**entry["data"], NOW: now}
         self.hash = entry_hash(self.hash, entry)
-        row = {**entry, "data": canonical(data), "hash": self.hash}
+        row = {**entry, "data": canonical(entry["data"]), "hash": self.hash}
         self._statements.get("record", lambda: insert(tables.ledger), list(row)).run(self.connection, row)
 
     def told_since(self, seq: int) -> Iterator[tuple[int, str, Mapping[str, Any]]]:
+        self._write_entry()
         entries = tables.ledger.c
         query = select(entries.seq, entries.kind, entries.data).where(entries.seq > seq).order_by(entries.seq)
         for row in self.connection.execute(query):
             yield row.seq, row.kind, json.loads(row.data)
 
     def told_at(self, kind: str, name: str) -> datetime | None:
+        self._write_entry()
         entries = tables.ledger.c
         named = entries.data.contains(json.dumps(name), autoescape=True)
         query = select(entries.at).where(entries.seq > self.seq - RECENT, entries.kind == kind, named)

@@ -8,6 +8,7 @@ from flask import Flask, Response, current_app, json, request
 from werkzeug.exceptions import HTTPException
 
 from scanflow.domain.life import NotAllowed
+from scanflow.storage.unwritable import Unwritable
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
 CODES = {
@@ -49,6 +50,8 @@ def of(error: Exception) -> Problem:
             return Problem(409, "not_allowed", f"{error}.")
         case Invalid():
             return Problem(422, error.code, error.detail, ((error.pointer, error.code),))
+        case Unwritable():
+            return Problem(503, error.code, error.detail)
         case Missing():
             return Problem(404, "not_found", str(error))
         case HTTPException():

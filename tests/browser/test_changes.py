@@ -174,7 +174,7 @@ def test_a_running_count_follows(live: Live, desk: Page, room: Furnished) -> Non
 
 
 def test_a_verdict_stands(live: Live, desk: Page, room: Furnished) -> None:
-    """A no stays as it is, and the page behind it, until it is pressed. The page shows what the scan itself did first."""
+    """A no stays as it is until it is pressed, and so does the page behind it, which shows what the scan did."""
     desk.goto("/tray")
     expect(desk.locator("#scan-text")).to_be_focused()
     before = desk.locator(".face .plate").inner_text()

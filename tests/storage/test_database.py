@@ -19,7 +19,6 @@ from scanflow.domain.life import LineState, ParcelState, StayState
 from scanflow.domain.things import Bin, Item, Line, Order, Parcel, Rack, Section, Slot, Stay
 from scanflow.storage.database import Database
 from scanflow.storage.unit import SqlUnit
-from scanflow.workflow.ports import Unit
 
 Enter = Callable[[], AbstractContextManager[SqlUnit]]
 TWICE = (sqlite3.IntegrityError, psycopg.errors.UniqueViolation)
@@ -33,7 +32,7 @@ def write(database: Database) -> Enter:
     return lambda: database.writing(NOON, "tester")
 
 
-def furnish(unit: Unit) -> None:
+def furnish(unit: SqlUnit) -> None:
     """A slot, two things and an order; nothing is stored yet."""
     for thing in (Section("D", "Derailleurs", 5, "yellow"), Rack("A", 0, 0.0), Bin("A-1-1", "A", 1, 1, "D")):
         unit.add(thing)
@@ -153,10 +152,10 @@ def test_reading_cannot_write(database: Database, write: Enter, change: str) -> 
     with write() as unit:
         furnish(unit)
     before = everything(database)
-    acts: dict[str, Callable[[Unit], None]] = {
+    acts: dict[str, Callable[[SqlUnit], object]] = {
         "add": lambda unit: unit.add(Item("i3", "Saddle")),
         "put": lambda unit: unit.put(Item("i1", "Other")),
-        "record": lambda unit: unit.record("x", {}),
+        "record": lambda unit: (unit.record("x", {}), unit.settle()),
     }
     refused = (sqlite3.OperationalError, psycopg.errors.ReadOnlySqlTransaction, DBAPIError)
     with pytest.raises(refused), database.reading(NOON) as unit:
@@ -179,7 +178,7 @@ def test_reading_sees_one_state(database: Database, write: Enter) -> None:
         seen = (len(view.find(Item)), view.get(Item, "i1").title, view.seq)
     with database.reading(NOON) as view:
         later = (len(view.find(Item)), view.get(Item, "i1").title, view.seq)
-    assert [(2, "Rear", 0), (3, "Other", 1)] == [seen, later]
+    assert [(2, "Rear", 1), (3, "Other", 2)] == [seen, later]
 
 
 def test_writes_follow_each_other(database: Database) -> None:
@@ -200,7 +199,7 @@ def test_writes_follow_each_other(database: Database) -> None:
     for thread in threads:
         thread.join()
     with database.reading(NOON) as view:
-        assert (80, 80) == (view.get(Slot, "D001").turns, view.seq)
+        assert (80, 81) == (view.get(Slot, "D001").turns, view.seq)
 
 
 def test_a_second_process_sees_what_was_committed(database: Database, database_url: str, write: Enter) -> None:

@@ -142,10 +142,15 @@ def test_every_revision_has_its_shops() -> None:
 
 
 def test_nothing_is_lost(upgraded: Upgraded) -> None:
-    """Each table has its rows, each stay and each entry of the ledger is what it was, and the chain is whole."""
+    """Each table has its rows, each stay and each entry of the ledger is what it was, and the chain is whole. Entries
+    that tell of every row come after them.
+    """
     before, after = upgraded.before, upgraded.after
-    assert before.counts == {name: after.counts.get(name) for name in before.counts}
-    assert (before.stays, before.ledger) == (after.stays, after.ledger)
+    old, new = after.ledger[: len(before.ledger)], after.ledger[len(before.ledger) :]
+    assert before.counts == {name: after.counts.get(name) for name in before.counts} | {"ledger": len(old)}
+    assert (before.stays, before.ledger) == (after.stays, old)
+    told = set() if upgraded.old.revision == REVISION else {"baseline"}
+    assert told == {entry["kind"] for entry in new}
     with upgraded.shop.looking() as unit:
         entries = unit.connection.execute(text("SELECT * FROM ledger ORDER BY seq")).all()
     assert None is first_break(map(entry_of, entries))

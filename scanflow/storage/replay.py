@@ -1,0 +1,59 @@
+"""What each entry of the ledger says of the rows that changed with it, so that the account can be held against them.
+
+An entry's data has a list `now`: for each row its table, its name, its state where its kind has one, and a digest of
+all its columns. It is one text, so that a search for a quoted name finds the entries that tell of the thing, not
+these. Pictures need none: their name is their hash.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Iterator
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import Connection, select
+
+from scanflow.domain import things
+from scanflow.storage.rows import COLUMNS, FIELDS, KINDS, thing, values
+from scanflow.storage.tables import Instant
+
+NOW = "now"
+BASELINE = "baseline"
+"""The entry, or some in a row, that tell of every row: replay begins at the first of the last such row."""
+
+CHUNK = 2_000
+"""Rows of one baseline entry."""
+
+REPLAYED = tuple(kind for kind in KINDS if kind not in (things.Photo, things.Stop))
+"""A round's stops have no name of their own, and never change."""
+
+_STATES: dict[type, str] = {things.Slot: "card", things.Doubt: "how"}
+_INSTANT = Instant()
+
+
+def _text(value: Any) -> Any:
+    return _INSTANT.process_bind_param(value, None) if isinstance(value, datetime) else str(value)
+
+
+def digest(new: Any) -> str:
+    """Twelve hex digits of the SHA-256 of a thing's columns as JSON."""
+    row = values({name: getattr(new, name) for name in FIELDS[type(new)]})
+    return hashlib.sha256(json.dumps(row, default=_text, sort_keys=True).encode()).hexdigest()[:12]
+
+
+def row_now(kind: type, name: str, new: Any) -> str:
+    """`TABLE NAME STATE DIGEST` of a row, with `-` for what it has not; None for a row that is gone."""
+    if new is None:
+        return f"{KINDS[kind].name} {name} - -"
+    state = getattr(new, _STATES.get(kind, "state"), None)
+    return f"{KINDS[kind].name} {name} {state or '-'} {digest(new)}"
+
+
+def rows_now(connection: Connection) -> Iterator[str]:
+    """The same of every row that stands in the tables."""
+    for kind in REPLAYED:
+        for row in connection.execute(select(*COLUMNS[kind]).order_by(KINDS[kind].c.n)):
+            found = thing(kind, row)
+            yield row_now(kind, getattr(found, FIELDS[kind][0]), found)
