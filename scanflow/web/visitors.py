@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import secrets
+import threading
 import time
 from collections import deque
 from collections.abc import Callable
@@ -67,21 +68,38 @@ def need(*roles: Role) -> None:
 
 
 class Attempts:
-    """At most `most` failed sign-ins in `seconds`, for all callers together: there is one password."""
+    """How often a password may be tried in `seconds`: `most` times from one address, `altogether` from all of them, so
+    that a neighbour's tries don't lock the owner out.
 
-    def __init__(self, most: int = 10, seconds: float = 60.0) -> None:
-        self.most, self.seconds = most, seconds
-        self._failed: deque[float] = deque()
+    Call `take` before the password is looked at, so that no number of calls at once gets past, and `good` once it was
+    right. This machine's own addresses (`HERE`) keep their tries, whatever others do.
+    """
 
-    def check(self) -> None:
-        now = time.monotonic()
-        while self._failed and self._failed[0] < now - self.seconds:
-            self._failed.popleft()
-        if len(self._failed) >= self.most:
-            raise Problem(429, "too_many_requests", "Too many wrong passwords. Wait a minute, then try again.")
+    HERE = frozenset({"127.0.0.1", "::1"})
 
-    def failed(self) -> None:
-        self._failed.append(time.monotonic())
+    def __init__(self, most: int = 10, seconds: float = 60.0, altogether: int = 60) -> None:
+        self.most, self.seconds, self.altogether = most, seconds, altogether
+        self._taken: deque[tuple[float, str]] = deque()
+        self._lock = threading.Lock()
+
+    def take(self, address: str | None) -> None:
+        """Count a try from this address (`request.remote_addr`). `Problem` 429 where it has none left."""
+        address, now = address or "", time.monotonic()
+        with self._lock:
+            while self._taken and self._taken[0][0] < now - self.seconds:
+                self._taken.popleft()
+            own = sum(by == address for _, by in self._taken)
+            others = sum(by not in self.HERE for _, by in self._taken)
+            if own >= self.most or (address not in self.HERE and others >= self.altogether):
+                raise Problem(429, "too_many_requests", "Too many wrong passwords. Wait a minute, then try again.")
+            self._taken.append((now, address))
+
+    def good(self, address: str | None) -> None:
+        """Give a try back: the password was right."""
+        with self._lock:
+            found = next((each for each in reversed(self._taken) if each[1] == (address or "")), None)
+            if found is not None:
+                self._taken.remove(found)
 
 
 class Recent:

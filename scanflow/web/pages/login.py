@@ -79,14 +79,14 @@ def enter() -> ResponseReturnValue:
     check_origin()
     target = request.form.get("next", "")
     try:
-        _attempts().check()
+        _attempts().take(request.remote_addr)
     except Problem as problem:
         return _form(problem.detail, problem.status, target)
     with shop().looking() as unit:
         right = access.check_password(unit.connection, request.form.get("password", ""))
     if not right:
-        _attempts().failed()
         return _form("That is not the password. Try again.", 401, target)
+    _attempts().good(request.remote_addr)
     return _owner(target)
 
 
