@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import socket
 import threading
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
@@ -13,6 +14,7 @@ from waitress.trigger import trigger
 
 from scanflow.shop import Shop
 from scanflow.web.api.changes import MOST
+from scanflow.web.inner import Doors, create_server
 
 
 @contextmanager
@@ -22,9 +24,22 @@ def listening(app: Callable[..., Any], shop: Shop | None = None, **given: Any) -
     It ends in an order: the streams of the shop, the calls under way, then the sockets, which the thread that waits at
     them closes itself.
     """
-    channels: dict[int, Any] = {}
     options = {"threads": 4 + MOST, **(given if "sockets" in given else {"host": "127.0.0.1", "port": 0, **given})}
-    server = waitress.create_server(app, map=channels, **options)
+    channels: dict[int, Any] = {}
+    with _running(waitress.create_server(app, map=channels, **options), channels, shop) as server:
+        yield server
+
+
+@contextmanager
+def behind(doors: Doors, sockets: list[socket.socket], threads: int = 4) -> Iterator[Any]:
+    """The server of an application behind the front, at its inner doors."""
+    server = create_server(doors, sockets, threads)
+    with _running(server, server.map, None):
+        yield server
+
+
+@contextmanager
+def _running(server: Any, channels: dict[int, Any], shop: Shop | None) -> Iterator[Any]:
     thread = threading.Thread(target=server.run, daemon=True)
     thread.start()
     try:

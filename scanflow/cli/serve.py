@@ -5,21 +5,30 @@ import logging
 import signal
 import socket
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, TypeVar
 
 import click
 
 from scanflow.cli.opening import data_folder, in_shop, open_shop
 
 if TYPE_CHECKING:
+    from flask import Flask
+
     from scanflow.shop import Shop
     from scanflow.web.certificates import Home, Own
 
 THREADS = 8
 """For all calls but the streams, which have as many besides as there may be."""
 
+UNSAFE = (
+    "Without HTTPS everybody in the network of {host} can read the password. Add --https. "
+    "If you trust that network, add --insecure instead."
+)
+
+T = TypeVar("T")
 PEM = click.Path(exists=True, dir_okay=False, path_type=Path)
 
 
@@ -29,6 +38,8 @@ PEM = click.Path(exists=True, dir_okay=False, path_type=Path)
 @click.option("--https", is_flag=True, help="Speak HTTPS, by a certificate that is made for this machine.")
 @click.option("--cert", type=PEM, help="HTTPS by a certificate of your own, in PEM, with its chain.")
 @click.option("--key", type=PEM, help="The key of --cert, where it stands in another file.")
+@click.option("--insecure", is_flag=True, help="Without HTTPS in a network, where others can read what is sent.")
+@click.option("--name", "names", multiple=True, help="A name by which it is called besides this machine's own.")
 @in_shop
 def serve(
     host: str | None,
@@ -36,6 +47,8 @@ def serve(
     https: bool,
     cert: Path | None,
     key: Path | None,
+    insecure: bool,
+    names: tuple[str, ...],
     data: Path | None,
     database: str | None,
 ) -> None:
@@ -45,28 +58,32 @@ def serve(
     if key and not cert:
         raise click.UsageError("--key goes with --cert.")
     host = host or ("0.0.0.0" if https or cert else "127.0.0.1")
+    if not (https or cert or insecure or addresses.is_loopback(f"[{host}]")):
+        raise click.UsageError(UNSAFE.format(host=host))
     logging.basicConfig(level=logging.WARNING, format="%(levelname)s %(name)s: %(message)s")
     logging.getLogger("waitress.queue").setLevel(logging.ERROR)  # it warns of every call that waits for a thread
     signal.signal(signal.SIGTERM, lambda *_: sys.exit(0))
     with contextlib.closing(open_shop(data, database)) as shop:
+        identity: Home | Own | None = None
         if cert:
-            _run(shop, host, port, certificates.Own(cert, key))
+            identity = certificates.Own(cert, key)
         elif https:
-            _run(shop, host, port, certificates.Home(data_folder(data) / "https", addresses.own_names))
-        else:
-            _run(shop, host, port, None)
+            identity = certificates.Home(data_folder(data) / "https", lambda: [*addresses.own_names(), *names])
+        _run(shop, host, port, identity, names)
 
 
-def _run(shop: "Shop", host: str, port: int, identity: "Home | Own | None") -> None:
-    """Until Ctrl+C or SIGTERM. `identity` is what HTTPS shows, None for none."""
+def _run(shop: "Shop", host: str, port: int, identity: "Home | Own | None", names: tuple[str, ...]) -> None:
+    """Until Ctrl+C or SIGTERM. `identity` is what HTTPS shows, None for none; `names` what it is called besides."""
     from scanflow.house import House
     from scanflow.web import create_app
     from scanflow.web.addresses import Listening
-    from scanflow.web.certificates import Home
+    from scanflow.web.certificates import Home, Own
 
     with listening_at(host, port) as listener:
         listening = Listening(host, listener.getsockname()[1], https=identity is not None)
-        app = create_app(shop, listening, identity if isinstance(identity, Home) else None)
+        if isinstance(identity, Own):
+            names = (*names, *identity.names())
+        app = create_app(shop, listening, identity if isinstance(identity, Home) else None, names)
         with _server(shop, app, listener, identity) as server:
             _tell(shop, listening, trust=isinstance(identity, Home))
             for number in (signal.SIGINT, signal.SIGTERM):
@@ -96,40 +113,38 @@ def listening_at(host: str, port: int, option: str = "--port") -> Iterator[socke
 
 
 @contextlib.contextmanager
-def _server(shop: "Shop", app: Any, listener: socket.socket, identity: "Home | Own | None") -> Iterator[Any]:
-    """The server, ready to run: at the listener itself, or behind HTTPS at doors of its own."""
-    import waitress
-
+def _server(shop: "Shop", app: "Flask", listener: socket.socket, identity: "Home | Own | None") -> Iterator[Any]:
+    """The server, ready to run behind the front, which takes the connections."""
+    from scanflow.web import bodies
     from scanflow.web.api.changes import MOST
-    from scanflow.web.certificates import BadCertificate
-    from scanflow.web.front import Doors, Front, inner_doors
+    from scanflow.web.front import Callers, Front, inner_doors
+    from scanflow.web.inner import Doors, create_server
 
-    if identity is None:
-        server = waitress.create_server(app, sockets=[listener], threads=THREADS + MOST, ident=None)
-        with contextlib.closing(server):
+    callers: Callers = {}
+    sockets = inner_doors()
+    inner = {door: each.getsockname() for door, each in sockets.items()}
+    ports = {door: port for door, (_, port) in inner.items()}
+    doors = Doors(app, ports, callers, app.extensions["hosts"].known, partial(bodies.worth_reading, app))
+    with contextlib.closing(create_server(doors, list(sockets.values()), THREADS + MOST)) as server:
+        context = (lambda: _told(lambda: identity.context(shop.clock()))) if identity is not None else None
+        with contextlib.closing(Front(listener, inner, context, callers)):
             yield server
-        return
-    doors = inner_doors()
-    inner = {door: each.getsockname() for door, each in doors.items()}
-    server = waitress.create_server(
-        Doors(app, {door: port for door, (_, port) in inner.items()}),
-        sockets=list(doors.values()),
-        threads=THREADS + MOST,
-        ident=None,
-    )
-    with contextlib.closing(server):
-        try:
-            front = Front(listener, inner, lambda: identity.context(shop.clock()))
-        except BadCertificate as error:
-            raise click.ClickException(str(error)) from error
-        with contextlib.closing(front):
-            yield server
+
+
+def _told(work: Callable[[], T]) -> T:
+    """What a certificate gives; an error in one line where it is none."""
+    from scanflow.web.certificates import BadCertificate
+
+    try:
+        return work()
+    except BadCertificate as error:
+        raise click.ClickException(str(error)) from error
 
 
 def _tell(shop: "Shop", listening: Any, *, trust: bool) -> None:
     """Where it is, for this machine and for others; and the first link, for somebody at this machine."""
     from scanflow.storage.access import has_password
-    from scanflow.web.addresses import is_loopback
+    from scanflow.web.addresses import EXPOSED, is_loopback
 
     everywhere = listening.host in ("0.0.0.0", "::")
     host = "127.0.0.1" if everywhere else listening.host
@@ -137,6 +152,8 @@ def _tell(shop: "Shop", listening: Any, *, trust: bool) -> None:
     if listening.https and not is_loopback(f"[{host}]"):
         here = listening.url(host)
     click.echo(f"Serving at {here}, stop with Ctrl+C.")
+    if listening.exposed:
+        click.echo(EXPOSED)
     for url in listening.urls():
         click.echo(f"For phones and others in the network: {url}")
         if trust:

@@ -11,6 +11,11 @@ PROBES = ("192.0.2.1", "10.255.255.254", "172.31.255.254", "192.168.255.254", "2
 by way of a route of their own. Nothing is sent there.
 """
 
+EXPOSED = (
+    "Everybody in this network can read the password: this connection is not encrypted. "
+    "To end that, start the service with --https."
+)
+
 
 def is_loopback(host: str) -> bool:
     """Whether a host, as in an address's `host[:port]`, is this machine to itself alone."""
@@ -74,6 +79,15 @@ class Listening:
         if self.host == "0.0.0.0":
             hosts = [each for each in hosts if ":" not in each]
         return [self.url(each) for each in hosts]
+
+    @property
+    def exposed(self) -> bool:
+        """Whether what is sent to it can be read by others in the network."""
+        return not self.https and not is_loopback(f"[{self.host}]")
+
+    def names(self) -> list[str]:
+        """What it may be called from elsewhere: nothing when it listens at home."""
+        return [] if is_loopback(f"[{self.host}]") else [self.host, *own_names()]
 
     def url(self, host: str) -> str:
         """The service's address by way of this host."""

@@ -2,30 +2,35 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from flask import Flask
 
 from scanflow.shop import Shop
-from scanflow.web import api, packed, pages, problem, visitors
+from scanflow.web import api, bodies, hosts, packed, pages, problem, visitors
 from scanflow.web.addresses import Listening
 from scanflow.web.api.changes import Streams
 from scanflow.web.certificates import Home
-
-LARGEST_BODY = 32 * 1024 * 1024
-"""Bytes; a 48-megapixel photograph fits."""
+from scanflow.web.hosts import Hosts
 
 
-def create_app(shop: Shop, listening: Listening | None = None, home: Home | None = None) -> Flask:
+def create_app(
+    shop: Shop, listening: Listening | None = None, home: Home | None = None, names: Iterable[str] = ()
+) -> Flask:
     """The service of one shop, as a WSGI application. It tells phones where it is `listening` and, where it has a
-    certificate of its own authority (`home`), how to trust it.
+    certificate of its own authority (`home`), how to trust it. It is called by this machine's names and addresses, as
+    far as they can be heard there, and by `names`.
     """
     app = Flask(__name__)
-    app.config["MAX_CONTENT_LENGTH"] = LARGEST_BODY
     app.extensions["scanflow"] = shop
-    app.extensions["listening"] = listening or Listening()
+    app.extensions["listening"] = listening = listening or Listening()
     app.extensions["home"] = home
     app.extensions["streams"] = Streams()
+    app.extensions["hosts"] = Hosts(lambda: [*names, *listening.names()])
     app.json.sort_keys = False  # type: ignore[attr-defined]
     problem.register(app)
+    hosts.register(app)
+    bodies.register(app)
     visitors.register(app)
     packed.register(app)
     for blueprint in (*api.BLUEPRINTS, *pages.BLUEPRINTS):

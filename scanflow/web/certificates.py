@@ -80,6 +80,16 @@ class Own:
     def context(self, now: datetime) -> ssl.SSLContext:
         return _context(self.cert, self.key)
 
+    def names(self) -> list[str]:
+        """The names and addresses that it is for."""
+        try:
+            found = x509.load_pem_x509_certificate(self.cert.read_bytes()).extensions
+            alternatives = found.get_extension_for_class(x509.SubjectAlternativeName).value
+        except (OSError, ValueError, x509.ExtensionNotFound):
+            return []  # what is wrong with it, `context` says
+        names = alternatives.get_values_for_type(x509.DNSName)
+        return [*names, *map(str, alternatives.get_values_for_type(x509.IPAddress))]
+
 
 @dataclass(frozen=True, slots=True)
 class Home:

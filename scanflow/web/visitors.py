@@ -133,7 +133,8 @@ class Recent:
         self._seen.clear()
 
 
-def _identify() -> Visitor | None:
+def identify() -> Visitor | None:
+    """Who the present request says to come from, if that is true."""
     shown = _shown()
     recent: Recent = current_app.extensions["recent"]
     return recent.known(*shown) if shown else None
@@ -173,9 +174,9 @@ def _check_csrf(known: Visitor) -> None:
 def _enter() -> ResponseReturnValue | None:
     g.visitor = None
     if request.endpoint in OPEN or (request.endpoint is None and is_api() and request.routing_exception is not None):
-        g.visitor = _identify() if request.endpoint in GREETING else None
+        g.visitor = identify() if request.endpoint in GREETING else None
         return None
-    known = _identify()
+    known = identify()
     if known is None:
         if is_api():
             raise Problem(401, "unauthorized", "Send a valid access token: Authorization: Bearer TOKEN.")

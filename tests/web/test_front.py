@@ -18,18 +18,28 @@ from typing import Any
 
 import pytest
 from cryptography.hazmat.primitives.serialization import Encoding
-from listening import listening
+from listening import behind
 
 from scanflow.web.certificates import Home
-from scanflow.web.front import Door, Doors, Front, inner_doors
+from scanflow.web.front import Callers, Door, Front, inner_doors
+from scanflow.web.inner import Doors
 
 
 def echo(environ: dict[str, Any], start_response: Any) -> list[bytes]:
     """An application that says how it was called, and how long the body was."""
     length = len(environ["wsgi.input"].read())
     told = {"scheme": environ["wsgi.url_scheme"], "host": environ["HTTP_HOST"], "length": length}
+    told |= {"peer": environ.get("REMOTE_ADDR"), "here": environ["scanflow.here"]}
     start_response("200 OK", [("Content-Type", "application/json")])
     return [json.dumps(told).encode()]
+
+
+def known(name: str, here: str | None) -> bool:
+    return not name.startswith("evil")
+
+
+def worth_reading(environ: dict[str, Any]) -> int:
+    return 32_000_000
 
 
 @dataclass
@@ -54,11 +64,12 @@ def served(tmp_path: Path, caplog: pytest.LogCaptureFixture) -> Iterator[Served]
     home = Home(tmp_path / "https", lambda: names)
     doors = inner_doors()
     inner = {door: each.getsockname() for door, each in doors.items()}
-    app = Doors(echo, {door: port for door, (_, port) in inner.items()})
-    with listening(app, sockets=list(doors.values()), threads=4):
+    callers: Callers = {}
+    app = Doors(echo, {door: port for door, (_, port) in inner.items()}, callers, known, worth_reading)
+    with behind(app, list(doors.values())):
         listener = socket.create_server(("127.0.0.1", 0))
         port = listener.getsockname()[1]
-        front = Front(listener, inner, lambda: home.context(datetime.now(UTC)), renewal=0.05)
+        front = Front(listener, inner, lambda: home.context(datetime.now(UTC)), callers, renewal=0.05)
         yield Served(port, home, names, front)
         front.close()
     assert [] == [record for record in caplog.records if record.name in ("asyncio", "scanflow.web.front")]
@@ -72,7 +83,8 @@ def told(connection: http.client.HTTPConnection, body: bytes = b"") -> Any:
 def test_tls_and_plain_on_one_port(served: Served) -> None:
     """A TLS client is answered by HTTPS and the application knows; a plain one of this machine is answered in plain."""
     with closing(served.https()) as connection:
-        assert {"scheme": "https", "host": f"127.0.0.1:{served.port}", "length": 0} == told(connection)
+        wanted = {"scheme": "https", "host": f"127.0.0.1:{served.port}", "length": 0}
+        assert wanted | {"peer": "127.0.0.1", "here": "127.0.0.1"} == told(connection)
     with closing(http.client.HTTPConnection("127.0.0.1", served.port, timeout=10)) as connection:
         assert "http" == told(connection)["scheme"]
 
@@ -162,15 +174,21 @@ def test_closing_ends_connections(served: Served) -> None:
         socket.create_connection(("127.0.0.1", served.port), timeout=2)
 
 
-def call(door: Door, method: str, path: str) -> tuple[str, dict[str, str]]:
+def call(door: Door, method: str, path: str, host: str = "192.168.1.7:8765") -> tuple[str, dict[str, str]]:
     """Status and headers of a call that came in by a door."""
     answered: list[Any] = []
     environ = {
         **{"REQUEST_METHOD": method, "PATH_INFO": path.partition("?")[0], "QUERY_STRING": path.partition("?")[2]},
-        **{"SERVER_PORT": str(door.value), "SERVER_NAME": "x", "HTTP_HOST": "192.168.1.7:8765"},
+        **{
+            "SERVER_PORT": str(door.value),
+            "SERVER_NAME": "x",
+            "HTTP_HOST": host,
+            "REMOTE_PORT": "7",
+            "REMOTE_ADDR": "192.168.1.9",
+        },
         **{"wsgi.url_scheme": "http", "wsgi.input": io.BytesIO()},
     }
-    app = Doors(echo, {each: each.value for each in Door})
+    app = Doors(echo, {each: each.value for each in Door}, {}, known, worth_reading)
     list(app(environ, lambda status, headers, *_: answered.extend((status, dict(headers)))))
     return answered[0][:3], answered[1]
 

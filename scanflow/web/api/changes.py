@@ -8,26 +8,35 @@ from __future__ import annotations
 import json
 import threading
 import time
+from collections import Counter
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
+from functools import partial
 
 from flask import Blueprint, Response, current_app, request
 
 from scanflow.storage.changes import Changes
 from scanflow.web.api.contract import STAFF, call
 from scanflow.web.problem import Problem
-from scanflow.web.visitors import lasting, shop
+from scanflow.web.visitors import lasting, shop, visitor
 
 blueprint = Blueprint("api_changes", __name__)
 
 MOST = 24
 """Streams at once. The server has as many threads more than it needs for everything else."""
 
+EACH = 12
+"""Streams at once of one visitor, and of one address: nobody alone takes all."""
+
 RETRY = b"retry: 1000\n\n"
 """Milliseconds until a browser opens a stream again that ended."""
 
 HEARTBEAT = b":\n\n"
 """A comment: what is written to a client that is gone fails, and its thread is free."""
+
+
+Holder = tuple[str, str]
+ALL: Holder = ("all", "")
 
 
 @dataclass(slots=True)
@@ -40,10 +49,22 @@ class Streams:
     most: int = MOST
     lasts: float = 120.0
     silence: float = 2.0
-    room: threading.Semaphore = field(init=False)
+    each: int = EACH
+    _held: Counter[Holder] = field(default_factory=Counter, init=False)
+    _lock: threading.Lock = field(default_factory=threading.Lock, init=False)
 
-    def __post_init__(self) -> None:
-        self.room = threading.Semaphore(self.most)
+    def take(self, *holders: Holder) -> Callable[[], None] | None:
+        """Room for one more of these, or None; what is given ends it."""
+        with self._lock:
+            held = [self._held[each] for each in holders]
+            if self._held[ALL] >= self.most or max(held) >= self.each:
+                return None
+            self._held.update((ALL, *holders))
+        return partial(self._leave, holders)
+
+    def _leave(self, holders: tuple[Holder, ...]) -> None:
+        with self._lock:
+            self._held -= Counter((ALL, *holders))
 
 
 @call(blueprint, "GET", "/api/changes", roles=STAFF, answers={200: "text/event-stream"}, bounded=True)
@@ -52,10 +73,11 @@ def stream() -> Response:
     streams: Streams = current_app.extensions["streams"]
     if request.method == "HEAD":
         return Response(mimetype="text/event-stream")
-    if not streams.room.acquire(blocking=False):
+    leave = streams.take(("visitor", visitor().name), ("address", request.remote_addr or ""))
+    if leave is None:
         raise Problem(503, "busy", "Too many look on already. Ask again in a while; nothing is missed.")
     response = Response(_events(streams, shop().database.changes, lasting()), mimetype="text/event-stream")
-    response.call_on_close(streams.room.release)
+    response.call_on_close(leave)
     return response
 
 

@@ -12,12 +12,10 @@ from typing import Any
 from flask import request
 from jsonschema_rs import Draft202012Validator, ValidationError
 
+from scanflow.web import bodies
 from scanflow.web.api import schemas
 from scanflow.web.api.schemas.parts import IMAGES, ref
 from scanflow.web.problem import Problem
-
-LARGEST_JSON = 1024 * 1024
-"""Bytes."""
 
 CODES = {
     "required": "required",
@@ -84,7 +82,7 @@ def pointer(path: list[Any]) -> str:
 
 def body(name: str) -> Any:
     """The JSON body; absent it counts as an empty object. Problems 400, 413, 415, 422."""
-    request.max_content_length = LARGEST_JSON
+    request.max_content_length = bodies.USUAL
     raw = request.get_data()
     if request.mimetype != "application/json" and (raw or request.mimetype):
         raise Problem(415, "unsupported_media_type", "Send JSON: Content-Type: application/json.")

@@ -15,6 +15,7 @@ from flask import Blueprint, Response, current_app, request
 from scanflow.shop import Once, Reply
 from scanflow.storage.access import Role
 from scanflow.storage.unit import SqlUnit
+from scanflow.web import bodies
 from scanflow.web.api import checking
 from scanflow.web.api.schemas.parts import ID
 from scanflow.web.problem import Problem
@@ -114,7 +115,7 @@ def _admitted(declared: Call, view: View) -> View:
             ids |= {"image": checking.image()}
         return view(**ids)
 
-    return admitted
+    return bodies.takes_file(admitted) if declared.image or declared.form is not None else admitted
 
 
 def do(work: Callable[[SqlUnit], Reply], fingerprint: bytes | None = None) -> Response:

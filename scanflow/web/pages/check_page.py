@@ -12,6 +12,7 @@ from scanflow.domain.things import Section
 from scanflow.planning.adopting import Sample, trial
 from scanflow.vision import ImageError
 from scanflow.vision.print_check import Check, check
+from scanflow.web.bodies import takes_file
 from scanflow.web.pages import typed
 from scanflow.web.pages.shown import page
 from scanflow.web.visitors import shop
@@ -40,6 +41,7 @@ def show() -> ResponseReturnValue:
 
 
 @blueprint.post("/cards/check")
+@takes_file
 def look_at() -> ResponseReturnValue:
     """Judge what was sent; nothing of it is kept."""
     given = request.form.to_dict()

@@ -14,6 +14,7 @@ TITLES = {
     405: "Not that way",
     409: "Refused",
     413: "Too large",
+    421: "Another name",
     429: "Wait a minute",
     500: "Something broke",
 }

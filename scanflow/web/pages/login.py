@@ -11,6 +11,7 @@ from flask.typing import ResponseReturnValue
 from scanflow.storage import access
 from scanflow.storage.access import SESSION, SHORTEST_PASSWORD, Role, Visitor
 from scanflow.storage.unit import SqlUnit
+from scanflow.web.addresses import EXPOSED, is_loopback
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import Attempts, cookie, session_secret, shop, visitor
 
@@ -23,6 +24,12 @@ def shop_name() -> str:
         return unit.settings.name
 
 
+def exposed() -> str:
+    """What to say where a password would go over the network in clear; empty elsewhere."""
+    exposed = current_app.extensions["listening"].exposed and not is_loopback(f"[{request.remote_addr}]")
+    return EXPOSED if exposed else ""
+
+
 def _attempts() -> Attempts:
     attempts: Attempts = current_app.extensions["attempts"]
     return attempts
@@ -30,7 +37,10 @@ def _attempts() -> Attempts:
 
 def _within(target: str) -> str:
     """An address of ours to go on to; anything else leads to the day's page."""
-    parts = urlsplit(target.replace("\\", "/"))
+    try:
+        parts = urlsplit(target.replace("\\", "/"))
+    except ValueError:  # a bracket without its other half
+        return url_for("today.show")
     ours = not parts.scheme and not parts.netloc and target.startswith("/") and not target.startswith("//")
     return target if ours and target.isprintable() else url_for("today.show")
 
@@ -71,7 +81,8 @@ def show() -> ResponseReturnValue:
 def _form(said: str, status: int, target: str) -> ResponseReturnValue:
     with shop().looking() as unit:
         ready = access.has_password(unit.connection)
-    return render_template("login.html", name=shop_name(), said=said, target=target, ready=ready), status
+    shown = {"said": said, "target": target, "ready": ready, "exposed": exposed()}
+    return render_template("login.html", name=shop_name(), **shown), status
 
 
 @blueprint.post("/login")
@@ -99,7 +110,8 @@ def _set_up_form(secret: str, said: str, status: int) -> ResponseReturnValue:
     with shop().looking() as unit:
         good = access.visitor(unit.connection, "setup", secret, unit.at) is not None
     status = status if good else 410
-    return render_template("set_up.html", name=shop_name(), said=said, good=good, shortest=SHORTEST_PASSWORD), status
+    shown = {"said": said, "good": good, "shortest": SHORTEST_PASSWORD, "exposed": exposed()}
+    return render_template("set_up.html", name=shop_name(), **shown), status
 
 
 @blueprint.post("/set-up/<secret>")

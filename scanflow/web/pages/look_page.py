@@ -21,6 +21,7 @@ from scanflow.storage.unit import SqlUnit
 from scanflow.vision import Book, Certainty, ImageError, Picture, Reading
 from scanflow.vision.drawn import draw
 from scanflow.vision.workers import Readers
+from scanflow.web.bodies import takes_file
 from scanflow.web.pages.shown import page
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import shop
@@ -62,6 +63,7 @@ def show() -> ResponseReturnValue:
 
 
 @blueprint.post("/look")
+@takes_file
 def look_at() -> ResponseReturnValue:
     """What is in the pictures that were sent."""
     if request.mimetype != "multipart/form-data":

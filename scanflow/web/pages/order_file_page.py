@@ -24,6 +24,7 @@ from scanflow.exchange.orders_csv import Parsed
 from scanflow.storage import mappings, order_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import Rows
+from scanflow.web.bodies import takes_file
 from scanflow.web.pages.forms import write
 from scanflow.web.pages.shown import page
 from scanflow.web.visitors import shop, visitor
@@ -65,6 +66,7 @@ def _choose(said: str, status: int) -> ResponseReturnValue:
 
 
 @blueprint.post("/orders/load")
+@takes_file
 def load() -> ResponseReturnValue:
     try:
         data = _file()

@@ -10,6 +10,7 @@ from scanflow.domain.advice import ONCE_MORE
 from scanflow.domain.things import Slot, Stay
 from scanflow.storage import room_views, slot_views
 from scanflow.storage.unit import SqlUnit
+from scanflow.web.bodies import takes_file
 from scanflow.web.pages import photo_form
 from scanflow.web.pages.shown import act, look, page
 from scanflow.web.problem import Problem
@@ -38,6 +39,7 @@ def _form(given: dict[str, str], said: str, status: int) -> ResponseReturnValue:
 
 
 @blueprint.post("/put-away")
+@takes_file
 def store() -> ResponseReturnValue:
     """By the card in hand, or in the slot chosen before; a section alone names the card to fetch."""
     given = {name: request.form.get(name, "").strip() for name in FIELDS}

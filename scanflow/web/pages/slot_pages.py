@@ -18,6 +18,7 @@ from scanflow.storage import ledger_views, order_views, room_views, slot_views, 
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import Rows
 from scanflow.web import problem
+from scanflow.web.bodies import takes_file
 from scanflow.web.pages import photo_form
 from scanflow.web.pages.forms import write
 from scanflow.web.pages.shown import PAGE, act, look, offset, page, settle_doubt, where_are
@@ -159,6 +160,7 @@ def edit(id: str) -> ResponseReturnValue:
 
 
 @blueprint.post("/stays/<id>/photo")
+@takes_file
 def photo(id: str) -> ResponseReturnValue:
     """A picture of the thing; back to the page that it was sent from."""
     try:

@@ -17,7 +17,7 @@ from sqlalchemy import func, select
 from scanflow.shop import Shop
 from scanflow.storage import tables
 from scanflow.storage.access import Role
-from scanflow.web.app import LARGEST_BODY
+from scanflow.web.bodies import FILE
 
 
 def picture(colour: str = "#804020", size: tuple[int, int] = (640, 480), kind: str = "JPEG") -> bytes:
@@ -124,7 +124,7 @@ def test_what_is_no_picture_is_refused(calls: Calls, stay: Any) -> None:
 @SQLITE_ONLY
 def test_a_body_too_large_is_refused(calls: Calls, stay: Any) -> None:
     """413, as told before it is read."""
-    answer = put(calls.client, stay, bytes(LARGEST_BODY + 1))
+    answer = put(calls.client, stay, bytes(FILE + 1))
     assert (413, "too_large") == (answer.status_code, answer.get_json()["code"])
 
 
