@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import socket
 from dataclasses import dataclass
-from ipaddress import ip_address
+from ipaddress import ip_address, ip_network
 
 PROBES = ("192.0.2.1", "10.255.255.254", "172.31.255.254", "192.168.255.254", "2001:db8::1", "fdff::1")
 """One address in each kind of network: documentation's (RFC 5737, RFC 3849) by way of the default route, private ones
@@ -32,6 +32,18 @@ def is_loopback(host: str) -> bool:
 def host_of(netloc: str) -> str:
     """`host[:port]` or `[address][:port]` without its port."""
     return netloc[1:].partition("]")[0] if netloc.startswith("[") else netloc.partition(":")[0].lower()
+
+
+def network(address: str) -> str:
+    """What counts as one caller: an IPv4 address, or the /64 network of an IPv6 one (RFC 4291, 2.5.4), in which a device
+    takes as many addresses as it likes.
+    """
+    try:
+        found = ip_address(address.partition("%")[0])
+    except ValueError:
+        return address
+    found = getattr(found, "ipv4_mapped", None) or found
+    return str(found) if found.version == 4 or found.is_loopback else str(ip_network((found, 64), strict=False))
 
 
 def own_addresses() -> list[str]:

@@ -280,7 +280,7 @@ async def _linger(outer: Stream) -> None:
         writer.write_eof()
     async with asyncio.timeout(FAREWELL):
         while await asyncio.wait_for(reader.read(65536), PAUSE):
-            pass
+            await asyncio.sleep(PAUSE)  # it has nothing to gain by hurry
 
 
 async def _end(writer: asyncio.StreamWriter) -> None:

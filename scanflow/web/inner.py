@@ -5,6 +5,7 @@ Heads and bodies are parsed here alone, so that there are no two opinions where 
 
 from __future__ import annotations
 
+import contextlib
 import select
 import socket
 import time
@@ -27,7 +28,7 @@ HEAD = 10.0
 RATE = 8192
 """Bytes a second that a body comes at least, on the whole, after as long as a head may take."""
 
-IDLE = 75
+IDLE = 120
 """Seconds that a connection is kept without a request, or with an answer that nobody takes."""
 
 
@@ -114,6 +115,7 @@ class Channel(HTTPChannel):  # type: ignore[misc]
     def __init__(self, server: Any, sock: socket.socket, addr: tuple[str, int], adj: Any, map: Any = None) -> None:
         super().__init__(server, sock, addr, adj, map=map)
         self._begun, self._used = time.monotonic(), False
+        self.refused = self._told = False
         caller = server.doors.callers.get(addr[1])
         if caller is None:
             self.will_close = True
@@ -124,10 +126,24 @@ class Channel(HTTPChannel):  # type: ignore[misc]
         return Parser(adj, self)
 
     def received(self, data: bytes) -> bool:
+        if self._told:
+            return False
         if self.request is None and self._used:
             self._begun = time.monotonic()
         self._used = True
         return bool(super().received(data))
+
+    def handle_close(self) -> None:
+        """Of a request that was refused unread, the front must have its answer first: closing while something is
+        unread would take that away. So this side ends, and what still comes is dropped until the front has closed.
+        """
+        if self.refused and not self._told:
+            self._told = True
+            with contextlib.suppress(OSError):
+                self.socket.shutdown(socket.SHUT_WR)
+                self.will_close = False
+                return
+        super().handle_close()
 
     def readable(self) -> bool:
         if not self.requests and self._late(time.monotonic() - self._begun):
@@ -168,7 +184,7 @@ class Parser(HTTPRequestParser):  # type: ignore[misc]
         if self.body_rcv is not None:
             self.body_rcv.getbuf().close()
             self.body_rcv = None
-        self._refused = self.completed = True
+        self._refused = self.completed = self._channel.refused = True
         self.error, self.expect_continue, self.content_length = None, False, 0
         self.headers |= {"CONTENT_LENGTH": str(length), "CONNECTION": "close"}
 

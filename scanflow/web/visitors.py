@@ -18,6 +18,7 @@ from werkzeug.wrappers import Response
 from scanflow.shop import Shop
 from scanflow.storage import access
 from scanflow.storage.access import Role, Visitor
+from scanflow.web.addresses import network
 from scanflow.web.problem import Problem, is_api
 
 COOKIE = "scanflow_session"
@@ -68,8 +69,8 @@ def need(*roles: Role) -> None:
 
 
 class Attempts:
-    """How often a password may be tried in `seconds`: `most` times from one address, `altogether` from all of them, so
-    that a neighbour's tries don't lock the owner out.
+    """How often a password may be tried in `seconds`: `most` times from one address, and only `few` times once there
+    were `altogether` from all of them. So a neighbour's tries don't lock the owner out, by however many addresses.
 
     Call `take` before the password is looked at, so that no number of calls at once gets past, and `good` once it was
     right. This machine's own addresses (`HERE`) keep their tries, whatever others do.
@@ -77,27 +78,28 @@ class Attempts:
 
     HERE = frozenset({"127.0.0.1", "::1"})
 
-    def __init__(self, most: int = 10, seconds: float = 60.0, altogether: int = 60) -> None:
-        self.most, self.seconds, self.altogether = most, seconds, altogether
+    def __init__(self, most: int = 10, seconds: float = 60.0, altogether: int = 60, few: int = 2) -> None:
+        self.most, self.seconds, self.altogether, self.few = most, seconds, altogether, few
         self._taken: deque[tuple[float, str]] = deque()
         self._lock = threading.Lock()
 
     def take(self, address: str | None) -> None:
         """Count a try from this address (`request.remote_addr`). `Problem` 429 where it has none left."""
-        address, now = address or "", time.monotonic()
+        by, now = network(address or ""), time.monotonic()
         with self._lock:
             while self._taken and self._taken[0][0] < now - self.seconds:
                 self._taken.popleft()
-            own = sum(by == address for _, by in self._taken)
-            others = sum(by not in self.HERE for _, by in self._taken)
-            if own >= self.most or (address not in self.HERE and others >= self.altogether):
+            own = sum(each == by for _, each in self._taken)
+            busy = by not in self.HERE and len(self._taken) >= self.altogether
+            if own >= (self.few if busy else self.most):
                 raise Problem(429, "too_many_requests", "Too many wrong passwords. Wait a minute, then try again.")
-            self._taken.append((now, address))
+            self._taken.append((now, by))
 
     def good(self, address: str | None) -> None:
         """Give a try back: the password was right."""
+        by = network(address or "")
         with self._lock:
-            found = next((each for each in reversed(self._taken) if each[1] == (address or "")), None)
+            found = next((each for each in reversed(self._taken) if each[1] == by), None)
             if found is not None:
                 self._taken.remove(found)
 

@@ -85,11 +85,19 @@ def test_a_neighbours_tries_are_his_own() -> None:
     assert 10 == taken(attempts, ["192.0.2.8"] * 60)
 
 
-def test_tries_of_all_addresses_have_an_end() -> None:
-    """Many addresses together get sixty tries a minute, and this machine's own keeps its ten."""
+def test_tries_of_all_addresses_are_bounded() -> None:
+    """After sixty tries a minute each address has two, the owner's phone too; this machine's own keeps its ten."""
     attempts = Attempts()
-    assert 60 == taken(attempts, [f"192.0.2.{number}" for number in range(100)])
+    assert 60 == sum(taken(attempts, [f"192.0.2.{number}"] * 20) for number in range(6))
+    assert 2 == taken(attempts, ["192.0.2.8"] * 20)
     assert 10 == taken(attempts, ["127.0.0.1"] * 20)
+
+
+def test_addresses_of_one_network_are_one() -> None:
+    """A device has as many IPv6 addresses as it likes; they share their tries."""
+    attempts = Attempts()
+    assert 10 == taken(attempts, [f"2001:db8::{number:x}" for number in range(40)])
+    assert 10 == taken(attempts, ["::1"] * 20)
 
 
 def test_a_right_password_costs_no_try() -> None:
