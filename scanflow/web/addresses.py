@@ -35,7 +35,7 @@ def host_of(netloc: str) -> str:
 
 
 def network(address: str) -> str:
-    """What counts as one caller: an IPv4 address, or the /64 network of an IPv6 one (RFC 4291, 2.5.4), in which a device
+    """What counts as one caller: an IPv4 address, or the /64 network of an IPv6 one (RFC 4291, 2.5.4), where a device
     takes as many addresses as it likes.
     """
     try:

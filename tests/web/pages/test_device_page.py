@@ -39,6 +39,12 @@ def clock(shop: Shop) -> Clock:
     return shop.clock
 
 
+@pytest.fixture
+def app(shop: Shop) -> Flask:
+    """A service that phones call by an address of the home network."""
+    return create_app(shop, names=["192.168.1.7"])
+
+
 def new_link(owner: FlaskClient) -> str:
     """The path of a new link, as the owner's page shows it."""
     page = owner.post("/devices/pair", base_url=AT)
@@ -214,7 +220,7 @@ def test_a_service_at_home_says_how_to_start_it(client: FlaskClient) -> None:
 )
 def test_the_link_leads_where_a_phone_gets(shop: Shop, base: str, wanted: str) -> None:
     """By the address in the owner's browser, or where that is this machine's to itself, by one in the network."""
-    app = create_app(shop, Listening("192.168.1.7", 8765, https=True))
+    app = create_app(shop, Listening("192.168.1.7", 8765, https=True), names=["bench.local"])
     owner = app.test_client()
     owner.environ_base["HTTP_AUTHORIZATION"] = f"Bearer {shop.token('boss', Role.OWNER)}"
     page = owner.post("/devices/pair", base_url=base).text

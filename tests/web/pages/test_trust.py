@@ -33,7 +33,7 @@ def test_without_https(anonymous: FlaskClient) -> None:
 
 def test_the_certificate_is_there_for_anybody(shop: Shop, home: Home) -> None:
     """Without sign-in the page says how, and the certificate is loaded as phones take it; its key stays."""
-    anonymous = create_app(shop, Listening("0.0.0.0", https=True), home).test_client()
+    anonymous = create_app(shop, Listening("0.0.0.0", https=True), home, ["192.168.1.7"]).test_client()
     page = anonymous.get("/trust", base_url="http://192.168.1.7:8765").text
     assert "https://192.168.1.7:8765/" in page and "scanflow on bench" in page
     response = anonymous.get("/trust/authority.crt")
@@ -45,7 +45,7 @@ def test_the_certificate_is_there_for_anybody(shop: Shop, home: Home) -> None:
 @pytest.mark.parametrize(("agent", "first"), [("(iPhone; CPU", "iPhone"), ("(Linux; Android 15", "Android")])
 def test_ones_own_phone_comes_first(shop: Shop, home: Home, agent: str, first: str) -> None:
     """What to press stands first for the phone that asks."""
-    anonymous = create_app(shop, Listening("0.0.0.0", https=True), home).test_client()
+    anonymous = create_app(shop, Listening("0.0.0.0", https=True), home, ["192.168.1.7"]).test_client()
     page = anonymous.get("/trust", headers={"User-Agent": agent}).text
     places = {kind: page.index(f"<h2>{kind}") for kind in ("iPhone", "Android")}
     assert first == min(places, key=lambda kind: places[kind])
