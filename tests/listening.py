@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import socket
+import ssl
 import threading
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
@@ -13,7 +14,9 @@ from waitress import wasyncore
 from waitress.trigger import trigger
 
 from scanflow.shop import Shop
+from scanflow.web import bodies
 from scanflow.web.api.changes import MOST
+from scanflow.web.front import Callers, Door, Front, inner_doors
 from scanflow.web.inner import Doors, create_server
 
 
@@ -31,14 +34,6 @@ def listening(app: Callable[..., Any], shop: Shop | None = None, **given: Any) -
 
 
 @contextmanager
-def behind(doors: Doors, sockets: list[socket.socket], threads: int = 4) -> Iterator[Any]:
-    """The server of an application behind the front, at its inner doors."""
-    server = create_server(doors, sockets, threads)
-    with _running(server, server.map, None):
-        yield server
-
-
-@contextmanager
 def _running(server: Any, channels: dict[int, Any], shop: Shop | None) -> Iterator[Any]:
     thread = threading.Thread(target=server.run, daemon=True)
     thread.start()
@@ -51,3 +46,24 @@ def _running(server: Any, channels: dict[int, Any], shop: Shop | None) -> Iterat
         bell = next(each for each in channels.values() if isinstance(each, trigger))
         bell.pull_trigger(lambda: wasyncore.close_all(channels))
         thread.join(timeout=5)
+
+
+@contextmanager
+def fronted(
+    app: Callable[..., Any],
+    known: Callable[[str, str | None], bool] = lambda name, here: True,
+    worth_reading: Callable[[dict[str, Any]], int] = lambda environ: bodies.FILE,
+    context: Callable[[], ssl.SSLContext] | None = None,
+    renewal: float = 3600.0,
+) -> Iterator[tuple[int, Front, dict[Door, int]]]:
+    """An application behind the front, as `scanflow serve` has it: its port, the front, and its inner doors' ports."""
+    sockets, callers = inner_doors(), Callers()
+    inner = {door: each.getsockname() for door, each in sockets.items()}
+    ports = {door: port for door, (_, port) in inner.items()}
+    server = create_server(Doors(app, ports, callers, known, worth_reading), list(sockets.values()), 4)
+    with _running(server, server.map, None):
+        listener = socket.create_server(("127.0.0.1", 0), backlog=1024)
+        port = listener.getsockname()[1]
+        front = Front(listener, inner, context, callers, renewal)
+        yield port, front, ports
+        front.close()

@@ -167,6 +167,7 @@ class Front:
         """A connection to a door, which knows before it begins who is meant."""
         inner = socket.socket()
         inner.setblocking(False)
+        inner.setsockopt(socket.IPPROTO_TCP, socket.TCP_NODELAY, 1)
         inner.bind(("127.0.0.1", 0))
         port = inner.getsockname()[1]
         self._callers[port] = caller
@@ -201,6 +202,7 @@ class Front:
 
     async def _stream(self, client: socket.socket, context: ssl.SSLContext | None) -> Stream:
         """From here on the socket is the stream's, which closes it."""
+        client.setsockopt(socket.IPPROTO_TCP, socket.TCP_NODELAY, 1)  # asyncio does where the socket names its protocol
         reader = asyncio.StreamReader()
         protocol = asyncio.StreamReaderProtocol(reader)
         times = {"ssl_handshake_timeout": SILENCE, "ssl_shutdown_timeout": FAREWELL} if context else {}

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import contextlib
 import ssl
 import time
 import urllib.error
 import urllib.request
 from datetime import UTC, datetime, timedelta
+from http.client import HTTPConnection
 from pathlib import Path
+from urllib.parse import urlsplit
 
 import pytest
 from click.testing import CliRunner
@@ -109,3 +112,37 @@ def test_old_photos_of_counts_go_when_it_starts(tmp_path: Path) -> None:
 def photos(shop: Shop) -> int:
     with shop.looking() as unit:
         return len(unit.find(Photo))
+
+
+def test_plain_in_a_network_needs_a_word(tmp_path: Path) -> None:
+    """Beyond this machine HTTPS is spoken, or `--insecure` says that the network is trusted; else status 2 and why."""
+    result = CliRunner().invoke(main, ["serve", "--host", "0.0.0.0", "--port", "0", "--data", f"{tmp_path}"])
+    assert (2, True, True) == (result.exit_code, "--https" in result.output, "--insecure" in result.output)
+
+
+def guessed(address: str, source: str) -> int:
+    """What a wrong password from this address of the loopback network is answered."""
+    body = "password=wrong"
+    parts = urlsplit(address)
+    connection = HTTPConnection(parts.hostname or "", parts.port, timeout=20, source_address=(source, 0))
+    with contextlib.closing(connection):
+        connection.request("POST", "/login", body, {"Content-Type": "application/x-www-form-urlencoded"})
+        return connection.getresponse().status
+
+
+def test_a_neighbour_does_not_lock_out(tmp_path: Path) -> None:
+    """A trusted network is told what it sees. Who guesses from one address is stopped there, and nowhere else; a name
+    that it was not given is refused, one that it was is not.
+    """
+    with serving("--host", "0.0.0.0", "--insecure", "--name", "shop.example", "--data", tmp_path) as (address, process):
+        assert process.stdout is not None
+        assert process.stdout.readline().startswith("Everybody in this network can read the password")
+        assert [401] * 10 + [429] == [guessed(address, "127.0.0.2") for _ in range(11)]
+        assert 401 == guessed(address, "127.0.0.3")
+        called = [urllib.request.Request(f"{address}/api/health", headers={"Host": each}) for each in HOSTS]
+        assert 200 == urllib.request.urlopen(called[0], timeout=20).status
+        with pytest.raises(urllib.error.HTTPError, match="421"):
+            urllib.request.urlopen(called[1], timeout=20)
+
+
+HOSTS = ("shop.example:80", "evil.example")

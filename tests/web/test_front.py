@@ -5,23 +5,27 @@ from __future__ import annotations
 import http.client
 import io
 import json
+import os
+import resource
 import socket
 import ssl
 import time
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
-from contextlib import closing
+from contextlib import closing, suppress
 from dataclasses import dataclass
 from datetime import UTC, datetime
+from functools import partial
 from pathlib import Path
 from typing import Any
 
 import pytest
 from cryptography.hazmat.primitives.serialization import Encoding
-from listening import behind
+from listening import fronted
 
+from scanflow.web import front
 from scanflow.web.certificates import Home
-from scanflow.web.front import Callers, Door, Front, inner_doors
+from scanflow.web.front import Door, Front
 from scanflow.web.inner import Doors
 
 
@@ -36,10 +40,6 @@ def echo(environ: dict[str, Any], start_response: Any) -> list[bytes]:
 
 def known(name: str, here: str | None) -> bool:
     return not name.startswith("evil")
-
-
-def worth_reading(environ: dict[str, Any]) -> int:
-    return 32_000_000
 
 
 @dataclass
@@ -62,16 +62,8 @@ class Served:
 def served(tmp_path: Path, caplog: pytest.LogCaptureFixture) -> Iterator[Served]:
     names = ["bench", "127.0.0.1"]
     home = Home(tmp_path / "https", lambda: names)
-    doors = inner_doors()
-    inner = {door: each.getsockname() for door, each in doors.items()}
-    callers: Callers = {}
-    app = Doors(echo, {door: port for door, (_, port) in inner.items()}, callers, known, worth_reading)
-    with behind(app, list(doors.values())):
-        listener = socket.create_server(("127.0.0.1", 0))
-        port = listener.getsockname()[1]
-        front = Front(listener, inner, lambda: home.context(datetime.now(UTC)), callers, renewal=0.05)
+    with fronted(echo, known, context=partial(context, home), renewal=0.05) as (port, front, _):
         yield Served(port, home, names, front)
-        front.close()
     assert [] == [record for record in caplog.records if record.name in ("asyncio", "scanflow.web.front")]
 
 
@@ -188,7 +180,7 @@ def call(door: Door, method: str, path: str, host: str = "192.168.1.7:8765") -> 
         },
         **{"wsgi.url_scheme": "http", "wsgi.input": io.BytesIO()},
     }
-    app = Doors(echo, {each: each.value for each in Door}, {}, known, worth_reading)
+    app = Doors(echo, {each: each.value for each in Door}, {}, known, lambda environ: 0)
     list(app(environ, lambda status, headers, *_: answered.extend((status, dict(headers)))))
     return answered[0][:3], answered[1]
 
@@ -211,3 +203,91 @@ def test_the_network_is_refused_in_plain(method: str, path: str) -> None:
     """A call that would carry a token or a password is not led on, so that it is noticed."""
     assert "403" == call(Door.OPEN, method, path)[0]
     assert "200" == call(Door.TLS, method, path)[0] == call(Door.HERE, method, path)[0]
+
+
+def test_the_network_is_led_to_no_other_name() -> None:
+    """Who was led here by another name is not led on by it."""
+    assert "421" == call(Door.OPEN, "GET", "/orders", "evil.example")[0]
+
+
+def asked(port: int, source: str) -> Any:
+    """What the application says was asked in plain from this address."""
+    with closing(http.client.HTTPConnection("127.0.0.1", port, timeout=10, source_address=(source, 0))) as connection:
+        connection.request("GET", "/", headers={"X-Forwarded-For": "192.0.2.9", "Forwarded": "for=192.0.2.9"})
+        return json.loads(connection.getresponse().read())
+
+
+def test_the_peer_is_told(served: Served) -> None:
+    """The application knows who calls in plain and by TLS, and no header says otherwise."""
+    assert ("127.0.0.9", "http") == (asked(served.port, "127.0.0.9")["peer"], asked(served.port, "127.0.0.9")["scheme"])
+    with closing(socket.create_connection(("127.0.0.1", served.port), 10, ("127.0.0.8", 0))) as plain:
+        secure = served.client().wrap_socket(plain, server_hostname="bench")
+        secure.sendall(b"GET / HTTP/1.1\r\nHost: bench\r\nConnection: close\r\n\r\n")
+        assert "127.0.0.8" == json.loads(all_of(secure).partition(b"\r\n\r\n")[2])["peer"]
+
+
+def all_of(connection: socket.socket) -> bytes:
+    """What comes until the other side ends."""
+    got = b""
+    with suppress(ConnectionError):
+        while data := connection.recv(65536):
+            got += data
+    return got
+
+
+def test_one_address_cannot_take_all() -> None:
+    """Of forty connections of one address those beyond its share are ended at once, and another address is served."""
+    with fronted(echo) as (port, _, _):
+        held = [socket.create_connection(("127.0.0.1", port), 10, ("127.0.0.2", 0)) for _ in range(40)]
+        assert [b""] * 8 == [all_of(each) for each in held[32:]]
+        assert "127.0.0.3" == asked(port, "127.0.0.3")["peer"]
+        for each in held:
+            each.close()
+
+
+def test_the_full_house_has_room_for_one_more(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Where many addresses hold all places, one that holds none is served; who holds most gives one up."""
+    monkeypatch.setattr(front, "MOST", 8)
+    with fronted(echo) as (port, _, _):
+        sources = [f"127.0.0.{number}" for number in (2, 2, 2, 2, 3, 3, 4, 4)]
+        held = [socket.create_connection(("127.0.0.1", port), 10, (each, 0)) for each in sources]
+        assert "127.0.0.5" == asked(port, "127.0.0.5")["peer"]
+        assert b"" == all_of(held[0])
+        for each in held:
+            each.close()
+
+
+def context(home: Home) -> ssl.SSLContext:
+    return home.context(datetime.now(UTC))
+
+
+@pytest.mark.parametrize("begun", [b"", b"\x16\x03\x01"], ids=["nothing", "half a handshake"])
+def test_who_does_not_begin_is_ended(tmp_path: Path, monkeypatch: pytest.MonkeyPatch, begun: bytes) -> None:
+    """A connection has its time for the first byte, and for the handshake."""
+    monkeypatch.setattr(front, "SILENCE", 0.3)
+    home = Home(tmp_path / "https", lambda: ["bench"])
+    with (
+        fronted(echo, context=partial(context, home)) as (port, _, _),
+        socket.create_connection(("127.0.0.1", port), 10) as idle,
+    ):
+        idle.sendall(begun)
+        assert b"" == all_of(idle)
+
+
+def test_few_open_files() -> None:
+    """Where the system allows few open files, the service takes fewer connections than those are enough for."""
+    if (child := os.fork()) == 0:
+        resource.setrlimit(resource.RLIMIT_NOFILE, (160, 160))
+        os._exit(front.room_for())
+    assert 20 == os.waitstatus_to_exitcode(os.waitpid(child, 0)[1])
+
+
+def test_an_answer_does_not_wait(served: Served) -> None:
+    """Twenty answers over a kept connection: none waits for an acknowledgement that the other side delays (40 ms)."""
+    with closing(http.client.HTTPConnection("127.0.0.1", served.port, timeout=10)) as connection:
+        took = []
+        for _ in range(20):
+            begun = time.monotonic()
+            told(connection)
+            took.append(time.monotonic() - begun)
+    assert 0.035 > sorted(took)[10]

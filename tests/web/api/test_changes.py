@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterator
 import pytest
 from calls import Calls
 from clients import SQLITE_ONLY, client_of
-from flask import Flask
+from flask import Flask, Response
 from flask.testing import FlaskClient
 from listening import listening
 
@@ -80,6 +80,26 @@ def test_there_are_only_so_many(app: Flask, client: FlaskClient) -> None:
     assert [200, 503] == [each.status_code for each in (again, client.get("/api/changes"))]
     second.close()
     again.close()
+
+
+@SQLITE_ONLY
+def test_nobody_takes_all(app: Flask, shop: Shop) -> None:
+    """A visitor has its share wherever it calls from, an address has its share whoever calls from there."""
+    limit(app, most=6, each=2)
+    helper, owner = client_of(app, shop, Role.HELPER), client_of(app, shop, Role.OWNER)
+
+    def asked(client: FlaskClient, address: str) -> Response:
+        return client.get("/api/changes", environ_overrides={"REMOTE_ADDR": address})
+
+    held = [asked(helper, "192.0.2.1"), asked(helper, "192.0.2.2")]
+    assert [200, 200, 503] == [each.status_code for each in (*held, asked(helper, "192.0.2.3"))]
+    held += [asked(owner, "192.0.2.1")]
+    assert [200, 503] == [each.status_code for each in (held[-1], asked(owner, "192.0.2.1"))]
+    held[0].close()
+    held += [asked(owner, "192.0.2.1")]
+    assert 200 == held[-1].status_code
+    for each in held:
+        each.close()
 
 
 @SQLITE_ONLY

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import html
 import re
 
 import pytest
@@ -10,6 +11,8 @@ from flask import Flask
 from flask.testing import FlaskClient
 
 from scanflow.shop import Shop
+from scanflow.web import create_app
+from scanflow.web.addresses import Listening
 from scanflow.web.visitors import COOKIE
 
 PASSWORD = "saddle-brown-7"
@@ -110,3 +113,25 @@ def test_sign_in_from_another_site(anonymous: FlaskClient, shop: Shop) -> None:
     set_up(anonymous, shop)
     headers = {"Origin": "https://evil.example"}
     assert 403 == anonymous.post("/login", data={"password": PASSWORD}, headers=headers).status_code
+
+
+def test_who_can_read_the_password_is_said(shop: Shop) -> None:
+    """Without HTTPS in a network the sign-in page and the first link's say it; this machine's own is not told."""
+    words = "Everybody in this network can read the password"
+    client = create_app(shop, Listening("0.0.0.0"), names=["bench"]).test_client()
+
+    def told(path: str, address: str) -> bool:
+        answer = client.get(path, base_url="http://bench", environ_overrides={"REMOTE_ADDR": address})
+        return words in html.unescape(answer.text)
+
+    link = f"/set-up/{shop.setup_link()}"
+    assert [True, True, False] == [told("/login", "192.0.2.7"), told(link, "192.0.2.7"), told("/login", "127.0.0.1")]
+    secure = create_app(shop, Listening("0.0.0.0", https=True)).test_client()
+    assert words not in html.unescape(secure.get("/login").text)
+
+
+def test_a_broken_address_to_go_on_to(anonymous: FlaskClient, shop: Shop) -> None:
+    """What is no address leads to the day's page."""
+    set_up(anonymous, shop)
+    answer = anonymous.post("/login", data={"password": PASSWORD, "next": "//["})
+    assert (303, "/") == (answer.status_code, answer.headers["Location"])
