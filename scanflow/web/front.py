@@ -136,14 +136,15 @@ class Front:
         while True:
             try:
                 client, address = await self._loop.sock_accept(self._listener)
+                client.setsockopt(socket.IPPROTO_TCP, socket.TCP_NODELAY, 1)  # asyncio leaves it out for such sockets
+                caller = Caller(str(address[0]), str(client.getsockname()[0]))
             except OSError:  # too many open files, for one
                 await asyncio.sleep(0.1)
                 continue
-            if not self._crowd.room(str(address[0])):
+            if self._crowd.room(caller.peer):
+                self._crowd.add(caller.peer, asyncio.create_task(self._carry(client, caller)))
+            else:
                 client.close()
-                continue
-            caller = Caller(str(address[0]), str(client.getsockname()[0]))
-            self._crowd.add(caller.peer, asyncio.create_task(self._carry(client, caller)))
 
     async def _carry(self, client: socket.socket, caller: Caller) -> None:
         """One connection, from its first byte to its last."""
@@ -202,7 +203,6 @@ class Front:
 
     async def _stream(self, client: socket.socket, context: ssl.SSLContext | None) -> Stream:
         """From here on the socket is the stream's, which closes it."""
-        client.setsockopt(socket.IPPROTO_TCP, socket.TCP_NODELAY, 1)  # asyncio does where the socket names its protocol
         reader = asyncio.StreamReader()
         protocol = asyncio.StreamReaderProtocol(reader)
         times = {"ssl_handshake_timeout": SILENCE, "ssl_shutdown_timeout": FAREWELL} if context else {}

@@ -39,7 +39,7 @@ class Hosts:
     def known(self, netloc: str, here: str | None = None) -> bool:
         """Whether a call for this `host[:port]` is meant for this service; `here` is the address that it came to."""
         host = _bare(host_of(netloc))
-        if is_loopback(netloc) or host in self._names or host == here:
+        if is_loopback(netloc) or host == here or self._named(host):
             return True
         if self._clock() - self._asked < AGAIN or not self._lock.acquire(blocking=False):
             return False
@@ -47,7 +47,11 @@ class Hosts:
             self._look()
         finally:
             self._lock.release()
-        return host in self._names
+        return self._named(host)
+
+    def _named(self, host: str) -> bool:
+        """A certificate's name may begin with a star in place of one word (RFC 6125, 6.4.3)."""
+        return host in self._names or f"*.{host.partition('.')[2]}" in self._names
 
 
 def _bare(name: str) -> str:

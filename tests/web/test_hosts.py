@@ -15,14 +15,18 @@ from scanflow.web.hosts import AGAIN, Hosts
 @pytest.mark.parametrize(
     ("netloc", "wanted"),
     [
-        *[(each, True) for each in ("bench", "BENCH:8765", "bench.local.", "192.168.1.7:80", "[fd00::7]:80")],
-        *[(each, True) for each in ("localhost", "127.0.0.1:8765", "[::1]", "10.0.0.9")],
+        *[
+            (each, True)
+            for each in ("bench", "BENCH:8765", "bench.local.", "192.168.1.7:80", "[fd00::7]:80", "a.shop.example")
+        ],
+        *[(each, True) for each in ("a.shop.example", "localhost", "127.0.0.1:8765", "[::1]", "10.0.0.9")],
         *[(each, False) for each in ("evil.example", "bench.evil.example", "192.168.1.8", "0.0.0.0", "")],
+        *[(each, False) for each in ("a.b.shop.example", "shop.example")],
     ],
 )
 def test_names(netloc: str, wanted: bool) -> None:
     """The names and addresses that were given, this machine's own loopback, and the address that the call came to."""
-    hosts = Hosts(lambda: ["bench", "bench.local", "192.168.1.7", "fd00::7"])
+    hosts = Hosts(lambda: ["bench", "bench.local", "192.168.1.7", "fd00::7", "*.shop.example"])
     assert wanted is hosts.known(netloc, "10.0.0.9")
 
 
