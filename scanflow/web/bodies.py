@@ -6,7 +6,6 @@ from collections.abc import Callable
 from typing import Any, TypeVar
 
 from flask import Flask, current_app, request
-from werkzeug.exceptions import HTTPException
 
 from scanflow.web import visitors
 from scanflow.web.problem import Problem
@@ -42,7 +41,7 @@ def worth_reading(app: Flask, environ: dict[str, Any]) -> int:
         with app.request_context(environ):
             most = largest()
             return most if most == OPEN or visitors.identify() is not None else OPEN
-    except HTTPException:
+    except Exception:  # no such address; or the database fails, as it will again where that is answered
         return OPEN
 
 

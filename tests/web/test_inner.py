@@ -112,6 +112,14 @@ def test_who_is_known_may_send_more(port: int, shop: Shop, path: str, kind: str,
 
 
 @SQLITE_ONLY
+def test_a_failing_database_is_told(port: int, shop: Shop) -> None:
+    """Where nobody can say who calls, the answer says that something failed; the connection isn't just cut."""
+    more = [f"Authorization: Bearer {shop.token('phone', Role.OWNER)}", "Content-Type: image/jpeg"]
+    shop.act("owner", lambda unit: unit.connection.exec_driver_sql("ALTER TABLE access RENAME TO away"))
+    assert 500 == status(said(port, head("POST", "/api/decode", *more, f"Content-Length: {MB}")))
+
+
+@SQLITE_ONLY
 def test_a_problem_is_told_as_such(port: int) -> None:
     """A program gets problem details also for what is refused before it is read (RFC 9457)."""
     answer = said(port, head("POST", "/api/health", f"Content-Length: {MB}"))
