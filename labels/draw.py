@@ -1,4 +1,4 @@
-"""The only file writer: pages to PDF and SVG in vectors at their exact size, to PNG in whole pixels."""
+"""Pages to PDF and SVG in vectors at their exact size, to PNG in whole pixels."""
 
 import io
 import math
@@ -19,6 +19,7 @@ from labels.draw_tags import Tags
 from labels.paper import INK, PATTERN_STROKE, PATTERNS, TILE
 from labels.shape import Bars, Pattern, Picture, Rect, Shape, Text
 from labels.sheet import Page
+from labels.whole import write_whole
 
 PNG_DPI = 300
 
@@ -28,11 +29,13 @@ def write(pages: Sequence[Page], out: str | PathLike[str], *, title: str, dpi: f
 
     A PDF holds all pages; SVG and PNG have a file for each, numbered when there are several. `dpi` is for PNG: the
     pages' bars must have been made for its dots (`Look.dot`). ValueError for another ending. OSError if a file can't
-    be written.
+    be written; what was there is then as it was.
     """
     path = Path(out)
     if path.suffix.lower() == ".pdf":
-        pdf(pages, path, title=title)
+        whole = io.BytesIO()
+        pdf(pages, whole, title=title)
+        write_whole(path, whole.getvalue())
         return [path]
     if path.suffix.lower() not in (".svg", ".png"):
         raise ValueError(f"cards are written as .pdf, .svg or .png, not {path.suffix or path.name!r}")
@@ -45,7 +48,7 @@ def _each(pages: Sequence[Page], path: Path, single: Callable[[Page], bytes]) ->
     files = []
     for number, page in enumerate(pages, start=1):
         file = path if len(pages) == 1 else path.with_stem(f"{path.stem}-{number:0{width}}")
-        file.write_bytes(single(page))
+        write_whole(file, single(page))
         files.append(file)
     return files
 

@@ -55,8 +55,11 @@ def cards(
         pages = sheet.pages(faces, layout, sheet.Duplex(duplex) if duplex else None)
         title = f"{'Bins' if look.style is card.Style.BIN else 'Cards'} of section {look.section_name}"
         files = draw.write(pages, out, title=title, dpi=dpi or draw.PNG_DPI)
-    except (ValueError, OSError) as error:
+    except ValueError as error:
         raise click.ClickException(str(error)) from error
+    except OSError as error:
+        why = f"{out} can't be written: {error.strerror or error}. What was there is as it was."
+        raise click.ClickException(why) from error
     report = cards_report.report(codes, look, layout, pages, files, places["margin"])
     if as_json:
         click.echo(json.dumps(report))

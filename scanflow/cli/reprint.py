@@ -6,6 +6,7 @@ from pathlib import Path
 import click
 
 from labels import paper
+from labels.whole import write_whole
 from scanflow.cli.card_options import GRID
 from scanflow.cli.opening import in_shop, open_shop
 from scanflow.cli.typed import as_json
@@ -30,7 +31,7 @@ def reprint(
     code = code.upper()
     shop = open_shop(data, database)
     try:
-        out.write_bytes(shop.reprint("scanflow reprint", code, text=text, lost=lost, paper=page, grid=grid))
+        write_whole(out, shop.reprint("scanflow reprint", code, text=text, lost=lost, paper=page, grid=grid))
     except (Invalid, Missing, Refused, OSError) as error:
         raise click.ClickException(str(error)) from error
     finally:

@@ -7,8 +7,6 @@ its owner may read.
 
 from __future__ import annotations
 
-import os
-import secrets
 import ssl
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
@@ -22,6 +20,8 @@ from cryptography.hazmat.primitives.asymmetric import ec
 from cryptography.hazmat.primitives.hashes import SHA256
 from cryptography.hazmat.primitives.serialization import Encoding, NoEncryption, PrivateFormat, load_pem_private_key
 from cryptography.x509.oid import ExtendedKeyUsageOID, NameOID
+
+from labels.whole import write_whole
 
 AUTHORITY_LASTS = timedelta(days=3650)
 LASTS = timedelta(days=390)
@@ -229,15 +229,7 @@ def _fits(path: Path, authority: x509.Certificate, wanted: list[x509.GeneralName
 def _write(path: Path, content: bytes) -> None:
     """Whole or not at all, and for its owner's eyes only."""
     path.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
-    part = path.with_name(f"{path.name}.{secrets.token_hex(4)}")
-    try:
-        with os.fdopen(os.open(part, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600), "wb") as file:
-            file.write(content)
-            file.flush()
-            os.fsync(file.fileno())
-        part.replace(path)
-    finally:
-        part.unlink(missing_ok=True)
+    write_whole(path, content, 0o600)
 
 
 def _context(cert: Path, key: Path | None) -> ssl.SSLContext:

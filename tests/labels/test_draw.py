@@ -226,6 +226,22 @@ def test_format_by_the_ending(tmp_path):
         draw.write(made, tmp_path / "c.gif", title="C")
 
 
+@pytest.mark.parametrize("ending", ["pdf", "svg", "png"])
+def test_cards_that_are_there_stay_where_new_ones_have_no_room(ending, tmp_path):
+    """On a full disk a file of cards is what it was, and nothing of the new one is left beside it."""
+    resource = pytest.importorskip("resource")  # POSIX
+    file = tmp_path / f"c.{ending}"
+    file.write_bytes(b"good")
+    before = resource.getrlimit(resource.RLIMIT_FSIZE)
+    resource.setrlimit(resource.RLIMIT_FSIZE, (100, before[1]))
+    try:
+        with pytest.raises(OSError, match="too large"):
+            draw.write(pages(["D014"]), file, title="C")
+    finally:
+        resource.setrlimit(resource.RLIMIT_FSIZE, before)
+    assert {file.name: b"good"} == {each.name: each.read_bytes() for each in tmp_path.iterdir()}
+
+
 @pytest.mark.parametrize("colour", ["#ff9241", "#b3ebff"])
 def test_without_a_panel_the_file_has_the_colour_behind_the_bars(colour):
     """Around the bars the section's colour is what the file shows."""
