@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from datetime import UTC, datetime
@@ -65,17 +65,22 @@ def _reply(row: Any) -> Reply:
 
 def card_again(
     unit: SqlUnit, code: str, *, text: str | None = None, lost: str = "", paper: str = "a4", grid: str = "3x6"
-) -> bytes:
-    """A slot's card again, alone on a PDF page; `paper` and `grid` as `labels.sheet.sheets`, which give its size.
+) -> list[sheet.Page]:
+    """A slot's card again, alone on a page; `paper` and `grid` as `labels.sheet.sheets`, which give its size.
 
-    `workflow.cards.reprint` says when; `Invalid` at `/grid` where the card would be too small.
+    `workflow.cards.reprint` says when; `Invalid` at `/grid` where the card would be too small. It is drawn by
+    `card_file` once the transaction is over.
     """
     slot, section = cards.reprint(unit, code, text=text, lost=lost)
     try:
         look = {"section_name": section.name, "colour": section.colour}
-        pages = sheet.sheets([slot.code], **look, paper=paper, grid=grid)
+        return sheet.sheets([slot.code], **look, paper=paper, grid=grid)
     except card.DoesNotFit as error:
         raise Invalid("/grid", "does_not_fit", str(error)) from error
+
+
+def card_file(pages: Sequence[sheet.Page], code: str) -> bytes:
+    """The PDF of `card_again`."""
     out = BytesIO()
     draw.pdf(pages, out, title=f"Card {code}")
     return out.getvalue()
@@ -185,8 +190,8 @@ class Shop:
             raise Invalid("/file" if mapping is None else "/mapping", "bad_columns", str(error)) from error
 
     def reprint(self, who: str, code: str, **more: Any) -> bytes:
-        """A slot's card again: `card_again`."""
-        return self.act(who, lambda unit: card_again(unit, code, **more))
+        """A slot's card again as a PDF: `card_again`."""
+        return card_file(self.act(who, lambda unit: card_again(unit, code, **more)), code)
 
     def token(self, name: str, role: Role) -> str:
         """A new access token; `NameTaken` if the name has one."""

@@ -13,7 +13,7 @@ from scanflow.domain.advice import ONCE_MORE
 from scanflow.domain.derive import SlotState
 from scanflow.domain.life import LIVE
 from scanflow.domain.things import Doubt, Stay
-from scanflow.shop import card_again
+from scanflow.shop import card_again, card_file
 from scanflow.storage import ledger_views, order_views, room_views, slot_views, views, where_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import Rows
@@ -99,11 +99,13 @@ def reprint(code: str) -> ResponseReturnValue:
     """The card again, as a PDF to keep."""
     text, lost = (request.form.get(name, "").strip() for name in ("text", "lost"))
     try:
-        pdf = write(lambda unit: card_again(unit, code, text=text or None, lost=lost))
+        pages = write(lambda unit: card_again(unit, code, text=text or None, lost=lost))
     except (Refused, Invalid, Missing) as error:
         refusal = problem.of(error)
         return _show(code, refusal.detail, refusal.status)
-    return send_file(BytesIO(pdf), "application/pdf", as_attachment=True, download_name=f"card-{code}.pdf")
+    return send_file(
+        BytesIO(card_file(pages, code)), "application/pdf", as_attachment=True, download_name=f"card-{code}.pdf"
+    )
 
 
 @blueprint.get("/stays/<id>")
