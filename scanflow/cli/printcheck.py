@@ -47,10 +47,9 @@ def printcheck(images: tuple[str, ...], module: float | None, draw: Path | None,
 
 def _checked(readers: Readers, image: str, module: float | None) -> tuple[tuple[Check, ...], str | None]:
     from scanflow.vision import ImageError
-    from scanflow.vision.print_check import check
 
     try:
-        return check(Path(image), readers.read(Path(image)).decoded, module), None
+        return readers.check(Path(image), module)[1], None
     except ImageError as error:
         return (), str(error)
 
@@ -66,8 +65,8 @@ def _draw(folder: Path, stem: str, checks: tuple[Check, ...]) -> None:
     try:
         folder.mkdir(parents=True, exist_ok=True)
         for number, check in enumerate(checks, start=1):
-            if (drawn := check.drawing()) is not None:
+            if check.drawing is not None:
                 name = re.sub(r"[^A-Za-z0-9._-]", "_", f"{stem}-{number}-{check.text}")
-                (folder / f"{name}.svg").write_text(drawn, encoding="utf-8")
+                (folder / f"{name}.svg").write_text(check.drawing, encoding="utf-8")
     except OSError as error:
         raise click.ClickException(f"The drawing can't be written: {error}") from error

@@ -88,7 +88,7 @@ def _read_one(readers: Readers, image: str, book: Book | None, drawn: Path | Non
     try:
         picture = readers.read(Path(image), book)
         if drawn is not None:
-            _draw(Path(image), picture, drawn)
+            _draw(readers.whole(Path(image)), picture, drawn)
     except ImageError as error:
         return {"image": image, "width": 0, "height": 0, "ms": 0.0, "error": str(error), "reads": []}
     return as_result(image, picture)
@@ -101,12 +101,12 @@ def as_result(image: str, picture: Picture) -> dict[str, Any]:
     return {"image": image, **seen, "error": None, "reads": reads}
 
 
-def _draw(image: Path, picture: Picture, out: Path) -> None:
+def _draw(image: bytes, picture: Picture, out: Path) -> None:
     """The photo with its readings as a file. ClickException where it can't be written."""
     from scanflow.vision.drawn import draw
-    from scanflow.vision.upright import to_look_at
+    from scanflow.vision.kept import opened
 
-    drawn = draw(to_look_at(image), picture)
+    drawn = draw(opened(image), picture)
     try:
         drawn.save(out, quality=90)
     except OSError as error:

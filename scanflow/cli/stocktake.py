@@ -22,6 +22,7 @@ from scanflow.cli.typed import as_json
 if TYPE_CHECKING:
     from scanflow.domain.stocktake import Looked, Stocktake
     from scanflow.shop import Shop
+    from scanflow.vision.workers import Readers
 
 WHO = "scanflow stocktake"
 
@@ -203,17 +204,19 @@ def _draw_all(shop: Shop, looks: Sequence[Image], outs: Sequence[Path | None]) -
     for each, out in zip(looks, outs, strict=True):
         if out is not None and each.look is not None:
             reads, place = each.look.reads, each.look.place
-            _draw(each, {read.code or read.text for read in reads if stocktakes.unexpected(read, place, room)}, out)
+            strange = {read.code or read.text for read in reads if stocktakes.unexpected(read, place, room)}
+            _draw(shop.readers, each, strange, out)
 
 
-def _draw(image: Image, unexpected: set[str], out: Path) -> None:
+def _draw(readers: Readers, image: Image, unexpected: set[str], out: Path) -> None:
     """The photo with its readings as a file. ClickException where it can't be written."""
-    from scanflow.vision.upright import to_look_at
+    from scanflow.vision.kept import opened
     from scanflow.web.count_pictures import drawn
 
     assert image.look is not None
+    photo = opened(readers.whole(image.photo.content or Path(image.photo.name)))
     try:
-        drawn(to_look_at(image.photo.content or Path(image.photo.name)), image.look, unexpected).save(out, quality=90)
+        drawn(photo, image.look, unexpected).save(out, quality=90)
     except OSError as error:
         raise click.ClickException(f"The drawing can't be written: {error}") from error
 

@@ -23,6 +23,16 @@ def kept(image: bytes) -> tuple[bytes, bytes]:
     return _jpeg(picture, 82), _jpeg(small, 80)
 
 
+def whole(image: bytes) -> bytes:
+    """The picture upright and in colour at its full size, as JPEG. Raises ImageError."""
+    return _jpeg(to_look_at(image), 95)
+
+
+def opened(own: bytes) -> Image.Image:
+    """The pixels (RGB) of a JPEG that was made here, as those above are; of nothing else."""
+    return Image.open(BytesIO(own), formats=["JPEG"]).convert("RGB")
+
+
 def _jpeg(image: Image.Image, quality: int) -> bytes:
     out = BytesIO()
     image.save(out, "JPEG", quality=quality, optimize=True)

@@ -2,22 +2,20 @@
 
 from __future__ import annotations
 
-import io
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass, replace
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
-from PIL import Image
 
 from labels import code128, grade, profile_drawing
 from labels.reflectance import widths_of
 from scanflow.vision.disturbances import ADVICE, Disturbance, disturbances
 from scanflow.vision.profiles import Sweep, sweep
 from scanflow.vision.readings import Quad, Reading, Symbology
-from scanflow.vision.upright import upright
+from scanflow.vision.upright import resolution, upright
 
 _SCALED = 0.02  # by which a scanner's own resolution may be off
 _SAME_SHEET = (0.8, 1.25)  # a scale beyond is no printer's: the file's resolution is not that of a scan
@@ -26,7 +24,10 @@ _MM_PER_INCH = 25.4
 
 @dataclass(frozen=True, slots=True)
 class Check:
-    """One card. `estimate` is None where it can't be judged, `module_mm` and `scale` where no resolution is known."""
+    """One card. `estimate` is None where it can't be judged, `module_mm` and `scale` where no resolution is known.
+
+    `drawing` is the profile of its poorest line as SVG, None where nothing was measured; `estimate` holds no profiles.
+    """
 
     text: str
     corners: Quad
@@ -36,6 +37,7 @@ class Check:
     module_mm: float | None
     scale: float | None
     advice: str
+    drawing: str | None = None
 
     @property
     def passed(self) -> bool:
@@ -50,14 +52,6 @@ class Check:
             return "not judged."
         named = f" Weakest: {seen.weakest}, {_in_words(seen.weakest, seen.measures)}." if seen.weakest else ""
         return f"estimate {seen.letter} ({seen.grade:.1f} of 4).{named}"
-
-    def drawing(self) -> str | None:
-        """The profile of its poorest line as SVG; None where nothing was measured."""
-        if self.estimate is None:
-            return None
-        poorest = min(self.estimate.scans, key=lambda scan: scan.grade)
-        title = f"{self.text}: estimate {self.estimate.letter}, its poorest line {'FDCBA'[poorest.grade]}"
-        return profile_drawing.svg(poorest, title)
 
     def as_dict(self) -> dict[str, Any]:
         """Plain JSON values: shares of 1 for the measures, but modules for the quiet zone; no profiles."""
@@ -75,6 +69,23 @@ class Check:
             "corners": [list(corner) for corner in self.corners],
         }
 
+    def sent(self) -> dict[str, Any]:
+        """All of it as plain JSON values; ``received`` takes them back."""
+        return asdict(self)
+
+    @classmethod
+    def received(cls, values: dict[str, Any]) -> Check:
+        seen = values["estimate"] and _estimate(values["estimate"])
+        a, b, c, d = ((x, y) for x, y in values["corners"])
+        found = tuple(map(Disturbance, values["disturbances"]))
+        return cls(**values | {"estimate": seen, "corners": (a, b, c, d), "disturbances": found})
+
+
+def _estimate(values: dict[str, Any]) -> grade.Estimate:
+    measures = {grade.Parameter(name): value for name, value in values["measures"].items()}
+    weakest = values["weakest"] and grade.Parameter(values["weakest"])
+    return grade.Estimate(**values | {"measures": measures, "weakest": weakest, "scans": ()})
+
 
 def _in_words(name: grade.Parameter, measures: Mapping[grade.Parameter, float]) -> str:
     if name is grade.Parameter.QUIET_ZONE:
@@ -89,7 +100,7 @@ def check(image: bytes | Path, readings: tuple[Reading, ...], module_mm: float |
     whether the printer has scaled.
     """
     grey = upright(image)
-    dpi = _dpi(image)
+    dpi = resolution(image)
     return tuple(_check(grey, reading, dpi, module_mm) for reading in readings)
 
 
@@ -110,7 +121,15 @@ def _check(grey: NDArray[np.uint8], reading: Reading, dpi: float | None, nominal
     coarse = Disturbance.COARSE in found
     advice = " ".join([*_advice(seen, found), *_scale_advice(scale)])
     judged = None if coarse else seen
-    return Check(reading.text, reading.corners, judged, found, swept.pixels_per_module, module, scale, advice)
+    kept = judged and replace(judged, scans=())
+    drawn = judged and _drawing(reading.text, judged)
+    return Check(reading.text, reading.corners, kept, found, swept.pixels_per_module, module, scale, advice, drawn)
+
+
+def _drawing(text: str, judged: grade.Estimate) -> str:
+    poorest = min(judged.scans, key=lambda scan: scan.grade)
+    title = f"{text}: estimate {judged.letter}, its poorest line {'FDCBA'[poorest.grade]}"
+    return profile_drawing.svg(poorest, title)
 
 
 def _unjudged(reading: Reading, why: str) -> Check:
@@ -126,12 +145,6 @@ def _advice(seen: grade.Estimate, found: tuple[Disturbance, ...]) -> list[str]:
     if Disturbance.COARSE in found:
         return [ADVICE[Disturbance.COARSE]]
     return [ADVICE[name] for name in found] or [seen.advice]
-
-
-def _dpi(image: bytes | Path) -> float | None:
-    with Image.open(io.BytesIO(image) if isinstance(image, bytes) else image) as opened:
-        dpi = float(opened.info.get("dpi", (0, 0))[0])
-    return dpi if dpi > 1 else None
 
 
 def _scale(pixels: float, dpi: float | None, nominal: float | None) -> tuple[float | None, float | None]:

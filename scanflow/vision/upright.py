@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
+import contextlib
 import functools
 import importlib
 import io
 import warnings
 from collections.abc import Iterator
-from contextlib import contextmanager
 from pathlib import Path
 
 import numpy as np
@@ -19,13 +19,41 @@ from scanflow.vision.readings import ImageError
 # Beyond every phone's usual setting; decoding 100 megapixels takes about 1 GB.
 MAX_PIXELS = 100_000_000
 
-_NO_PICTURE = "This file is not a picture. Send the photo as JPEG, PNG or WebP."
 _MISSING_HEIC = "This picture is in HEIC, which needs pillow-heif: pip install pillow-heif. Or send the photo as JPEG."
+
+# Pillow's names of all that is opened, with what people and browsers call them. JPEG is also MPO, as phones write it.
+# Nothing else: among Pillow's other formats are such as start another program.
+_KINDS = {
+    "JPEG": ("JPEG", "image/jpeg"),
+    "PNG": ("PNG", "image/png"),
+    "WEBP": ("WebP", "image/webp"),
+    "HEIF": ("HEIC", "image/heic,image/heif"),
+    "AVIF": ("AVIF", "image/avif"),
+}
 
 # Brands of HEIF files, ISO/IEC 23008-12 and MPEG's registry; heic is what phones write.
 _HEIC_BRANDS = {b"heic", b"heix", b"heim", b"heis", b"hevc", b"hevx", b"mif1", b"msf1"}
 
 _DEEP_MODES = ("I", "F")  # and every "I;16…": more than 8 bits a channel
+
+
+@functools.cache
+def taken() -> dict[str, tuple[str, str]]:
+    """The formats that are opened here, by Pillow's name: as people call each, and its media types for a file field.
+
+    HEIC and AVIF are there where this machine can open them.
+    """
+    with contextlib.suppress(ImportError):
+        importlib.import_module("pillow_heif").register_heif_opener(thumbnails=False)
+    for each in ("Jpeg", "Png", "WebP", "Avif"):
+        with contextlib.suppress(ImportError):
+            importlib.import_module(f"PIL.{each}ImagePlugin")
+    return {name: kind for name, kind in _KINDS.items() if name in Image.OPEN}
+
+
+def accepted() -> str:
+    """What a file field for pictures says that it takes."""
+    return ",".join(types for _, types in taken().values())
 
 
 def upright(image: bytes | Path | NDArray[np.generic]) -> NDArray[np.uint8]:
@@ -52,7 +80,14 @@ def to_look_at(image: bytes | Path, longest: int | None = None) -> Image.Image:
         return shown
 
 
-@contextmanager
+def resolution(image: bytes | Path) -> float | None:
+    """Dots per inch along the rows as the file says them; None where it says none. Raises ImageError."""
+    with _opened(image) as opened:
+        dpi = float(opened.info.get("dpi", (0, 0))[0])
+    return dpi if dpi > 1 else None
+
+
+@contextlib.contextmanager
 def _opened(image: bytes | Path | NDArray[np.generic]) -> Iterator[Image.Image]:
     """The image, not yet loaded; whatever goes wrong until the end of the block is an ImageError."""
     try:
@@ -62,15 +97,15 @@ def _opened(image: bytes | Path | NDArray[np.generic]) -> Iterator[Image.Image]:
     except ImageError:
         raise
     except UnidentifiedImageError:
-        raise ImageError(_MISSING_HEIC if _is_heic(image) else _NO_PICTURE) from None
+        raise ImageError(_unknown(image)) from None
     except Image.DecompressionBombError:
         raise ImageError(_too_huge("far more")) from None
     except MemoryError:
         raise ImageError("This picture needs more memory than allowed. Send it at a lower resolution.") from None
     except OSError as error:
-        raise unopened(error) if error.errno else _damaged(error) from None
+        raise unopened(error) if error.errno else ImageError(_damaged(error)) from None
     except Exception as error:  # Pillow's plugins raise nearly anything on a damaged file
-        raise _damaged(error) from error
+        raise ImageError(_damaged(error)) from error
 
 
 def unopened(error: OSError) -> ImageError:
@@ -78,26 +113,25 @@ def unopened(error: OSError) -> ImageError:
     return ImageError(f"This file can't be opened ({error.strerror}). Check its name and folder.")
 
 
-def _damaged(error: Exception) -> ImageError:
-    return ImageError(f"This picture is damaged or broken off ({error}). Take or send it again.")
+def _damaged(error: Exception | str) -> str:
+    return f"This picture is damaged or broken off ({error}). Take or send it again."
 
 
 def _open(image: bytes | Path | NDArray[np.generic]) -> Image.Image:
     if isinstance(image, np.ndarray):
         return Image.fromarray(np.ascontiguousarray(image[..., 0] if image.shape[2:] == (1,) else image))
-    _take_heic()
+    formats = list(taken())
     with warnings.catch_warnings():  # our own limit says it better
         warnings.simplefilter("ignore", Image.DecompressionBombWarning)
-        return Image.open(io.BytesIO(image) if isinstance(image, bytes) else image)
+        return Image.open(io.BytesIO(image) if isinstance(image, bytes) else image, formats=formats)
 
 
-@functools.cache
-def _take_heic() -> None:
-    """Let Pillow open HEIC too where pillow-heif is installed."""
-    try:
-        importlib.import_module("pillow_heif").register_heif_opener(thumbnails=False)
-    except ImportError:
-        return
+def _unknown(image: bytes | Path | NDArray[np.generic]) -> str:
+    """What to say of a file that none of the formats opens."""
+    if _is_heic(image):
+        return _damaged("no HEIC that can be opened") if "HEIF" in taken() else _MISSING_HEIC
+    *others, last = [called for called, _ in taken().values()]
+    return f"This file is not a picture of a kind that is taken here. Send the photo as {', '.join(others)} or {last}."
 
 
 def _is_heic(image: bytes | Path | NDArray[np.generic]) -> bool:
@@ -117,7 +151,7 @@ def _too_huge(size: str) -> str:
 
 
 def _orientation(image: Image.Image) -> int:
-    """EXIF orientation 1 to 8; damaged EXIF counts as 1. Pillow has turned a TIFF already and dropped its tag."""
+    """EXIF orientation 1 to 8; damaged EXIF counts as 1."""
     try:
         return int(image.getexif().get(0x0112, 1))
     except Exception:

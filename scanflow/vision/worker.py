@@ -4,7 +4,9 @@ Messages both ways are a length (4 bytes, big-endian) and so many bytes. First i
 Then, until its input ends, it takes two messages at a time, a JSON value and an image file, and answers
 ``{"picture": {...}}`` or ``{"error": "..."}``. The value is ``null``: read without a book; a list of texts: with this
 book, and keep it; ``true``: with the book that was kept; ``false``: only a glance; ``"keep"``: not read but made ready
-to be kept, which is answered ``{"kept": [picture, small one]}``, both JPEG in base64.
+to be kept, which is answered ``{"kept": [picture, small one]}``, both JPEG in base64; ``"whole"``: made upright,
+answered ``{"kept": [picture]}``; ``{"module": mm or null}``: read and judged how well it is printed, answered with
+``"checks"`` too.
 """
 
 from __future__ import annotations
@@ -17,11 +19,12 @@ import sys
 from base64 import b64encode
 from typing import IO, Any
 
-from scanflow.vision import decode, decoders, kept
+from scanflow.vision import decode, decoders, kept, print_check
 from scanflow.vision.book import Book
 from scanflow.vision.readings import ImageError
 
 _HEADER = struct.Struct(">I")
+_LARGEST_FILE = 64 << 20  # bytes; our own messages may go to a file too
 
 
 def send(stream: IO[bytes], body: bytes) -> None:
@@ -45,7 +48,7 @@ def main(megabytes: int, seconds: float) -> None:
     answers = os.fdopen(os.dup(1), "wb")
     os.dup2(2, 1)  # whatever a decoder prints must not mix with the answers
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # Ctrl-C is for the parent, which then closes our input
-    _limit_memory(megabytes)
+    _limit(megabytes)
     send(answers, json.dumps(decoders.engines()).encode())
     known: Book | None = None
     questions = sys.stdin.buffer
@@ -60,8 +63,13 @@ def main(megabytes: int, seconds: float) -> None:
 
 def _answer(image: bytes, which: Any, known: Book | None) -> dict[str, Any]:
     try:
-        if which == "keep":
-            return {"kept": [b64encode(each).decode() for each in kept.kept(image)]}
+        if isinstance(which, str):
+            made = kept.kept(image) if which == "keep" else (kept.whole(image),)
+            return {"kept": [b64encode(each).decode() for each in made]}
+        if isinstance(which, dict):
+            seen = decode.picture(image)
+            checks = print_check.check(image, seen.decoded, which["module"])
+            return {"picture": seen.as_dict(), "checks": [each.sent() for each in checks]}
         if which is False:
             return {"picture": decode.glance(image).as_dict()}
         return {"picture": decode.picture(image, None if which is None else known).as_dict()}
@@ -71,12 +79,17 @@ def _answer(image: bytes, which: Any, known: Book | None) -> dict[str, Any]:
         return {"error": "This picture needs more memory than allowed. Send it at a lower resolution."}
 
 
-def _limit_memory(megabytes: int) -> None:
+def _limit(megabytes: int) -> None:
+    """No more memory than this, no dump of it where a decoder crashes, and no large file: none is needed."""
     try:
         import resource
-    except ImportError:  # Windows has no such limit
+    except ImportError:  # Windows has no such limits
         return
     resource.setrlimit(resource.RLIMIT_AS, (megabytes << 20, megabytes << 20))
+    resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
+    hard = resource.getrlimit(resource.RLIMIT_FSIZE)[1]
+    most = _LARGEST_FILE if hard == resource.RLIM_INFINITY else min(_LARGEST_FILE, hard)
+    resource.setrlimit(resource.RLIMIT_FSIZE, (most, most))
 
 
 def _alarm(seconds: float) -> None:

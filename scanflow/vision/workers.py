@@ -1,15 +1,22 @@
-"""Images are opened in worker processes: a decoder that crashes or hangs costs that one image an error."""
+"""Images are opened in worker processes: a decoder that crashes or hangs costs that one image an error.
+
+A worker leads a process group of its own (POSIX) and has a folder of its own for temporary files: when it is ended,
+what it may have started ends with it, and what it may have written goes with it.
+"""
 
 from __future__ import annotations
 
 import contextlib
 import json
 import os
+import shutil
+import signal
 import subprocess
 import sys
+import tempfile
 import threading
 from base64 import b64decode
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
 from queue import SimpleQueue
 from types import TracebackType
@@ -17,6 +24,7 @@ from typing import IO, Any
 
 from scanflow.vision.book import Book
 from scanflow.vision.decoders import say_if_alone
+from scanflow.vision.print_check import Check
 from scanflow.vision.readings import ImageError, Picture
 from scanflow.vision.upright import unopened
 from scanflow.vision.worker import receive, send
@@ -25,6 +33,9 @@ _COMMAND = (sys.executable, "-m", "scanflow.vision.worker")
 _PACKAGES = Path(__file__).parents[2]
 _ONE_THREAD = dict.fromkeys(("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"), "1")
 _START_SECONDS = 60.0
+_APART: dict[str, Any] = (
+    {"creationflags": subprocess.CREATE_NEW_PROCESS_GROUP} if sys.platform == "win32" else {"start_new_session": True}
+)
 _MOST_MEGABYTES = 200  # of a file; a photo of 100 megapixels has at most about half of it
 
 
@@ -36,8 +47,10 @@ class Readers:
     """A pool of workers, for any number of threads. Each is started when first needed and replaced when it fails.
 
     ``seconds`` limits one image, ``megabytes`` a worker's address space (not on Windows). ``command`` is the worker's,
-    to which both limits are added.
+    to which both limits are added. Each picture is read inside ``turn()``, which may make its caller wait or refuse it.
     """
+
+    turn: Callable[[], contextlib.AbstractContextManager[None]] = staticmethod(contextlib.nullcontext)
 
     def __init__(
         self,
@@ -59,7 +72,7 @@ class Readers:
 
         A worker is sent a book once and keeps the last one.
         """
-        return self._picture(read_file(image) if isinstance(image, Path) else image, book)
+        return self._picture(_bytes(image), book)
 
     def glance(self, image: bytes) -> Picture:
         """What `decode.glance` gives: fast, by one decoder, without a second look; errors as of `read`."""
@@ -70,15 +83,26 @@ class Readers:
         picture, small = self._ask(image, None, instead="keep")["kept"]
         return b64decode(picture), b64decode(small)
 
+    def check(self, image: bytes | Path, module_mm: float | None = None) -> tuple[Picture, tuple[Check, ...]]:
+        """What was read, and what `print_check.check` says of each text that was decoded; errors as of `read`."""
+        answer = self._ask(_bytes(image), None, instead={"module": module_mm})
+        return Picture.from_dict(answer["picture"]), tuple(map(Check.received, answer["checks"]))
+
+    def whole(self, image: bytes | Path) -> bytes:
+        """What `kept.whole` gives: the picture upright at its full size, as JPEG; errors as of `read`."""
+        (picture,) = self._ask(_bytes(image), None, instead="whole")["kept"]
+        return b64decode(picture)
+
     def _picture(self, data: bytes, book: Book | None, instead: bool | None = None) -> Picture:
         return Picture.from_dict(self._ask(data, book, instead)["picture"])
 
-    def _ask(self, data: bytes, book: Book | None, instead: bool | str | None) -> dict[str, Any]:
-        worker = self._take()
-        try:
-            answer = worker.ask(data, book, self._seconds, instead)
-        finally:
-            self._idle.put(worker)
+    def _ask(self, data: bytes, book: Book | None, instead: Any) -> dict[str, Any]:
+        with self.turn():
+            worker = self._take()
+            try:
+                answer = worker.ask(data, book, self._seconds, instead)
+            finally:
+                self._idle.put(worker)
         if "error" in answer:
             raise ImageError(answer["error"])
         return answer
@@ -122,8 +146,9 @@ class _Worker:
         self._command = command
         self._process: subprocess.Popen[bytes] | None = None
         self._kept: str | None = None  # digest of the book that the process has
+        self._folder: str | None = None  # for its temporary files
 
-    def ask(self, image: bytes, book: Book | None, seconds: float, instead: bool | str | None) -> dict[str, Any]:
+    def ask(self, image: bytes, book: Book | None, seconds: float, instead: Any) -> dict[str, Any]:
         """Its answer to reading with a book, or to what it is asked `instead`, as `worker` has it."""
         process = self.start()
         which: Any = None if book is None else book.digest == self._kept or book.texts
@@ -144,7 +169,15 @@ class _Worker:
         self.stop()
         path = os.pathsep.join(filter(None, [str(_PACKAGES), os.environ.get("PYTHONPATH")]))
         environment = {**os.environ, **_ONE_THREAD, "PYTHONPATH": path}
-        self._process = subprocess.Popen(self._command, stdin=subprocess.PIPE, stdout=subprocess.PIPE, env=environment)
+        with contextlib.suppress(OSError):  # where there is no room for it, a worker does without: it needs no files
+            self._folder = tempfile.mkdtemp(prefix="scanflow-")
+            environment |= dict.fromkeys(("TMPDIR", "TEMP", "TMP"), self._folder)
+        pipes = {"stdin": subprocess.PIPE, "stdout": subprocess.PIPE}
+        try:
+            self._process = subprocess.Popen(self._command, env=environment, **pipes, **_APART)
+        except OSError as error:
+            self.stop()
+            raise ReadFailed(f"The decoder does not start ({error.strerror}). Type the code.") from error
         engines, _ = _exchange(self._process, (), _START_SECONDS)
         if engines is None:
             self.stop()
@@ -153,14 +186,26 @@ class _Worker:
         return self._process
 
     def stop(self) -> None:
-        if self._process is None:
-            return
-        self._process.kill()
-        self._process.wait()
-        for stream in (self._process.stdin, self._process.stdout):
-            if stream is not None:
-                _close_quietly(stream)
-        self._process = self._kept = None
+        if self._process is not None:
+            _kill(self._process)
+            self._process.wait()
+            for stream in (self._process.stdin, self._process.stdout):
+                if stream is not None:
+                    _close_quietly(stream)
+        if self._folder is not None:
+            shutil.rmtree(self._folder, ignore_errors=True)
+        self._process = self._kept = self._folder = None
+
+
+def _kill(process: subprocess.Popen[bytes]) -> None:
+    """End a worker and all that it started. One that was waited for is let be: its number may be another's by now."""
+    if process.returncode is not None:
+        return
+    if sys.platform == "win32":
+        process.kill()
+    else:
+        with contextlib.suppress(ProcessLookupError, PermissionError):  # macOS: nobody of the group lives any more
+            os.killpg(process.pid, signal.SIGKILL)
 
 
 def _exchange(process: subprocess.Popen[bytes], messages: Sequence[bytes], seconds: float) -> tuple[bytes | None, bool]:
@@ -169,7 +214,7 @@ def _exchange(process: subprocess.Popen[bytes], messages: Sequence[bytes], secon
 
     def end() -> None:
         late.set()
-        process.kill()
+        _kill(process)
 
     assert process.stdin is not None and process.stdout is not None
     timer = threading.Timer(seconds, end)
@@ -188,6 +233,10 @@ def _exchange(process: subprocess.Popen[bytes], messages: Sequence[bytes], secon
 def _close_quietly(stream: IO[bytes]) -> None:
     with contextlib.suppress(OSError):  # what was not sent can't be any more
         stream.close()
+
+
+def _bytes(image: bytes | Path) -> bytes:
+    return read_file(image) if isinstance(image, Path) else image
 
 
 def read_file(path: Path) -> bytes:

@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from flask import Flask
 
 from scanflow.shop import Shop
+from scanflow.vision.upright import accepted
 from scanflow.web import api, bodies, hosts, packed, pages, problem, visitors
 from scanflow.web.addresses import Listening
 from scanflow.web.api.changes import Streams
@@ -27,6 +28,7 @@ def create_app(
     app.extensions["home"] = home
     app.extensions["streams"] = Streams()
     app.extensions["hosts"] = Hosts(lambda: [*names, *listening.names()])
+    app.jinja_env.globals["picture_types"] = accepted
     app.json.sort_keys = False  # type: ignore[attr-defined]
     problem.register(app)
     hosts.register(app)

@@ -1,13 +1,20 @@
 """The real worker, with a decoder that breaks when the image says so: ABORT, EXIT, CRASH, HANG or EAT.
 
+CHILD starts a process that goes on for ten minutes, writes a temporary file, tells the number and the file's name in
+the file that TELL names, and hangs.
+FILE writes a file of more bytes than a worker may write.
+
 BOOK reads as the digest of the book it comes with, and as engine how many books this process was sent.
 """
 
 import ctypes
 import ctypes.util
 import os
+import subprocess
 import sys
+import tempfile
 import time
+from pathlib import Path
 
 if "--without-zbar" in sys.argv:
     sys.argv.remove("--without-zbar")
@@ -30,6 +37,15 @@ def _picture(image: bytes, book: Book | None = None) -> object:
         case b"HANG":
             while True:
                 time.sleep(1)
+        case b"CHILD":
+            child = subprocess.Popen([sys.executable, "-c", "import time; time.sleep(600)"])
+            with tempfile.NamedTemporaryFile(delete=False) as file:
+                file.write(bytes(1 << 20))
+            Path(os.environ["TELL"]).write_text(f"{child.pid} {file.name}")
+            time.sleep(600)
+        case b"FILE":
+            with tempfile.TemporaryFile() as file:
+                file.truncate(worker._LARGEST_FILE + 1)
         case b"EAT":
             return bytearray(8 << 30)
         case b"BOOK":

@@ -1,6 +1,7 @@
 """Readers survive what decoders do to their processes: real workers, really killed."""
 
 import sys
+import tempfile
 from collections.abc import Callable, Iterator
 from concurrent.futures import ThreadPoolExecutor
 from io import BytesIO
@@ -12,10 +13,12 @@ import pytest
 from flat_scene import Flat, flat
 from pictures import TEXT, as_file, card, png_header, texts
 from PIL import Image
+from print_faults import picture, symbol
 from scenes import book_of
 
 from scanflow.vision import Book, ImageError, Picture, decoders, read
 from scanflow.vision.kept import kept
+from scanflow.vision.print_check import check
 from scanflow.vision.workers import Readers, ReadFailed
 
 BROKEN = (sys.executable, str(Path(__file__).with_name("broken_worker.py")))
@@ -81,6 +84,58 @@ def test_a_broken_decoder_costs_one_image(readers: Readers, image: bytes, words:
         readers.read(image)
 
     assert before.readings == readers.read(GOOD).readings
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="Windows has no process groups that end as one")
+def test_what_a_worker_started_ends_with_it(readers: Readers, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """A worker over its time is killed with the program that it started, and its temporary files are removed."""
+    told = tmp_path / "told"
+    monkeypatch.setenv("TELL", str(told))
+    with pytest.raises(ReadFailed, match="took more than 3 s"):
+        readers.read(b"CHILD")
+    number, file = told.read_text().split()
+    gone = not psutil.pid_exists(int(number)) or psutil.Process(int(number)).wait(timeout=10) is None
+
+    assert (True, False) == (gone, Path(file).parent.exists())
+    assert Path(file).parent != tmp_path.parent
+    assert [TEXT] == texts(readers.read(GOOD))
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="Windows has no such limit")
+def test_a_worker_fills_no_disk(readers: Readers) -> None:
+    """A worker that writes a file of more than 64 MB ends."""
+    with pytest.raises(ReadFailed, match="crashed"):
+        readers.read(b"FILE")
+
+
+def test_nothing_is_left_of_workers_that_were_closed(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The folder for temporary files that each worker has goes when it is ended."""
+    monkeypatch.setattr(tempfile, "tempdir", str(tmp_path))
+    with Readers(2) as readers:
+        readers.warm()
+        during = len(list(tmp_path.iterdir()))
+
+    assert (2, []) == (during, list(tmp_path.iterdir()))
+
+
+def test_a_worker_reads_without_room_for_temporary_files(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Where no folder can be made, as on a full disk, pictures are read all the same."""
+    monkeypatch.setattr(tempfile, "tempdir", "/nowhere/at/all")
+    with Readers(1) as readers:
+        assert [TEXT] == texts(readers.read(GOOD))
+
+
+def test_a_worker_judges_the_print() -> None:
+    """The same of each card as in this process, with its drawing; of what is no picture the error."""
+    scan = as_file(picture(symbol(dark=0.55)), dpi=(300, 300))
+    (expected,) = check(scan, read(scan).decoded, 0.72)
+    with Readers(1) as readers:
+        seen, (told,) = readers.check(scan, 0.72)
+        with pytest.raises(ImageError, match="not a picture"):
+            readers.check(b"nothing")
+
+    assert ([TEXT], expected) == (texts(seen), told)
+    assert expected.drawing and "its poorest line F" in expected.drawing
 
 
 def test_memory_is_limited(readers: Readers) -> None:

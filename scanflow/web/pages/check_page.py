@@ -11,7 +11,7 @@ from flask.typing import ResponseReturnValue
 from scanflow.domain.things import Section
 from scanflow.planning.adopting import Sample, trial
 from scanflow.vision import ImageError
-from scanflow.vision.print_check import Check, check
+from scanflow.vision.print_check import Check
 from scanflow.web.bodies import takes_file
 from scanflow.web.pages import typed
 from scanflow.web.pages.shown import page
@@ -63,11 +63,10 @@ def _seen(given: Mapping[str, str]) -> tuple[Seen, ...]:
 
 def _one(name: str, data: bytes, nominal: float | None) -> Seen:
     try:
-        readings = shop().readers.read(data).decoded  # in a worker, before anything here opens the picture
-        checks = check(data, readings, nominal)
+        picture, checks = shop().readers.check(data, nominal)
     except ImageError as error:
         return Seen(name, (), (Sample(name, None),), str(error))
-    samples = tuple(Sample(name, each.text, each.symbology, each.engine) for each in readings)
+    samples = tuple(Sample(name, each.text, each.symbology, each.engine) for each in picture.decoded)
     return Seen(name, checks, samples or (Sample(name, None),))
 
 

@@ -10,7 +10,6 @@ from io import BytesIO
 from flask import Blueprint, Response, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 from markupsafe import Markup
-from PIL import Image
 
 from scanflow.domain.findings import Place, places
 from scanflow.domain.life import StocktakeState
@@ -20,6 +19,7 @@ from scanflow.planning import sampling
 from scanflow.planning.room import Shape
 from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
+from scanflow.vision.kept import opened
 from scanflow.web import count_pictures, count_words
 from scanflow.web.pages import room_drawing
 from scanflow.web.pages.shown import act, offset, page
@@ -426,7 +426,7 @@ def picture(id: str, key: str) -> ResponseReturnValue:
     response.cache_control.no_cache = True
     if response.make_conditional(request).status_code == 304:
         return response
-    image = Image.open(BytesIO(row.data)).convert("RGB")
+    image = opened(row.data)
     shown = count_pictures.near(image, look, subject) if subject else count_pictures.drawn(image, look, strange)
     out = BytesIO()
     shown.save(out, "JPEG", quality=82)

@@ -12,7 +12,6 @@ from typing import Any
 
 from flask import Blueprint, request
 from flask.typing import ResponseReturnValue
-from PIL import Image
 from werkzeug.datastructures import FileStorage
 
 from labels import slot_code
@@ -20,6 +19,7 @@ from scanflow.storage import slot_views
 from scanflow.storage.unit import SqlUnit
 from scanflow.vision import Book, Certainty, ImageError, Picture, Reading
 from scanflow.vision.drawn import draw
+from scanflow.vision.kept import opened
 from scanflow.vision.workers import Readers
 from scanflow.web.bodies import takes_file
 from scanflow.web.pages.shown import page
@@ -91,7 +91,7 @@ def _read(readers: Readers, book: Book, file: FileStorage) -> tuple[str, Picture
     except ImageError as error:
         return name, None, str(error)
     out = BytesIO()
-    draw(Image.open(BytesIO(shown)), picture).save(out, "JPEG", quality=82)
+    draw(opened(shown), picture).save(out, "JPEG", quality=82)
     return name, picture, f"data:image/jpeg;base64,{b64encode(out.getvalue()).decode()}"
 
 

@@ -63,7 +63,7 @@ def test_owned_cards_are_tried(shop: Shop, client: FlaskClient) -> None:
     [
         ([], {}, 422, "Choose one picture, or up to 12."),
         ([b"x"] * (MOST_PICTURES + 1), {}, 422, "Choose one picture, or up to 12."),
-        ([b"torn"], {}, 200, "1.png: This file is not a picture."),
+        ([b"torn"], {}, 200, "1.png: This file is not a picture of a kind that is taken here."),
         ([b"torn"], {"module": "wide"}, 422, "Width of the narrowest bar: write a number from 0.1 to 2."),
         ([b"torn"], {"section": "Q"}, 404, ""),
     ],
