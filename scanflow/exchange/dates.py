@@ -5,6 +5,8 @@ from collections.abc import Iterable
 from datetime import date, datetime
 from enum import StrEnum
 
+from scanflow.workflow.times import YEARS
+
 
 class DateOrder(StrEnum):
     """Which of two numbers before a year is the day."""
@@ -13,7 +15,7 @@ class DateOrder(StrEnum):
     MONTH_FIRST = "month-first"
 
 
-_YEAR = r"(?P<year>(?:19|20|21)\d\d)"
+_YEAR = r"(?P<year>\d{4})"
 _DATE = rf"(?:{_YEAR}(?P<dash>[-/.])(?P<month>\d{{1,2}})(?P=dash)(?P<day>\d{{1,2}}))"
 _NUMBERS = rf"(?:(?P<first>\d{{1,2}})(?P<mark>[-/.])(?P<second>\d{{1,2}})(?P=mark){_YEAR.replace('year', 'last')})"
 _CLOCK = r"(?P<hour>\d{1,2}):(?P<minute>\d\d)(?P<rest>:\d\d(?:\.\d{1,9})?)?(?: ?(?P<half>[ap])\.?m\.?)?"
@@ -25,12 +27,14 @@ def read_date(text: str, order: DateOrder | None = None) -> str:
     """A date as `2026-11-03`, a time as `2026-11-03T14:05:00`, with its offset if it has one; ValueError else.
 
     RFC 3339, `2026-11-03 14:05`, `03.11.2026`, `11/03/2026 2:05 PM`. Without `order`, two numbers before the year are
-    day and month between full stops, else month and day. Years from 1900 to 2199.
+    day and month between full stops, else month and day. The years are `YEARS`, as everywhere.
     """
     match = _WHEN.fullmatch(" ".join(text.split()))
     if match is None:
         raise ValueError(f"{text!r} is no date")
     day = _day(match, order)
+    if day.year not in YEARS:
+        raise ValueError(f"{text!r} is of no year from {YEARS[0]} to {YEARS[-1]}")
     if match["hour"] is None:
         return day.isoformat()
     offset = (match["offset"] or "").upper().replace("Z", "+00:00")

@@ -30,6 +30,7 @@ _KINDS = {
     "HEIF": ("HEIC", "image/heic,image/heif"),
     "AVIF": ("AVIF", "image/avif"),
 }
+MEDIA_TYPES = tuple(each for _, types in _KINDS.values() for each in types.split(","))
 
 # Brands of HEIF files, ISO/IEC 23008-12 and MPEG's registry; heic is what phones write.
 _HEIC_BRANDS = {b"heic", b"heix", b"heim", b"heis", b"hevc", b"hevx", b"mif1", b"msf1"}

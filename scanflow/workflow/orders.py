@@ -18,7 +18,7 @@ from scanflow.domain.titles import Titled, words_of
 from scanflow.workflow import doubts, learned, parcels
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
 from scanflow.workflow.sightings import gone
-from scanflow.workflow.times import instant
+from scanflow.workflow.times import HOW, instant
 
 
 class Outcome(StrEnum):
@@ -103,7 +103,7 @@ def _times(unit: Unit, incoming: IncomingOrder) -> tuple[datetime | None, dateti
         try:
             times.append(instant(getattr(incoming, name), unit.settings.zone))
         except (ValueError, OverflowError) as error:
-            raise Invalid(f"/{name}", "bad_time", "Write times like 2026-11-03T14:05:00+01:00.") from error
+            raise Invalid(f"/{name}", "bad_time", HOW) from error
     return times[0], times[1]
 
 

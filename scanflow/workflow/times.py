@@ -5,12 +5,20 @@ from __future__ import annotations
 from datetime import UTC, date, datetime, time
 from zoneinfo import ZoneInfo
 
-YEARS = range(1970, 9999)
-"""Years that an order can be of: at either end of what a date can say, another zone would be beyond it."""
+YEARS = range(2000, 2200)
+"""Years that anything told to the shop can be of: others are slips of a hand, a file or a clock, and at either end of
+what a date can say another zone would be beyond it.
+"""
+
+HOW = f"Write times like 2026-11-03T14:05:00+01:00, of the years {YEARS[0]} to {YEARS[-1]}."
+"""What to say of a text that is no such time."""
 
 
 def instant(text: str | None, zone: str) -> datetime | None:
-    """RFC 3339, or ISO 8601 without offset (the shop's zone), or a date (the end of that day); ValueError else."""
+    """RFC 3339, or ISO 8601 without offset (the shop's zone), or a date (the end of that day).
+
+    ValueError for anything else, and for a year that is not one of `YEARS`.
+    """
     if not text:
         return None
     text = text.upper()
@@ -19,7 +27,7 @@ def instant(text: str | None, zone: str) -> datetime | None:
     else:
         when = datetime.fromisoformat(text)
     if when.year not in YEARS:
-        raise ValueError(f"{text} is no time of an order")
+        raise ValueError(f"{text} is of no year from {YEARS[0]} to {YEARS[-1]}")
     return (when if when.tzinfo else when.replace(tzinfo=ZoneInfo(zone))).astimezone(UTC)
 
 

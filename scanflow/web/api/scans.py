@@ -17,7 +17,7 @@ from scanflow.workflow import scans
 from scanflow.workflow.answers import Answer
 from scanflow.workflow.ports import Invalid
 from scanflow.workflow.reading import Reading
-from scanflow.workflow.times import instant
+from scanflow.workflow.times import HOW, instant
 
 blueprint = Blueprint("api_scans", __name__)
 
@@ -84,7 +84,7 @@ def _scan(fields: dict[str, Any], body: str, seen: str | Picture) -> Answer:
     try:
         instant(reading.at, "UTC")
     except (ValueError, OverflowError):
-        raise Invalid("/at", "bad_time", "Write times like 2026-11-03T14:05:00+01:00.") from None
+        raise Invalid("/at", "bad_time", HOW) from None
     return shop().act(visitor().name, lambda unit: scans.scan(unit, reading))
 
 

@@ -88,12 +88,13 @@ def test_what_can_not_be_bound_is_held_with_a_reason(calls: Calls) -> None:
     assert all(line["why"] for line in order["lines"])
 
 
-def test_a_time_that_is_none_is_a_fault_of_its_field(calls: Calls) -> None:
-    """422 that points at the time."""
-    problem = calls.post(
-        "/api/orders", 422, number="1001", ordered_at="2026-02-30T10:00:00Z", lines=[{"reference": "D001"}]
-    )
-    assert [{"pointer": "/ordered_at", "code": "bad_time"}] == problem["errors"]
+@pytest.mark.parametrize("text", ["2026-02-30T10:00:00Z", "0001-01-01T00:00:00Z", "1999-12-31", "9999-12-31T23:59:59Z"])
+@pytest.mark.parametrize("name", ["ordered_at", "ship_by"])
+def test_a_time_that_is_none_is_a_fault_of_its_field(calls: Calls, name: str, text: str) -> None:
+    """422 that points at the time and says how one is written, of which years."""
+    problem = calls.post("/api/orders", 422, number="1001", **{name: text}, lines=[{"reference": "D001"}])
+    assert [{"pointer": f"/{name}", "code": "bad_time"}] == problem["errors"]
+    assert "of the years 2000 to 2199" in problem["detail"]
 
 
 def test_orders_are_listed_by_state(calls: Calls) -> None:

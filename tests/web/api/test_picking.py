@@ -235,6 +235,8 @@ def test_a_scan_that_can_be_judged_is_answered(calls: Calls, text: str, reason: 
         ({"station": "tray", "key": "a b"}, "/key", "pattern"),
         ({"station": "tray", "key": "a" * 65}, "/key", "pattern"),
         ({"station": "tray", "at": "2026-02-30"}, "/at", "bad_time"),
+        ({"station": "tray", "at": "1970-01-01T00:00:00Z"}, "/at", "bad_time"),
+        ({"station": "tray", "at": "9999-12-31T23:59:59-12:00"}, "/at", "bad_time"),
         ({"station": "tray", "image": "x"}, "/image", "unknown_field"),
         ({"station": "tray", "take_out": "yes"}, "/take_out", "type"),
     ],

@@ -6,6 +6,9 @@ from collections.abc import Iterable, Mapping
 from enum import StrEnum
 from typing import Any
 
+from scanflow.vision.upright import MEDIA_TYPES
+from scanflow.workflow.times import YEARS
+
 Schema = dict[str, Any]
 
 ID = r"^[A-Za-z0-9_-]{1,64}$"
@@ -70,7 +73,8 @@ TIME: Schema = {
     "type": "string",
     "maxLength": 40,
     "pattern": rf"^{_DAY}([T ]{_HOUR}(Z|[+-]([01][0-9]|2[0-3]):[0-5][0-9])?)?$",
-    "description": "RFC 3339; without offset in the shop's zone; a date alone is the end of that day.",
+    "description": "RFC 3339; without offset in the shop's zone; a date alone is the end of that day. "
+    f"Years {YEARS[0]} to {YEARS[-1]}.",
     "examples": ["2026-11-03T14:05:00+01:00"],
 }
 AGE: Schema = {
@@ -86,8 +90,8 @@ PHOTO: Schema = {
     "description": "The address of the thing's picture; another picture has another address.",
 }
 JPEG = "image/jpeg"
-IMAGES = (JPEG, "image/png", "image/webp", "image/heic", "image/heif")
-"""Media types of pictures that are taken, HEIC where the service has its library."""
+IMAGES = MEDIA_TYPES
+"""Media types of pictures that are taken, HEIC and AVIF where the service can open them."""
 
 LIMIT = {"limit": {"type": "integer", "minimum": 1, "maximum": 500, "default": 100}}
 PAGED = {**LIMIT, "cursor": {"type": "string", "pattern": r"^[A-Za-z0-9_-]{1,200}$"}}

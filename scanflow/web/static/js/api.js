@@ -17,6 +17,11 @@ export function aged(since) {
   return age >= FRESH ? { age_ms: age } : {};
 }
 
+const [FIRST, LAST] = [Date.UTC(2000, 0), Date.UTC(2200, 0) - 1]; // the service takes no other years
+
+/** This device's clock. It is only recorded: one that is far off says the nearest time that the service takes. */
+export const clock = () => new Date(Math.min(Math.max(Date.now(), FIRST), LAST)).toISOString();
+
 /** The answer to a POST: its status and its JSON. Rejects where there is no answer at all, or `signal` ends it first. */
 export async function post(path, body, signal) {
   const headers = { "X-CSRF-Token": csrf, Accept: "application/json" };

@@ -1,5 +1,6 @@
 // On every page: work without network is made ready, and what a round left without answer goes out.
 
+import { clock } from "./api.js";
 import { lasting } from "./kept.js";
 import { refresh } from "./live.js";
 import * as putback from "./putback.js";
@@ -29,7 +30,7 @@ async function keep(come) {
 
 /** A round's scans that its page could not send any more. */
 function drain() {
-  const now = new Date().toISOString();
+  const now = clock();
   const all = async () => (await lasting.all()).map((each) => ({ noted: now, ...each }));
   const settled = async () => {
     await putback.list();

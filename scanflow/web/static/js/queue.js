@@ -1,6 +1,6 @@
 // Scans go out one after another; each keeps its key until it is answered, however long the network is gone.
 
-import { aged, newKey, post } from "./api.js";
+import { aged, clock, newKey, post } from "./api.js";
 
 const PATIENCE = 700; // ms without an answer before the page says so
 const FIRST_RETRY = 1000; // ms
@@ -35,7 +35,7 @@ export class Queue {
   /** Adds a scan with these fields; `image` is a file in place of `text`. Its record's `stored` says when it is kept. */
   add(fields, image = null) {
     const record = { scan: { ...fields, key: newKey() }, read: Date.now() };
-    if (this.lost) record.scan.at = new Date().toISOString();
+    if (this.lost) record.scan.at = clock();
     if (image) record.image = image;
     else record.stored = this.store.add(record);
     this.scans.push(record);

@@ -1,6 +1,6 @@
 // A station: cards and slips come in by scanner, keyboard or photo; each gets a verdict.
 
-import { post } from "./api.js";
+import { clock, post } from "./api.js";
 import * as camera from "./camera.js";
 import { wait } from "./frame.js";
 import { lasting, passing } from "./kept.js";
@@ -96,7 +96,7 @@ async function note(record) {
   record.told = true;
   const said = round.judge(record.scan.text, queue.scans);
   if (said.fresh) {
-    record.noted = record.scan.at ?? new Date().toISOString();
+    record.noted = record.scan.at ?? clock();
     try {
       await record.stored;
       await lasting.change(record);
