@@ -7,11 +7,12 @@ comma, semicolon or tab between cells; any line ends.
 import csv
 import io
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from itertools import islice
 
 MAX_BYTES = 10_000_000
 MAX_ROWS = 50_000  # below the header, blank ones too
+MAX_COLUMNS = 200
 MAX_LINES = 20 * MAX_ROWS  # a row has several where its cells hold line breaks
 MAX_BROKEN = 20  # rows with broken quotes; with more of them the separator or the file is not what it seems
 DELIMITERS = (",", ";", "\t")
@@ -50,10 +51,15 @@ class Table:
     rows: tuple[Row, ...]
     encoding: str
     delimiter: str
+    _places: dict[str, int] = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        places = {header: place for place, header in reversed([*enumerate(self.headers)])}
+        object.__setattr__(self, "_places", places)
 
     def cell(self, row: Row, header: str) -> str:
         """The cell under a header, without surrounding spaces; empty where the row or the table is too narrow."""
-        index = self.headers.index(header) if header in self.headers else len(row.cells)
+        index = self._places.get(header, len(row.cells))
         return row.cells[index].strip() if index < len(row.cells) else ""
 
 
@@ -71,6 +77,8 @@ def read_table(data: bytes) -> Table:
     if not filled:
         raise FileError("This file is empty.")
     header, *rows = filled
+    if len(header.cells) > MAX_COLUMNS:
+        raise FileError(f"This file has more than {MAX_COLUMNS} columns; leave out those that are not needed.")
     if not rows:
         raise FileError("This file has a header, but no rows below it.")
     return Table(tuple(cell.strip() for cell in header.cells), tuple(rows), encoding, delimiter)

@@ -5,7 +5,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from scanflow.exchange.csv_table import MAX_BROKEN, MAX_BYTES, MAX_ROWS, FileError, Row, read_table
+from scanflow.exchange.csv_table import MAX_BROKEN, MAX_BYTES, MAX_COLUMNS, MAX_ROWS, FileError, Row, read_table
 
 ENCODINGS = {
     "utf-8": ("utf-8", b""),
@@ -186,3 +186,17 @@ def test_no_line_disappears(pieces):
     kept = "".join("".join(row.cells) for row in table.rows) + "".join(table.headers)
     for char in "a1é":
         assert data.decode("cp1252").count(char) == kept.count(char)
+
+
+def test_a_file_of_too_many_columns_is_said():
+    """As many columns as are taken are read; one more is an error in words, and quickly, whatever stands below."""
+    head = [f"column {number}" for number in range(MAX_COLUMNS)]
+    assert head == list(read_table(written([head, head]).encode()).headers)
+    with pytest.raises(FileError, match="more than 200 columns"):
+        read_table(written([[*head, "one more"], head]).encode())
+
+
+def test_of_columns_that_are_named_alike_the_first_counts():
+    """A cell is looked up by its header without surrounding spaces."""
+    table = read_table(b"number , number,title\n1, 2 ,\n")
+    assert ["1", "", ""] == [table.cell(table.rows[0], name) for name in ("number", "title", "none")]
