@@ -128,7 +128,8 @@ def fingerprint(certificate: x509.Certificate) -> str:
 def make_authority(host: str, now: datetime) -> Pair:
     """An authority for private names and addresses, and for the single-word name that the machine has."""
     domains = [*DOMAINS, host.lower()] if _is_word(host) else list(DOMAINS)
-    permitted = [*map(x509.DNSName, domains), *map(x509.IPAddress, NETWORKS)]
+    # e-mail of a host that can't be (RFC 6761, 6.4): a kind of name that no constraint speaks of would be free
+    permitted = [*map(x509.DNSName, domains), *map(x509.IPAddress, NETWORKS), x509.RFC822Name("invalid")]
     constraints = x509.NameConstraints(permitted, None)
     key = ec.generate_private_key(ec.SECP256R1())
     name = _named(f"scanflow on {host}"[:64])

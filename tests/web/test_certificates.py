@@ -79,12 +79,13 @@ OUTSIDE = ["shop.example", "www.bench.example", "8.8.8.8", "172.32.0.1", "2001:d
 
 
 def forged(authority: Pair, name: str) -> Pair:
-    """A certificate for a name outside, as a thief of the authority's key would sign it."""
+    """A certificate that a thief of the authority's key would sign: for a name outside, for e-mail beside one inside."""
     key = ec.generate_private_key(ec.SECP256R1())
     try:
         alternative: x509.GeneralName = x509.IPAddress(ip_address(name))
     except ValueError:
-        alternative = x509.DNSName(name)
+        alternative = x509.RFC822Name(name) if "@" in name else x509.DNSName(name)
+    inside = [x509.DNSName("localhost")] if "@" in name else []
     own = certificates.issue(authority, ["localhost"], NOW).certificate
     builder = x509.CertificateBuilder(
         own.issuer, own.subject, key.public_key(), 7, own.not_valid_before_utc, own.not_valid_after_utc
@@ -92,7 +93,7 @@ def forged(authority: Pair, name: str) -> Pair:
     for extension in own.extensions:
         named = isinstance(extension.value, x509.SubjectAlternativeName)
         builder = builder.add_extension(
-            x509.SubjectAlternativeName([alternative]) if named else extension.value, extension.critical
+            x509.SubjectAlternativeName([alternative, *inside]) if named else extension.value, extension.critical
         )
     return Pair(builder.sign(authority.key, authority.certificate.signature_hash_algorithm), key)
 
@@ -104,6 +105,14 @@ def test_a_stolen_authority_is_good_for_nothing_outside(tmp_path: Path, name: st
     (tmp_path / "forged.pem").write_bytes(forged(authority, name).pem())
     context = Own(tmp_path / "forged.pem").context(NOW)
     assert "permitted subtree violation" == shake(context, authority.certificate, name)
+
+
+def test_a_stolen_authority_vouches_for_no_e_mail(tmp_path: Path) -> None:
+    """Of e-mail it may name one host that can't be (RFC 5280, 4.2.1.10; RFC 6761, 6.4): OpenSSL refuses all others."""
+    authority = certificates.make_authority("bench", NOW)
+    (tmp_path / "forged.pem").write_bytes(forged(authority, "owner@shop.example").pem())
+    context = Own(tmp_path / "forged.pem").context(NOW)
+    assert "permitted subtree violation" == shake(context, authority.certificate, "localhost")
 
 
 @pytest.mark.parametrize("name", [*NAMES, *OUTSIDE])
