@@ -22,6 +22,8 @@ from labels.sheet import Page
 from labels.whole import write_whole
 
 PNG_DPI = 300
+MOST_PNG_DPI = 600
+"""Finer than cards need; a page of 2400 dots per inch takes gigabytes while it is drawn."""
 
 
 def write(pages: Sequence[Page], out: str | PathLike[str], *, title: str, dpi: float = PNG_DPI) -> list[Path]:

@@ -80,7 +80,8 @@ def read(unit: SqlUnit, section: Section, given: Mapping[str, str], *, whole_dot
     `whole_dots`: bars become whole dots of the printer even where its fineness was not typed, as a picture needs it.
     """
     style = card.Style(typed.choice(given, "style", STYLES))
-    dpi = typed.decimal(given, "dpi", "Dots per inch", 72, 2400) if given.get("dpi", "").strip() else 0.0
+    what, most = ("Dots per inch of a picture", draw.MOST_PNG_DPI) if whole_dots else ("Dots per inch", 2400)
+    dpi = typed.decimal(given, "dpi", what, 72, most) if given.get("dpi", "").strip() else 0.0
     dpi = dpi or (draw.PNG_DPI if whole_dots else 0.0)
     own = section.colour if section.colour in COLOURS else "white"
     paper = COLOURS[typed.choice({"colour": given.get("colour") or own}, "colour", COLOURS)]

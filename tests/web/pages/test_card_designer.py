@@ -106,6 +106,16 @@ def test_used_cards_are_minded(shop: Shop, client: FlaskClient) -> None:
     assert "had a thing already" not in client.get("/cards?section=D&numbers=2-4").text
 
 
+def test_a_picture_is_no_finer_than_600_dots_an_inch(shop: Shop, client: FlaskClient) -> None:
+    """2400 would take gigabytes: the answer says what is possible. A PDF's bars still go by the printer's dots."""
+    furnish(shop, 4)
+    address = "/cards/print?section=D&numbers=1&dpi=2400&format="
+    refused = client.get(f"{address}png")
+    assert 422 == refused.status_code
+    assert "Dots per inch of a picture: write a number from 72 to 600." in refused.text
+    assert [200, 200] == [client.get(address + kind).status_code for kind in ("pdf", "svg")]
+
+
 @pytest.mark.parametrize(
     ("query", "sentence"),
     [
