@@ -13,6 +13,7 @@ from scanflow.web.addresses import Listening
 from scanflow.web.api.changes import Streams
 from scanflow.web.certificates import Home
 from scanflow.web.hosts import Hosts
+from scanflow.web.received import Received
 
 
 def create_app(
@@ -23,6 +24,7 @@ def create_app(
     far as they can be heard there, and by `names`.
     """
     app = Flask(__name__)
+    app.request_class = Received
     app.extensions["scanflow"] = shop
     app.extensions["listening"] = listening = listening or Listening()
     app.extensions["home"] = home

@@ -6,7 +6,7 @@ from flask import Blueprint, request
 from flask.typing import ResponseReturnValue
 
 from scanflow.storage import ledger_views
-from scanflow.web.pages.shown import PAGE, look, page
+from scanflow.web.pages.shown import PAGE, asked, look, page
 
 blueprint = Blueprint("ledger_page", __name__)
 
@@ -14,7 +14,7 @@ blueprint = Blueprint("ledger_page", __name__)
 @blueprint.get("/ledger")
 def show() -> ResponseReturnValue:
     about = request.args.get("about", "").strip()[:100]
-    before = request.args.get("before", type=int)
+    before = asked("before") or None
     names = list(dict.fromkeys([about, about.upper()])) if about else []
     entries = look(ledger_views.newest, before=before, about=names, limit=PAGE + 1)
     return page("ledger.html", entries=entries[:PAGE], more=len(entries) > PAGE, about=about, before=before)

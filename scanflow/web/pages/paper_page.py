@@ -22,7 +22,7 @@ from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.forms import KEY, write
 from scanflow.web.pages.order_pages import STATES
 from scanflow.web.pages.round_pages import Spot, spots_of
-from scanflow.web.pages.shown import act, count, look, page, when
+from scanflow.web.pages.shown import act, asked, count, look, page, when
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import shop
 from scanflow.workflow import orders, paper
@@ -104,7 +104,9 @@ def _pdf(pages: Sequence[sheet.Page], title: str, name: str) -> ResponseReturnVa
     response = send_file(BytesIO(out.getvalue()), "application/pdf", download_name=f"{name}.pdf")
     if request.args.get("paper") in SHEETS:
         year = 365 * 24 * 3600
-        response.set_cookie(COOKIE, request.args["paper"], max_age=year, samesite="Lax", httponly=True)
+        response.set_cookie(
+            COOKIE, request.args["paper"], max_age=year, samesite="Lax", httponly=True, secure=request.is_secure
+        )
     return response
 
 
@@ -159,7 +161,7 @@ def _entry(id: str, told: Sequence[tuple[str, str, str]], status: int) -> Respon
         raise Problem(404, "not_found", "There is no such round.")
     stops = look(round_views.round_stops, id)
     waiting = [stop for stop in stops if to_walk(stop, id)]
-    wanted = request.args.get("stop", 0, type=int)
+    wanted = asked("stop")
     first = next((place for place, stop in enumerate(waiting) if stop.stop == wanted), 0)
     rows = waiting[first // SHOWN * SHOWN :][:SHOWN]
     shown = {"round": round_, "stops": stops, "waiting": waiting, "rows": rows, "wanted": wanted, "told": told}

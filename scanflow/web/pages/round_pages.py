@@ -17,7 +17,7 @@ from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
 from scanflow.storage import room_views, round_views
 from scanflow.storage.views import Rows
 from scanflow.web.pages.last_scan import last_scan
-from scanflow.web.pages.shown import PAGE, act, count, look, offset, page, where_are
+from scanflow.web.pages.shown import PAGE, act, asked, count, look, offset, page, where_are
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import shop
 from scanflow.workflow import cycle, rounds
@@ -66,7 +66,7 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     stops = look(round_views.round_stops, id)
     waiting = [stop for stop in stops if to_walk(stop, id)]
     left = [stop for stop in stops if _left(stop, id)]
-    wanted = request.args.get("stop", 0, type=int)
+    wanted = asked("stop")
     stop = next((each for each in waiting if each.position >= wanted), waiting[0] if waiting else None)
     shown = {"round": walk, "stops": stops, "stop": stop, "waiting": waiting, "left": left}
     shown["done"] = len(stops) - len(waiting) - len(left)

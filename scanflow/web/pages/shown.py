@@ -31,6 +31,9 @@ T = TypeVar("T")
 PAGE = 50
 """Rows of a list on one page."""
 
+LARGEST = 2**53
+"""Of a number in an address: SQL counts further, and JSON (RFC 8259, 6) so far."""
+
 LIVE = frozenset(
     {
         *("today.show", "order_page.index", "order_page.show", "round_page.index", "round_page.show"),
@@ -91,9 +94,14 @@ def settle_doubt(unit: SqlUnit, doubt: str) -> None:
     doubts.settle(unit, doubt, how, text=text or None, note=note)
 
 
+def asked(name: str) -> int:
+    """A whole number in the address, 0 where there is none; cut to what a database can count to."""
+    return max(-LARGEST, min(request.args.get(name, 0, type=int), LARGEST))
+
+
 def offset() -> int:
     """How many rows of a list come before this page."""
-    return max(0, request.args.get("from", 0, type=int))
+    return max(0, asked("from"))
 
 
 def split(code: str) -> tuple[str, str]:

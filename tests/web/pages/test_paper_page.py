@@ -181,3 +181,14 @@ def test_unknown_things_are_not_found(client: FlaskClient) -> None:
     """404 for an order or a round that is none."""
     for address in ("/orders/none/slip.pdf", "/rounds/none/slips.pdf", "/rounds/none/sheet.pdf", "/rounds/none/paper"):
         assert (address, 404) == (address, client.get(address).status_code)
+
+
+def test_the_choice_of_paper_is_sent_by_tls_alone(shop: Shop, client: FlaskClient) -> None:
+    """Under HTTPS the cookie is marked so (RFC 6265bis, 4.1.2.5); in plain it could not be kept."""
+    order = furnish(shop, 4).orders[0].id
+    address = f"/orders/{order}/slip.pdf?paper=a4"
+    marked = ["Secure" in client.get(address, base_url=base).headers["Set-Cookie"] for base in BASES]
+    assert [True, False] == marked
+
+
+BASES = ("https://localhost", "http://localhost")
