@@ -25,6 +25,7 @@ _T = TypeVar("_T")
 DEFAULT_DIGITS = 3
 _WIDTHS = range(2, 7)  # of a number whose section nobody listed
 _TURN_DIGITS = 2
+_MOST_DIGITS = 18  # of any number: more are nobody's, and no database counts so far
 _SLIP_DIGITS = 5
 _SLIP_LETTERS = "ORD"
 _STOP_LETTERS = "STP"
@@ -257,7 +258,7 @@ def parse_reference(text: str, digits: Mapping[str, int] | None = None) -> Listi
         if len(rest) == width + 1:
             return Listing(_checked_card(section, _digits(rest), text), None)
         number, turn, check = _digits(rest[:width]), _digits(rest[width:-1]), rest[-1:]
-        if len(turn) < _TURN_DIGITS or turn != f"{int(turn):0{_TURN_DIGITS}}" or int(turn) < 1:
+        if not _TURN_DIGITS <= len(turn) <= _MOST_DIGITS or turn != f"{int(turn):0{_TURN_DIGITS}}" or int(turn) < 1:
             raise BadFormat
         wanted = calc_check_character(section + number + turn)
         if check.translate(_LOOKALIKE) != wanted.translate(_LOOKALIKE):
@@ -354,7 +355,7 @@ def _numbered(letters: str, number: int) -> str:
 
 
 def _parse_numbered(letters: str, text: str, what: str) -> int:
-    match = re.fullmatch(letters + "([0-9OI]{5,})([0-9OI])", compact(text))
+    match = re.fullmatch(letters + f"([0-9OI]{{5,{_MOST_DIGITS}}})([0-9OI])", compact(text))
     number = int(match[1].translate(_LOOKALIKE)) if match else 0
     if match is None or number < 1 or len(match[1]) != len(_numbered(letters, number)) - len(letters) - 1:
         raise BadFormat(f"{text!r} is no {what}")

@@ -14,7 +14,7 @@ def _grid(text: str) -> str:
 
 def _page(text: str) -> sheet.Size:
     known = paper.SHEETS.get(text.lower())
-    if known is None and not re.search(r"\d\s*(mm|cm|in)?\s*[x×*]", text.lower()):
+    if known is None and not re.search(r"\d\s*(?:(?:mm|cm|in)\s*)?[x×*]", text.lower()):
         raise ValueError(f"{text!r} is none of {', '.join(paper.SHEETS)}, and no measures like 100x150")
     return known or measures.across_down(text)
 

@@ -8,7 +8,8 @@ from math import isfinite
 
 MM_OF = {"mm": 1.0, "cm": 10.0, "in": 25.4, '"': 25.4}
 _NUMBER = r"\d+(?:[.,]\d+)?(?: \d+/\d+)?|\d+/\d+"
-_LENGTH = re.compile(rf'\s*({_NUMBER})\s*(mm|cm|in|")?\s*', re.IGNORECASE)
+_LENGTH = re.compile(rf'\s*({_NUMBER})(?:\s*(mm|cm|in|"))?\s*', re.IGNORECASE)
+_LONGEST = 100  # characters of what anybody types as a size
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,11 +42,11 @@ def across_down(text: str) -> tuple[float, float]:
 
 
 def _lengths(text: str, count: int) -> list[float]:
-    parts = re.split(r"[x×*]", text.lower())
+    parts = re.split(r"[x×*]", text[: _LONGEST + 1].lower())
     found = [_LENGTH.fullmatch(part) for part in parts]
-    if len(parts) != count or not all(found):
+    if len(parts) != count or len(text) > _LONGEST or not all(found):
         what = {1: "length like 23in", 2: "pair of measures like 63.5x38.1 or 4x6in", 3: "size like 23x8x6in"}[count]
-        raise ValueError(f"{text!r} is no {what}, in mm, cm or in")
+        raise ValueError(f"{text[:_LONGEST]!r} is no {what}, in mm, cm or in")
     matches = [match for match in found if match]
     last = matches[-1][2] or "mm"
     units = [match[2] or last for match in matches]

@@ -376,3 +376,18 @@ def test_a_section_has_letters_only():
     for section in ("D1", "", "DDD", "d"):
         with pytest.raises(slot_code.BadFormat):
             slot_code.make(section, 1)
+
+
+@pytest.mark.parametrize("digits", [19, 5000])
+def test_a_number_that_nobody_counts_to_is_no_code(digits):
+    """However many digits a text has, it is a code or it is not; databases count to less than 19 digits' worth."""
+    ones = "1" * digits
+    slip = f"ORD{ones}"
+    for parse, text in [
+        (slot_code.parse_slip, slip + slot_code.calc_check_digit(slip)),
+        (slot_code.parse_stop, f"STP{ones}1"),
+        (slot_code.parse_reference, f"D014-{ones}T"),
+        (slot_code.parse_card, f"D{ones}"),
+    ]:
+        with pytest.raises(slot_code.BadFormat):
+            parse(text)

@@ -29,7 +29,20 @@ def test_lengths(text: str, mm: float) -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["", "23x8", "23x8x6x2", "axbxc", "23x8x6ft", "0x8x6in", "-2x8x6", "23inx8x6mm", "1x2x3/0in"]
+    "text",
+    [
+        "",
+        "23x8",
+        "23x8x6x2",
+        "axbxc",
+        "23x8x6ft",
+        "0x8x6in",
+        "-2x8x6",
+        "23inx8x6mm",
+        "1x2x3/0in",
+        f"1x2x{'3' * 5000}",
+        "1x2x3" + " " * 9_000_000,
+    ],
 )
 def test_no_sizes(text: str) -> None:
     """What is no size, names a unit for some sides only, or has a side of zero is an error that quotes it."""

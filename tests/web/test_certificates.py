@@ -79,7 +79,7 @@ OUTSIDE = ["shop.example", "www.bench.example", "8.8.8.8", "172.32.0.1", "2001:d
 
 
 def forged(authority: Pair, name: str) -> Pair:
-    """A certificate that a thief of the authority's key would sign: for a name outside, for e-mail beside one inside."""
+    """A certificate that a thief of the key would sign: for a name outside; for e-mail, beside a name inside."""
     key = ec.generate_private_key(ec.SECP256R1())
     try:
         alternative: x509.GeneralName = x509.IPAddress(ip_address(name))

@@ -9,9 +9,12 @@ import pytest
 from calls import Calls, photo
 from clients import SQLITE_ONLY
 
-from labels.slot_code import card_text, parse_slip
+from labels.slot_code import calc_check_digit, card_text, parse_slip
 from scanflow.shop import Shop
 from scanflow.vision import Certainty, Picture, Reading, Symbology
+
+SLIP = "ORD" + "1" * 29
+SLIP += calc_check_digit(SLIP)  # of an order that no database can count to
 
 VERDICT = {
     "verdict",
@@ -211,7 +214,13 @@ def test_a_slip_opens_its_parcel(calls: Calls) -> None:
 
 @pytest.mark.parametrize(
     ("text", "reason"),
-    [("", "unreadable"), ("D0011", "bad_check"), ("Z0010", "bad_check"), ("lamp", "unknown_code")],
+    [
+        ("", "unreadable"),
+        ("D0011", "bad_check"),
+        ("Z0010", "bad_check"),
+        ("lamp", "unknown_code"),
+        (SLIP, "unknown_code"),
+    ],
 )
 def test_a_scan_that_can_be_judged_is_answered(calls: Calls, text: str, reason: str) -> None:
     """200 refused, with every field, null or empty where it doesn't apply."""
