@@ -14,6 +14,7 @@ from scanflow.web.api.changes import Streams
 from scanflow.web.certificates import Home
 from scanflow.web.hosts import Hosts
 from scanflow.web.received import Received
+from scanflow.web.turns import Turns
 
 
 def create_app(
@@ -30,6 +31,7 @@ def create_app(
     app.extensions["home"] = home
     app.extensions["streams"] = Streams()
     app.extensions["hosts"] = Hosts(lambda: [*names, *listening.names()])
+    shop.readers.turn = Turns().turn
     app.jinja_env.globals["picture_types"] = accepted
     app.json.sort_keys = False  # type: ignore[attr-defined]
     problem.register(app)

@@ -14,13 +14,13 @@ from typing import Any
 
 import waitress
 from waitress.channel import HTTPChannel
-from waitress.parser import HTTPRequestParser
 from waitress.server import TcpWSGIServer
 from werkzeug.wrappers import Request, Response
 
 from scanflow.web import bodies
 from scanflow.web.front import MOST, Caller, Door
 from scanflow.web.hosts import HERE
+from scanflow.web.spool import Spooled
 
 HEAD = 10.0
 """Seconds for a request's head, from its first byte, and for the first of a connection from the connection's start."""
@@ -157,7 +157,7 @@ class Channel(HTTPChannel):  # type: ignore[misc]
         return bool(took > HEAD + (request.body_bytes_received / RATE if request.headers_finished else 0))
 
 
-class Parser(HTTPRequestParser):  # type: ignore[misc]
+class Parser(Spooled):
     """Reads a request. Of one whose body is too large it takes the head alone: the application refuses it, told by its
     Content-Length, and the connection ends.
     """

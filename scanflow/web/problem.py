@@ -74,7 +74,7 @@ def respond(problem: Problem) -> Response:
     response = Response(json.dumps(body), problem.status, mimetype="application/problem+json")
     if problem.status == 401:
         response.headers["WWW-Authenticate"] = "Bearer"
-    if problem.status == 503:
+    if problem.status in (429, 503):
         response.headers["Retry-After"] = RETRY_AFTER
     return response
 

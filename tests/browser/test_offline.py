@@ -8,8 +8,10 @@ import shutil
 import signal
 import time
 from collections.abc import Callable
+from datetime import datetime
 from pathlib import Path
 
+import pytest
 from furnished import Furnished, furnish, waiting
 from live_shop import PASSWORD, Live, free_port, go_on, serving, sign_in, type_fast
 from playwright.sync_api import Browser, BrowserContext, Page, expect
@@ -20,6 +22,7 @@ from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
 from scanflow.workflow import orders, rounds
+from scanflow.workflow.times import instant
 
 WORKER = True
 
@@ -274,3 +277,19 @@ def test_service_and_phone_are_killed(
     assert ["picked", "picked"] == [state(shop, line) for line in (first, second)]
     assert [1, 1] == [recorded(shop, code) for code in (one, two)]
     shop.database.close()
+
+
+@pytest.mark.parametrize(
+    ("now", "said"),
+    [
+        ("1970-01-01T00:00:05Z", "2000-01-01T00:00:00.000Z"),
+        ("2026-11-03T14:05:00Z", "2026-11-03T14:05:00.000Z"),
+        ("2345-01-01T00:00:00Z", "2199-12-31T23:59:59.999Z"),
+    ],
+)
+def test_a_clock_far_off_loses_no_scan(live: Live, page: Page, now: str, said: str) -> None:
+    """A phone whose clock is in another age says the nearest time that the service takes of a scan that waited."""
+    page.clock.set_fixed_time(datetime.fromisoformat(now))
+    page.goto(f"{live.address}/login")
+    assert said == page.evaluate('async () => (await import("/static/js/api.js")).clock()')
+    assert instant(said, "UTC") is not None

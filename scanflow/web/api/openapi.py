@@ -28,6 +28,7 @@ PROBLEMS = {
     413: "The body is too large.",
     415: "The body has another content type.",
     422: "A field or parameter is wrong; `errors` points at each.",
+    429: "Pictures of this visitor are still being read. `Retry-After` says when to send this one again.",
     503: "Too many of these are open. `Retry-After` says when to ask again.",
 }
 
@@ -101,19 +102,17 @@ def _request_body(each: Call) -> dict[str, Any]:
 
 def _responses(each: Call) -> dict[int, Any]:
     answers = {status: _response(each, status, name) for status, name in each.answers.items()}
-    statuses = {422}
-    if each.roles:
-        statuses |= {401, 403}
-    if each.ids:
-        statuses.add(404)
-    if each.body or each.form:
-        statuses |= {400, 413, 415}
-    if each.image:
-        statuses |= {413, 415}
-    if each.conflicts:
-        statuses.add(409)
-    if each.bounded:
-        statuses.add(503)
+    pictures = each.image or (each.form and "image" in schemas.FORMS[each.form]["properties"])
+    some = [
+        (each.roles, {401, 403}),
+        (each.ids, {404}),
+        (each.body or each.form, {400, 413, 415}),
+        (each.image, {413, 415}),
+        (pictures, {429}),
+        (each.conflicts, {409}),
+        (each.bounded, {503}),
+    ]
+    statuses = {422}.union(*(codes for applies, codes in some if applies))
     return answers | {status: _problem(status, each) for status in statuses}
 
 
