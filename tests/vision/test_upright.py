@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import os
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -79,3 +80,21 @@ def test_what_was_made_here_is_opened_as_nothing_else() -> None:
     assert [TEXT] == texts(read(as_file(shown)))
     with pytest.raises(OSError):
         opened(as_file(card(), "PNG"))
+
+
+def test_pictures_are_opened_in_three_places() -> None:
+    """By format where they come in, and as JPEG what was made here or filmed by our own camera's process."""
+    calls = re.compile(r"Image\.open\((.*)|(imdecode|imread)\(")
+    house = Path(__file__).parents[2]
+    found = {
+        (path.as_posix().removeprefix(f"{house.as_posix()}/scanflow/vision/"), "formats=" in (call[1] or ""))
+        for folder in ("scanflow", "labels")
+        for path in (house / folder).rglob("*.py")
+        for call in calls.finditer(path.read_text(encoding="utf-8"))
+    }
+    expected = {
+        ("upright.py", True),
+        ("kept.py", True),
+        ("sweep.py", False),
+    }
+    assert expected == found

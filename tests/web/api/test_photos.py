@@ -50,9 +50,9 @@ def test_a_picture_is_put_and_given(calls: Calls, stay: Any) -> None:
     assert whole.data == calls.client.get(f"/api/stays/{stay['id']}/photo").data
 
 
-@pytest.mark.parametrize("kind", ["PNG", "WEBP"])
+@pytest.mark.parametrize("kind", ["PNG", "WEBP", "AVIF"])
 def test_other_kinds_become_jpeg(calls: Calls, stay: Any, kind: str) -> None:
-    """What was sent as PNG or WebP is kept as JPEG."""
+    """What was sent as PNG, WebP or AVIF is kept as JPEG."""
     assert 204 == put(calls.client, stay, picture(kind=kind), f"image/{kind.lower()}").status_code
     given = calls.client.get(f"/api/stays/{stay['id']}/photo")
     assert ("image/jpeg", "JPEG") == (given.mimetype, Image.open(BytesIO(given.data)).format)
@@ -119,6 +119,15 @@ def test_what_is_no_picture_is_refused(calls: Calls, stay: Any) -> None:
     expected = [(415, "unsupported_media_type")] * 2 + [(422, "bad_image"), (404, "not_found")]
     assert expected == [(each.status_code, each.get_json()["code"]) for each in answers]
     assert {"application/problem+json"} == {each.mimetype for each in answers}
+
+
+@SQLITE_ONLY
+@pytest.mark.parametrize("kind", ["GIF", "TIFF", "BMP", "EPS", "PDF", "ICO", "PPM", "TGA", "JPEG2000"])
+def test_other_formats_are_no_pictures_here(calls: Calls, stay: Any, kind: str) -> None:
+    """422, which names the formats that are taken, to whatever says to be a JPEG."""
+    answer = put(calls.client, stay, picture(kind=kind))
+    assert (422, "bad_image") == (answer.status_code, answer.json["code"])
+    assert "Send the photo as JPEG, PNG, WebP, HEIC or AVIF." in answer.json["detail"]
 
 
 @SQLITE_ONLY
