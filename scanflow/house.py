@@ -7,13 +7,20 @@ import threading
 import time
 from collections.abc import Callable
 from dataclasses import dataclass
-from datetime import timedelta
+from datetime import datetime, timedelta
+from zoneinfo import ZoneInfo
 
 from scanflow.shop import Shop
+from scanflow.storage.database import trouble_of
 from scanflow.workflow.stocktakes import forget_old_photos
 
+MINUTE = timedelta(minutes=1)
 HOUR = timedelta(hours=1)
 DAY = timedelta(days=1)
+NIGHT = 3
+"""The hour in which nobody scans."""
+
+MISSED = timedelta(hours=36)
 log = logging.getLogger(__name__)
 
 
@@ -28,10 +35,39 @@ class Job:
 
 def _forget_old_photos(shop: Shop) -> None:
     """The photos of counts that ended long enough ago are deleted."""
-    shop.act("scanflow", forget_old_photos)
+    if trouble_of(shop.database) is None and not shop.act("scanflow", forget_old_photos):
+        log.warning("Old photos of counts are kept for a week: the clock is far past the ledger. Is it right?")
 
 
-JOBS = (Job("delete old photos of counts", DAY, _forget_old_photos),)
+def _keep_note(shop: Shop) -> None:
+    """The note beside the database follows the ledger."""
+    shop.database.keep_note()
+
+
+def _verify(shop: Shop) -> None:
+    """All data are verified each night."""
+    note = shop.database.guard.note
+    with shop.looking() as unit:
+        now = unit.at.astimezone(ZoneInfo(unit.settings.zone))
+    if note is not None and not note.amiss and verify_due(note.whole, now):
+        shop.database.verify(shop.clock(), whole=True, pace=1.0)
+
+
+def verify_due(last: str, now: datetime) -> bool:
+    """Whether it is time to verify all, `last` done then (ISO 8601, empty for never): at night by the shop's clock,
+    and at once where a night was missed.
+    """
+    if not last:
+        return True
+    past = now - datetime.fromisoformat(last)
+    return past > MISSED or (now.hour == NIGHT and past > HOUR)
+
+
+JOBS = (
+    Job("keep the note beside the database", MINUTE, _keep_note),
+    Job("verify all data", HOUR / 4, _verify),
+    Job("delete old photos of counts", DAY, _forget_old_photos),
+)
 
 
 class House:

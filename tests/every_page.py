@@ -34,6 +34,7 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
         "/ledger",
         "/ledger?about=D001",
         "/trouble",
+        "/amiss",
         "/settings",
         "/scanner",
         "/no-such-page",

@@ -158,6 +158,9 @@ class Memory:
         told = (json.dumps(data) for each, data in self.ledger if each == kind)
         return self.at if any(json.dumps(name) in each for each in told) else None
 
+    def told_before(self, at: datetime) -> datetime | None:
+        return self.at if self.ledger and self.at <= at else None
+
     def set_settings(self, settings: Settings) -> None:
         self.settings = settings
 

@@ -17,6 +17,7 @@ from scanflow.cli.read import read
 from scanflow.cli.reprint import reprint
 from scanflow.cli.serve import serve
 from scanflow.cli.stocktake import stocktake
+from scanflow.cli.verify import health, verify
 from scanflow.cli.watch import watch
 
 
@@ -35,6 +36,8 @@ main.add_command(read)
 main.add_command(serve)
 main.add_command(stocktake)
 main.add_command(watch)
+main.add_command(verify)
+main.add_command(health)
 
 
 @main.command()

@@ -2,6 +2,7 @@
 
 import os
 from collections.abc import Callable
+from functools import wraps
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -16,7 +17,17 @@ def in_shop(command: Callable[..., Any]) -> Callable[..., Any]:
     """The options that say which shop a command works in."""
     folder = click.option("--data", type=click.Path(file_okay=False, path_type=Path), help="Folder of the shop's data.")
     database = click.option("--database", help="Database URL; SCANFLOW_DATABASE_URL where neither is given.")
-    return folder(database(command))
+
+    @wraps(command)
+    def told(*given: Any, **named: Any) -> Any:
+        from scanflow.storage.unwritable import Unwritable
+
+        try:
+            return command(*given, **named)
+        except Unwritable as error:
+            raise click.ClickException(error.detail) from error
+
+    return folder(database(told))
 
 
 def data_folder(data: Path | None) -> Path:
@@ -24,13 +35,14 @@ def data_folder(data: Path | None) -> Path:
     return data or platformdirs.user_data_path("scanflow", appauthor=False)
 
 
-def open_shop(data: Path | None, database: str | None) -> "Shop":
-    """The shop in a folder or database; an error in one line where it can't be opened."""
+def open_shop(data: Path | None, database: str | None, *, brief: bool = False) -> "Shop":
+    """The shop in a folder or database, verified in brief if wanted; an error in one line where it can't be opened."""
     from sqlalchemy.exc import SQLAlchemyError
 
     from scanflow.shop import Shop
+    from scanflow.storage import note
     from scanflow.storage.database import Database, NewerData
-    from scanflow.storage.engine import UnfitFolder, sqlite_url
+    from scanflow.storage.engine import UnfitFolder, file_of, sqlite_url
 
     if data is not None and database is not None:
         raise click.UsageError("Give a folder or a database, not both.")
@@ -38,8 +50,10 @@ def open_shop(data: Path | None, database: str | None) -> "Shop":
         database = os.environ.get("SCANFLOW_DATABASE_URL")
     try:
         url = database or sqlite_url(data_folder(data))
-        return Shop(Database(url))
-    except (UnfitFolder, NewerData, OSError) as error:
+        file = file_of(url)
+        notebook = note.for_file(file) if file is not None else note.for_url(url, data_folder(data))
+        return Shop(Database(url, notebook, brief=brief))
+    except (UnfitFolder, NewerData, note.Unopened, OSError) as error:
         raise click.ClickException(str(error)) from error
     except SQLAlchemyError as error:
         cause = getattr(error, "orig", None) or error

@@ -63,7 +63,7 @@ def serve(
     logging.basicConfig(level=logging.WARNING, format="%(levelname)s %(name)s: %(message)s")
     logging.getLogger("waitress.queue").setLevel(logging.ERROR)  # it warns of every call that waits for a thread
     signal.signal(signal.SIGTERM, lambda *_: sys.exit(0))
-    with contextlib.closing(open_shop(data, database)) as shop:
+    with contextlib.closing(open_shop(data, database, brief=True)) as shop:
         identity: Home | Own | None = None
         if cert:
             identity = certificates.Own(cert, key)

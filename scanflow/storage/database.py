@@ -11,15 +11,20 @@ from dataclasses import asdict
 from datetime import UTC, datetime
 from typing import Any
 
-from sqlalchemy import Connection, Engine, Executable, Select, bindparam, func, inspect, select, text, update
+from sqlalchemy import Connection, Engine, Executable, Select, bindparam, func, select, text, update
 
 from scanflow.storage import tables
 from scanflow.storage.changes import CHANNEL, Changes
-from scanflow.storage.engine import connect
+from scanflow.storage.engine import connect, connect_frozen
+from scanflow.storage.files import OpenFiles
+from scanflow.storage.guard import Guard
 from scanflow.storage.ledger import FIRST
+from scanflow.storage.note import Notebook
 from scanflow.storage.prepared import Statements
 from scanflow.storage.replay import BASELINE, CHUNK, NOW, rows_now
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.unwritable import Unwritable
+from scanflow.storage.verify import ACCEPTED, Say, Verified, revision, verify
 from scanflow.workflow.ports import Settings
 
 REVISION = "0009"
@@ -31,24 +36,40 @@ class NewerData(Exception):
 
 
 class Database:
-    """`url` is SQLAlchemy's; `postgresql://…` goes through psycopg 3. Raises NewerData."""
+    """`url` is SQLAlchemy's; `postgresql://…` goes through psycopg 3. Raises NewerData.
 
-    def __init__(self, url: str) -> None:
-        self.engine: Engine = connect(url)
-        self._reader: Engine = connect(url, read_only=True)
-        self.kind = self.engine.dialect.name
-        self._statements = Statements(self.engine.dialect)
-        self._upgrade()
+    With a `notebook` it is first held against its note, and with `brief` verified in brief; where something is amiss
+    it is read, and never written (`guard`). Raises Unopened where it can't even be read.
+    """
+
+    def __init__(self, url: str, notebook: Notebook | None = None, *, brief: bool = False) -> None:
+        self.guard = Guard(url, notebook)
+        self.guard.look(REVISION, brief=brief)
         # SQLite lets one write at a time; waiting here is fair and wakes at once, waiting there is polling.
         self._turn = threading.Lock()
-        self._writer = self.engine.connect() if self.kind == "sqlite" else None
+        self._url, self._files = url, OpenFiles(url)
+        self._writer: Connection | None = None
+        self._frozen = bool(self.guard.amiss)
+        self.engine: Engine = connect_frozen(url) if self._frozen else connect(url)
+        self._reader: Engine = self.engine if self._frozen else connect(url, read_only=True)
+        self.kind = self.engine.dialect.name
+        self._statements = Statements(self.engine.dialect)
+        if not self._frozen:
+            self._upgrade()
+            self._begin_writing()
         self.changes = Changes(self.engine, self._reader)
+
+    def _begin_writing(self) -> None:
+        if self.kind == "sqlite":
+            self._writer = self.engine.connect()
+        self._files.remember()
+        self.guard.keep(self._reader)
 
     def _upgrade(self) -> None:
         with self.engine.begin() as connection:
             if self.kind == "postgresql":
                 connection.execute(text("SELECT pg_advisory_xact_lock(:key)"), {"key": _LOCK_KEY})
-            found = _revision(connection)
+            found = revision(connection)
             if found != REVISION:
                 _run_migrations(connection, found)
             if connection.execute(select(tables.head)).one_or_none() is None:
@@ -61,11 +82,48 @@ class Database:
         """An upgrade changes rows without a word: the ledger tells of all of them anew."""
         head = self._statements.get("head", _head).run(connection, {}).fetchone()
         unit = SqlUnit(connection, self._statements, datetime.now(UTC), "scanflow", head)
-        rows = list(rows_now(connection))
-        for first in range(0, len(rows), CHUNK):
-            unit.record(BASELINE, {"first": first, "of": len(rows), NOW: rows[first : first + CHUNK]})
-        unit.settle()
-        connection.execute(update(tables.head).values(seq=unit.seq, hash=unit.hash))
+        _tell_all(unit)
+
+    def verify(self, at: datetime, *, whole: bool, pace: float = 0.0, say: Say = lambda what: None) -> Verified:
+        """Verify it (`storage.verify`) and keep the outcome: where something is amiss, nothing is written any more."""
+        result = verify(self._reader, whole=whole, note=self.guard.note, pace=pace, say=say)
+        result.findings[:0] = self.guard.differences(self._reader)
+        self.guard.checked(self._reader, result, at if whole else None)
+        return result
+
+    def accept(self, at: datetime, who: str, reason: str) -> None:
+        """A person says to go on with what is amiss: the ledger has it, and tells of all rows as they stand."""
+        found = [each.words for each in self.guard.amiss]
+        self._thaw()
+        with self._writing() as connection, connection.begin():
+            _end_head(connection)
+            head = self._statements.get("lock", lambda: _head().with_for_update()).run(connection, {}).fetchone()
+            unit = SqlUnit(connection, self._statements, at, who, head)
+            unit.record(ACCEPTED, {"reason": reason, "found": found})
+            _tell_all(unit)
+        self.guard.settled(self._reader)
+
+    def clear(self) -> None:
+        """A person had all of it verified, and nothing is amiss any more."""
+        self._thaw()
+        self.guard.settled(self._reader)
+
+    def keep_note(self) -> None:
+        """The note follows the ledger, and what another process found amiss or accepted counts here too."""
+        known = self.guard.note
+        if known is not None and known.amiss:
+            self.guard.amiss = known.amiss
+        elif self.guard.amiss and known is not None:
+            self._thaw()
+            self.guard.amiss = ()
+        self.guard.keep(self._reader)
+
+    def _thaw(self) -> None:
+        """Where something was amiss at the start its files were left alone until now."""
+        if self._frozen:
+            self.engine = connect(self._url)
+            self._begin_writing()
+            self._frozen = False
 
     @contextmanager
     def writing(self, at: datetime, who: str) -> Iterator[SqlUnit]:
@@ -73,6 +131,7 @@ class Database:
 
         Writes follow each other: each locks the ledger's head first.
         """
+        self.guard.refuse()
         with self._writing() as connection:
             with connection.begin():
                 head = self._statements.get("lock", lambda: _head().with_for_update()).run(connection, {}).fetchone()
@@ -82,12 +141,17 @@ class Database:
                 if unit.seq != head[0]:
                     moved = self._statements.get("move head", lambda: _move_head(self.kind))
                     moved.run(connection, {"new_seq": unit.seq, "new_hash": unit.hash})
+                self._files.refuse()
             if unit.dropped and self.kind == "sqlite":  # what was deleted stands in the write-ahead log still
                 driver = connection.connection.driver_connection
                 assert driver is not None  # it is connected
                 driver.execute("PRAGMA wal_checkpoint(TRUNCATE)")
         if unit.seq != head[0]:
             self.changes.wrote()
+
+    def gone(self) -> Unwritable | None:
+        """Why nothing could be kept: its file is not at its place any more."""
+        return self._files.gone()
 
     @contextmanager
     def _writing(self) -> Iterator[Connection]:
@@ -107,10 +171,33 @@ class Database:
 
     def close(self) -> None:
         self.changes.close()
+        if self._files.gone() is None:
+            self.guard.keep(self._reader)
         if self._writer is not None:
             self._writer.close()
         self.engine.dispose()
         self._reader.dispose()
+
+
+def trouble_of(database: Database) -> Unwritable | None:
+    """Why it takes no writes now; None while it does."""
+    return database.guard.unwritable() or database.gone()
+
+
+def _tell_all(unit: SqlUnit) -> None:
+    """Baseline entries of all rows, and the head moved behind them."""
+    rows = list(rows_now(unit.connection))
+    for first in range(0, len(rows), CHUNK):
+        unit.record(BASELINE, {"first": first, "of": len(rows), NOW: rows[first : first + CHUNK]})
+    unit.settle()
+    unit.connection.execute(update(tables.head).values(seq=unit.seq, hash=unit.hash))
+
+
+def _end_head(connection: Connection) -> None:
+    """The head where the last entry is, whatever it says."""
+    last = select(tables.ledger.c.seq, tables.ledger.c.hash).order_by(tables.ledger.c.seq.desc()).limit(1)
+    seq, said = connection.execute(last).one_or_none() or (0, FIRST)
+    connection.execute(update(tables.head).values(seq=seq, hash=said))
 
 
 def _head() -> Select[Any]:
@@ -121,12 +208,6 @@ def _move_head(kind: str) -> Executable:
     """PostgreSQL tells who listens, when the transaction is committed."""
     move = update(tables.head).values(seq=bindparam("new_seq"), hash=bindparam("new_hash"))
     return move.returning(func.pg_notify(CHANNEL, "")) if kind == "postgresql" else move
-
-
-def _revision(connection: Connection) -> str | None:
-    if not inspect(connection).has_table("alembic_version"):
-        return None
-    return connection.execute(text("SELECT version_num FROM alembic_version")).scalar()
 
 
 def _run_migrations(connection: Connection, found: str | None) -> None:

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import re
+import sqlite3
 import sys
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import Engine, create_engine, event
+from sqlalchemy import URL, Engine, create_engine, event, make_url
+from sqlalchemy.pool import QueuePool
 
 CACHE = "cache_size=-16384"
 """KiB of pages that a connection keeps; SQLite's own 2 MiB are few."""
@@ -25,7 +27,13 @@ def sqlite_url(folder: Path) -> str:
     folder.mkdir(parents=True, exist_ok=True)
     if _on_network(folder.resolve()):
         raise UnfitFolder(f"{folder} is on a network share. Choose a folder on this machine's own disk.")
-    return f"sqlite:///{(folder / 'scanflow.db').resolve().as_posix()}"
+    return URL.create("sqlite", database=(folder / "scanflow.db").resolve().as_posix()).render_as_string()
+
+
+def file_of(url: str) -> Path | None:
+    """The file of an SQLite database; None for any other."""
+    parsed = make_url(url)
+    return Path(parsed.database) if parsed.get_backend_name() == "sqlite" and parsed.database else None
 
 
 def _on_network(folder: Path) -> bool:
@@ -62,6 +70,23 @@ def connect(url: str, *, read_only: bool = False) -> Engine:
     event.listen(engine, "connect", _reading_sqlite if read_only else _set_up_sqlite)
     begin = "BEGIN" if read_only else "BEGIN IMMEDIATE"
     event.listen(engine, "begin", lambda connection: connection.connection.driver_connection.execute(begin))
+    return engine
+
+
+def connect_frozen(url: str) -> Engine:
+    """An engine that leaves the files of an SQLite database as they are: what stands in its write-ahead log is read,
+    and never written into the file. Of PostgreSQL, one that only reads.
+    """
+    file = file_of(url)
+    if file is None:
+        return connect(url, read_only=True)
+    address = f"{file.resolve().as_uri()}?mode=ro"
+
+    def open_file() -> sqlite3.Connection:
+        return sqlite3.connect(address, uri=True, isolation_level=None, timeout=30.0, check_same_thread=False)
+
+    engine = create_engine("sqlite://", creator=open_file, poolclass=QueuePool, pool_size=16, max_overflow=16)
+    event.listen(engine, "begin", lambda connection: connection.connection.driver_connection.execute("BEGIN"))
     return engine
 
 

@@ -37,10 +37,12 @@ def entry_of(row: Any) -> dict[str, Any]:
     }
 
 
-def first_break(entries: Iterable[Mapping[str, Any]]) -> int | None:
-    """The `seq` of the first entry, counted from 1, that does not follow from the one before; None when all do."""
-    previous = FIRST
-    for wanted, entry in enumerate(entries, 1):
+def first_break(entries: Iterable[Mapping[str, Any]], previous: str = FIRST, first: int = 1) -> int | None:
+    """The `seq` of the first entry that does not follow from the one before; None when all do.
+
+    They are counted from `first` on; `previous` is the hash of the entry before that.
+    """
+    for wanted, entry in enumerate(entries, first):
         if entry["seq"] != wanted or entry["hash"] != entry_hash(previous, entry):
             return wanted
         previous = entry["hash"]

@@ -6,7 +6,7 @@ import json
 import secrets
 from collections.abc import Iterator, Mapping
 from dataclasses import asdict
-from datetime import datetime
+from datetime import UTC, datetime
 from enum import StrEnum
 from typing import Any, TypeVar
 
@@ -179,6 +179,13 @@ class SqlUnit:
         query = select(entries.at).where(entries.seq > self.seq - RECENT, entries.kind == kind, named)
         at = self.connection.execute(query.order_by(entries.seq.desc()).limit(1)).scalar()
         return datetime.fromisoformat(at) if at else None
+
+    def told_before(self, at: datetime) -> datetime | None:
+        self._write_entry()
+        entries = tables.ledger.c
+        before = entries.at <= at.astimezone(UTC).isoformat(timespec="microseconds")
+        told = self.connection.execute(select(entries.at).where(before).order_by(entries.seq.desc()).limit(1)).scalar()
+        return datetime.fromisoformat(told) if told else None
 
     def set_settings(self, settings: Settings) -> None:
         self.settings = settings

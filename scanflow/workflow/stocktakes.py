@@ -29,6 +29,12 @@ from scanflow.domain.whereabouts import Place as Stands
 from scanflow.planning.counting import draw
 from scanflow.workflow.ports import Invalid, Unit, must
 
+JUMP = timedelta(days=40)
+"""A longer time without an entry in the ledger may be a wrong clock."""
+
+TRUSTED = timedelta(days=7)
+"""After so long a person has seen that the clock is right."""
+
 
 def open_count(unit: Unit, area: str, note: str = "", sample: int | None = None) -> Stocktake:
     """Begin a count of an area, or of so many of its bins, drawn blind; it may rest for days.
@@ -208,10 +214,29 @@ def forget_photos(unit: Unit, count_id: str) -> Stocktake:
     return count
 
 
-def forget_old_photos(unit: Unit) -> None:
-    """Delete the photos of counts that ended longer ago than the shop keeps them."""
+def forget_old_photos(unit: Unit) -> bool:
+    """Delete the photos of counts that ended longer ago than the shop keeps them. False where they wait for now: the
+    clock is far past what the ledger knows, and what is deleted by a wrong one is gone for good.
+    """
     before = unit.at - timedelta(days=unit.settings.photo_days)
-    for ended in (StocktakeState.CLOSED, StocktakeState.CANCELLED):
-        for count in unit.find(Stocktake, state=ended):
-            if count.closed is not None and count.closed < before:
-                forget_photos(unit, count.id)
+    old = [
+        count.id
+        for ended in (StocktakeState.CLOSED, StocktakeState.CANCELLED)
+        for count in unit.find(Stocktake, state=ended)
+        if count.closed is not None and count.closed < before and any(_photos(unit, count.id))
+    ]
+    if old and _clock_is_ahead(unit):
+        return False
+    for count_id in old:
+        forget_photos(unit, count_id)
+    return True
+
+
+def _photos(unit: Unit, count_id: str) -> Iterator[str]:
+    return (each.photo for each in unit.find(Looked, stocktake=count_id) if each.photo is not None)
+
+
+def _clock_is_ahead(unit: Unit) -> bool:
+    """Whether the time jumped within the last week: what was told by a clock that went wrong then proves nothing."""
+    last = unit.told_before(unit.at - TRUSTED)
+    return last is not None and unit.at - last > JUMP

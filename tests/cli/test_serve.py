@@ -95,12 +95,15 @@ def test_a_certificate_without_its_key_is_told(tmp_path: Path) -> None:
 def test_old_photos_of_counts_go_when_it_starts(tmp_path: Path) -> None:
     """Those of a count that ended longer ago than they are kept; nobody has to begin another for that."""
     old = datetime.now(UTC) - timedelta(days=400)
-    shop = Shop(Database(sqlite_url(tmp_path)), clock=lambda: old)
+    at = [old]
+    shop = Shop(Database(sqlite_url(tmp_path)), clock=lambda: at[0])
     shop.act("owner", lambda unit: stock.add_section(unit, "D", "Derailleurs", 4, "blue"))
     shop.act("owner", lambda unit: stock.add_slots(unit, "D", 4))
     count = opened(shop)
     shown(shop, count, "A-1-1", "D001", key="first")
     shop.act("owner", lambda unit: stocktakes.cancel(unit, count.id))
+    at[0] = datetime.now(UTC) - timedelta(days=10)
+    shop.act("owner", lambda unit: stock.add_slots(unit, "D", 4))
     with serving("--data", tmp_path):
         end = time.monotonic() + 20
         while photos(shop) and time.monotonic() < end:

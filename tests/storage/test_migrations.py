@@ -21,6 +21,7 @@ from scanflow.storage import access, tables
 from scanflow.storage import database as module
 from scanflow.storage.database import REVISION, Database, NewerData
 from scanflow.storage.engine import connect
+from scanflow.storage.verify import revision
 
 
 def test_migrations_make_the_tables_of_the_code(own_database: Database) -> None:
@@ -66,7 +67,7 @@ def test_newer_data_is_told_and_left_alone(own_database: Database, own_url: str)
     with pytest.raises(NewerData, match=f"revision 9999, and this one knows them up to {REVISION}"):
         Database(own_url)
     with own_database.engine.connect() as connection:
-        assert "9999" == module._revision(connection)
+        assert "9999" == revision(connection)
 
 
 def test_a_failed_migration_leaves_nothing(own_url: str, monkeypatch: pytest.MonkeyPatch) -> None:

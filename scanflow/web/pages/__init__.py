@@ -1,6 +1,7 @@
 """Pages for a person at a phone or a desktop, one blueprint per noun."""
 
 from scanflow.web.pages import (
+    amiss_page,
     card_pages,
     check_page,
     closing_page,
@@ -69,6 +70,7 @@ BLUEPRINTS = (
     search_page.blueprint,
     ledger_page.blueprint,
     trouble_page.blueprint,
+    amiss_page.blueprint,
     settings_page.blueprint,
     scanner_page.blueprint,
     device_page.blueprint,

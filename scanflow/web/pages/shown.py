@@ -19,6 +19,7 @@ from scanflow.domain.life import NotAllowed, Settled
 from scanflow.domain.things import Held
 from scanflow.domain.whereabouts import Whereabouts
 from scanflow.storage import room_views, where_views
+from scanflow.storage.database import trouble_of
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import problem
 from scanflow.web.pages.forms import write
@@ -65,6 +66,7 @@ def page(template: str, **rows: Any) -> str:
         "digits": digits,
         "zone": zone,
         "now": shop().clock().astimezone(zone),
+        "stopped": trouble_of(shop().database),
     }
     if request.method == "GET" or "here" in rows:
         frame["seq"] = g.get("seq")

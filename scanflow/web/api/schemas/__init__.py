@@ -58,7 +58,15 @@ QUERIES: dict[str, Schema] = {
 }
 
 ANSWERS: dict[str, Schema] = {
-    "Health": given({"status": {"const": "ok"}, "database": one_of(("sqlite", "postgresql")), "ledger": COUNT}),
+    "Health": taken(
+        {
+            "status": {"type": "string", "description": "`ok`, or the code for which nothing can be recorded."},
+            "database": one_of(("sqlite", "postgresql")),
+            "ledger": COUNT,
+            "detail": {**STRING, "description": "What happened and what to do; absent while all is well."},
+        },
+        ("status", "database", "ledger"),
+    ),
     **sections.ANSWERS,
     **slots.ANSWERS,
     **stays.ANSWERS,

@@ -1,0 +1,95 @@
+"""Whether the data are what they were: `scanflow verify` reads them, `scanflow health` says what is known."""
+
+from __future__ import annotations
+
+import contextlib
+import json
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from scanflow.cli.opening import in_shop, open_shop
+
+if TYPE_CHECKING:
+    from scanflow.shop import Shop
+
+WHO = "scanflow verify"
+
+
+@click.command()
+@click.option("--brief", is_flag=True, help="Only what changed since it was verified last, and what is quick.")
+@click.option("--accept", metavar="REASON", default="", help="Go on with what is amiss; the ledger keeps the reason.")
+@click.option("--json", "as_json", is_flag=True, help="Report as one JSON document.")
+@in_shop
+def verify(brief: bool, accept: str, as_json: bool, data: Path | None, database: str | None) -> None:
+    """Hold the shop's data against themselves: the database's own checks, ledger, rows, pictures. Status 1 if amiss.
+
+    The service does it by itself: in brief when it starts, whole each night. Where something is amiss it reads and
+    records nothing, until all was verified here and found well again, or accepted.
+    """
+    if brief and accept:
+        raise click.UsageError("What is accepted must be known as a whole: --accept goes without --brief.")
+    say = (lambda what: None) if as_json else lambda what: click.echo(f"Checking {what}.", err=True)
+    with contextlib.closing(open_shop(data, database)) as shop:
+        held = shop.database
+        known = bool(held.guard.amiss)
+        result = held.verify(shop.clock(), whole=not brief, say=say)
+        found = list(dict.fromkeys((*held.guard.amiss, *result.findings) if brief else result.findings))
+        if found and accept:
+            held.accept(shop.clock(), WHO, accept)
+        elif known and not found:
+            held.clear()
+    if as_json:
+        told = {"ledger": result.seq, "whole": not brief, "accepted": bool(found and accept)}
+        click.echo(json.dumps({**told, "amiss": [each.as_dict() for each in found]}))
+    else:
+        for each in found:
+            click.echo(f"{each.words}\n  {each.advice}")
+        click.echo(_outcome(len(found), result.seq, bool(accept)))
+    sys.exit(int(bool(found) and not accept))
+
+
+def _outcome(found: int, seq: int, accepted: bool) -> str:
+    if not found:
+        return f"Nothing is amiss, up to entry {seq} of the ledger."
+    amiss = "1 thing is" if found == 1 else f"{found} things are"
+    return f"{amiss} amiss{', and accepted. A service that runs goes on within a minute' if accepted else ''}."
+
+
+@click.command()
+@click.option("--json", "as_json", is_flag=True, help="Report as one JSON document.")
+@in_shop
+def health(as_json: bool, data: Path | None, database: str | None) -> None:
+    """What is amiss, in one look. Status 1 if nothing can be recorded."""
+    with contextlib.closing(open_shop(data, database)) as shop:
+        state = _state(shop)
+    click.echo(json.dumps(state) if as_json else "\n".join(_lines(state)))
+    sys.exit(int(state["status"] != "ok"))
+
+
+def _state(shop: Shop) -> dict[str, Any]:
+    from scanflow.storage.database import trouble_of
+
+    trouble, note = trouble_of(shop.database), shop.database.guard.note
+    with shop.looking() as unit:
+        ledger = unit.seq
+    return {
+        "status": trouble.code if trouble else "ok",
+        "detail": trouble.detail if trouble else "",
+        "database": shop.database.kind,
+        "ledger": ledger,
+        "verified": note.verified if note else 0,
+        "verified_whole": note.whole if note and note.whole else None,
+        "amiss": [each.as_dict() for each in shop.database.guard.amiss],
+    }
+
+
+def _lines(state: dict[str, Any]) -> list[str]:
+    whole = state["verified_whole"]
+    return [
+        state["detail"] or "Nothing is amiss: what is scanned is recorded.",
+        f"The database is {state['database']}; its ledger has {state['ledger']} entries.",
+        f"All data were verified at {whole}." if whole else "All data were never verified: scanflow verify does it.",
+    ]

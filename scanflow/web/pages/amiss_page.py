@@ -1,0 +1,34 @@
+"""What is amiss with the data, what is safe to do, and the way on."""
+
+from __future__ import annotations
+
+from flask import Blueprint, redirect, request, url_for
+from flask.typing import ResponseReturnValue
+
+from scanflow.web.pages.shown import page
+from scanflow.web.visitors import shop, visitor
+
+blueprint = Blueprint("amiss_page", __name__)
+
+
+@blueprint.get("/amiss")
+def show() -> ResponseReturnValue:
+    return _shown()
+
+
+def _shown(said: str = "", status: int = 200) -> ResponseReturnValue:
+    guard = shop().database.guard
+    whole = guard.note.whole if guard.note else ""
+    return page("amiss.html", findings=guard.amiss, whole=whole, said=said), status
+
+
+@blueprint.post("/amiss")
+def accept() -> ResponseReturnValue:
+    """Go on with it, for a reason that the ledger keeps."""
+    reason = request.form.get("reason", "").strip()
+    if not shop().database.guard.amiss:
+        return redirect(url_for("amiss_page.show"), 303)
+    if not reason:
+        return _shown("Write down why it is right to go on.", 422)
+    shop().database.accept(shop().clock(), visitor().name, reason)
+    return redirect(url_for("amiss_page.show"), 303)
