@@ -16,10 +16,10 @@ from scanflow.storage import note, tables
 from scanflow.storage.engine import connect_frozen, file_of
 from scanflow.storage.note import RESTORE, Finding, Note, Notebook, Unopened
 from scanflow.storage.unwritable import Unwritable
-from scanflow.storage.verify import Verified, revision, verify
+from scanflow.storage.verify import UNREADABLE, Verified, revision, verify
 
-DAMAGED = frozenset({11, 26})
-"""SQLITE_CORRUPT and SQLITE_NOTADB, sqlite.org/rescode.html."""
+DAMAGED = frozenset({1, 11, 26})
+"""SQLITE_ERROR (a table is not what it was), SQLITE_CORRUPT and SQLITE_NOTADB, sqlite.org/rescode.html."""
 
 log = logging.getLogger(__name__)
 
@@ -51,12 +51,12 @@ class Guard:
         engine = connect_frozen(self._url)
         try:
             self._compare(engine, self._notebook, newest, brief or _log_left(file))
-        except DBAPIError as error:
-            if getattr(error.orig, "sqlite_errorcode", 0) & 0xFF not in DAMAGED:
+        except UNREADABLE as error:
+            cause = getattr(error, "orig", None) or error
+            if isinstance(error, DBAPIError) and getattr(cause, "sqlite_errorcode", 0) & 0xFF not in DAMAGED:
                 raise
             raise Unopened(
-                f"The database is damaged: {error.orig}. Nothing was changed. Copy the data folder as it is, then "
-                f"{RESTORE}."
+                f"The database is damaged: {cause}. Nothing was changed. Copy the data folder as it is, then {RESTORE}."
             ) from error
         finally:
             engine.dispose()

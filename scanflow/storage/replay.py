@@ -2,7 +2,7 @@
 
 An entry's data has a list `now`: for each row its table, its name, its state where its kind has one, and a digest of
 all its columns. It is one text, so that a search for a quoted name finds the entries that tell of the thing, not
-these. Pictures need none: their name is their hash.
+these. Of a picture the digest is of its small copy: its own hash is its name.
 """
 
 from __future__ import annotations
@@ -13,9 +13,10 @@ from collections.abc import Iterator
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, literal, select
 
 from scanflow.domain import things
+from scanflow.storage import tables
 from scanflow.storage.rows import COLUMNS, FIELDS, KINDS, thing, values
 from scanflow.storage.tables import Instant
 
@@ -26,7 +27,7 @@ BASELINE = "baseline"
 CHUNK = 2_000
 """Rows of one baseline entry."""
 
-REPLAYED = tuple(kind for kind in KINDS if kind not in (things.Photo, things.Stop))
+REPLAYED = tuple(kind for kind in KINDS if kind is not things.Stop)
 """A round's stops have no name of their own, and never change."""
 
 _STATES: dict[type, str] = {things.Slot: "card", things.Doubt: "how"}
@@ -38,7 +39,9 @@ def _text(value: Any) -> Any:
 
 
 def digest(new: Any) -> str:
-    """Twelve hex digits of the SHA-256 of a thing's columns as JSON."""
+    """Twelve hex digits of the SHA-256 of a thing's columns as JSON; of a picture, of its small copy."""
+    if isinstance(new, things.Photo):
+        return hashlib.sha256(new.thumb).hexdigest()[:12]
     row = values({name: getattr(new, name) for name in FIELDS[type(new)]})
     return hashlib.sha256(json.dumps(row, default=_text, sort_keys=True).encode()).hexdigest()[:12]
 
@@ -54,6 +57,9 @@ def row_now(kind: type, name: str, new: Any) -> str:
 def rows_now(connection: Connection) -> Iterator[str]:
     """The same of every row that stands in the tables."""
     for kind in REPLAYED:
-        for row in connection.execute(select(*COLUMNS[kind]).order_by(KINDS[kind].c.n)):
+        columns = COLUMNS[kind]
+        if kind is things.Photo:  # all of them may be gigabytes
+            columns = [tables.photos.c.hash, literal(b""), tables.photos.c.thumb]
+        for row in connection.execute(select(*columns).order_by(KINDS[kind].c.n)):
             found = thing(kind, row)
             yield row_now(kind, getattr(found, FIELDS[kind][0]), found)

@@ -16,10 +16,11 @@ from typing import Any
 from sqlalchemy import Connection, Engine, and_, func, inspect, select, text
 from sqlalchemy.exc import DBAPIError
 
+from scanflow.domain.things import Photo
 from scanflow.storage import tables
 from scanflow.storage.ledger import FIRST, entry_of, first_break
 from scanflow.storage.note import Finding, Note
-from scanflow.storage.replay import BASELINE, NOW, REPLAYED, row_now
+from scanflow.storage.replay import BASELINE, NOW, REPLAYED, digest, row_now
 from scanflow.storage.rows import COLUMNS, FIELDS, KINDS, thing
 
 ACCEPTED = "accepted amiss"
@@ -34,8 +35,9 @@ PIECE = 1_000
 NAMES = 400
 """Rows asked for by name at once."""
 
-_KINDS = {KINDS[kind].name: kind for kind in REPLAYED}
-_UNREADABLE = (DBAPIError, ValueError, TypeError, KeyError, AttributeError)
+_ROWS = tuple(kind for kind in REPLAYED if kind is not Photo)
+_KINDS = {KINDS[kind].name: kind for kind in _ROWS}
+UNREADABLE = (DBAPIError, ValueError, TypeError, KeyError, AttributeError)
 """What reading a row may raise whose bytes are not what they were."""
 
 Say = Callable[[str], object]
@@ -79,12 +81,14 @@ class _Checker:
         self.seq, self.hash = since
         self._told: dict[str, str] = {}
         """`TABLE NAME` → `STATE DIGEST` by the ledger, of what was not held against its row yet."""
+        self._small: dict[str, str] = {}
+        """The same of pictures, which are held apart: `- DIGEST` of the small copy by the picture's hash."""
         self._found: dict[str, list[Finding]] = {}
 
     def attempt(self, what: str, step: Callable[[], None]) -> None:
         try:
             step()
-        except _UNREADABLE as error:
+        except UNREADABLE as error:
             cause = str(getattr(error, "orig", None) or error).splitlines()[0]
             self._note("damaged", f"This can't be read: {what} ({cause}).")
 
@@ -95,7 +99,7 @@ class _Checker:
         try:
             with self._view() as connection:
                 known = set(accepted(connection))
-        except _UNREADABLE:
+        except UNREADABLE:
             known = set()
         return [finding for finding in found if finding.words not in known]
 
@@ -208,7 +212,12 @@ class _Checker:
             told = entry["data"].get(NOW, ())
             if entry["kind"] == BASELINE and entry["data"].get("first") == 0:
                 self._told.clear()
-            self._told.update(_split(each) for each in told)
+            for name, said in map(_split, told):
+                table, _, hash_ = name.partition(" ")
+                if table == tables.photos.name:
+                    self._small[hash_] = said
+                else:
+                    self._told[name] = said
         if entries:
             self.seq, self.hash = entries[-1]["seq"], entries[-1]["hash"]
         return bool(entries)
@@ -227,7 +236,7 @@ class _Checker:
 
     def all_rows(self) -> None:
         """Each row that stands in the tables, then what was told of and not met."""
-        for kind in REPLAYED:
+        for kind in _ROWS:
             self.attempt(f"the table {KINDS[kind].name}", lambda kind=kind: self._rows_of(kind))  # type: ignore[misc]
         self.told_rows()
 
@@ -268,15 +277,19 @@ class _Checker:
     # Pictures
 
     def pictures(self) -> None:
-        """Each picture's SHA-256 is its name."""
+        """Each picture's SHA-256 is its name, and the ledger has a digest of its small copy."""
         with self._view() as connection:
             numbers = list(connection.execute(select(tables.photos.c.n).order_by(tables.photos.c.n)).scalars())
         photos = tables.photos.c
         for n in numbers:
             with self._view() as connection:
-                row = connection.execute(select(photos.hash, photos.picture).where(photos.n == n)).one_or_none()
-            if row is not None and hashlib.sha256(row.picture).hexdigest() != row.hash:
+                row = connection.execute(select(*COLUMNS[Photo]).where(photos.n == n)).one_or_none()
+            if row is not None and not self._as_it_was(Photo(*row)):
                 self._note("picture", f"The picture {row.hash[:12]} is not what it was.{self._shown_by(row.hash)}")
+
+    def _as_it_was(self, photo: Photo) -> bool:
+        told = self._small.get(photo.hash)
+        return hashlib.sha256(photo.picture).hexdigest() == photo.hash and told in (None, f"- {digest(photo)}")
 
     def _shown_by(self, photo: str) -> str:
         items, stays = tables.items.c, tables.stays.c

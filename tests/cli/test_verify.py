@@ -1,0 +1,102 @@
+"""`scanflow verify` and `scanflow health`, and what other commands say where something is amiss."""
+
+from __future__ import annotations
+
+import json
+import shutil
+from contextlib import closing
+from pathlib import Path
+from typing import Any
+
+import pytest
+from click.testing import CliRunner, Result
+from spoilt import Folder, filled, spoil, write
+
+from scanflow.cli import main
+
+
+@pytest.fixture
+def folder(tmp_path: Path) -> Folder:
+    folder = Folder(tmp_path / "shop")
+    filled(folder.open()).close()
+    return folder
+
+
+def run(folder: Folder, *arguments: str) -> Result:
+    return CliRunner().invoke(main, [*arguments, "--data", str(folder.path)])
+
+
+def told(folder: Folder, *arguments: str) -> Any:
+    return json.loads(run(folder, *arguments, "--json").stdout)
+
+
+def spoilt(folder: Folder) -> Folder:
+    with closing(folder.open()) as database:
+        spoil(database, "UPDATE items SET title = 'Bell' WHERE n = 2")
+    return folder
+
+
+def test_a_shop_that_is_well(folder: Folder) -> None:
+    """Status 0, whole and in brief; health says when all was verified last."""
+    assert None is told(folder, "health")["verified_whole"]
+    whole, brief = run(folder, "verify"), told(folder, "verify", "--brief")
+    assert (0, True) == (whole.exit_code, "Nothing is amiss, up to entry" in whole.output)
+    assert ([], False) == (brief["amiss"], brief["whole"])
+    state = told(folder, "health")
+    assert ("ok", "sqlite", brief["ledger"]) == (state["status"], state["database"], state["ledger"])
+    assert state["verified"] == state["ledger"] and state["verified_whole"]
+    assert (0, True) == ((plain := run(folder, "health")).exit_code, "Nothing is amiss" in plain.output)
+
+
+def test_what_is_amiss_is_named_and_accepted(folder: Folder) -> None:
+    """Status 1 with words and what to do, again at each call, until it is accepted with a reason."""
+    spoilt(folder)
+    for _ in range(2):
+        result = run(folder, "verify")
+        assert (1, True) == (result.exit_code, "other words than the account" in result.output)
+        assert "scanflow restore" in result.output and "1 thing is amiss." in result.output
+    assert ["row"] == [each["code"] for each in told(folder, "verify", "--brief")["amiss"]]
+    assert (1, "amiss") == (run(folder, "health").exit_code, told(folder, "health")["status"])
+    refused = run(folder, "token", "printer")
+    assert (1, True) == (refused.exit_code, "Error: item" in refused.output)
+    assert 0 == run(folder, "verify", "--accept", "I did that").exit_code
+    assert 0 == run(folder, "verify").exit_code
+    assert 0 == run(folder, "token", "printer").exit_code
+
+
+def test_found_well_again(folder: Folder, tmp_path: Path) -> None:
+    """The right file put back, a whole verification lets the shop go on; one in brief does not."""
+    shutil.copy(folder.file, tmp_path / "older.db")
+    with closing(folder.open()) as database:
+        write(database, 3)
+    shutil.copy(folder.file, tmp_path / "newer.db")
+    shutil.copy(tmp_path / "older.db", folder.file)
+    assert ["older"] == [each["code"] for each in told(folder, "health")["amiss"]]
+    shutil.copy(tmp_path / "newer.db", folder.file)
+    assert 1 == run(folder, "verify", "--brief").exit_code
+    assert 0 == run(folder, "verify").exit_code
+    assert "ok" == told(folder, "health")["status"]
+
+
+def test_usage(folder: Folder) -> None:
+    """What is accepted was read as a whole."""
+    assert 2 == run(folder, "verify", "--brief", "--accept", "Because").exit_code
+
+
+def test_a_missing_database(folder: Folder) -> None:
+    """Every command says it in a line, status 1, and makes nothing."""
+    folder.file.unlink()
+    for command in (["verify"], ["health"], ["token", "printer"], ["serve", "--port", "0"]):
+        result = run(folder, *command)
+        assert (1, True) == (result.exit_code, "is missing, where a shop was" in result.output), result.output
+    assert not folder.file.exists()
+
+
+@pytest.mark.parametrize("name", ["what?x", "100%20", "a#b & c", "Räder"])
+def test_any_name_of_a_folder(tmp_path: Path, name: str) -> None:
+    """The database and its note lie within the folder that was named, whatever its name has in it."""
+    folder = Folder(tmp_path / name)
+    assert 0 == run(folder, "token", "printer").exit_code
+    assert {"scanflow.db", "shop.json"} == {each.name for each in folder.path.iterdir()}
+    assert [name] == [each.name for each in tmp_path.iterdir()]
+    assert 0 == run(folder, "verify").exit_code
