@@ -50,7 +50,7 @@ def _verify(shop: Shop) -> None:
     with shop.looking() as unit:
         now = unit.at.astimezone(ZoneInfo(unit.settings.zone))
     if note is not None and not note.amiss and verify_due(note.whole, now):
-        shop.database.verify(shop.clock(), whole=True, pace=1.0)
+        shop.database.verify(shop.clock(), whole=True, pace=3.0)
 
 
 def verify_due(last: str, now: datetime) -> bool:

@@ -144,6 +144,7 @@ def _told(work: Callable[[], T]) -> T:
 def _tell(shop: "Shop", listening: Any, *, trust: bool) -> None:
     """Where it is, for this machine and for others; and the first link, for somebody at this machine."""
     from scanflow.storage.access import has_password
+    from scanflow.storage.database import trouble_of
     from scanflow.web.addresses import EXPOSED, is_loopback
 
     everywhere = listening.host in ("0.0.0.0", "::")
@@ -160,6 +161,9 @@ def _tell(shop: "Shop", listening: Any, *, trust: bool) -> None:
             click.echo(f"  which trust it by way of {url.replace('https', 'http', 1)}/trust")
     with shop.looking() as unit:
         known = has_password(unit.connection)
-    if not known:
+    trouble = trouble_of(shop.database)
+    if trouble is not None:
+        click.echo(f"Pages are shown. {trouble.detail}")
+    elif not known:
         click.echo(f"Set the owner's password here, once: {here}/set-up/{shop.setup_link()}")
     sys.stdout.flush()

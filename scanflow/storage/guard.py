@@ -146,8 +146,11 @@ class Guard:
         if not self.amiss:
             return None
         first, more = self.amiss[0], len(self.amiss) - 1
-        rest = f" {more} more findings are listed by scanflow verify." if more else ""
-        return Unwritable("amiss", f"{first.words} Nothing is recorded until this is settled. {first.advice}{rest}")
+        rest = (
+            f" {more} more {'finding is' if more == 1 else 'findings are'} listed by scanflow verify." if more else ""
+        )
+        said = f"Nothing is recorded: something is amiss with the data. {first.words} {first.advice}{rest}"
+        return Unwritable("amiss", said)
 
     def refuse(self) -> None:
         if self.amiss and (why := self.unwritable()) is not None:

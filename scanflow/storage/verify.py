@@ -29,7 +29,7 @@ ACCEPTED = "accepted amiss"
 MOST = 20
 """Findings of one kind that are named; where the file is spoilt there could be thousands."""
 
-PIECE = 1_000
+PIECE = 500
 """Rows of one reading."""
 
 NAMES = 400
@@ -336,7 +336,7 @@ def _by_table(names: Iterable[str]) -> Iterable[tuple[str, set[str]]]:
 
 def _spoken(name: str) -> str:
     table, _, name = name.partition(" ")
-    return f"{_KINDS[table].__name__.lower()} {name}"
+    return f"{_KINDS[table].__name__} {name}"
 
 
 def _differ(told: str | None, is_now: str) -> str:

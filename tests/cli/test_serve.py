@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import contextlib
+import json
 import ssl
 import time
 import urllib.error
@@ -15,6 +16,7 @@ from urllib.parse import urlsplit
 import pytest
 from click.testing import CliRunner
 from shown_counts import opened, shown
+from spoilt import Folder, write
 from started import serving
 
 from scanflow.cli import main
@@ -110,6 +112,25 @@ def test_old_photos_of_counts_go_when_it_starts(tmp_path: Path) -> None:
             time.sleep(0.05)
         assert 0 == photos(shop)
     shop.close()
+
+
+def test_it_starts_where_something_is_amiss(tmp_path: Path) -> None:
+    """On an older copy of the database it serves its pages, says why nothing is recorded, and leaves the copy alone."""
+    folder = Folder(tmp_path)
+    with contextlib.closing(folder.open()) as database:
+        write(database, 2)
+    older = folder.file.read_bytes()
+    with contextlib.closing(folder.open()) as database:
+        write(database, 2)
+    folder.file.write_bytes(older)
+    with serving("--data", tmp_path) as (address, process):
+        assert process.stdout is not None
+        assert "amiss with the data. The database is older than it was" in process.stdout.readline()
+        with pytest.raises(urllib.error.HTTPError, match="503") as refused:
+            status(f"{address}/api/health")
+        assert {"status": "amiss", "ledger": 2}.items() <= json.loads(refused.value.read()).items()
+        assert 200 == status(f"{address}/login")
+    assert older == folder.file.read_bytes()
 
 
 def photos(shop: Shop) -> int:

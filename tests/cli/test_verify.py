@@ -58,7 +58,7 @@ def test_what_is_amiss_is_named_and_accepted(folder: Folder) -> None:
     assert ["row"] == [each["code"] for each in told(folder, "verify", "--brief")["amiss"]]
     assert (1, "amiss") == (run(folder, "health").exit_code, told(folder, "health")["status"])
     refused = run(folder, "token", "printer")
-    assert (1, True) == (refused.exit_code, "Error: item" in refused.output)
+    assert (1, True) == (refused.exit_code, "Error: Nothing is recorded" in refused.output)
     assert 0 == run(folder, "verify", "--accept", "I did that").exit_code
     assert 0 == run(folder, "verify").exit_code
     assert 0 == run(folder, "token", "printer").exit_code
@@ -92,7 +92,7 @@ def test_a_missing_database(folder: Folder) -> None:
     assert not folder.file.exists()
 
 
-@pytest.mark.parametrize("name", ["what?x", "100%20", "a#b & c", "Räder"])
+@pytest.mark.parametrize("name", ["what?x", "100%20 #&ä"])
 def test_any_name_of_a_folder(tmp_path: Path, name: str) -> None:
     """The database and its note lie within the folder that was named, whatever its name has in it."""
     folder = Folder(tmp_path / name)

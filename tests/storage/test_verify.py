@@ -49,7 +49,7 @@ CHANGES = {
     "gone": ("DELETE FROM scans WHERE n = 1", "the account has it, the table lacks it"),
     "more": (
         "INSERT INTO items (id, title, listing, notes) VALUES ('i9', 'Bell', '', '')",
-        "item i9: the table has it, the account does not tell of it",
+        "Item i9: the table has it, the account does not tell of it",
     ),
 }
 

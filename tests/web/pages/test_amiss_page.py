@@ -41,7 +41,7 @@ def test_pages_go_on_and_say_it(amiss: None, client: FlaskClient, helper: FlaskC
     for address in ("/", "/orders", "/slots/D001", "/table"):
         for who in (client, helper):
             answer = who.get(address)
-            assert (200, True) == (answer.status_code, "Nothing is recorded until this is settled." in answer.text)
+            assert (200, True) == (answer.status_code, "Nothing is recorded: something is amiss" in answer.text)
             assert (who is client) == ('href="/amiss"' in answer.text)
     assert (403, 403) == (helper.get("/amiss").status_code, helper.post("/amiss").status_code)
 
