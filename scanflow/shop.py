@@ -19,8 +19,9 @@ from scanflow.domain.things import Photo, Section
 from scanflow.exchange import csv_table, orders_csv
 from scanflow.exchange import mapping as columns
 from scanflow.storage import mappings, tables, views
-from scanflow.storage.access import Role, make_setup_link, make_token
+from scanflow.storage.access import Role, has_password, make_setup_link, make_token
 from scanflow.storage.database import Database
+from scanflow.storage.names import fit
 from scanflow.storage.unit import SqlUnit
 from scanflow.vision import Book, ImageError
 from scanflow.vision.readings import Reading
@@ -194,7 +195,9 @@ class Shop:
         return card_file(self.act(who, lambda unit: card_again(unit, code, **more)), code)
 
     def token(self, name: str, role: Role) -> str:
-        """A new access token; `NameTaken` if the name has one."""
+        """A new access token; `BadName`, `NameTaken` if something has the name."""
+
+        name = fit(name)
 
         def work(unit: SqlUnit) -> str:
             secret = make_token(unit.connection, name, role, unit.at)
@@ -204,8 +207,16 @@ class Shop:
         return self.act(name, work)
 
     def setup_link(self) -> str:
-        """The secret of a new one-time link that sets the owner's password."""
-        return self.act("scanflow", lambda unit: make_setup_link(unit.connection, unit.at))
+        """The secret of a new one-time link that sets the owner's password; the one of now holds until it is used, and
+        the ledger tells that somebody may set another one.
+        """
+
+        def work(unit: SqlUnit) -> str:
+            if has_password(unit.connection):
+                unit.record("password link made", {})
+            return make_setup_link(unit.connection, unit.at)
+
+        return self.act("scanflow", work)
 
     def close(self) -> None:
         self.readers.close()

@@ -11,6 +11,7 @@ import click
 from scanflow.cli.adopt import adopt
 from scanflow.cli.cards import cards
 from scanflow.cli.opening import in_shop, open_shop
+from scanflow.cli.password import password
 from scanflow.cli.plan import plan
 from scanflow.cli.printcheck import printcheck
 from scanflow.cli.read import read
@@ -32,6 +33,7 @@ main.add_command(adopt)
 main.add_command(reprint)
 main.add_command(cards)
 main.add_command(printcheck)
+main.add_command(password)
 main.add_command(read)
 main.add_command(serve)
 main.add_command(stocktake)
@@ -101,12 +103,13 @@ def orders(file: Path, mapping: str | None, as_json: bool, data: Path | None, da
 @in_shop
 def token(name: str, role: str, data: Path | None, database: str | None) -> None:
     """Print a new access token called NAME. Only its hash is kept, so it can't be shown again."""
-    from scanflow.storage.access import NameTaken, Role
+    from scanflow.storage.access import Role
+    from scanflow.storage.names import BadName
 
     shop = open_shop(data, database)
     try:
         click.echo(shop.token(name, Role(role)))
-    except NameTaken as error:
-        raise click.ClickException(f"There is a token called {name} already. Choose another name.") from error
+    except BadName as error:
+        raise click.ClickException(str(error)) from error
     finally:
         shop.close()

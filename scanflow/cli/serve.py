@@ -2,6 +2,7 @@
 
 import contextlib
 import logging
+import os
 import signal
 import socket
 import sys
@@ -53,6 +54,7 @@ def serve(
     database: str | None,
 ) -> None:
     """Run the service. The first start prints a one-time link that sets the owner's password."""
+    from scanflow.storage.engine import make_private
     from scanflow.web import addresses, certificates
 
     if key and not cert:
@@ -63,18 +65,21 @@ def serve(
     logging.basicConfig(level=logging.WARNING, format="%(levelname)s %(name)s: %(message)s")
     logging.getLogger("waitress.queue").setLevel(logging.ERROR)  # it warns of every call that waits for a thread
     signal.signal(signal.SIGTERM, lambda *_: sys.exit(0))
+    os.umask(0o077)  # what the service writes is for its own account
     with contextlib.closing(open_shop(data, database, brief=True)) as shop:
         identity: Home | Own | None = None
         if cert:
             identity = certificates.Own(cert, key)
         elif https:
-            identity = certificates.Home(data_folder(data) / "https", lambda: [*addresses.own_names(), *names])
+            folder = data_folder(data)
+            make_private(folder)
+            identity = certificates.Home(folder / "https", lambda: [*addresses.own_names(), *names])
         _run(shop, host, port, identity, names)
 
 
 def _run(shop: "Shop", host: str, port: int, identity: "Home | Own | None", names: tuple[str, ...]) -> None:
     """Until Ctrl+C or SIGTERM. `identity` is what HTTPS shows, None for none; `names` what it is called besides."""
-    from scanflow.house import House
+    from scanflow.house import JOBS, House
     from scanflow.web import create_app
     from scanflow.web.addresses import Listening
     from scanflow.web.certificates import Home, Own
@@ -88,9 +93,13 @@ def _run(shop: "Shop", host: str, port: int, identity: "Home | Own | None", name
             _tell(shop, listening, trust=isinstance(identity, Home))
             for number in (signal.SIGINT, signal.SIGTERM):
                 signal.signal(number, lambda *_: _end(shop))
-            with contextlib.closing(House(shop)) as house:
+            refused = app.extensions["refused"]
+            with contextlib.closing(House(shop, (*JOBS, refused.job()))) as house:
                 house.start()
-                server.run()
+                try:
+                    server.run()
+                finally:
+                    refused.tell(shop)
 
 
 def _end(shop: "Shop") -> None:
@@ -145,14 +154,9 @@ def _tell(shop: "Shop", listening: Any, *, trust: bool) -> None:
     """Where it is, for this machine and for others; and the first link, for somebody at this machine."""
     from scanflow.storage.access import has_password
     from scanflow.storage.database import trouble_of
-    from scanflow.web.addresses import EXPOSED, is_loopback
+    from scanflow.web.addresses import EXPOSED
 
-    everywhere = listening.host in ("0.0.0.0", "::")
-    host = "127.0.0.1" if everywhere else listening.host
-    here = f"http://{f'[{host}]' if ':' in host else host}:{listening.port}"
-    if listening.https and not is_loopback(f"[{host}]"):
-        here = listening.url(host)
-    click.echo(f"Serving at {here}, stop with Ctrl+C.")
+    click.echo(f"Serving at {listening.here()}, stop with Ctrl+C.")
     if listening.exposed:
         click.echo(EXPOSED)
     for url in listening.urls():
@@ -165,5 +169,5 @@ def _tell(shop: "Shop", listening: Any, *, trust: bool) -> None:
     if trouble is not None:
         click.echo(f"Pages are shown. {trouble.detail}")
     elif not known:
-        click.echo(f"Set the owner's password here, once: {here}/set-up/{shop.setup_link()}")
+        click.echo(f"Set the owner's password here, once: {listening.set_up(shop.setup_link())}")
     sys.stdout.flush()

@@ -74,6 +74,10 @@ def own_names() -> list[str]:
     return list(dict.fromkeys(names))
 
 
+def _bracketed(host: str) -> str:
+    return f"[{host}]" if ":" in host else host
+
+
 @dataclass(frozen=True, slots=True)
 class Listening:
     """Where the service listens: the `host` and `port` it was told, and whether it speaks HTTPS there."""
@@ -81,6 +85,16 @@ class Listening:
     host: str = "127.0.0.1"
     port: int = 8765
     https: bool = False
+
+    def here(self) -> str:
+        """The service's address for a browser on this machine; by itself HTTPS answers that in plain, too."""
+        host = "127.0.0.1" if self.host in ("0.0.0.0", "::", "") else self.host
+        at_home = is_loopback(f"[{host}]")
+        return self.url(host) if self.https and not at_home else f"http://{_bracketed(host)}:{self.port}"
+
+    def set_up(self, secret: str) -> str:
+        """The link that sets the owner's password, for a browser on this machine."""
+        return f"{self.here()}/set-up/{secret}"
 
     def urls(self) -> list[str]:
         """Addresses at which other devices reach the service, the likeliest first; none when it listens at home."""
@@ -104,4 +118,4 @@ class Listening:
     def url(self, host: str) -> str:
         """The service's address by way of this host."""
         scheme, usual = ("https", 443) if self.https else ("http", 80)
-        return f"{scheme}://{f'[{host}]' if ':' in host else host}" + (f":{self.port}" if self.port != usual else "")
+        return f"{scheme}://{_bracketed(host)}" + (f":{self.port}" if self.port != usual else "")

@@ -9,12 +9,18 @@ from scanflow.web.visitors import need, visitor
 
 MANAGERS = (Role.OWNER, Role.PROGRAM)
 MANAGED = ("withdraw", "reprint")
+"""Helpers neither do this nor take it back."""
+
 HOLDS = ("hold", "still_here")
 """Helpers may hold a line, and not let it go."""
 
 
 def may(how: str) -> bool:
     return how not in MANAGED or visitor().role in MANAGERS
+
+
+def may_undo(how: str) -> bool:
+    return how not in MANAGED + HOLDS or visitor().role in MANAGERS
 
 
 def admit(how: str) -> None:
@@ -26,5 +32,5 @@ def admit(how: str) -> None:
 def admit_undo(unit: SqlUnit, count_id: str, finding: str) -> None:
     """`Problem` 403 unless the visitor may take back what was done about a finding."""
     done = unit.get(Resolved, f"{count_id}.{finding}")
-    if done is not None and done.how in HOLDS:
+    if done is not None and not may_undo(done.how):
         need(*MANAGERS)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import logging
 import secrets
 import threading
 import time
@@ -11,15 +12,18 @@ from datetime import datetime, timedelta
 from typing import cast
 from urllib.parse import urlsplit
 
-from flask import Flask, current_app, g, redirect, request, url_for
+from flask import Flask, after_this_request, current_app, g, redirect, request, url_for
 from flask.typing import ResponseReturnValue
+from sqlalchemy.exc import SQLAlchemyError
 from werkzeug.wrappers import Response
 
 from scanflow.shop import Shop
 from scanflow.storage import access
 from scanflow.storage.access import Role, Visitor
+from scanflow.storage.unwritable import Unwritable
 from scanflow.web.addresses import network
 from scanflow.web.problem import Problem, is_api
+from scanflow.web.refused import Refused
 
 COOKIE = "scanflow_session"
 OPEN = frozenset(
@@ -34,11 +38,17 @@ OPEN = frozenset(
 GREETING = frozenset({"pairing.show", "pairing.use", "trust.show"})
 """Those among them that speak otherwise to somebody who is known."""
 
+BY_ITSELF = "X-By-Itself"
+"""The header of a call that a page makes on its own: nobody used it for that."""
+
 SAFE = frozenset({"GET", "HEAD", "OPTIONS"})
 POLICY = (
     "default-src 'self'; img-src 'self' data: blob:; style-src 'self'; script-src 'self'; "
     "frame-ancestors 'none'; base-uri 'none'; form-action 'self'"
 )
+
+
+log = logging.getLogger(__name__)
 
 
 def shop() -> Shop:
@@ -116,6 +126,7 @@ class Recent:
     def __init__(self, shop: Shop) -> None:
         self._shop = shop
         self._seen: dict[tuple[str, str], tuple[datetime, Visitor]] = {}
+        self._noted: dict[int, datetime] = {}
 
     def known(self, kind: str, secret: str) -> Visitor | None:
         """Who a token or session belongs to, if it is good."""
@@ -131,8 +142,37 @@ class Recent:
             self._seen[key] = (now, known)
         return known
 
+    def to_note(self, known: Visitor) -> bool:
+        """Whether the use of a session is to be noted now: not while one of a moment ago is, or is being noted."""
+        now = self._shop.clock()
+        last = self._noted.get(known.n, known.seen)
+        if last is not None and timedelta() <= now - last < access.SEEN_EVERY:
+            return False
+        if len(self._noted) >= self.MOST:
+            self._noted.clear()
+        self._noted[known.n] = now
+        return True
+
     def forget(self) -> None:
         self._seen.clear()
+
+
+def _note_use(known: Visitor) -> None:
+    """That a session is in use, rarely and once the answer is gone: it is a write, and nobody waits for it."""
+    noting, recent = shop(), cast(Recent, current_app.extensions["recent"])
+    if recent.to_note(known):
+
+        @after_this_request
+        def at_its_end(response: Response) -> Response:
+            response.call_on_close(lambda: _noted(noting, known))
+            return response
+
+
+def _noted(noting: Shop, known: Visitor) -> None:
+    try:
+        noting.act(known.name, lambda unit: access.note_use(unit.connection, known.n, unit.at))
+    except (SQLAlchemyError, Unwritable) as error:  # a later use is noted instead
+        log.warning("The use of a session could not be noted: %s", error)
 
 
 def identify() -> Visitor | None:
@@ -187,11 +227,13 @@ def _enter() -> ResponseReturnValue | None:
         raise Problem(401, "unauthorized", "Sign in first.")
     g.visitor = known
     _check_csrf(known)
+    if known.csrf is not None and request.endpoint != "api_changes.stream" and BY_ITSELF not in request.headers:
+        _note_use(known)
     return None
 
 
 def _protect(response: Response) -> Response:
-    if request.blueprint in ("login", "pairing", "device_page"):
+    if request.blueprint in ("login", "pairing", "device_page", "account_page"):
         current_app.extensions["recent"].forget()
     headers = response.headers
     headers.setdefault("Content-Security-Policy", POLICY)
@@ -205,6 +247,7 @@ def _protect(response: Response) -> Response:
 
 def register(app: Flask) -> None:
     app.extensions["attempts"] = Attempts()
+    app.extensions["refused"] = Refused()
     app.extensions["recent"] = Recent(app.extensions["scanflow"])
     app.before_request(_enter)
     app.after_request(_protect)

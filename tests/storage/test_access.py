@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 import argon2
 import pytest
@@ -11,9 +11,10 @@ from argon2.low_level import Type, core, ffi
 from memory import NOON
 from sqlalchemy import Connection, text
 
-from scanflow.storage import access
-from scanflow.storage.access import LinkSpent, NameTaken, Role, Visitor
+from scanflow.storage import access, passwords
+from scanflow.storage.access import LinkSpent, Role, Visitor
 from scanflow.storage.database import Database
+from scanflow.storage.names import BadName, NameTaken
 
 PASSWORD = "a long enough pass phrase"
 SECOND = timedelta(seconds=1)
@@ -23,6 +24,13 @@ SECOND = timedelta(seconds=1)
 def connection(database: Database) -> Iterator[Connection]:
     with database.writing(NOON, "tester") as unit:
         yield unit.connection
+
+
+def used(connection: Connection, secret: str, at: datetime) -> None:
+    """A session or device is used."""
+    found = access.visitor(connection, "session", secret, NOON)
+    assert found is not None
+    access.note_use(connection, found.n, at)
 
 
 def kept(connection: Connection) -> str:
@@ -76,12 +84,50 @@ def test_only_hashes_are_kept(connection: Connection) -> None:
 
 
 def test_session_ends_by_time(connection: Connection) -> None:
-    """A session lasts 14 days and not a second longer."""
+    """A session lasts 14 days and not a second longer, however much it is used."""
     secret = access.make_session(connection, Visitor("owner", Role.OWNER), NOON)
     last = NOON + timedelta(days=14)
+    used(connection, secret, last)
     wanted = Visitor("owner", Role.OWNER, access.csrf_of(secret))
     assert wanted == access.visitor(connection, "session", secret, last)
     assert None is access.visitor(connection, "session", secret, last + SECOND)
+
+
+@pytest.mark.parametrize(("kind", "idle"), [("session", timedelta(hours=12)), ("device", timedelta(days=60))])
+def test_what_nobody_uses_ends(connection: Connection, kind: str, idle: timedelta) -> None:
+    """A session ends 12 hours after its last use, a device 60 days after it; then the device's name is free."""
+    if kind == "session":
+        secret = access.make_session(connection, Visitor("owner", Role.OWNER), NOON)
+    else:
+        secret = access.pair(connection, access.make_pairing_link(connection, NOON), "phone", NOON)
+    last = NOON + 2 * idle
+    used(connection, secret, NOON + idle)
+    assert None is not access.visitor(connection, "session", secret, last)
+    assert None is access.visitor(connection, "session", secret, last + SECOND)
+    assert ([], []) == (access.sessions(connection, last + SECOND), access.named(connection, last + SECOND))
+    link = access.make_pairing_link(connection, last + SECOND)
+    assert access.pair(connection, link, "phone", last + SECOND)
+
+
+def test_a_phone_paired_before_uses_were_noted_goes_on(connection: Connection) -> None:
+    """Nobody knows how long it was idle, so it holds for its year."""
+    secret = access.pair(connection, access.make_pairing_link(connection, NOON), "phone", NOON)
+    connection.execute(text("UPDATE access SET seen = NULL"))
+    assert None is not access.visitor(connection, "session", secret, NOON + timedelta(days=300))
+
+
+def test_sessions_are_listed_and_ended(connection: Connection) -> None:
+    """Each with its browser, the one used last first; one, or all but one, are ended, and devices go on."""
+    device = access.pair(connection, access.make_pairing_link(connection, NOON), "phone", NOON)
+    owner = Visitor("owner", Role.OWNER)
+    secrets = [access.make_session(connection, owner, NOON + n * SECOND, f"browser {n}") for n in range(4)]
+    used(connection, secrets[1], NOON + timedelta(hours=1))
+    listed = access.sessions(connection, NOON + timedelta(hours=1))
+    assert ["browser 1", "browser 3", "browser 2", "browser 0"] == [row.agent for row in listed]
+    assert ["browser 3"] == access.end_sessions(connection, n=listed[1].n)
+    assert ["browser 0", "browser 2"] == sorted(access.end_sessions(connection, but=listed[0].n))
+    told = [access.visitor(connection, "session", each, NOON) is not None for each in (*secrets, device)]
+    assert [False, True, False, False, True] == told
 
 
 def test_session_ends_by_leaving(connection: Connection) -> None:
@@ -144,7 +190,7 @@ def test_pairing_link_works_once(connection: Connection) -> None:
         access.pair(connection, link, "tablet", NOON)
 
 
-@pytest.mark.parametrize("name", ["printer", "phone", "owner"])
+@pytest.mark.parametrize("name", ["printer", "phone", "owner", "Printer", "ｐrinter", " phone", "OWNER", "scanflow"])
 def test_a_device_has_a_name_of_its_own(connection: Connection, name: str) -> None:
     """A token's, a device's and the owner's names are taken; the link is still good for another name."""
     access.make_token(connection, "printer", Role.PROGRAM, NOON)
@@ -154,15 +200,30 @@ def test_a_device_has_a_name_of_its_own(connection: Connection, name: str) -> No
         access.pair(connection, link, name, NOON)
     access.pair(connection, link, "tablet", NOON)
     with pytest.raises(NameTaken):
-        access.rename(connection, "tablet", name)
+        access.rename(connection, "tablet", name, NOON)
     with pytest.raises(NameTaken):
         access.make_token(connection, "tablet", Role.PROGRAM, NOON)
+    assert access.rename(connection, "tablet", "Tablet", NOON)
+
+
+@pytest.mark.parametrize("name", ["", "  ", "\u043ewner", "blue\u202ephone", "x" * 41])
+def test_a_name_that_nobody_can_read(connection: Connection, name: str) -> None:
+    """Neither a device nor a token gets it, at first or later."""
+    link = access.make_pairing_link(connection, NOON)
+    with pytest.raises(BadName):
+        access.pair(connection, link, name, NOON)
+    with pytest.raises(BadName):
+        access.make_token(connection, name, Role.PROGRAM, NOON)
+    access.pair(connection, link, "tablet", NOON)
+    with pytest.raises(BadName):
+        access.rename(connection, "tablet", name, NOON)
 
 
 def test_a_device_lasts_a_year(connection: Connection) -> None:
     """After 365 days a device must be paired again, and its name is free."""
     secret = access.pair(connection, access.make_pairing_link(connection, NOON), "phone", NOON)
     last = NOON + timedelta(days=365)
+    used(connection, secret, last)
     assert "phone" == getattr(access.visitor(connection, "session", secret, last), "name", None)
     assert None is access.visitor(connection, "session", secret, last + SECOND)
     assert (1, 0) == (len(access.named(connection, last)), len(access.named(connection, last + SECOND)))
@@ -177,7 +238,10 @@ def test_rename_and_revoke(connection: Connection) -> None:
     access.make_pairing_link(connection, NOON)
     listed = [(row.name, row.role, row.kind, row.made) for row in access.named(connection, NOON)]
     assert [("phone", "helper", "device", NOON), ("printer", "program", "token", NOON)] == listed
-    assert (True, False) == (access.rename(connection, "phone", "blue phone"), access.rename(connection, "x", "y"))
+    assert (True, False) == (
+        access.rename(connection, "phone", "blue phone", NOON),
+        access.rename(connection, "x", "y", NOON),
+    )
     assert "blue phone" == getattr(access.visitor(connection, "session", device, NOON), "name", None)
     ended = [access.revoke(connection, name) for name in ("blue phone", "printer", "owner", "", "phone")]
     assert [True, True, False, False, False] == ended
@@ -200,7 +264,7 @@ def test_password(connection: Connection) -> None:
     assert (False, False) == (access.has_password(connection), access.check_password(connection, ""))
     access.set_password(connection, PASSWORD, NOON)
     assert access.has_password(connection)
-    tries = (PASSWORD, PASSWORD.upper(), PASSWORD + " ", "", access.PASSWORDS.hash(PASSWORD))
+    tries = (PASSWORD, PASSWORD.upper(), PASSWORD + " ", "", passwords.hashed(PASSWORD))
     assert [True, False, False, False, False] == [access.check_password(connection, each) for each in tries]
 
 

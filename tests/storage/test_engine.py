@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import os
+import sys
 import threading
 from contextlib import ExitStack, closing
 from pathlib import Path
@@ -10,6 +12,7 @@ import pytest
 from sqlalchemy import event, text
 
 from scanflow.storage import engine
+from scanflow.storage.database import Database
 from scanflow.storage.engine import UnfitFolder, connect, sqlite_url
 
 MOUNTS = """\
@@ -60,6 +63,57 @@ def test_data_folder(tmp_path: Path) -> None:
     folder = tmp_path / "deep" / "my shop"
     assert f"sqlite:///{folder.as_posix()}/scanflow.db" == sqlite_url(folder)
     assert folder.is_dir()
+
+
+def modes(folder: Path) -> dict[str, str]:
+    """The mode of a data folder and of all that it holds."""
+    return {each.name: f"{each.stat().st_mode & 0o7777:o}" for each in (folder, *folder.iterdir())}
+
+
+POSIX_ONLY = pytest.mark.skipif(sys.platform == "win32", reason="a user's data folder is private there")
+
+
+@POSIX_ONLY
+def test_a_data_folder_is_for_its_own_account(tmp_path: Path) -> None:
+    """A new one, the database and what SQLite puts beside it can be read by nobody else, whatever the umask."""
+    folder, before = tmp_path / "shop", os.umask(0o022)
+    try:
+        shop = Database(sqlite_url(folder))
+        assert {"shop": "700", "scanflow.db": "600", "scanflow.db-wal": "600", "scanflow.db-shm": "600"} == modes(
+            folder
+        )
+        shop.close()
+    finally:
+        os.umask(before)
+
+
+@POSIX_ONLY
+def test_an_open_data_folder_is_tightened(tmp_path: Path, caplog: pytest.LogCaptureFixture) -> None:
+    """A shop that others could read is theirs no more once it is opened; that is said once, and other files stay."""
+    folder = tmp_path / "shop"
+    folder.mkdir()
+    folder.chmod(0o755)
+    for name in ("scanflow.db", "scanflow.db-wal", "cards.pdf"):
+        (folder / name).touch()
+        (folder / name).chmod(0o644)
+    sqlite_url(folder)
+    sqlite_url(folder)
+    assert {"shop": "700", "scanflow.db": "600", "scanflow.db-wal": "600", "cards.pdf": "644"} == modes(folder)
+    assert 1 == caplog.text.count("Other accounts of this machine could read the data")
+
+
+@POSIX_ONLY
+def test_a_folder_for_all_stays_so(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """In a folder like /tmp, or in the home, the database alone is private."""
+    folder = tmp_path / "all"
+    folder.mkdir()
+    folder.chmod(0o1777)
+    sqlite_url(folder)
+    assert {"all": "1777", "scanflow.db": "600"} == modes(folder)
+    folder.chmod(0o755)
+    monkeypatch.setenv("HOME", str(folder))
+    sqlite_url(folder)
+    assert "755" == modes(folder)["all"]
 
 
 @pytest.mark.parametrize("read_only", [False, True])

@@ -122,8 +122,8 @@ def test_nobody_is_named(shop: Shop, calls: Calls) -> None:
     """What is told has no place for who scanned, though the ledger knows."""
     calls.section("D", 6)
     calls.post("/api/scans", station="tray", key="k2", text="D0019")
-    assert "owner" == calls.get("/api/ledger")["entries"][-1]["actor"]
-    assert [False] == ["owner" in str(each) for each in told(shop)]
+    assert "boss" == calls.get("/api/ledger")["entries"][-1]["actor"]
+    assert [False] == ["boss" in str(each) for each in told(shop)]
 
 
 def test_what_counts_found(shop: Shop, calls: Calls) -> None:

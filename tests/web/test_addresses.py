@@ -45,6 +45,21 @@ def test_one_address(listening: Listening, wanted: str) -> None:
     assert [wanted] == listening.urls()
 
 
+@pytest.mark.parametrize(
+    ("listening", "wanted"),
+    [
+        (Listening(), "http://127.0.0.1:8765"),
+        (Listening("0.0.0.0", 80, https=True), "http://127.0.0.1:80"),
+        (Listening("::", 8765), "http://127.0.0.1:8765"),
+        (Listening("192.168.1.7", 8765, https=True), "https://192.168.1.7:8765"),
+        (Listening("::1", 8765), "http://[::1]:8765"),
+    ],
+)
+def test_on_this_machine(listening: Listening, wanted: str) -> None:
+    """A browser beside the service reaches it by loopback in plain, else where it listens."""
+    assert (wanted, f"{wanted}/set-up/secret") == (listening.here(), listening.set_up("secret"))
+
+
 def test_all_addresses() -> None:
     """A service that listens everywhere is at each of the machine's own IPv4 addresses; none is loopback."""
     own = [each for each in addresses.own_addresses() if ":" not in each]

@@ -1,6 +1,7 @@
 """Pages for a person at a phone or a desktop, one blueprint per noun."""
 
 from scanflow.web.pages import (
+    account_page,
     amiss_page,
     card_pages,
     check_page,
@@ -74,6 +75,7 @@ BLUEPRINTS = (
     settings_page.blueprint,
     scanner_page.blueprint,
     device_page.blueprint,
+    account_page.blueprint,
     edges.blueprint,
 )
 

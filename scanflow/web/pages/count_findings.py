@@ -103,6 +103,7 @@ def _show(id: str, said: str, status: int, refused: Refusal | None = None) -> Re
         skip=skip,
         size=SIZE,
         resolved=count_words.RESOLVED,
+        may_undo=count_rights.may_undo,
         place=count_words.place,
         left=len(now.places) - now.looked,
         looked=now.looked,

@@ -10,11 +10,12 @@ from flask import Blueprint, current_app, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
 from scanflow.storage import access
-from scanflow.storage.access import LONGEST_NAME, PAIRING_LINK, NameTaken
+from scanflow.storage.access import PAIRING_LINK
+from scanflow.storage.names import LONGEST_NAME, BadName, NameTaken, fit
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.addresses import Listening, is_loopback
 from scanflow.web.certificates import fingerprint
-from scanflow.web.pages.pairing import clean, qr
+from scanflow.web.pages.pairing import qr
 from scanflow.web.pages.shown import act, page
 from scanflow.web.pages.trust import authority
 from scanflow.web.visitors import shop, visitor
@@ -75,17 +76,17 @@ def pair() -> ResponseReturnValue:
 
 @blueprint.post("/devices/rename")
 def rename() -> ResponseReturnValue:
-    name, to = request.form.get("name", ""), clean(request.form.get("to", ""))
+    name, to = request.form.get("name", ""), request.form.get("to", "")
 
     def work(unit: SqlUnit) -> None:
-        if not 1 <= len(to) <= LONGEST_NAME:
-            raise Invalid("/to", "required", f"Write a name of at most {LONGEST_NAME} characters.")
         try:
-            if not access.rename(unit.connection, name, to):
+            if not access.rename(unit.connection, name, to, unit.at):
                 raise Missing(f"There is no {name} any more.")
         except NameTaken as error:
-            raise Refused("taken", f"There is another {to} already. Choose another name.") from error
-        unit.record("device renamed", {"name": name, "to": to})
+            raise Refused("taken", str(error)) from error
+        except BadName as error:
+            raise Invalid("/to", "bad_name", str(error)) from error
+        unit.record("device renamed", {"name": name, "to": fit(to)})
 
     return _done(work)
 

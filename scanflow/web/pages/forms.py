@@ -32,6 +32,9 @@ KEY = "key"
 OF_THE_VISIT = ("csrf", KEY)
 """Fields that say nothing of what is to be done."""
 
+SECRET = ("current", "password", "again")
+"""Passwords: nothing of them is kept, not even the fingerprint."""
+
 UNTOLD = 0
 """The status of a reply that is not known yet."""
 
@@ -85,7 +88,7 @@ def _sent() -> Once | None:
     key = request.form.get(KEY, "") if request.method == "POST" else ""
     if not re.fullmatch(r"[A-Za-z0-9_-]{1,64}", key):
         return None
-    fields = sorted(pair for pair in request.form.items(multi=True) if pair[0] not in OF_THE_VISIT)
+    fields = sorted(pair for pair in request.form.items(multi=True) if pair[0] not in OF_THE_VISIT + SECRET)
     files = sorted((name, _hash(file)) for name, file in request.files.items(multi=True))
     said = json.dumps([fields, files]).encode()
     return Once.of(f"form {key}", visitor().name, request.method, request.full_path, said)

@@ -1,4 +1,4 @@
-"""Come in with the owner's password; set it once by the link of the first start; go out."""
+"""Come in with the owner's password; set it by a link that works once; go out."""
 
 from __future__ import annotations
 
@@ -8,11 +8,14 @@ from urllib.parse import urlsplit
 from flask import Blueprint, Response, current_app, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 
-from scanflow.storage import access
-from scanflow.storage.access import SESSION, SHORTEST_PASSWORD, Role, Visitor
+from scanflow.storage import access, passwords
+from scanflow.storage.access import SESSION, Role, Visitor
+from scanflow.storage.passwords import SHORTEST_PASSWORD, WeakPassword, check_new
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.addresses import EXPOSED, is_loopback
+from scanflow.web.pages import agents
 from scanflow.web.problem import Problem
+from scanflow.web.refused import Refused
 from scanflow.web.visitors import Attempts, cookie, session_secret, shop, visitor
 
 blueprint = Blueprint("login", __name__)
@@ -35,6 +38,37 @@ def _attempts() -> Attempts:
     return attempts
 
 
+def _refused() -> Refused:
+    refused: Refused = current_app.extensions["refused"]
+    return refused
+
+
+def is_password(sent: str) -> bool:
+    """Whether this is the owner's password. It counts as a try from this address; `Problem` 429 where none is left."""
+    try:
+        _attempts().take(request.remote_addr)
+        with shop().looking() as unit:
+            kept = access.password_hash(unit.connection)
+        right = kept is not None and passwords.matches(kept, sent)
+    except Problem:
+        _refused().note(request.remote_addr, shop().clock())
+        raise
+    if right:
+        _attempts().good(request.remote_addr)
+    else:
+        _refused().note(request.remote_addr, shop().clock())
+    return right
+
+
+def new_password() -> str:
+    """The password that the form brings, twice alike. `WeakPassword` where it is refused."""
+    password = request.form.get("password", "")
+    check_new(password, shop_name())
+    if password != request.form.get("again", ""):
+        raise WeakPassword("The two are not the same. Write it twice alike.")
+    return password
+
+
 def _within(target: str) -> str:
     """An address of ours to go on to; anything else leads to the day's page."""
     try:
@@ -54,11 +88,13 @@ def check_origin() -> None:
 
 def _owner(target: str) -> Response:
     """A new session of the owner, in place of the one that this browser may have had."""
-    before = session_secret()
+    before, agent, refused = session_secret(), request.user_agent.string, _refused()
+    refused.tell(shop())
 
     def work(unit: SqlUnit) -> str:
         access.end_session(unit.connection, before)
-        return access.make_session(unit.connection, OWNER, unit.at)
+        unit.record("signed in", {"address": request.remote_addr, "browser": agents.words(agent)})
+        return access.make_session(unit.connection, OWNER, unit.at, agent)
 
     return come_in(shop().act(OWNER.name, work), SESSION, target)
 
@@ -90,15 +126,10 @@ def enter() -> ResponseReturnValue:
     check_origin()
     target = request.form.get("next", "")
     try:
-        _attempts().take(request.remote_addr)
+        right = is_password(request.form.get("password", ""))
     except Problem as problem:
         return _form(problem.detail, problem.status, target)
-    with shop().looking() as unit:
-        right = access.check_password(unit.connection, request.form.get("password", ""))
-    if not right:
-        return _form("That is not the password. Try again.", 401, target)
-    _attempts().good(request.remote_addr)
-    return _owner(target)
+    return _owner(target) if right else _form("That is not the password. Try again.", 401, target)
 
 
 @blueprint.get("/set-up/<secret>")
@@ -117,17 +148,16 @@ def _set_up_form(secret: str, said: str, status: int) -> ResponseReturnValue:
 @blueprint.post("/set-up/<secret>")
 def set_up(secret: str) -> ResponseReturnValue:
     check_origin()
-    password = request.form.get("password", "")
-    if len(password) < SHORTEST_PASSWORD:
-        return _set_up_form(secret, f"A password has at least {SHORTEST_PASSWORD} characters.", 422)
-    if password != request.form.get("again", ""):
-        return _set_up_form(secret, "The two are not the same. Write it twice alike.", 422)
+    try:
+        password = new_password()
+    except WeakPassword as error:
+        return _set_up_form(secret, str(error), 422)
 
     def work(unit: SqlUnit) -> bool:
         if access.visitor(unit.connection, "setup", secret, unit.at) is None:
             return False
         access.set_password(unit.connection, password, unit.at)
-        unit.record("password set", {})
+        unit.record("password set", {"address": request.remote_addr})
         return True
 
     if not shop().act(OWNER.name, work):
@@ -138,7 +168,17 @@ def set_up(secret: str) -> ResponseReturnValue:
 @blueprint.post("/logout")
 def leave() -> ResponseReturnValue:
     secret = session_secret()
-    shop().act(visitor().name, lambda unit: access.end_session(unit.connection, secret))
+
+    def work(unit: SqlUnit) -> None:
+        if access.end_session(unit.connection, secret):
+            unit.record("signed out", {"address": request.remote_addr})
+
+    shop().act(visitor().name, work)
+    return go_out()
+
+
+def go_out() -> Response:
+    """To the page that asks for the password, without a session."""
     response = redirect(url_for("login.show"), 303)
     response.delete_cookie(cookie(), secure=request.is_secure, httponly=True, samesite="Lax")
     return response

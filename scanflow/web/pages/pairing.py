@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import re
-
 import segno
 from flask import Blueprint, g, render_template, request
 from flask.typing import ResponseReturnValue
@@ -11,15 +9,14 @@ from markupsafe import Markup
 from werkzeug.user_agent import UserAgent
 
 from scanflow.storage import access
-from scanflow.storage.access import DEVICE, LONGEST_NAME, LinkSpent, NameTaken
+from scanflow.storage.access import DEVICE, LinkSpent
+from scanflow.storage.names import LONGEST_NAME, BadName, NameTaken, fit, key
 from scanflow.storage.unit import SqlUnit
+from scanflow.web.pages import agents
 from scanflow.web.pages.login import check_origin, come_in, shop_name
 from scanflow.web.visitors import session_secret, shop
 
 blueprint = Blueprint("pairing", __name__)
-
-KINDS = {"iPhone": "iPhone", "iPad": "iPad", "Android": "Android phone", "Windows": "Windows computer", "Mac": "Mac"}
-"""What stands in a browser's User-Agent → what people call such a device."""
 
 
 def qr(url: str) -> Markup:
@@ -28,16 +25,11 @@ def qr(url: str) -> Markup:
     return Markup(code.svg_inline(border=4, dark="#000", light="#fff", omitsize=True, svgclass=None, lineclass=None))
 
 
-def clean(name: str) -> str:
-    """A device's name as it is kept: one line, single spaces."""
-    return " ".join("".join(each if each.isprintable() else " " for each in name).split())
-
-
 def proposed(agent: UserAgent, taken: set[str]) -> str:
     """A name for a device that nothing has yet."""
-    kind = next((called for told, called in KINDS.items() if re.search(rf"\b{told}", agent.string)), "Helper")
+    kind, keys = agents.device(agent.string) or "Helper", {key(each) for each in taken}
     names = (kind if number == 1 else f"{kind} {number}" for number in range(1, len(taken) + 2))
-    return next(name for name in names if name not in taken)
+    return next(name for name in names if key(name) not in keys)
 
 
 @blueprint.get("/pair/<secret>")
@@ -58,19 +50,18 @@ def _form(secret: str, said: str, status: int) -> ResponseReturnValue:
 def use(secret: str) -> ResponseReturnValue:
     """The link is used up, and this browser is a device from now on, in place of who it was before."""
     check_origin()
-    name, before = clean(request.form.get("name", "")), session_secret()
-    if not 1 <= len(name) <= LONGEST_NAME:
-        return _form(secret, f"Give this phone a name of at most {LONGEST_NAME} characters.", 422)
+    before = session_secret()
 
     def work(unit: SqlUnit) -> str:
         access.end_session(unit.connection, before)
-        device = access.pair(unit.connection, secret, name, unit.at)
-        unit.record("device paired", {"name": name})
+        device = access.pair(unit.connection, secret, name, unit.at, request.user_agent.string)
+        unit.record("device paired", {"name": name, "address": request.remote_addr})
         return device
 
     try:
+        name = fit(request.form.get("name", ""))
         return come_in(shop().act(name, work), DEVICE, "/")
-    except NameTaken:
-        return _form(secret, f"There is another {name} already. Choose another name.", 409)
+    except BadName as error:
+        return _form(secret, str(error), 409 if isinstance(error, NameTaken) else 422)
     except LinkSpent:
         return _form(secret, "", 410)

@@ -388,5 +388,5 @@ def test_the_ledger_is_a_chain_anyone_can_check(calls: Calls) -> None:
         hashed = kept.pop("hash")
         assert hashed == hashlib.sha256(previous.encode() + rfc8785.dumps(kept)).hexdigest()
         previous = hashed
-    assert {"owner"} == {entry["actor"] for entry in entries}
+    assert {"boss"} == {entry["actor"] for entry in entries}
     assert {"put away", "order received", "round opened", "scan", "parcel closed"} < {e["kind"] for e in entries}

@@ -39,7 +39,7 @@ def test_what_is_doubted_of_a_thing_is_listed(calls: Calls) -> None:
 
     told = calls.get(f"/api/stays/{stay['id']}/doubts")["doubts"]
     assert [{"id", "kind", "words", "since", "by"}] * 2 == [set(each) for each in told]
-    expected = [("not_this", "The picture shows a saddle", "owner"), ("missing", "Not in its bin", "owner")]
+    expected = [("not_this", "The picture shows a saddle", "boss"), ("missing", "Not in its bin", "boss")]
     assert expected == [(each["kind"], each["words"], each["by"]) for each in told]
     assert 404 == calls.client.get("/api/stays/none/doubts").status_code
 

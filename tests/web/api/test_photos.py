@@ -90,7 +90,7 @@ def test_it_is_told_in_the_ledger(calls: Calls, stay: Any) -> None:
     sent = calls.client.get(f"/api/stays/{stay['id']}/photo").data
     told = {"stay": stay["id"], "code": stay["code"], "photo": hashlib.sha256(sent).hexdigest()}
     data = {name: value for name, value in entry["data"].items() if name != "now"}
-    assert ("photo kept", "owner", told) == (entry["kind"], entry["actor"], data)
+    assert ("photo kept", "boss", told) == (entry["kind"], entry["actor"], data)
 
 
 def test_stops_and_verdicts_show_it(calls: Calls) -> None:

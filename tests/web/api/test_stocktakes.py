@@ -152,7 +152,7 @@ def test_what_is_amiss_is_found_resolved_and_taken_back(calls: Calls, count: Cou
     assert ["missing-D002", "elsewhere-D004"] == count.findings()
 
     done = count.resolve("missing-D002", "withdraw", reason="Nowhere to be found")
-    assert ("withdraw", "Nowhere to be found", "owner") == tuple(
+    assert ("withdraw", "Nowhere to be found", "boss") == tuple(
         done["resolved"][name] for name in ("how", "reason", "who")
     )
     assert "withdrawn" == calls.get(f"/api/stays/{count.stays[1]['id']}")["state"]
@@ -305,7 +305,7 @@ def test_what_can_not_be_resolved_so_is_refused(count: Count) -> None:
 
 
 def test_what_is_a_managers_is_so_in_a_count_too(app: Flask, shop: Shop, count: Count) -> None:
-    """A helper puts right, but withdraws nothing, prints no card again, and lifts no hold by taking it back."""
+    """A helper puts right, but withdraws nothing, prints no card again, and takes back neither that nor a hold."""
     count.look("A-1-1", "D001", "D003", doubts=["D0016"])
     helper = Calls(client_of(app, shop, Role.HELPER))
     path = f"{count.path}/findings/missing-D002"
@@ -313,6 +313,9 @@ def test_what_is_a_managers_is_so_in_a_count_too(app: Flask, shop: Shop, count: 
         assert "forbidden" == helper.post(f"{path}/resolve", 403, how=how, **more)["code"]
     assert "found_later" == helper.post(f"{path}/resolve", how="found_later")["resolved"]["how"]
     assert None is helper.post(f"{path}/undo")["resolved"]
+    count.resolve("missing-D002", "withdraw", reason="Gone")
+    assert "forbidden" == helper.post(f"{path}/undo", 403)["code"]
+    assert None is count.undo("missing-D002")["resolved"]
     calls = count.calls
     calls.post("/api/orders", 201, number="1", lines=[{"reference": count.stays[0]["reference"]}])
     count.resolve("suspect-D001", "hold", reason="Another thing")

@@ -81,7 +81,7 @@ def test_a_finding_is_resolved_and_taken_back(client: FlaskClient, shop: Shop, c
     assert 422 == send(client, count, "elsewhere-S001", "withdraw")  # without a reason
     assert 303 == send(client, count, "elsewhere-S001", "withdraw", reason="Broken")
     html = page(client, count)
-    assert "S001" not in items(html) and "thing withdrawn, “Broken”, by owner" in html
+    assert "S001" not in items(html) and "thing withdrawn, “Broken”, by boss" in html
     with shop.looking() as unit:
         assert StayState.WITHDRAWN is unit.find(Stay, code="S001")[-1].state
     assert 409 == send(client, count, "elsewhere-S001", "put_right")
@@ -215,3 +215,8 @@ def test_a_helper_is_offered_what_a_helper_may(app: Flask, shop: Shop, count: St
     helper = client_of(app, shop, Role.HELPER)
     assert not re.findall('value="(withdraw|reprint)"', page(helper, count))
     assert 403 == send(helper, count, "elsewhere-S001", "withdraw", reason="Gone")
+    owner = client_of(app, shop, Role.OWNER)
+    assert 303 == send(owner, count, "elsewhere-S001", "withdraw", reason="Gone")
+    assert [1, 0] == [len(re.findall("/findings/undo", page(each, count))) for each in (owner, helper)]
+    undo = f"/counts/{count.id}/findings/undo"
+    assert [403, 303] == [each.post(undo, data={"finding": "elsewhere-S001"}).status_code for each in (helper, owner)]

@@ -72,7 +72,9 @@ def test_a_phone_comes_in_as_a_helper(app: Flask, client: FlaskClient, shop: Sho
     assert [200, 403, 403] == [phone.get(path).status_code for path in ("/", "/settings", "/devices")]
     assert "Signed in as Blue phone, helper." in phone.get("/trust").text
     entries = client.get("/api/ledger").get_json()["entries"]
-    assert {"name": "Blue phone"} == next(entry["data"] for entry in entries if entry["kind"] == "device paired")
+    assert {"name": "Blue phone", "address": "127.0.0.1"} == next(
+        entry["data"] for entry in entries if entry["kind"] == "device paired"
+    )
 
 
 @SQLITE_ONLY

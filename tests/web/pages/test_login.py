@@ -4,6 +4,10 @@ from __future__ import annotations
 
 import html
 import re
+from collections import Counter
+from concurrent.futures import ThreadPoolExecutor
+from datetime import datetime
+from typing import Any
 
 import pytest
 from clients import SQLITE_ONLY
@@ -11,6 +15,7 @@ from flask import Flask
 from flask.testing import FlaskClient
 
 from scanflow.shop import Shop
+from scanflow.storage import ledger_views
 from scanflow.web import create_app
 from scanflow.web.addresses import Listening
 from scanflow.web.visitors import COOKIE
@@ -90,6 +95,67 @@ def test_too_many_attempts(app: Flask, shop: Shop) -> None:
     for _ in range(10):
         assert 401 == client.post("/login", data={"password": "guess"}).status_code
     assert 429 == client.post("/login", data={"password": PASSWORD}).status_code
+
+
+def test_many_tries_at_once(app: Flask, shop: Shop) -> None:
+    """Of sixty wrong passwords sent at once ten are looked at, and the others have to wait."""
+    set_up(app.test_client(), shop)
+    with ThreadPoolExecutor(20) as threads:
+        told = list(threads.map(lambda n: app.test_client().post("/login", data={"password": f"{n}"}), range(60)))
+    assert {401: 10, 429: 50} == Counter(each.status_code for each in told)
+
+
+@pytest.mark.parametrize("password", ["password", "12345678", "scanflow", "        ", "The stock room 7", "StockR00m"])
+def test_an_easy_password_is_refused(anonymous: FlaskClient, shop: Shop, password: str) -> None:
+    """The words say why, and the link still works."""
+    link = f"/set-up/{shop.setup_link()}"
+    response = anonymous.post(link, data={"password": password, "again": password})
+    assert (422, True) == (response.status_code, "Choose another one" in html.unescape(response.text))
+    assert 303 == anonymous.post(link, data={"password": PASSWORD, "again": PASSWORD}).status_code
+
+
+def entries(shop: Shop) -> list[tuple[str, str, dict[str, Any]]]:
+    """Kind, actor and data of what the ledger says, the first first."""
+    with shop.looking() as unit:
+        return [(each.kind, each.actor, each.data) for each in reversed(ledger_views.newest(unit.connection))]
+
+
+def test_the_ledger_tells_of_signing_in(app: Flask, shop: Shop) -> None:
+    """Password, sign-ins with browser and address, sign-outs, a link that sets another password; refused ones of an
+    address in one entry.
+    """
+    client = set_up(app.test_client(), shop)
+    for _ in range(12):
+        client.post("/login", data={"password": "wrong-password"}, environ_base={"REMOTE_ADDR": "192.0.2.7"})
+    client.post("/login", data={"password": PASSWORD}, headers={"User-Agent": "Firefox/140.0 (Windows)"})
+    client.post("/logout", data={"csrf": csrf(client)})
+    here = {"address": "127.0.0.1"}
+    shop.setup_link()
+    told = entries(shop)
+    since = told[2][2].pop("since")
+    assert datetime.fromisoformat(since) <= shop.clock()
+    assert [
+        ("password set", "owner", here),
+        ("signed in", "owner", {**here, "browser": "Werkzeug"}),
+        ("sign-in refused", "scanflow", {"address": "192.0.2.7", "tries": 12}),
+        ("signed in", "owner", {**here, "browser": "Firefox, Windows computer"}),
+        ("signed out", "owner", here),
+        ("password link made", "scanflow", {}),
+    ] == told
+
+
+def test_a_link_keeps_the_password_until_it_is_used(app: Flask, shop: Shop) -> None:
+    """The password of before works beside a new link; once that is used, all sessions of before are out."""
+    before = set_up(app.test_client(), shop)
+    link = f"/set-up/{shop.setup_link()}"
+    assert 303 == app.test_client().post("/login", data={"password": PASSWORD}).status_code
+    assert 200 == before.get("/").status_code
+    there = app.test_client()
+    assert 303 == there.post(link, data={"password": "another-one-8", "again": "another-one-8"}).status_code
+    assert [302, 200] == [each.get("/").status_code for each in (before, there)]
+    assert [401, 303] == [
+        app.test_client().post("/login", data={"password": each}).status_code for each in (PASSWORD, "another-one-8")
+    ]
 
 
 def test_changes_need_the_token_of_the_session(anonymous: FlaskClient, shop: Shop) -> None:

@@ -1,0 +1,27 @@
+"""A new way in for an owner who forgot the password."""
+
+from pathlib import Path
+
+import click
+
+from scanflow.cli.opening import in_shop, open_shop
+
+
+@click.command()
+@click.option("--host", default="127.0.0.1", show_default=True, help="Address that the service listens at.")
+@click.option("--port", default=8765, show_default=True, type=click.IntRange(1, 65535), help="Its port.")
+@click.option("--https", is_flag=True, help="It speaks HTTPS.")
+@in_shop
+def password(host: str, port: int, https: bool, data: Path | None, database: str | None) -> None:
+    """Print a link that sets the owner's password anew: once, within 24 hours.
+
+    The password of now holds until the link is used; then all browsers are signed out. Whether the service runs or is
+    started later makes no difference.
+    """
+    from scanflow.web.addresses import Listening
+
+    shop = open_shop(data, database)
+    try:
+        click.echo(Listening(host, port, https).set_up(shop.setup_link()))
+    finally:
+        shop.close()
