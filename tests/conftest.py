@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import itertools
+import secrets
 import shutil
 import tempfile
 from collections.abc import Callable, Iterator
@@ -26,6 +27,21 @@ from scanflow.web import create_app
 
 settings.register_profile("any machine", deadline=None)  # however busy it is
 settings.load_profile("any machine")
+
+
+@pytest.fixture(scope="session")
+def user_data(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Path]:
+    """A folder of the tests' own instead of the user's data (XDG Base Directory)."""
+    folder = tmp_path_factory.mktemp("data")
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setenv("XDG_DATA_HOME", str(folder))
+        yield folder
+
+
+@pytest.fixture(autouse=True)
+def own_data(user_data: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """What a test's services keep among the user's data is no other test's."""
+    monkeypatch.setenv("XDG_DATA_HOME", str(user_data / secrets.token_hex(8)))
 
 
 @pytest.fixture(scope="session")

@@ -10,6 +10,7 @@ import json
 import logging
 import os
 from dataclasses import asdict, dataclass, replace
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -88,9 +89,9 @@ class Notebook:
 
     def write(self, note: Note) -> None:
         """Durable when it returns. OSError where it can't be written."""
-        self.path.parent.mkdir(parents=True, exist_ok=True)
+        self.path.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
         fresh = self.path.with_name(f"{self.path.name}.{os.getpid()}.new")
-        with fresh.open("w", encoding="utf-8") as file:
+        with open(fresh, "w", encoding="utf-8", opener=partial(os.open, mode=0o600)) as file:
             json.dump(asdict(note), file, indent=1)
             file.flush()
             os.fsync(file.fileno())

@@ -108,7 +108,7 @@ def test_a_folder_for_all_stays_so(tmp_path: Path, monkeypatch: pytest.MonkeyPat
     folder = tmp_path / "all"
     folder.mkdir()
     folder.chmod(0o1777)
-    sqlite_url(folder)
+    connect(sqlite_url(folder))
     assert {"all": "1777", "scanflow.db": "600"} == modes(folder)
     folder.chmod(0o755)
     monkeypatch.setenv("HOME", str(folder))
