@@ -12,6 +12,7 @@ from zoneinfo import ZoneInfo
 
 from scanflow.shop import Shop
 from scanflow.storage.database import trouble_of
+from scanflow.storage.unwritable import Unwritable
 from scanflow.workflow.stocktakes import forget_old_photos
 
 MINUTE = timedelta(minutes=1)
@@ -96,5 +97,7 @@ class House:
     def _do(self, job: Job) -> None:
         try:
             job.work(self._shop)
+        except Unwritable as trouble:
+            log.error("This could not be done: %s. %s It is tried again in %s.", job.name, trouble, job.every)
         except Exception:  # the thread must live on: the other jobs, and this one's next time, depend on it
             log.exception("This could not be done: %s. It is tried again in %s.", job.name, job.every)

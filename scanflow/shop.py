@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import hashlib
 import json
+import time
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager
 from dataclasses import dataclass, field
 from datetime import UTC, datetime
 from io import BytesIO
@@ -18,16 +19,19 @@ from scanflow.domain.stocktake import Certainty, How
 from scanflow.domain.things import Photo, Section
 from scanflow.exchange import csv_table, orders_csv
 from scanflow.exchange import mapping as columns
-from scanflow.storage import mappings, tables, views
+from scanflow.storage import loads, mappings, tables, views
 from scanflow.storage.access import Role, has_password, make_setup_link, make_token
 from scanflow.storage.database import Database
 from scanflow.storage.names import fit
+from scanflow.storage.trial import TrialUnit
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.unwritable import Unwritable
 from scanflow.vision import Book, ImageError
 from scanflow.vision.readings import Reading
 from scanflow.vision.workers import Readers
-from scanflow.workflow import cards
+from scanflow.workflow import cards, order_file
 from scanflow.workflow.looks import Shown, Text
+from scanflow.workflow.order_file import Loaded
 from scanflow.workflow.ports import Invalid
 
 T = TypeVar("T")
@@ -92,6 +96,22 @@ def _text(one: Reading) -> Text:
     return Text(one.text, Certainty(one.certainty), corners, one.engines)
 
 
+SLICE = 0.1
+"""Seconds that a part of a load takes, about; scans wait for no more."""
+
+GAP = 0.02
+"""Seconds between two parts: a service in another process that asks for its turn on SQLite gets it."""
+
+
+BEGUN = "A part of it is done: send it again as it is, and it goes on with the rest."
+
+
+def key_of(parsed: orders_csv.Parsed) -> str:
+    """SHA-256 (hex) of the orders that were read from a file, and of their rows."""
+    said = repr((parsed.orders, sorted(parsed.rows.items())))
+    return hashlib.sha256(said.encode(errors="backslashreplace")).hexdigest()
+
+
 def _now() -> datetime:
     return datetime.now(UTC)
 
@@ -109,10 +129,14 @@ class Shop:
         with self.database.writing(self.clock(), who) as unit:
             return work(unit)
 
-    def act_once(self, who: str, once: Once | None, work: Callable[[SqlUnit], Reply]) -> Reply:
-        """The same for a call that may come again: its reply is kept with what it did, and given again."""
+    def act_once(self, who: str, once: Once | None, work: Callable[[SqlUnit], Reply | None]) -> Reply:
+        """The same for a call that may come again: its reply is kept with what it did, and given again.
 
-        def kept(unit: SqlUnit) -> Reply:
+        Work that takes long does a part each time and returns None while there is more to do: each part is a
+        transaction, and others have their turn between two.
+        """
+
+        def kept(unit: SqlUnit) -> Reply | None:
             if once is None:
                 return work(unit)
             before = unit.connection.execute(select(tables.answers).where(tables.answers.c.key == once.key)).first()
@@ -121,10 +145,19 @@ class Shop:
                     raise Invalid("", "key_reused", "This Idempotency-Key was used for another call.")
                 return _reply(before)
             reply = work(unit)
+            if reply is None:
+                return None
             unit.connection.execute(insert(tables.answers), {"key": once.key, "body": once.body, **_row(reply)})
             return reply
 
-        return self.act(who, kept)
+        begun = False
+        try:
+            while (reply := self.act(who, kept)) is None:
+                begun = True
+                time.sleep(GAP)
+        except Unwritable as trouble:
+            raise Unwritable(trouble.code, f"{trouble.detail} {BEGUN}") if begun else trouble from trouble
+        return reply
 
     def answered(self, once: Once) -> Reply | None:
         """The reply that this very call had; None where it was not done yet."""
@@ -189,6 +222,47 @@ class Shop:
             return orders_csv.orders(table, chosen)
         except columns.MappingError as error:
             raise Invalid("/file" if mapping is None else "/mapping", "bad_columns", str(error)) from error
+
+    def trying(self, who: str) -> AbstractContextManager[SqlUnit]:
+        """One unchanging view in which work can be tried: it writes nothing, and nobody waits for it."""
+        return self.database.reading(self.clock(), who, TrialUnit)
+
+    def loading(self, parsed: orders_csv.Parsed, tell: Callable[[SqlUnit, Loaded], T]) -> Callable[[SqlUnit], T | None]:
+        """What loads the orders of a file part by part, as work for `act_once` and the like; at last it is told.
+
+        The same orders sent again go on where they were ended, and the answer is that of the whole.
+        """
+        key = key_of(parsed)
+        with self.looking() as unit:
+            unit.stocked()  # which takes a while in a large room, and is kept
+
+        def part(unit: SqlUnit) -> T | None:
+            until = time.monotonic() + SLICE
+            before = loads.far(unit.connection, key, unit.at)
+            enough = lambda: time.monotonic() > until  # noqa: E731
+            done, place = order_file.load_part(unit, parsed.orders, parsed.rows, before.done, enough)
+            if place < len(parsed.orders):
+                loads.keep(unit.connection, key, before, place, done)
+                return None
+            return tell(unit, loads.end(unit.connection, key, before, done))
+
+        return part
+
+    def load(self, parsed: orders_csv.Parsed, who: str) -> Loaded:
+        """Load the orders of a file."""
+        done: list[Loaded] = []
+
+        def tell(_: SqlUnit, loaded: Loaded) -> Reply:
+            done.append(loaded)
+            return Reply(200, None)
+
+        self.act_once(who, None, self.loading(parsed, tell))
+        return done[-1]
+
+    def loaded(self, parsed: orders_csv.Parsed) -> int:
+        """How many orders of the file are in by a load that was ended."""
+        with self.looking() as unit:
+            return loads.far(unit.connection, key_of(parsed), unit.at).done
 
     def reprint(self, who: str, code: str, **more: Any) -> bytes:
         """A slot's card again as a PDF: `card_again`."""

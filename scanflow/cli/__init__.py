@@ -5,6 +5,7 @@ import signal
 import sys
 from collections.abc import Callable
 from pathlib import Path
+from typing import Any
 
 import click
 
@@ -20,9 +21,20 @@ from scanflow.cli.serve import serve
 from scanflow.cli.stocktake import stocktake
 from scanflow.cli.verify import health, verify
 from scanflow.cli.watch import watch
+from scanflow.storage.unwritable import Unwritable
 
 
-@click.group()
+class Commands(click.Group):
+    """Where the storage fails, a command ends with one line on it and status 1."""
+
+    def invoke(self, context: click.Context) -> Any:
+        try:
+            return super().invoke(context)
+        except Unwritable as error:
+            raise click.ClickException(error.detail) from error
+
+
+@click.group(cls=Commands)
 @click.version_option(package_name="scanflow")
 def main() -> None:
     """A room of one-of-a-kind goods: every item has one place and one buyer, and a scan says yes or refuses."""
@@ -75,13 +87,12 @@ def demo(context: click.Context, data: Path | None, then_serve: bool, as_json: b
 @in_shop
 def orders(file: Path, mapping: str | None, as_json: bool, data: Path | None, database: str | None) -> None:
     """Load orders from a CSV file. Status 1 if a line is held or a row was refused."""
-    from scanflow.workflow import order_file
     from scanflow.workflow.ports import Invalid
 
     shop = open_shop(data, database)
     try:
         parsed = shop.read_orders(file.read_bytes(), mapping)
-        done = shop.act("scanflow orders", lambda unit: order_file.load(unit, parsed.orders, parsed.rows))
+        done = shop.load(parsed, "scanflow orders")
     except Invalid as error:
         raise click.ClickException(error.detail) from error
     finally:

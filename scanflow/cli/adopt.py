@@ -3,6 +3,8 @@
 import csv
 import json
 import sys
+import time
+from functools import partial
 from pathlib import Path
 from typing import Any, Literal
 
@@ -11,6 +13,9 @@ import click
 from scanflow.cli.opening import in_shop, open_shop
 from scanflow.cli.typed import as_json
 from scanflow.planning.adopting import Sample, Trial, trial
+
+PART = 200
+"""Rows that are adopted in one transaction; others have their turn between two."""
 
 FILE = click.Path(exists=True, dir_okay=False, path_type=Path)
 
@@ -101,6 +106,7 @@ def texts(file: Path, as_json: bool, data: Path | None, database: str | None) ->
 
     Status 1 if a row was refused; the others are adopted.
     """
+    from scanflow.shop import GAP
     from scanflow.workflow import cards
 
     with file.open(encoding="utf-8-sig", newline="") as lines:
@@ -109,7 +115,11 @@ def texts(file: Path, as_json: bool, data: Path | None, database: str | None) ->
         del rows[0]
     shop = open_shop(data, database)
     try:
-        refused = shop.act("scanflow adopt", lambda unit: cards.adopt_rows(unit, rows))
+        refused = []
+        for first in range(0, len(rows), PART):
+            part = rows[first : first + PART]
+            refused += shop.act("scanflow adopt", partial(cards.adopt_rows, rows=part))
+            time.sleep(GAP)
     finally:
         shop.close()
     adopted = len(rows) - len(refused)

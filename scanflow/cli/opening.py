@@ -43,6 +43,7 @@ def open_shop(data: Path | None, database: str | None, *, brief: bool = False) -
     from scanflow.storage import note
     from scanflow.storage.database import Database, NewerData
     from scanflow.storage.engine import UnfitFolder, file_of, sqlite_url
+    from scanflow.storage.failing import of_os
 
     if data is not None and database is not None:
         raise click.UsageError("Give a folder or a database, not both.")
@@ -53,7 +54,9 @@ def open_shop(data: Path | None, database: str | None, *, brief: bool = False) -
         file = file_of(url)
         notebook = note.for_file(file) if file is not None else note.for_url(url, data_folder(data))
         return Shop(Database(url, notebook, brief=brief))
-    except (UnfitFolder, NewerData, note.Unopened, OSError) as error:
+    except OSError as error:
+        raise click.ClickException(str(of_os(error) or error)) from error
+    except (UnfitFolder, NewerData, note.Unopened) as error:
         raise click.ClickException(str(error)) from error
     except SQLAlchemyError as error:
         cause = getattr(error, "orig", None) or error

@@ -94,7 +94,7 @@ def ask(service: Service, scan: dict[str, Any], waits: Callable[[str], None], st
             if reply.status < 500 and reply.status != 429 and reply.body is not None:
                 waits("")
                 return reply
-            why = ILL
+            why = reply.detail if reply.status == 503 else ILL
         waits(f"Not recorded yet: {scan['text']}. {why}")
         stop.wait(pause)
         pause = min(2 * pause, _LAST_PAUSE)

@@ -67,6 +67,10 @@ def serve(
     signal.signal(signal.SIGTERM, lambda *_: sys.exit(0))
     os.umask(0o077)  # what the service writes is for its own account
     with contextlib.closing(open_shop(data, database, brief=True)) as shop:
+        if (trouble := shop.database.probe()) is not None:
+            raise trouble
+        if caution := shop.database.caution():
+            click.echo(caution, err=True)
         identity: Home | Own | None = None
         if cert:
             identity = certificates.Own(cert, key)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections import defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import chain
@@ -66,17 +66,17 @@ class Stocked:
         """
         wanted, own = words_of(title), words_of(ours)
         most, best, fits = len(wanted & own), None, bool(own) and own <= wanted
-        for thing, words in self._sharing(wanted, most):
+        for place in self._sharing(wanted, most):
+            thing, words = self._things[place]
             count = len(wanted & words)
             if count > most and thing.item != item and (words == wanted or not fits):
                 most, best = count, thing
         return best
 
-    def _sharing(self, wanted: frozenset[str], most: int) -> Iterator[tuple[Titled, frozenset[str]]]:
-        """All things that share more than `most` of these words, among others.
+    def _sharing(self, wanted: frozenset[str], most: int) -> list[int]:
+        """The places of all things that share more than `most` of these words, among others.
 
         Each of them has at least one of any `len(wanted) - most` words: the rarest lead to few things.
         """
         rarest = sorted(wanted, key=lambda word: (len(self._having.get(word, ())), word))[: len(wanted) - most]
-        places = set(chain.from_iterable(self._having.get(word, ()) for word in rarest))
-        return (self._things[place] for place in sorted(places))
+        return sorted(set(chain.from_iterable(self._having.get(word, ()) for word in rarest)))

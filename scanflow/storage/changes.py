@@ -12,6 +12,7 @@ from typing import Any
 from sqlalchemy import Engine, select
 
 from scanflow.storage import tables
+from scanflow.storage.engine import network
 
 CHANNEL = "scanflow_ledger"
 """What a writing transaction notifies on PostgreSQL."""
@@ -120,8 +121,9 @@ class Changes:
             yield self._wait
             return
         dialect = self._engine.dialect
+        # psycopg's, and nobody else's
         positional, named = dialect.create_connect_args(self._engine.url)
-        connection: Any = dialect.connect(*positional, **named)  # psycopg's, and nobody else's
+        connection: Any = dialect.connect(*positional, **network(self._engine.url), **named)
         with closing(connection):
             connection.autocommit = True
             connection.execute(f"LISTEN {CHANNEL}")

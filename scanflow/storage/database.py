@@ -3,25 +3,30 @@
 from __future__ import annotations
 
 import json
+import logging
 import secrets
-import threading
+import time
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from dataclasses import asdict
 from datetime import UTC, datetime
 from typing import Any
 
 from sqlalchemy import Connection, Engine, Executable, Select, bindparam, func, select, text, update
 
-from scanflow.storage import tables
+from scanflow.storage import failing, tables
 from scanflow.storage.changes import CHANNEL, Changes
-from scanflow.storage.engine import connect, connect_frozen
+from scanflow.storage.engine import UNTIL, connect, connect_frozen, file_of, take_time, unsafe
+from scanflow.storage.failing import PATIENCE
 from scanflow.storage.files import OpenFiles
 from scanflow.storage.guard import Guard
 from scanflow.storage.ledger import FIRST
 from scanflow.storage.note import Notebook
 from scanflow.storage.prepared import Statements
 from scanflow.storage.replay import BASELINE, CHUNK, NOW, rows_now
+from scanflow.storage.stock_words import StockWords
+from scanflow.storage.truncating import Truncating
+from scanflow.storage.turn import Turn
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.unwritable import Unwritable
 from scanflow.storage.verify import ACCEPTED, Say, Verified, revision, verify
@@ -30,13 +35,19 @@ from scanflow.workflow.ports import Settings
 REVISION = "0009"
 _LOCK_KEY = 7_265_736  # any number that other programs on the same PostgreSQL are unlikely to take
 
+PROBED = 3.0
+"""Seconds for which the last word on whether the database takes writes is good."""
+
+log = logging.getLogger(__name__)
+
 
 class NewerData(Exception):
     """The database was brought up to date by code that is newer than this."""
 
 
 class Database:
-    """`url` is SQLAlchemy's; `postgresql://…` goes through psycopg 3. Raises NewerData.
+    """`url` is SQLAlchemy's; `postgresql://…` goes through psycopg 3. Raises NewerData, and Unwritable where the
+    storage fails.
 
     With a `notebook` it is first held against its note, and with `brief` verified in brief; where something is amiss
     it is read, and never written (`guard`). Raises Unopened where it can't even be read.
@@ -44,30 +55,39 @@ class Database:
 
     def __init__(self, url: str, notebook: Notebook | None = None, *, brief: bool = False) -> None:
         self.guard = Guard(url, notebook)
-        self.guard.look(REVISION, brief=brief)
-        # SQLite lets one write at a time; waiting here is fair and wakes at once, waiting there is polling.
-        self._turn = threading.Lock()
-        self._url, self._files = url, OpenFiles(url)
+        self._turn = Turn()
+        self._url, self._file, self._files = url, file_of(url), OpenFiles(url)
+        self.trouble: Unwritable | None = None
+        """Why the last write failed, where the storage was the cause."""
+        self._known = 0.0
+        """When, by `time.monotonic`, `trouble` was last made sure of."""
         self._writer: Connection | None = None
+        self._truncating: Truncating | None = None
+        self._words = StockWords()
+        with self._translated():
+            self.guard.look(REVISION, brief=brief)
         self._frozen = bool(self.guard.amiss)
         self.engine: Engine = connect_frozen(url) if self._frozen else connect(url)
         self._reader: Engine = self.engine if self._frozen else connect(url, read_only=True)
         self.kind = self.engine.dialect.name
         self._statements = Statements(self.engine.dialect)
         if not self._frozen:
-            self._upgrade()
-            self._begin_writing()
+            with self._translated():
+                self._upgrade()
+                self._begin_writing()
         self.changes = Changes(self.engine, self._reader)
 
     def _begin_writing(self) -> None:
         if self.kind == "sqlite":
             self._writer = self.engine.connect()
+            self._truncating = Truncating(self.engine)
         self._files.remember()
         self.guard.keep(self._reader)
 
     def _upgrade(self) -> None:
         with self.engine.begin() as connection:
             if self.kind == "postgresql":
+                take_time(connection)
                 connection.execute(text("SELECT pg_advisory_xact_lock(:key)"), {"key": _LOCK_KEY})
             found = revision(connection)
             if found != REVISION:
@@ -129,24 +149,23 @@ class Database:
     def writing(self, at: datetime, who: str) -> Iterator[SqlUnit]:
         """A unit that is committed, durably, when the block ends, and leaves no trace when the block raises.
 
-        Writes follow each other: each locks the ledger's head first.
+        Writes follow each other: each locks the ledger's head first. Unwritable where the storage fails; the next
+        write tries anew.
         """
         self.guard.refuse()
-        with self._writing() as connection:
-            with connection.begin():
-                head = self._statements.get("lock", lambda: _head().with_for_update()).run(connection, {}).fetchone()
-                unit = SqlUnit(connection, self._statements, at, who, head)
-                yield unit
-                unit.settle()
-                if unit.seq != head[0]:
-                    moved = self._statements.get("move head", lambda: _move_head(self.kind))
-                    moved.run(connection, {"new_seq": unit.seq, "new_hash": unit.hash})
-                self._files.refuse()
-            if unit.dropped and self.kind == "sqlite":  # what was deleted stands in the write-ahead log still
-                driver = connection.connection.driver_connection
-                assert driver is not None  # it is connected
-                driver.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+        with self._translated(), self._writing() as connection, connection.begin():
+            head = self._statements.get("lock", lambda: _head().with_for_update()).run(connection, {}).fetchone()
+            unit = SqlUnit(connection, self._statements, at, who, head, self._words)
+            yield unit
+            unit.settle()
+            if unit.seq != head[0]:
+                moved = self._statements.get("move head", lambda: _move_head(self.kind))
+                moved.run(connection, {"new_seq": unit.seq, "new_hash": unit.hash})
+            self._files.refuse()
+        if unit.dropped and self._truncating is not None:  # what was deleted stands in the write-ahead log still
+            self._truncating.wanted()
         if unit.seq != head[0]:
+            self._tell(None)
             self.changes.wrote()
 
     def gone(self) -> Unwritable | None:
@@ -158,21 +177,84 @@ class Database:
         if self._writer is None:
             with self.engine.connect() as connection:
                 yield connection
-        else:
-            with self._turn:
-                yield self._writer
+            return
+        # SQLite lets one write at a time; waiting here is fair and wakes at once, waiting there is polling.
+        until = time.monotonic() + PATIENCE
+        if not self._turn.take(PATIENCE):
+            raise failing.unwritable(failing.BUSY)
+        try:
+            self._writer.info[UNTIL] = until
+            yield self._writer
+        except Exception as error:
+            trouble = failing.told(error)
+            if trouble is not None and trouble.code in failing.LASTING:
+                self._writer.invalidate()
+            raise
+        finally:
+            self._turn.give()
 
     @contextmanager
-    def reading(self, at: datetime) -> Iterator[SqlUnit]:
-        """A unit that sees one state of the database and can't change it."""
-        with self._reader.connect() as connection, connection.begin():
-            head = self._statements.get("head", _head).run(connection, {}).fetchone()
-            yield SqlUnit(connection, self._statements, at, "", head)
+    def _translated(self) -> Iterator[None]:
+        """What the driver says of a storage that fails comes out as Unwritable, and is told once."""
+        try:
+            yield
+        except Exception as error:
+            trouble = failing.told(error, self._file)
+            if trouble is None:
+                raise
+            self._tell(trouble)
+            if trouble is error:
+                raise
+            raise trouble from error
+
+    def _tell(self, trouble: Unwritable | None) -> None:
+        """Remember whether writes get through; the log has a line when that changes."""
+        before, self.trouble, self._known = self.trouble, trouble, time.monotonic()
+        if trouble is not None and (before is None or before.code != trouble.code):
+            log.error("%s: %s", trouble.code, trouble)
+        if trouble is None and before is not None:
+            log.warning("The shop's data are written again.")
+
+    def probe(self) -> Unwritable | None:
+        """Why the database takes no writes, None where it does: as the last write found, or a small one of its own.
+
+        A transaction with nothing in it succeeds on a full disk, so a row is written as it is.
+        """
+        if not self.guard.amiss and time.monotonic() - self._known > PROBED:
+            with suppress(Unwritable):
+                with self._translated(), self._writing() as connection, connection.begin():
+                    connection.execute(update(tables.head).values(one=tables.head.c.one))
+                    self._files.refuse()
+                self._tell(None)
+        return self.trouble
+
+    def caution(self) -> str:
+        """What the database does not promise, in a sentence; empty where all is well."""
+        with self._reader.connect() as connection:
+            return unsafe(connection)
+
+    @contextmanager
+    def reading(self, at: datetime, who: str = "", kind: type[SqlUnit] = SqlUnit) -> Iterator[SqlUnit]:
+        """A unit that sees one state of the database and can't change it. Unwritable where the storage fails.
+
+        With `kind` a `TrialUnit`, it tells what its work would change.
+        """
+        try:
+            with self._reader.connect() as connection, connection.begin():
+                head = self._statements.get("head", _head).run(connection, {}).fetchone()
+                yield kind(connection, self._statements, at, who, head, self._words)
+        except Exception as error:
+            trouble = failing.told(error, self._file)
+            if trouble is None or trouble.code == failing.READONLY:  # it is the unit itself that can't be changed
+                raise
+            raise trouble from error
 
     def close(self) -> None:
         self.changes.close()
         if self._files.gone() is None:
             self.guard.keep(self._reader)
+        if self._truncating is not None:
+            self._truncating.close()
         if self._writer is not None:
             self._writer.close()
         self.engine.dispose()
@@ -181,7 +263,7 @@ class Database:
 
 def trouble_of(database: Database) -> Unwritable | None:
     """Why it takes no writes now; None while it does."""
-    return database.guard.unwritable() or database.gone()
+    return database.guard.unwritable() or database.gone() or database.trouble
 
 
 def _tell_all(unit: SqlUnit) -> None:

@@ -6,6 +6,7 @@ import os
 from pathlib import Path
 
 from scanflow.storage.engine import file_of
+from scanflow.storage.failing import GONE
 from scanflow.storage.unwritable import Unwritable
 
 
@@ -30,7 +31,7 @@ class OpenFiles:
                 same = False
             if not same:
                 return Unwritable(
-                    "storage_gone",
+                    GONE,
                     f"The database's file {path} was deleted or moved away. Nothing was recorded. Put it back where "
                     "it was. If you can't, end the service, restore the newest backup into a new folder, and start "
                     "there.",

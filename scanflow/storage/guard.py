@@ -14,6 +14,7 @@ from sqlalchemy.exc import DBAPIError, SQLAlchemyError
 
 from scanflow.storage import note, tables
 from scanflow.storage.engine import connect_frozen, file_of
+from scanflow.storage.failing import AMISS
 from scanflow.storage.note import RESTORE, Finding, Note, Notebook, Unopened
 from scanflow.storage.unwritable import Unwritable
 from scanflow.storage.verify import UNREADABLE, Verified, revision, verify
@@ -150,7 +151,7 @@ class Guard:
             f" {more} more {'finding is' if more == 1 else 'findings are'} listed by scanflow verify." if more else ""
         )
         said = f"Nothing is recorded: something is amiss with the data. {first.words} {first.advice}{rest}"
-        return Unwritable("amiss", said)
+        return Unwritable(AMISS, said)
 
     def refuse(self) -> None:
         if self.amiss and (why := self.unwritable()) is not None:

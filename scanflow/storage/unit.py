@@ -36,6 +36,7 @@ from scanflow.storage.ledger import canonical, entry_hash
 from scanflow.storage.prepared import Statements, reader
 from scanflow.storage.replay import NOW, REPLAYED, row_now
 from scanflow.storage.rows import COLUMNS, FIELDS, KINDS, thing, values
+from scanflow.storage.stock_words import StockWords
 from scanflow.workflow.ports import Facts, Settings
 
 T = TypeVar("T")
@@ -55,6 +56,7 @@ class SqlUnit:
         at: datetime,
         who: str,
         head: tuple[int, str, str],
+        words: StockWords | None = None,
     ) -> None:
         self.connection, self._statements = connection, statements
         self.at, self.who = at, who
@@ -69,6 +71,10 @@ class SqlUnit:
         self._known: dict[tuple[type, str], Any] = {}
         self._found: dict[type, dict[Any, tuple[Any, ...]]] = {kind: {} for kind in KINDS}
         self._stocked: Stocked | None = None
+        self._words = words or StockWords()
+        self._began = self.seq
+        self._own_stock = False
+        """Whether this unit has changed what is in stock itself."""
 
     def new_id(self) -> str:
         return secrets.token_hex(8)
@@ -131,7 +137,7 @@ class SqlUnit:
         self._rows[kind, name] = new
         self._found[kind].clear()
         if kind in (Item, Stay):
-            self._stocked = None
+            self._stocked, self._own_stock = None, True
 
     def drop(self, kind: type, name: str) -> None:
         if self.connection.dialect.name == "sqlite":  # which leaves what was deleted in the file, unless told
@@ -248,9 +254,13 @@ class SqlUnit:
     def stocked(self) -> Stocked:
         """Made once for all lines of a file: most of its time is for cutting titles into words."""
         if self._stocked is None:
-            rows = self._statements.get("stocked", _in_stock).run(self.connection, {}).fetchall()
-            self._stocked = Stocked(Titled(*row) for row in rows)
+            shared = not self._own_stock
+            self._stocked = self._words.at(self.connection, self._began, self._cut) if shared else self._cut()
         return self._stocked
+
+    def _cut(self) -> Stocked:
+        rows = self._statements.get("stocked", _in_stock).run(self.connection, {}).fetchall()
+        return Stocked(Titled(*row) for row in rows)
 
     def last_looks(self) -> dict[str, datetime]:
         looks, counts = tables.looks.c, tables.stocktakes
@@ -274,7 +284,8 @@ class SqlUnit:
         return {row[0]: int(row[1]) for row in self.connection.execute(query)}
 
     def next_slip(self) -> int:
-        return (self.connection.execute(select(func.max(tables.orders.c.slip))).scalar() or 0) + 1
+        query = self._statements.get("last slip", lambda: select(func.max(tables.orders.c.slip)))
+        return (query.run(self.connection, {}).fetchone()[0] or 0) + 1
 
 
 def _name(kind: type) -> Any:

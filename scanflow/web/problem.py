@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from flask import Flask, Response, current_app, json, request
-from werkzeug.exceptions import HTTPException
+from werkzeug.exceptions import HTTPException, InternalServerError
 
 from scanflow.domain.life import NotAllowed
 from scanflow.storage.unwritable import Unwritable
@@ -74,9 +74,13 @@ def respond(problem: Problem) -> Response:
     response = Response(json.dumps(body), problem.status, mimetype="application/problem+json")
     if problem.status == 401:
         response.headers["WWW-Authenticate"] = "Bearer"
-    if problem.status in (429, 503):
-        response.headers["Retry-After"] = RETRY_AFTER
+    response.headers.update(later(problem))
     return response
+
+
+def later(problem: Problem) -> dict[str, str]:
+    """The header that says when to try again, for an answer that has one."""
+    return {"Retry-After": RETRY_AFTER} if problem.status in (429, 503) else {}
 
 
 def is_api() -> bool:
@@ -85,6 +89,8 @@ def is_api() -> bool:
 
 def register(app: Flask) -> None:
     def handle(error: Exception) -> Any:
+        if isinstance(error, InternalServerError) and isinstance(error.original_exception, Exception):
+            error = error.original_exception  # it came after the view, as its answer was finished
         problem = of(error)
         if problem.status == 500:
             current_app.logger.exception("A call failed", exc_info=error)

@@ -1,9 +1,9 @@
-"""A file of orders is loaded: all of it in one transaction, and no row silently lost."""
+"""A file of orders is loaded, part by part, and no row silently lost."""
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
 from scanflow.domain.derive import stands_still
@@ -33,12 +33,29 @@ class Loaded:
     refused: tuple[RefusedRow, ...]
 
 
-def load(unit: Unit, orders: Iterable[IncomingOrder], rows: Mapping[tuple[str, str], Sequence[int]]) -> Loaded:
-    """Receive each order. `rows` gives the row numbers of an order's lines by (channel, number)."""
+Rows = Mapping[tuple[str, str], Sequence[int]]
+"""The row numbers of an order's lines by (channel, number)."""
+
+
+def load(unit: Unit, orders: Sequence[IncomingOrder], rows: Rows) -> Loaded:
+    """Receive all these orders."""
+    return load_part(unit, orders, rows, 0, lambda: False)[0]
+
+
+def load_part(
+    unit: Unit, orders: Sequence[IncomingOrder], rows: Rows, first: int, enough: Callable[[], bool]
+) -> tuple[Loaded, int]:
+    """Receive orders from `orders[first]` on until it is `enough`, one at least; and the place of the next one.
+
+    What a rule looks at never lies in two parts: no order depends on the others of its file.
+    """
     outcomes: Counter[Outcome] = Counter()
     held: list[str] = []
     refused: list[RefusedRow] = []
-    for incoming in orders:
+    place = first
+    while place < len(orders) and (place == first or not enough()):
+        incoming = orders[place]
+        place += 1
         try:
             order, outcome = receive(unit, incoming)
         except Invalid as error:
@@ -46,6 +63,5 @@ def load(unit: Unit, orders: Iterable[IncomingOrder], rows: Mapping[tuple[str, s
             continue
         outcomes[outcome] += 1
         held += [line.id for line in unit.find(Line, order=order.id) if stands_still(line)]
-    return Loaded(
-        outcomes[Outcome.NEW], outcomes[Outcome.CHANGED], outcomes[Outcome.UNCHANGED], tuple(held), tuple(refused)
-    )
+    counts = (outcomes[Outcome.NEW], outcomes[Outcome.CHANGED], outcomes[Outcome.UNCHANGED])
+    return Loaded(*counts, tuple(held), tuple(refused)), place

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+import small_disk
 from furnished import furnish
 from live_shop import Live, go_on, sign_in, type_fast
 from playwright.sync_api import Page, Route, expect
@@ -150,3 +151,16 @@ def test_trouble_of_the_service_is_no_refusal(live: Live, page: Page) -> None:
     expect(page.locator("dialog")).to_have_count(0)
     page.unroute("**/api/scans")
     expect(page.locator("dialog.yes")).to_be_visible(timeout=15000)
+
+
+def test_a_full_disk_is_told_at_the_station(live: Live, page: Page) -> None:
+    """The frame says why nothing is recorded; the scan is kept, and is accepted once there is room."""
+    due = open_tray(live, page)
+    with small_disk.full(None):
+        type_fast(page, slot_code.card_text(due))
+        expect(page.locator(".frame")).to_contain_text("Not recorded yet: ")
+        expect(page.locator(".frame")).to_contain_text("The disk of the shop's data is full")
+        expect(page.locator("dialog")).to_have_count(0)
+    expect(page.locator("dialog.yes")).to_be_visible(timeout=15000)
+    with live.shop.looking() as unit:
+        assert 1 == len(unit.find(Scan, station=Station.TRAY))

@@ -118,8 +118,11 @@ def _admitted(declared: Call, view: View) -> View:
     return bodies.takes_file(admitted) if declared.image or declared.form is not None else admitted
 
 
-def do(work: Callable[[SqlUnit], Reply], fingerprint: bytes | None = None) -> Response:
-    """Answer what one transaction did, once for an Idempotency-Key. `fingerprint` stands for the body where given."""
+def do(work: Callable[[SqlUnit], Reply | None], fingerprint: bytes | None = None) -> Response:
+    """Answer what one transaction did, once for an Idempotency-Key. `fingerprint` stands for the body where given.
+
+    Work may take several, as `Shop.act_once` has it.
+    """
     reply = shop().act_once(visitor().name, _once(fingerprint), work)
     response = answer(reply.body, reply.status)
     if reply.location:

@@ -5,19 +5,28 @@ from __future__ import annotations
 from flask import Blueprint, Response
 
 from scanflow.storage.database import trouble_of
+from scanflow.storage.unwritable import Unwritable
 from scanflow.web.api.contract import ANYONE, answer, call
+from scanflow.web.problem import RETRY_AFTER
 from scanflow.web.visitors import shop
 
 blueprint = Blueprint("health", __name__)
 
 
-@call(blueprint, "GET", "/api/health", roles=ANYONE, answers={200: "Health", 503: "Health"})
+@call(blueprint, "GET", "/api/health", roles=ANYONE, answers={200: "Health", 503: "Ill"})
 def show() -> Response:
-    """Says that the service and its database answer; 503 with the code and words of why nothing can be recorded."""
+    """Says that the service answers and its database takes writes; 503 with the code of what prevents them."""
     database = shop().database
-    with shop().looking() as unit:
-        state = {"database": database.kind, "ledger": unit.seq}
+    database.probe()
     trouble = trouble_of(database)
+    try:
+        with shop().looking() as unit:
+            seq = unit.seq
+    except Unwritable as error:
+        seq, trouble = None, trouble or error
+    told = {"database": database.kind, "ledger": seq}
     if trouble is None:
-        return answer({"status": "ok", **state})
-    return answer({"status": trouble.code, **state, "detail": trouble.detail}, 503)
+        return answer({"status": "ok", **told})
+    response = answer({"status": trouble.code, **told, "detail": trouble.detail}, 503)
+    response.headers["Retry-After"] = RETRY_AFTER
+    return response

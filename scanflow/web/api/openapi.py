@@ -8,6 +8,7 @@ from typing import Any
 
 from flask import Blueprint, Response
 
+from scanflow.storage.failing import CODES
 from scanflow.web.api import checking, schemas
 from scanflow.web.api.contract import ANYONE, CALLS, IDEMPOTENCY_KEY, Call, answer, call
 from scanflow.web.api.schemas.parts import IDENTITY, IMAGES, ref
@@ -18,7 +19,11 @@ ABOUT = """Programs send `Authorization: Bearer TOKEN`. Ids are opaque. Times ar
 in the shop's zone. A scan that can be judged is answered 200, accepted or refused; 4xx means that there is no verdict.
 Lists give `next`, the cursor of the following page, null at the end. `x-roles` names who may make a call."""
 
-DESCRIBED = {201: "Made.", 304: "As it was, by the ETag that was sent."}
+DESCRIBED = {
+    503: "The database takes no writes; `status` says why.",
+    201: "Made.",
+    304: "As it was, by the ETag that was sent.",
+}
 PROBLEMS = {
     400: "The body is not JSON.",
     401: "No valid access token.",
@@ -29,7 +34,9 @@ PROBLEMS = {
     415: "The body has another content type.",
     422: "A field or parameter is wrong; `errors` points at each.",
     429: "Pictures of this visitor are still being read. `Retry-After` says when to send this one again.",
-    503: "Too many of these are open. `Retry-After` says when to ask again.",
+    503: "{busy}Nothing is recorded, for the storage fails: "
+    + ", ".join(f"`{code}`" for code in CODES)
+    + ". Send it again after `Retry-After`.",
 }
 
 
@@ -110,7 +117,7 @@ def _responses(each: Call) -> dict[int, Any]:
         (each.image, {413, 415}),
         (pictures, {429}),
         (each.conflicts, {409}),
-        (each.bounded, {503}),
+        (each.roles, {503}),  # those that anyone may call say it themselves, or need no database
     ]
     statuses = {422}.union(*(codes for applies, codes in some if applies))
     return answers | {status: _problem(status, each) for status in statuses}
@@ -131,5 +138,6 @@ def _response(each: Call, status: int, name: str | None) -> dict[str, Any]:
 
 
 def _problem(status: int, each: Call) -> dict[str, Any]:
-    described = PROBLEMS[status].format(codes=", ".join(f"`{code}`" for code in each.conflicts))
+    busy = "Too many of these are open: `busy`. " if each.bounded else ""
+    described = PROBLEMS[status].format(codes=", ".join(f"`{code}`" for code in each.conflicts), busy=busy)
     return {"description": described, "content": {"application/problem+json": {"schema": ref("Problem")}}}

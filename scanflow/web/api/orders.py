@@ -37,13 +37,12 @@ def create(body: dict[str, Any]) -> Response:
 
 @call(blueprint, "POST", "/api/orders/import", roles=MANAGERS, form="OrderFile", answers={200: "Loaded"})
 def load() -> Response:
-    """Loads a file of orders, all of it or, where it can't be read, nothing."""
+    """Loads a file of orders, all of it or, where it can't be read, nothing. One that was cut off goes on."""
     fields, content = checking.form("OrderFile", "file")
     parsed = shop().read_orders(content, fields.get("mapping"))
     unread = [order_file.RefusedRow(row.row, row.code, row.text) for row in parsed.refused]
 
-    def work(unit: SqlUnit) -> Reply:
-        done = order_file.load(unit, parsed.orders, parsed.rows)
+    def tell(_: SqlUnit, done: order_file.Loaded) -> Reply:
         refused = sorted([*unread, *done.refused], key=lambda row: row.row)
         body = {
             "loaded": done.loaded,
@@ -54,7 +53,7 @@ def load() -> Response:
         }
         return Reply(200, body)
 
-    return do(work, digest(fields, content).encode())
+    return do(shop().loading(parsed, tell), digest(fields, content).encode())
 
 
 @call(blueprint, "GET", "/api/orders", roles=STAFF, query="OrderQuery", answers={200: "Orders"})

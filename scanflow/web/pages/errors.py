@@ -5,7 +5,7 @@ from __future__ import annotations
 from flask import g, render_template
 from flask.typing import ResponseReturnValue
 
-from scanflow.web.problem import Problem
+from scanflow.web.problem import Problem, later
 
 TITLES = {
     401: "Sign in first",
@@ -17,6 +17,7 @@ TITLES = {
     421: "Another name",
     429: "Wait a minute",
     500: "Something broke",
+    503: "Not recorded",
 }
 
 
@@ -24,4 +25,4 @@ def render(problem: Problem) -> ResponseReturnValue:
     """The problem as a page that stands without a database: that may be what failed."""
     title = TITLES.get(problem.status, "Not possible")
     known = g.get("visitor") is not None
-    return render_template("error.html", problem=problem, title=title, known=known), problem.status
+    return render_template("error.html", problem=problem, title=title, known=known), problem.status, later(problem)

@@ -14,6 +14,7 @@ import time
 import zlib
 from base64 import b64decode, b64encode
 from collections.abc import Callable
+from contextlib import suppress
 from typing import Any, TypeVar
 
 from flask import Blueprint, Flask, Response, g, redirect, request
@@ -21,6 +22,7 @@ from werkzeug.wrappers import Response as AnyResponse
 
 from scanflow.shop import Once, Reply
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.unwritable import Unwritable
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import shop, visitor
 from scanflow.workflow.ports import Invalid
@@ -59,13 +61,19 @@ def new_key() -> str:
 
 def write(work: Callable[[SqlUnit], T]) -> T:
     """Do one thing as one transaction. The first one of a request is done once for the key of its form."""
+    return write_in_parts(lambda unit: (work(unit),))[0]
+
+
+def write_in_parts(work: Callable[[SqlUnit], T | None]) -> T:
+    """The same for work that takes several transactions, as `Shop.act_once` has it."""
     once: Once | None = g.get("once")
-    if once is None:
-        return shop().act(visitor().name, work)
     made: list[T] = []
 
-    def first(unit: SqlUnit) -> Reply:
-        made.append(work(unit))
+    def first(unit: SqlUnit) -> Reply | None:
+        found = work(unit)
+        if found is None:
+            return None
+        made.append(found)
         return Reply(UNTOLD, None)
 
     try:
@@ -123,7 +131,8 @@ HEADERS = ("Content-Type", "Content-Disposition")
 def _keep(response: Response) -> Response:
     once: Once | None = g.pop("done", None)
     if once is not None and response.status_code < 500:
-        shop().answer(visitor().name, once, _reply_of(response))
+        with suppress(Unwritable):  # what the form asked for is done, only its page is not kept
+            shop().answer(visitor().name, once, _reply_of(response))
     return response
 
 

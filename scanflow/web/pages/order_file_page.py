@@ -8,14 +8,15 @@ from __future__ import annotations
 import binascii
 import zlib
 from base64 import b64decode, b64encode
-from contextlib import suppress
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from typing import Any
 
 from flask import Blueprint, request
 from flask.blueprints import BlueprintSetupState
 from flask.typing import ResponseReturnValue
 
-from scanflow.domain.things import Section
+from scanflow.domain.things import Item, Line, Order, Section, Slot, Stay
 from scanflow.exchange import csv_table, mapping, orders_csv
 from scanflow.exchange.csv_table import FileError, Table
 from scanflow.exchange.dates import DateOrder
@@ -23,13 +24,13 @@ from scanflow.exchange.mapping import ColumnMapping, MappingError
 from scanflow.exchange.orders_csv import Parsed
 from scanflow.storage import mappings, order_views
 from scanflow.storage.unit import SqlUnit
-from scanflow.storage.views import Rows
 from scanflow.web.bodies import takes_file
-from scanflow.web.pages.forms import write
+from scanflow.web.pages.forms import write_in_parts
 from scanflow.web.pages.shown import page
 from scanflow.web.visitors import shop, visitor
 from scanflow.workflow import order_file
 from scanflow.workflow.order_file import Loaded, RefusedRow
+from scanflow.workflow.ports import Unit, must
 
 blueprint = Blueprint("order_file_page", __name__)
 SAMPLE = 4
@@ -48,12 +49,8 @@ class Outcome:
     """What loading did or would do: the counts, the lines that are held, and all rows that became no line."""
 
     loaded: Loaded
-    held: Rows
+    held: Sequence[Any]
     refused: tuple[RefusedRow, ...]
-
-
-class _Trial(Exception):
-    """Ends a transaction that was only tried."""
 
 
 @blueprint.get("/orders/load")
@@ -77,15 +74,18 @@ def load() -> ResponseReturnValue:
     name = request.form.get("name", "").strip()[:64]
     said = ""
     outcome = None
+    begun = 0
     apply = request.form.get("step") == "apply" and request.form.get("shown") == columns.to_json()
     try:
         parsed = orders_csv.orders(table, columns)
         outcome = _apply(parsed, columns, table, name) if apply else _try(parsed)
+        begun = 0 if apply else shop().loaded(parsed)
     except MappingError as error:
         said = str(error)
     if apply and outcome is not None:
         return page("load_done.html", outcome=outcome, shown=SHOWN)
     shown = {"table": table, "columns": columns, "outcome": outcome, "name": name, "carried": _pack(data)}
+    shown["begun"] = begun
     status = 422 if said else 200
     return page("load_check.html", **shown, fields=mapping.FIELDS, sample=SAMPLE, shown=SHOWN, said=said), status
 
@@ -126,32 +126,35 @@ def _mapping(table: Table) -> ColumnMapping:
     return mapping.guess(table, digits)
 
 
-def _load(unit: SqlUnit, parsed: Parsed) -> Outcome:
-    loaded = order_file.load(unit, parsed.orders, parsed.rows)
+def _outcome(parsed: Parsed, loaded: Loaded, held: Sequence[Any]) -> Outcome:
     early = tuple(RefusedRow(row.row, row.code, row.text) for row in parsed.refused)
-    held = order_views.lines_by_id(unit.connection, loaded.held[:SHOWN])
     return Outcome(loaded, held, tuple(sorted((*early, *loaded.refused), key=lambda row: row.row)))
 
 
 def _try(parsed: Parsed) -> Outcome:
-    """What loading would do: done in a transaction that is taken back."""
-    found: list[Outcome] = []
+    """What loading would do."""
+    with shop().trying(visitor().name) as unit:
+        loaded = order_file.load(unit, parsed.orders, parsed.rows)
+        return _outcome(parsed, loaded, [_held(unit, line) for line in loaded.held[:SHOWN]])
 
-    def work(unit: SqlUnit) -> None:
-        found.append(_load(unit, parsed))
-        raise _Trial
 
-    with suppress(_Trial):
-        shop().act(visitor().name, work)
-    return found[0]
+def _held(unit: Unit, line_id: str) -> Mapping[str, Any]:
+    """A line that would be held, as `order_views` shows one."""
+    line = must(unit, Line, line_id)
+    stay = must(unit, Stay, line.stay) if line.stay else None
+    shown = {"reference": line.reference, "said": line.title, "holds": line.holds, "code": None, "section": None}
+    if stay is not None:
+        slot, item = must(unit, Slot, stay.code), must(unit, Item, stay.item)
+        shown |= {"code": slot.code, "section": slot.section, "title": item.title}
+    return {"id": line.id, "number": must(unit, Order, line.order).number, "title": "", **shown}
 
 
 def _apply(parsed: Parsed, columns: ColumnMapping, table: Table, name: str) -> Outcome:
     """Load it, and remember its columns: under a name if one was given, and for files of the same headers."""
     signature = mapping.signature(table.headers)
 
-    def work(unit: SqlUnit) -> Outcome:
+    def tell(unit: SqlUnit, loaded: Loaded) -> Outcome:
         mappings.save(unit.connection, name or signature, signature, columns.to_json())
-        return _load(unit, parsed)
+        return _outcome(parsed, loaded, order_views.lines_by_id(unit.connection, loaded.held[:SHOWN]))
 
-    return write(work)
+    return write_in_parts(shop().loading(parsed, tell))

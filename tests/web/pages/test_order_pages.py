@@ -7,6 +7,7 @@ import io
 import re
 from dataclasses import replace
 
+import pytest
 from calls import Calls
 from clients import SQLITE_ONLY
 from flask.testing import FlaskClient
@@ -339,3 +340,19 @@ def test_rounds(shop: Shop, client: FlaskClient) -> None:
     assert 409 == client.post(f"/rounds/{room.round.id}/close").status_code
     again = client.post("/rounds")
     assert (303, True) == (again.status_code, again.headers["Location"] != f"/rounds/{room.round.id}")
+
+
+def test_a_load_that_was_cut_off_is_told_before_it_goes_on(
+    client: FlaskClient, shop: Shop, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The check of the file says how many orders are in; loading it says what came of the whole."""
+    monkeypatch.setattr("scanflow.shop.SLICE", 0.0)
+    file = "number,reference,channel\n" + "".join(f"{number},nothing,fair\n" for number in range(1, 6))
+    part = shop.loading(shop.read_orders(file.encode()), lambda unit, loaded: loaded)
+    for _ in range(2):
+        shop.act("owner", part)
+    page = look_at(client, file)
+    done = client.post("/orders/load", data=fields_of(page.text) | {"step": "apply"})
+    assert "2 orders of it are in already" in page.text
+    assert '<span class="figures">5</span></span><span class="under">new orders' in done.text
+    assert "5 lines held" in done.text

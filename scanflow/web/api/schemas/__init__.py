@@ -6,6 +6,7 @@ refuses unknown fields. Texts are Unicode without NUL, which no database keeps.
 
 from __future__ import annotations
 
+from scanflow.storage.failing import CODES
 from scanflow.web.api.schemas import (
     doubts,
     hand_over,
@@ -57,16 +58,11 @@ QUERIES: dict[str, Schema] = {
     **ledger.QUERIES,
 }
 
+_HEALTH: dict[str, Schema] = {"database": one_of(("sqlite", "postgresql"))}
+
 ANSWERS: dict[str, Schema] = {
-    "Health": taken(
-        {
-            "status": {"type": "string", "description": "`ok`, or the code for which nothing can be recorded."},
-            "database": one_of(("sqlite", "postgresql")),
-            "ledger": COUNT,
-            "detail": {**STRING, "description": "What happened and what to do; absent while all is well."},
-        },
-        ("status", "database", "ledger"),
-    ),
+    "Health": given({"status": {"const": "ok"}, **_HEALTH, "ledger": COUNT}),
+    "Ill": given({"status": one_of(CODES), **_HEALTH, "ledger": {"type": ["integer", "null"]}, "detail": STRING}),
     **sections.ANSWERS,
     **slots.ANSWERS,
     **stays.ANSWERS,

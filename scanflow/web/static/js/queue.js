@@ -17,7 +17,7 @@ const ILL = "The service is in trouble; trying again.";
  */
 export class Queue {
   constructor(store, { answered, failed, waiting }, dead = 12000) {
-    Object.assign(this, { store, answered, failed, waiting, dead, scans: [], busy: false, why: "" });
+    Object.assign(this, { store, answered, failed, waiting, dead, scans: [], busy: false, why: "", ill: false });
     this.ready = this.load();
     this.run();
   }
@@ -29,7 +29,7 @@ export class Queue {
 
   /** Whether there is no network, as far as one knows, or no service. */
   get lost() {
-    return !navigator.onLine || this.why === NO_NETWORK || this.why === ILL;
+    return !navigator.onLine || this.why === NO_NETWORK || this.ill;
   }
 
   /** Adds a scan with these fields; `image` is a file in place of `text`. Its record's `stored` says when it is kept. */
@@ -39,15 +39,15 @@ export class Queue {
     if (image) record.image = image;
     else record.stored = this.store.add(record);
     this.scans.push(record);
-    if (this.why) this.trouble(this.why);
+    if (this.why) this.trouble(this.why, this.ill);
     this.run();
     return record;
   }
 
-  /** Says why scans wait; "" says that none does. */
-  trouble(why) {
+  /** Says why scans wait; "" says that none does. `ill`: there is a service, but it can't record. */
+  trouble(why, ill = false) {
     const before = this.why;
-    this.why = why;
+    Object.assign(this, { why, ill });
     if (why || before) this.waiting(why ? this.scans : [], why);
   }
 
@@ -57,7 +57,7 @@ export class Queue {
     const reply = await send(record, AbortSignal.timeout(this.dead)).catch(() => null);
     clearTimeout(silent);
     if (!reply) this.trouble(NO_NETWORK);
-    else if (reply.status >= 500 || reply.status === 429 || (reply.status === 200 && !reply.json)) this.trouble(ILL);
+    else if (reply.status >= 500 || reply.status === 429 || (reply.status === 200 && !reply.json)) this.trouble(told(reply) ?? ILL, true);
     else return reply;
     return null;
   }
@@ -87,7 +87,8 @@ export class Queue {
       }
       this.scans.shift();
       await this.settle(record, reply);
-      this.trouble(this.why && this.scans.length ? this.why : "");
+      if (this.why && this.scans.length) this.trouble(this.why, this.ill);
+      else this.trouble("");
       if (reply.status === 200) await this.answered(record, reply.json);
       else this.failed(record, reply.status, reply.json);
     }
@@ -102,6 +103,11 @@ export class Queue {
     if (lasts) record.answer = json ?? {};
     await this.store[lasts ? "change" : "remove"](record).catch(() => {});
   }
+}
+
+/** The service's own sentence on why nothing is recorded. */
+function told({ status, json }) {
+  return status === 503 ? json?.detail : undefined;
 }
 
 /** The scan at which the network went was sent as a live one. Refused, it changed nothing: it is asked as a late one. */

@@ -19,6 +19,7 @@ const onRound = Boolean(document.querySelector("[data-stops]"));
 const atTable = form()?.dataset.station === "table";
 
 const DEAD = 4000; // ms; a round goes on without an answer sooner than others ask again
+const UNTIL = "Pack nothing more until then.";
 const NO_TABLE = "The table needs the network: nothing is packed without a look at the order.";
 
 function focus() {
@@ -86,7 +87,8 @@ function waiting(records, why) {
   }
   const text = records[0]?.scan.text ?? "a photo";
   const more = records.length > 1 ? ` and ${records.length - 1} more` : "";
-  wait(records.length ? `Not recorded yet: ${text}${more}. ${why}${atTable ? ` ${NO_TABLE}` : ""}` : "");
+  const table = queue.ill ? UNTIL : NO_TABLE;
+  wait(records.length ? `Not recorded yet: ${text}${more}. ${why}${atTable ? ` ${table}` : ""}` : "");
   if (!records.length) refresh();
 }
 
