@@ -10,6 +10,7 @@ from typing import Any
 import click
 
 from scanflow.cli.adopt import adopt
+from scanflow.cli.backup import backup, restore
 from scanflow.cli.cards import cards
 from scanflow.cli.opening import in_shop, open_shop
 from scanflow.cli.password import password
@@ -42,6 +43,8 @@ def main() -> None:
 
 main.add_command(plan)
 main.add_command(adopt)
+main.add_command(backup)
+main.add_command(restore)
 main.add_command(reprint)
 main.add_command(cards)
 main.add_command(printcheck)

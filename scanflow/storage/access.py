@@ -157,10 +157,10 @@ def end_session(connection: Connection, secret: str) -> bool:
     return connection.execute(gone).rowcount > 0
 
 
-def make_setup_link(connection: Connection, at: datetime) -> str:
-    """The secret of a link that sets the owner's password once; an older link stops working."""
-    connection.execute(delete(access).where(access.c.kind == "setup"))
-    return _add(connection, "setup", "owner", Role.OWNER, at, SETUP_LINK)
+def make_setup_link(connection: Connection, at: datetime, name: str = "owner") -> str:
+    """The secret of a link that sets the owner's password once; an older link of this name stops working."""
+    connection.execute(delete(access).where(access.c.kind == "setup", access.c.name == name))
+    return _add(connection, "setup", name, Role.OWNER, at, SETUP_LINK)
 
 
 def make_pairing_link(connection: Connection, at: datetime) -> str:

@@ -90,8 +90,8 @@ def listed(place: Path) -> list[Backup]:
         return places.backups_in(store)
 
 
-def fetch(store: Store, backup: Backup, key: str, out: Path) -> State:
-    """The rows of a backup as a file, and what it says of itself, once it is known to be whole. BackupError."""
+def read_through(store: Store, backup: Backup, key: str) -> None:
+    """The file of a backup is what its header says, and this key opens it, "" a plain one. BackupError."""
     header = places.header_of(store, backup.name)
     if header is None:
         raise damaged(backup.name)
@@ -105,6 +105,10 @@ def fetch(store: Store, backup: Backup, key: str, out: Path) -> State:
             digest.update(chunk)
     if digest.hexdigest() != header.sha256:
         raise damaged(backup.name)
+
+
+def write_out(store: Store, backup: Backup, key: str, out: Path) -> State:
+    """The rows of a backup as a new file, and what it says of itself; it is whole. BackupError."""
     with store.open(backup.name) as source, places.new_file(out) as file:
         if backup.encrypted:
             unseal(source, file, key, backup.name)
@@ -123,7 +127,8 @@ def check(place: Path, backup: Backup, key: str = "", progress: Progress | None 
     """
     with places.opened(place) as store, tempfile.TemporaryDirectory(prefix="scanflow-check-") as work:
         rows = Path(work) / "rows"
-        fetch(store, backup, key, rows)
+        read_through(store, backup, key)
+        write_out(store, backup, key, rows)
         recipient = recipient_of(key) if backup.encrypted else ""
         wanted = pictures_in(rows)
         for done, (_, name) in enumerate(wanted, 1):

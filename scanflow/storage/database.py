@@ -33,7 +33,7 @@ from scanflow.storage.verify import ACCEPTED, Say, Verified, revision, verify
 from scanflow.workflow.ports import Settings
 
 REVISION = "0009"
-_LOCK_KEY = 7_265_736  # any number that other programs on the same PostgreSQL are unlikely to take
+LOCK_KEY = 7_265_736  # any number that other programs on the same PostgreSQL are unlikely to take
 
 PROBED = 3.0
 """Seconds for which the last word on whether the database takes writes is good."""
@@ -88,10 +88,10 @@ class Database:
         with self.engine.begin() as connection:
             if self.kind == "postgresql":
                 take_time(connection)
-                connection.execute(text("SELECT pg_advisory_xact_lock(:key)"), {"key": _LOCK_KEY})
+                connection.execute(text("SELECT pg_advisory_xact_lock(:key)"), {"key": LOCK_KEY})
             found = revision(connection)
             if found != REVISION:
-                _run_migrations(connection, found)
+                run_migrations(connection, found)
             if connection.execute(select(tables.head)).one_or_none() is None:
                 first = {"one": 1, "seq": 0, "hash": FIRST, "settings": json.dumps(asdict(Settings()))}
                 connection.execute(tables.head.insert(), first | {"shop": secrets.token_hex(8)})
@@ -292,8 +292,11 @@ def _move_head(kind: str) -> Executable:
     return move.returning(func.pg_notify(CHANNEL, "")) if kind == "postgresql" else move
 
 
-def _run_migrations(connection: Connection, found: str | None) -> None:
-    """From the revision that was found, None for a database with nothing in it."""
+def run_migrations(connection: Connection, found: str | None, wanted: str = REVISION) -> None:
+    """From the revision that was found, None for a database with nothing in it, to the one that is wanted.
+
+    Raises NewerData.
+    """
     from alembic import command
     from alembic.config import Config
     from alembic.script import ScriptDirectory
@@ -301,10 +304,10 @@ def _run_migrations(connection: Connection, found: str | None) -> None:
     config = Config()
     config.set_main_option("script_location", "scanflow:storage/migrations")
     known = {script.revision for script in ScriptDirectory.from_config(config).walk_revisions()}
-    if found is not None and found not in known:
+    if {found or wanted, wanted} - known:
         raise NewerData(
             f"A newer scanflow has opened this database: its tables are of revision {found}, and this one knows them "
             f"up to {REVISION}. Start the newer one, or a copy of the data from before."
         )
     config.attributes["connection"] = connection
-    command.upgrade(config, "head")
+    command.upgrade(config, wanted)

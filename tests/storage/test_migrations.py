@@ -54,7 +54,7 @@ def test_opening_twice_changes_nothing(own_database: Database, own_url: str) -> 
         unit.record("added", {})
     Database(own_url).close()
     with own_database.engine.begin() as connection:
-        module._run_migrations(connection, REVISION)
+        module.run_migrations(connection, REVISION)
     with own_database.reading(NOON) as view:
         assert (1, (Item("i1", "Saddle"),)) == (view.seq, view.find(Item))
 

@@ -1,0 +1,103 @@
+"""`scanflow backup` and `scanflow restore`: the whole shop to a folder, and back."""
+
+from __future__ import annotations
+
+import json
+import os
+import sys
+from collections.abc import Callable
+from contextlib import closing
+from pathlib import Path
+from typing import TYPE_CHECKING, TextIO
+
+import click
+
+from scanflow.cli.opening import data_folder, in_shop, open_shop
+from scanflow.cli.typed import as_json
+
+if TYPE_CHECKING:
+    from scanflow.storage.backups_restore import Restored
+
+PORT = 8765
+"""Where `scanflow serve` listens unless told otherwise."""
+
+
+@click.command()
+@click.argument("dest", type=click.Path(path_type=Path))
+@click.option("--recipient", default="", metavar="AGE1...", help="Encrypt for the recovery key of this recipient.")
+@as_json
+@in_shop
+def backup(dest: Path, recipient: str, as_json: bool, data: Path | None, database: str | None) -> None:
+    """Back the shop up to the folder DEST, whether or not it is being served.
+
+    DEST keeps each picture once, and for each backup one file of all the rest, so a further one is quick. It is checked
+    before it counts. Passwords, sessions and tokens are left out.
+    """
+    from scanflow.storage import backups
+
+    if database is None and (data or not os.environ.get("SCANFLOW_DATABASE_URL")):
+        folder = data_folder(data)
+        if not (folder / "scanflow.db").exists():
+            raise click.ClickException(f"There is no shop in {folder}. Name its folder by --data.")
+    with closing(open_shop(data, database)) as shop:
+        try:
+            done = backups.take(shop.database, dest, shop.clock(), recipient=recipient, progress=_shown())
+        except backups.BackupError as error:
+            raise click.ClickException(str(error)) from error
+    if as_json:
+        told = {"name": done.name, "at": done.at.isoformat(), "seq": done.seq, "size": done.size}
+        click.echo(json.dumps({**told, "encrypted": done.encrypted}))
+    else:
+        click.echo(f"Backed up to {dest / done.name}, as of entry {done.seq} of the ledger.")
+
+
+@click.command()
+@click.argument("source", metavar="FROM", type=click.Path(exists=True, path_type=Path))
+@click.option("--data", type=click.Path(file_okay=False, path_type=Path), help="New folder for the shop's data.")
+@click.option("--database", help="URL of an empty PostgreSQL database, in place of a folder.")
+@click.option("--which", default="", metavar="NAME", help="How the backup's name begins.  [default: the newest]")
+@click.option("--key-file", type=click.File(), help="The recovery key of encrypted backups; - types it in.")
+@as_json
+def restore(
+    source: Path, data: Path | None, database: str | None, which: str, key_file: TextIO | None, as_json: bool
+) -> None:
+    """Make a shop again of a backup: FROM is the folder of backups, or a downloaded file.
+
+    Nothing is overwritten: the new folder or database must hold no shop. All of the backup is checked before the shop
+    counts. Then nobody is signed in any more; the printed link sets the owner's password anew. An encrypted backup asks
+    for its recovery key, which SCANFLOW_RECOVERY_KEY or --key-file may give.
+    """
+    from scanflow.storage.backups import BackupError, listed
+    from scanflow.storage.backups_restore import restore as put_back
+    from scanflow.storage.engine import UnfitFolder
+
+    if (data is None) == (database is None):
+        raise click.UsageError("Give a folder by --data or a database by --database, one of them.")
+    try:
+        key = key_file.read().strip() if key_file else os.environ.get("SCANFLOW_RECOVERY_KEY", "")
+        fitting = [each for each in listed(source) if each.name.startswith(which)]
+        if not key and fitting and fitting[0].encrypted and sys.stdin.isatty():
+            key = click.prompt("Recovery key", hide_input=True, err=True)
+        done = put_back(source, data, database, key=key, which=which, progress=_shown())
+    except (BackupError, UnfitFolder) as error:
+        raise click.ClickException(str(error)) from error
+    _tell(done, data, as_json)
+
+
+def _tell(done: Restored, data: Path | None, as_json: bool) -> None:
+    link = f"http://127.0.0.1:{PORT}/set-up/{done.secret}"
+    if as_json:
+        told = {"name": done.name, "at": done.at.isoformat(), "seq": done.seq, "things": done.things}
+        click.echo(json.dumps({**told, "set_up": link}))
+        return
+    things = "1 thing" if done.things == 1 else f"{done.things} things"
+    click.echo(f"Restored {things} as of entry {done.seq}, {done.at:%Y-%m-%d %H:%M} UTC, from {done.name}.")
+    click.echo(f"Start the service: scanflow serve {f'--data {data}' if data else '--database URL'}")
+    click.echo(f"Then set the owner's password here, once, within a day: {link}")
+
+
+def _shown() -> Callable[[int, int], None] | None:
+    """Counts pictures on the screen, where there is one."""
+    if not sys.stderr.isatty():
+        return None
+    return lambda done, of: click.echo(f"\r{done} of {of} pictures", err=True, nl=done == of)
