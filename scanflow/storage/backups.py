@@ -157,13 +157,13 @@ def thin(place: Path, keep: Keep, now: datetime) -> list[Backup]:
 
 def _kept(found: list[Backup], keep: Keep, now: datetime) -> set[Backup]:
     """Of each period the newest, in as many of the latest periods that have any."""
-    kept = {*found[:1], *(each for each in found if each.at > now)}
+    past = [each for each in found if each.at <= now]
+    kept = {*past[:1], *(each for each in found if each.at > now)}
     periods: tuple[tuple[int, Callable[[datetime], object]], ...] = (
         (keep.days, lambda at: at.date()),
         (keep.weeks, lambda at: at.isocalendar()[:2]),
         (keep.months, lambda at: (at.year, at.month)),
     )
-    past = [each for each in found if each.at <= now]
     for count, period in periods:
         newest: dict[object, Backup] = {}
         for each in past:

@@ -81,8 +81,10 @@ def _said(error: sqlite3.Error, place: Path) -> BackupError:
         return BackupError("place_full", f"{place} is full. Make room there, or choose another place.")
     if code == sqlite3.SQLITE_READONLY:
         return BackupError("place_readonly", f"{place} can't be written. Change its rights, or choose another place.")
+    if code == sqlite3.SQLITE_IOERR and place.is_dir():
+        return BackupError("place_full", f"{place} takes no more: it is full, or fails. Choose another place.")
     if code in (sqlite3.SQLITE_IOERR, sqlite3.SQLITE_CANTOPEN):
-        return BackupError("place_gone", f"{place} does not take what is written. Plug it in, or choose another place.")
+        return BackupError("place_gone", f"{place} is not there. Plug it in, or choose another place.")
     return BackupError("stopped", f"The shop's database can't be read: {error}")
 
 
