@@ -30,7 +30,15 @@ CHUNK = 1 << 20
 LIST = ".list"
 PART = ".part"
 _LOCK = "in-use.lock"
-_NAME = re.compile(r"\d{4}-\d\d-\d\dT\d{6}Z-\d{6,}\.sqlite(\.age)?")
+ROWS = f"rows{PART}"
+"""Where the rows are written before they have a name."""
+
+_STEM = r"\d{4}-\d\d-\d\dT\d{6}Z-\d{6,}"
+_NAME = re.compile(rf"{_STEM}\.sqlite(\.age)?")
+_LEFT = re.compile(rf"rows\.part(-\w+)?|{_STEM}(\.sqlite\.age|\.list\.[0-9a-f]{{8}})\.part")
+_PICTURE = re.compile(r"[0-9a-f]{64}\.(jpg|age)")
+_PICTURE_LEFT = re.compile(rf"{_PICTURE.pattern}\.[0-9a-f]{{8}}\.part")
+_PICTURES = re.compile(r"pictures(-[0-9a-f]{16})?")
 _FULL = {errno.ENOSPC, errno.EDQUOT, errno.EFBIG} if hasattr(errno, "EDQUOT") else {errno.ENOSPC, errno.EFBIG}
 _READ_ONLY = {errno.EROFS, errno.EACCES, errno.EPERM}
 
@@ -275,24 +283,29 @@ def sync_folder(folder: Path) -> None:
 
 
 def sweep(place: Path) -> None:
-    """Remove what interrupted backups left: parts of files, and lists without a backup."""
-    for part in (*place.glob(f"*{PART}*"), *place.glob(f"pictures*/*/*{PART}")):
-        part.unlink(missing_ok=True)
+    """Remove what interrupted backups left: parts of files, and lists without a backup. No file of another origin."""
     names = set(Folder(place).names())
     whole = {list_of(name) for name in names if _NAME.fullmatch(name)}
-    for name in names:
-        if name.endswith(LIST) and _NAME.fullmatch(name.removesuffix(LIST) + ".sqlite") and name not in whole:
-            (place / name).unlink()
+    lists = {name for name in names if re.fullmatch(_STEM + re.escape(LIST), name)}
+    for name in (*filter(_LEFT.fullmatch, names), *lists - whole):
+        (place / name).unlink()
+    for path, _ in _in_folders(place, _PICTURE_LEFT):
+        (place / path).unlink()
 
 
 def pictures_at(place: Path) -> dict[str, int]:
-    """Path and bytes of each picture that lies there."""
-    found = {}
-    for top in place.glob("pictures*"):
-        for folder in filter(Path.is_dir, top.iterdir()):
-            with os.scandir(folder) as files:
-                found |= {f"{top.name}/{folder.name}/{each.name}": each.stat().st_size for each in files}
-    return found
+    """Path and bytes of each picture of backups that lies there: none that somebody else keeps in such a folder."""
+    return {path: entry.stat().st_size for path, entry in _in_folders(place, _PICTURE)}
+
+
+def _in_folders(place: Path, wanted: re.Pattern[str]) -> Iterator[tuple[str, os.DirEntry[str]]]:
+    for top in place.iterdir():
+        if _PICTURES.fullmatch(top.name) and top.is_dir():
+            for folder in filter(Path.is_dir, top.iterdir()):
+                with os.scandir(folder) as files:
+                    for each in files:
+                        if wanted.fullmatch(each.name) and each.name.startswith(folder.name):
+                            yield f"{top.name}/{folder.name}/{each.name}", each
 
 
 @contextmanager

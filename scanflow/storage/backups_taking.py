@@ -97,7 +97,7 @@ class _Taking:
         """Pictures first, for the first time that is long; then the rows, and pictures that came in between."""
         self._add(rows.picture_sizes(self.engine))
         with self._work() as folder:
-            file = folder / f"rows{places.PART}"
+            file = folder / places.ROWS
             try:
                 for _ in range(_TRIES):
                     rows.write_rows(self.engine, file)

@@ -290,7 +290,7 @@ def test_killed_in_the_middle(database: Database, place: Path) -> None:
         process.kill()
     (place / "rows.part").write_bytes(b"cut")  # had it come so far
     (place / "pictures" / "00").mkdir(exist_ok=True)
-    (place / "pictures" / "00" / "00.jpg.0a.part").write_bytes(b"cut")
+    (place / "pictures" / "00" / f"{'0' * 64}.jpg.0a0b0c0d.part").write_bytes(b"cut")
     (place / "2026-03-02T130000Z-000002.list").write_bytes(b"cut")
     assert [first] == backups.listed(place)
     backups.check(place, first)
@@ -393,21 +393,18 @@ def test_thinning(place: Path) -> None:
     """Of the latest days, weeks and months with a backup the newest stays, and pictures that one of them names; the
     very newest and what a wrong clock dated ahead always stay.
     """
-    for name in ("old", "new"):
-        folder = place / "pictures" / name[:2]
-        folder.mkdir(parents=True)
-        (folder / f"{name}.jpg").write_bytes(b"picture")
+    old, new = places.picture_path("0" * 64, ""), places.picture_path("1" * 64, "")
+    for path in (old, new):
+        (place / path).parent.mkdir(parents=True)
+        (place / path).write_bytes(b"picture")
     days = [0, 0.1, 1, 2, 9, 40, 70, 400]
-    made = [
-        write_backup(place, NOON - timedelta(days=each), {f"pictures/{'ol/old' if each > 300 else 'ne/new'}.jpg": 7})
-        for each in days
-    ]
+    made = [write_backup(place, NOON - timedelta(days=each), {old if each > 300 else new: 7}) for each in days]
     ahead = write_backup(place, NOON + timedelta(days=900), {})
     gone = backups.thin(place, Keep(days=2, weeks=2, months=4), NOON)
     # March 2, 2026 is a Monday, and March 1 the newest of the week before; February 28 is the newest of its month
     assert [0.1, 9, 400] == [days[made.index(each)] for each in gone]
     assert [ahead, *(each for each in made if each not in gone)] == backups.listed(place)
-    assert ["new.jpg"] == [path.name for path in place.glob("pictures/*/*")]
+    assert [place / new] == list(place.glob("pictures/*/*"))
     backups.thin(place, Keep(0, 0, 0), NOON)
     assert [ahead, made[0]] == backups.listed(place)
 
@@ -415,12 +412,27 @@ def test_thinning(place: Path) -> None:
 def test_thinning_with_a_list_that_is_damaged(place: Path) -> None:
     """No picture is deleted while it is unknown what a backup names."""
     kept, old = (write_backup(place, NOON - timedelta(days=each), {}) for each in (0, 1))
-    (place / "pictures" / "ab").mkdir(parents=True)
-    (place / "pictures" / "ab" / "ab.jpg").write_bytes(b"picture")
+    picture = place / places.picture_path("a" * 64, "")
+    picture.parent.mkdir(parents=True)
+    picture.write_bytes(b"picture")
     with (place / places.list_of(kept.name)).open("ab") as file:
         file.write(b"pictures/cd/cd.jpg 7\n")
     assert [old] == backups.thin(place, Keep(1, 0, 0), NOON)
-    assert (place / "pictures" / "ab" / "ab.jpg").exists()
+    assert picture.exists()
+
+
+def test_what_others_keep_there_stays(database: Database, place: Path) -> None:
+    """A home folder as a place: its own pictures, downloads and databases outlive taking and thinning."""
+    own = ["film.mkv.part", "rows.sqlite", "pictures/sea.jpg", "pictures/2026/sea.jpg", "pictures/ab/abc.jpg.part"]
+    for path in own:
+        (place / path).parent.mkdir(parents=True, exist_ok=True)
+        (place / path).write_bytes(b"sea")
+    (place / "pictures-2026").write_bytes(b"a file of that name")
+    for days in (9, 8, 0):
+        taken = take(database, place, NOON - timedelta(days=days))
+    assert 2 == len(backups.thin(place, Keep(1, 0, 0), NOON))
+    assert {b"sea"} == {(place / path).read_bytes() for path in own}
+    backups.check(place, taken)
 
 
 def test_a_strangers_files_are_passed_over(place: Path) -> None:
