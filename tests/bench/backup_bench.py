@@ -30,10 +30,9 @@ from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 
 THINGS, PICTURE, THUMB = 10_000, 800_000, 8_000
-ORDERS = 400
+ORDERS = 2_400
 DAY = 40
 """Things that come in on a day, each with a picture."""
-ROUNDS = 4
 
 
 def photo() -> Photo:
@@ -74,31 +73,28 @@ def _processor() -> float:
 
 
 def scans_beside(database: Database, folder: Path, token: str, orders: list[tuple[str, list[str]]]) -> None:
-    """Blocks of scans in turns: while backups follow one another, and while none runs."""
+    """Orders are packed for as long as a backup takes, then as many without one, until all are packed."""
     times: dict[bool, list[float]] = {True: [], False: []}
+    taken = 0
     with serving(folder) as port:
-        share = len(orders) // (2 * ROUNDS)
-        for turn in range(2 * ROUNDS):
-            beside = turn % 2 == 0
-            packer = Packer(Client(port, token), f"t{turn}", orders[turn * share : (turn + 1) * share])
-            work_a_day(database, turn + 10)
-            ended = threading.Event()
-            thread = threading.Thread(target=_back_up, args=(database, folder / "place", ended))
-            if beside:
-                thread.start()
-            while packer.orders:
+        packer = Packer(Client(port, token), "main", orders)
+        while packer.orders:
+            work_a_day(database, taken + 10)
+            backup = threading.Thread(target=lambda: backups.take(database, folder / "place", datetime.now(UTC)))
+            backup.start()
+            blocks = 0
+            while backup.is_alive() and packer.orders:
                 packer.block()
-            ended.set()
-            if beside:
-                thread.join()
-            times[beside] += packer.times["scan"]
+                blocks += 1
+            times[True] += packer.times.pop("scan")
+            backup.join()
+            taken += 1
+            for _ in range(blocks):
+                packer.block()
+            times[False] += packer.times.pop("scan", [])
     with_it, without = median(times[True]), median(times[False])
-    print(f"a scan beside a backup {1000 * with_it:.2f} ms, without {1000 * without:.2f} ms: {with_it / without:.2f}")
-
-
-def _back_up(database: Database, place: Path, ended: threading.Event) -> None:
-    while not ended.is_set():
-        backups.take(database, place, datetime.now(UTC), new=False)
+    print(f"{len(times[True])} scans beside {taken} backups {1000 * with_it:.2f} ms, ", end="")
+    print(f"{len(times[False])} without {1000 * without:.2f} ms: {with_it / without:.2f}")
 
 
 def main() -> None:
