@@ -70,6 +70,7 @@ def restore(
     from scanflow.storage.backups import BackupError, listed
     from scanflow.storage.backups_restore import restore as put_back
     from scanflow.storage.engine import UnfitFolder
+    from scanflow.storage.note import for_url
 
     if (data is None) == (database is None):
         raise click.UsageError("Give a folder by --data or a database by --database, one of them.")
@@ -81,6 +82,8 @@ def restore(
         done = put_back(source, data, database, key=key, which=which, progress=_shown())
     except (BackupError, UnfitFolder) as error:
         raise click.ClickException(str(error)) from error
+    if database:  # what this machine noted of a shop that stood there before
+        for_url(database, data_folder(None)).path.unlink(missing_ok=True)
     _tell(done, data, as_json)
 
 

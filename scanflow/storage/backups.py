@@ -59,6 +59,10 @@ def take(
     done by a process of its own, for scans would wait for its computing. Each process that does so ends when it is
     done, whether or not this one lives.
     """
+    if database.guard.amiss:  # further backups would take the places of good ones
+        raise BackupError(
+            "damaged", "Something is amiss with the shop's data, so they are not backed up: settle it first."
+        )
     url = database.engine.url.render_as_string(hide_password=False)
     given = {"url": url, "place": str(place), "at": at.isoformat(), "recipient": recipient, "new": new}
     path = os.pathsep.join(filter(None, [str(_PACKAGES), os.environ.get("PYTHONPATH")]))

@@ -17,7 +17,7 @@ from sqlalchemy import Connection, MetaData, inspect, select, text
 from sqlalchemy.exc import SQLAlchemyError
 
 from scanflow.storage import backups_place as places
-from scanflow.storage import tables
+from scanflow.storage import note, tables
 from scanflow.storage.access import make_setup_link
 from scanflow.storage.backups import Progress, read_through, write_out
 from scanflow.storage.backups_key import recipient_of
@@ -154,8 +154,8 @@ def _into_folder(
 
 
 def _refuse_a_shop(data: Path) -> None:
-    if any((data / f"{FILE}{more}").exists() for more in ("", "-wal", "-shm")):
-        raise BackupError("not_empty", f"{data} holds a shop already. Restore into another folder; this one stays.")
+    if any((data / name).exists() for name in (FILE, f"{FILE}-wal", f"{FILE}-shm", note.NAME)):
+        raise BackupError("not_empty", f"{data} holds a shop, or what is left of one. Restore into another folder.")
 
 
 def _fill_file(copy: _Copy, work: Path) -> None:

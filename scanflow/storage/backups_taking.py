@@ -26,7 +26,7 @@ from scanflow.storage import backups_place as places
 from scanflow.storage import backups_rows as rows
 from scanflow.storage.backups_pictures import fits, packed
 from scanflow.storage.backups_place import Backup, BackupError, Folder, Header
-from scanflow.storage.engine import connect
+from scanflow.storage.engine import connect, file_of
 from scanflow.storage.tables import head
 
 Tell = Callable[[int, int], None]
@@ -149,8 +149,8 @@ class _Taking:
         if not self.recipient:
             yield self.place
             return
-        database = self.engine.url.database if self.engine.dialect.name == "sqlite" else None
-        beside = Path(database).absolute().parent if database else Path(tempfile.gettempdir())
+        file = file_of(str(self.engine.url))
+        beside = file.absolute().parent if file else Path(tempfile.gettempdir())
         folder = beside / (_WORK + hashlib.sha256(f"{self.place}{self.engine.url}".encode()).hexdigest()[:12])
         if folder.exists():
             shutil.rmtree(folder)

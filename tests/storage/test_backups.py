@@ -122,6 +122,7 @@ def test_a_shop_moves_between_databases_and_is_the_same_row_by_row(
     server = dropped(new_postgresql())
     first = restore(place, None, server)
     moved = Database(server)
+    assert [] == moved.verify(NOON, whole=True).findings
     with moved.writing(NOON, "owner") as unit:
         assert ["setup"] == list(unit.connection.execute(select(tables.access.c.kind)).scalars())
         assert access.visitor(unit.connection, "setup", first.secret, datetime.now(UTC)) is not None
@@ -271,6 +272,16 @@ def test_a_broken_account_is_no_backup(database: Database, place: Path, tmp_path
     assert ([first], []) == (backups.listed(place), parts(place))
 
 
+def test_a_shop_that_is_amiss_is_no_backup(database: Database, place: Path) -> None:
+    """Once a verification found it, nothing is taken that would push out what was backed up before."""
+    with database.engine.begin() as connection:
+        connection.execute(text("UPDATE items SET title = 'Another'"))
+    database.verify(NOON, whole=True)
+    with fails("damaged"):
+        backups.take(database, place, NOON)
+    assert not place.exists()
+
+
 def parts(place: Path) -> list[Path]:
     return [path for path in place.rglob("*") if ".part" in path.name]
 
@@ -363,9 +374,10 @@ def test_places_that_will_not_do(database: Database, place: Path, tmp_path: Path
 def test_a_restore_overwrites_nothing(database: Database, place: Path, tmp_path: Path, own_database: Database) -> None:
     """A folder with a shop, with the rest of one, and a database with tables are refused and stay as they are."""
     take(database, place, NOON)
-    (tmp_path / "rest").mkdir()
-    (tmp_path / "rest" / "scanflow.db-wal").write_bytes(b"rest")
-    for folder in (tmp_path / "data", tmp_path / "rest"):
+    for name in ("scanflow.db-wal", "shop.json"):
+        (tmp_path / name).mkdir()
+        (tmp_path / name / name).write_bytes(b"rest")
+    for folder in (tmp_path / each for each in ("data", "scanflow.db-wal", "shop.json")):
         before = {path.name for path in folder.iterdir()}
         with fails("not_empty"):
             restore(place, folder, None)
