@@ -25,7 +25,7 @@ from scanflow.storage.backups_pictures import taken_out
 from scanflow.storage.backups_place import Backup, BackupError, Store, damaged
 from scanflow.storage.backups_rows import State, check_ledger, check_rows, pictures_in
 from scanflow.storage.database import LOCK_KEY, Database, NewerData, run_migrations
-from scanflow.storage.engine import connect, sqlite_url
+from scanflow.storage.engine import connect, sqlite_url, take_time
 from scanflow.storage.ledger import entry_of, first_break
 
 FILE = "scanflow.db"
@@ -192,6 +192,7 @@ def _fill_server(copy: _Copy, url: str) -> None:
         raise BackupError("not_empty", "This is no PostgreSQL database. Restore into a folder by --data instead.")
     try:
         with engine.begin() as connection, closing(sqlite3.connect(copy.rows)) as rows:
+            take_time(connection)
             connection.execute(text("SELECT pg_advisory_xact_lock(:key)"), {"key": LOCK_KEY})
             if inspect(connection).get_table_names():
                 raise BackupError("not_empty", "This database holds tables already. Make a new one, and restore there.")

@@ -43,7 +43,7 @@ def write_rows(engine: Engine, path: Path) -> None:
 
     No write of the shop waits for it. OSError, sqlite3.Error, SQLAlchemyError.
     """
-    with closing(sqlite3.connect(path, isolation_level=None)) as out:
+    with closing(sqlite3.connect(path, isolation_level=None, uri=True)) as out:
         out.executescript(_QUICK)
         for table in tables.metadata.sorted_tables:
             out.execute(str(CreateTable(table).compile(dialect=sqlite.dialect())))
@@ -64,7 +64,7 @@ def _copied() -> Iterator[tuple[Table, list[str]]]:
 def _from_sqlite(shop: Path, out: sqlite3.Connection) -> None:
     """By SQLite itself; reading the head begins the snapshot, which ends with the transaction."""
     out.execute("PRAGMA busy_timeout=30000")
-    out.execute("ATTACH ? AS shop", (str(shop),))
+    out.execute("ATTACH ? AS shop", (f"{shop.absolute().as_uri()}?mode=rw",))  # never made anew where it is gone
     out.execute("BEGIN")
     out.execute("SELECT seq FROM shop.head").fetchone()
     for table, names in _copied():
