@@ -10,6 +10,7 @@ from contextlib import AbstractContextManager, contextmanager
 from dataclasses import dataclass, field
 from datetime import UTC, datetime
 from io import BytesIO
+from pathlib import Path
 from typing import Any, TypeVar
 
 from sqlalchemy import insert, select, update
@@ -19,6 +20,7 @@ from scanflow.domain.stocktake import Certainty, How
 from scanflow.domain.things import Photo, Section
 from scanflow.exchange import csv_table, orders_csv
 from scanflow.exchange import mapping as columns
+from scanflow.keeper import Keeper
 from scanflow.storage import loads, mappings, tables, views
 from scanflow.storage.access import Role, has_password, make_setup_link, make_token
 from scanflow.storage.database import Database
@@ -118,11 +120,18 @@ def _now() -> datetime:
 
 @dataclass(slots=True)
 class Shop:
-    """One shop: its database, its readers of images, its clock."""
+    """One shop: its database, its readers of images, its clock, its folder on this machine if it has one, and who
+    keeps its backups.
+    """
 
     database: Database
     readers: Readers = field(default_factory=Readers)
     clock: Callable[[], datetime] = _now
+    folder: Path | None = None
+    keeper: Keeper = field(init=False)
+
+    def __post_init__(self) -> None:
+        self.keeper = Keeper(self.database, self.folder, lambda: self.clock())
 
     def act(self, who: str, work: Callable[[SqlUnit], T]) -> T:
         """Do one thing as one transaction: all of it is kept when `work` returns, none of it when it raises."""
@@ -293,5 +302,6 @@ class Shop:
         return self.act("scanflow", work)
 
     def close(self) -> None:
+        self.keeper.close()
         self.readers.close()
         self.database.close()

@@ -11,6 +11,7 @@ import platformdirs
 
 if TYPE_CHECKING:
     from scanflow.shop import Shop
+    from scanflow.storage.database import Database
 
 
 def in_shop(command: Callable[..., Any]) -> Callable[..., Any]:
@@ -35,6 +36,14 @@ def data_folder(data: Path | None) -> Path:
     return data or platformdirs.user_data_path("scanflow", appauthor=False)
 
 
+def _folder_of(database: "Database") -> Path:
+    """For a shop whose database is elsewhere: a folder of its own among this machine's data."""
+    from scanflow.keeper import shop_name
+
+    with database.engine.connect() as connection:
+        return data_folder(None) / f"shop-{shop_name(connection)}"
+
+
 def open_shop(data: Path | None, database: str | None, *, brief: bool = False) -> "Shop":
     """The shop in a folder or database, verified in brief if wanted; an error in one line where it can't be opened."""
     from sqlalchemy.exc import SQLAlchemyError
@@ -53,7 +62,8 @@ def open_shop(data: Path | None, database: str | None, *, brief: bool = False) -
         url = database or sqlite_url(data_folder(data))
         file = file_of(url)
         notebook = note.for_file(file) if file is not None else note.for_url(url, data_folder(data))
-        return Shop(Database(url, notebook, brief=brief))
+        opened = Database(url, notebook, brief=brief)
+        return Shop(opened, folder=_folder_of(opened) if database else data_folder(data).resolve())
     except OSError as error:
         raise click.ClickException(str(of_os(error) or error)) from error
     except (UnfitFolder, NewerData, note.Unopened) as error:

@@ -174,4 +174,12 @@ def _tell(shop: "Shop", listening: Any, *, trust: bool) -> None:
         click.echo(f"Pages are shown. {trouble.detail}")
     elif not known:
         click.echo(f"Set the owner's password here, once: {listening.set_up(shop.setup_link())}")
+    _tell_backups(shop)
     sys.stdout.flush()
+
+
+def _tell_backups(shop: "Shop") -> None:
+    from scanflow.web.backup_words import where_to
+
+    with shop.looking() as unit:
+        click.echo(where_to(unit.settings.backups, shop.keeper.own))

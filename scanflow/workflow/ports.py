@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any, Literal, Protocol, TypeVar
 
+from scanflow.domain.backups import Backups
 from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
 from scanflow.domain.titles import Stocked
 from scanflow.planning.racking import Measured
@@ -44,7 +45,7 @@ class Settings:
     stocktake are kept after it was closed. `count_weeks`: within how many weeks every bin is counted, 0 for no such
     plan; it began at `count_began` (ISO 8601). `by_person`: what goes wrong is counted by who scanned too.
     `hand_overs`: that a parcel leaves is recorded by a scan; without that a closed one is gone after `gone_days`.
-    `slip_closes`: a box closes by the scan of its slip, when all is packed.
+    `slip_closes`: a box closes by the scan of its slip, when all is packed. `backups`: where they go, how often.
     """
 
     auto_close: bool = True
@@ -61,11 +62,16 @@ class Settings:
     hand_overs: bool = False
     gone_days: int = 3
     slip_closes: bool = False
+    backups: Backups = field(default_factory=Backups)
 
     @classmethod
     def from_dict(cls, kept: Mapping[str, Any]) -> Settings:
         """What `asdict` made; what was not there yet has its usual value."""
-        return cls(**{**kept, "racks": Measured(**kept.get("racks", {}))})
+        parts = {
+            "racks": Measured(**kept.get("racks", {})),
+            "backups": Backups.from_dict(kept.get("backups", {})),
+        }
+        return cls(**{**kept, **parts})
 
 
 @dataclass(frozen=True, slots=True)

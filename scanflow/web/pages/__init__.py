@@ -3,6 +3,7 @@
 from scanflow.web.pages import (
     account_page,
     amiss_page,
+    backup_page,
     card_pages,
     check_page,
     closing_page,
@@ -76,6 +77,7 @@ BLUEPRINTS = (
     scanner_page.blueprint,
     device_page.blueprint,
     account_page.blueprint,
+    backup_page.blueprint,
     edges.blueprint,
 )
 

@@ -13,6 +13,7 @@ from scanflow.domain.stocktake import Stocktake
 from scanflow.storage import order_views, parcel_views, room_views, round_views, slot_views, where_views
 from scanflow.storage.views import Rows
 from scanflow.storage.where_views import Duty
+from scanflow.web.backup_words import sentences
 from scanflow.web.count_words import subject
 from scanflow.web.pages.round_pages import round_of
 from scanflow.web.pages.shown import count, page, where_are
@@ -97,6 +98,14 @@ def next_of(day: Day, *, scan_at_bin: bool = True) -> Next:
 def show() -> ResponseReturnValue:
     with shop().looking() as unit:
         day, settings = read(unit.connection), unit.settings
+        told = sentences(settings.backups, shop().keeper, unit.seq, unit.at)
         running = unit.find(Stocktake, state=StocktakeState.OPEN)[::-1]
-    shown = {"where": where_are(day.short), "day": day, "running": running, "subject": subject, "shown": SHOWN}
+    shown = {
+        "where": where_are(day.short),
+        "day": day,
+        "running": running,
+        "subject": subject,
+        "shown": SHOWN,
+        "backups": told,
+    }
     return page("today.html", next=next_of(day, scan_at_bin=settings.scan_at_bin), **shown)

@@ -1,0 +1,99 @@
+"""Say where backups go, how often and how many: one rule for each, and an entry in the ledger."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Callable
+from dataclasses import asdict, replace
+from pathlib import Path
+
+from scanflow.domain.backups import Backups, Place
+from scanflow.workflow.ports import Invalid, Missing, Refused, Unit
+
+MOST_PLACES = 8
+LONGEST_PATH = 400
+LIMITS = {"every_hours": (1, 168), "days": (1, 366), "weeks": (0, 520), "months": (0, 240)}
+"""The least and the most of each number."""
+
+
+def add(unit: Unit, path: str, own: str | None = None) -> Place:
+    """Backups go to this folder too. `own` is the folder of the shop's own data, which is no better place."""
+    found = folder(path)
+    if own is not None and Path(found).is_relative_to(own):
+        raise Invalid("/path", "own_folder", "This is the shop's own folder. Choose one on a stick or another disk.")
+    known = unit.settings.backups
+    if known.place(found):
+        raise Refused("taken", "Backups go to this folder already.")
+    if len(known.places) >= MOST_PLACES:
+        raise Refused("too_many", f"There are {MOST_PLACES} places already. Remove one first.")
+    place = Place(found)
+    _set(unit, replace(known, places=(*known.places, place)))
+    return place
+
+
+def folder(path: str) -> str:
+    """The path of a folder as it is kept; `Invalid` at `/path` where it can be none."""
+    given = path.strip()
+    if not given or len(given) > LONGEST_PATH or not given.isprintable():
+        raise Invalid("/path", "bad_path", f"Write the path of a folder, of at most {LONGEST_PATH} characters.")
+    if not Path(given).is_absolute():
+        example = r"D:\backups" if os.name == "nt" else "/media/stick/backups"
+        raise Invalid("/path", "not_absolute", f"Write the whole path of the folder, such as {example}.")
+    return os.path.normpath(given)
+
+
+def remove(unit: Unit, path: str) -> None:
+    """No more backups go there; those that lie there stay."""
+    _known(unit, path)
+    known = unit.settings.backups
+    _set(unit, replace(known, places=tuple(each for each in known.places if each.path != path)))
+
+
+def plan(unit: Unit, **numbers: int | None) -> None:
+    """How often, and how many are kept: every one of `LIMITS`, None for what was no number."""
+    for name, (least, most) in LIMITS.items():
+        number = numbers[name]
+        if number is None or not least <= number <= most:
+            raise Invalid(f"/{name}", "bad_number", f"Write a whole number from {least} to {most}.")
+    _set(unit, replace(unit.settings.backups, **{name: numbers[name] for name in LIMITS}))
+
+
+def encrypt(unit: Unit, path: str, recipient: str) -> Place:
+    """From now on backups there are for this recipient. They count once `tried`."""
+    return _change(unit, path, lambda place: replace(place, recipient=recipient, tried=False))
+
+
+def leave_plain(unit: Unit, path: str) -> Place:
+    """From now on backups there are plain."""
+    return _change(unit, path, lambda place: replace(place, recipient="", tried=False))
+
+
+def begin(unit: Unit, path: str) -> Place:
+    """The first backup there is made."""
+    return _change(unit, path, lambda place: replace(place, begun=True))
+
+
+def tried(unit: Unit, path: str, recipient: str) -> Place:
+    """A backup there for this recipient was read back with the recovery key."""
+    if _known(unit, path).recipient != recipient:
+        raise Refused("other_key", "This place has got another recovery key meanwhile. Try that one.")
+    return _change(unit, path, lambda place: replace(place, tried=True, begun=True))
+
+
+def _known(unit: Unit, path: str) -> Place:
+    place = unit.settings.backups.place(path)
+    if place is None:
+        raise Missing("Backups do not go to this folder any more. Load the page again.")
+    return place
+
+
+def _change(unit: Unit, path: str, how: Callable[[Place], Place]) -> Place:
+    old, known = _known(unit, path), unit.settings.backups
+    new = how(old)
+    _set(unit, replace(known, places=tuple(new if each is old else each for each in known.places)))
+    return new
+
+
+def _set(unit: Unit, new: Backups) -> None:
+    unit.set_settings(replace(unit.settings, backups=new))
+    unit.record("backups set", asdict(new))
