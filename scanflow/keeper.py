@@ -33,6 +33,9 @@ PAUSE = timedelta(minutes=5)
 MOST_PAUSE = timedelta(hours=4)
 """So long a place that failed is left alone, each time twice as long; one that is gone is looked for at each look."""
 
+MOMENT = timedelta(minutes=1)
+"""A backup dated so far ahead is none of the future: two within a second are told apart by their times."""
+
 Sign = Callable[..., None]
 """Called in the course of a long work: it goes on."""
 
@@ -122,7 +125,7 @@ class Keeper:
             self._room.notify_all()
             worker = self._worker
         if worker is not None:
-            worker.join(5.0)
+            worker.join(1.0)
 
     def _add(self, words: str, work: Callable[[], None], *, waiting: bool = False) -> None:
         """Do this after all that was begun, unless it is among that; with `waiting` what is done now does not count."""
@@ -210,8 +213,7 @@ class Keeper:
         newest = self._found(place, path, shop).newest
         now = self._clock()
         if at_once or newest is None or outdated(newest.at, newest.seq, now, seq, known.every):
-            place = self._make(place, path, now, sign)
-            copies.thin(path, Keep(known.days, known.weeks, known.months), now)
+            place = self._renew(place, path, known, now, sign)
             self._found(place, path, shop)
         self._well(place)
 
@@ -226,26 +228,31 @@ class Keeper:
             raise BackupError("place_gone", f"{path} shows no backups. Plug in its disk, or name the place anew.")
         return path
 
-    def _make(self, place: Place, path: Path, now: datetime, sign: Sign) -> Place:
-        """Make a backup there, unless another service of this shop is at it. After the first the place is begun."""
+    def _renew(self, place: Place, path: Path, known: Backups, now: datetime, sign: Sign) -> Place:
+        """Make a backup there and thin out the older ones, unless another service of this shop is at it."""
         try:
             self._take(place, path, now, sign)
+            place = self._begun(place)
+            copies.thin(path, Keep(known.days, known.weeks, known.months), now)
         except BackupError as error:
             if error.code != "busy":
                 raise
-            return place
+        return place
+
+    def _begun(self, place: Place) -> Place:
+        """The place, known to hold a backup now."""
         if place.begun or place.path == self.own:
             return place
         with self._database.writing(self._clock(), "scanflow") as unit:
             return workflow.begin(unit, place.path)
 
     def _take(self, place: Place, path: Path, now: datetime, sign: Sign) -> Backup:
-        return copies.take(self._database, path, now, recipient=place.recipient, progress=sign)
+        return copies.take(self._database, path, now, recipient=place.recipient, new=not place.begun, progress=sign)
 
     def _found(self, place: Place, path: Path, shop: str) -> Standing:
         made = [each for each in copies.listed(path) if each.shop == shop and each.encrypted is bool(place.recipient)]
         now = self._clock()
-        newest = max((each for each in made if each.at <= now), key=lambda each: each.at, default=None)
+        newest = max((each for each in made if each.at <= now + MOMENT), key=lambda each: each.at, default=None)
         sizes = sum(each.size for each in made)
         return self._note(place, newest=newest, count=len(made), size=sizes, beside=self._beside(path))
 
@@ -256,7 +263,7 @@ class Keeper:
     def _try(self, place: Place, key: str, who: str, sign: Sign) -> None:
         path = self._there(place)
         made = self._take(place, path, self._clock(), sign)
-        copies.check(path, made, key)
+        copies.check(path, made, key, progress=sign)
         with self._database.writing(self._clock(), who) as unit:
             place = workflow.tried(unit, place.path, place.recipient)
         self._found(place, path, made.shop)

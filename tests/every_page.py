@@ -49,7 +49,7 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
     yield from ("/hand-over", f"/hand-over?parcel={closed}", f"/hand-over?parcel={closed}&told=known")
     yield "/closing-up"
     yield "/sections/D/near?intake=9&quick=30&quick_stay=9&slow_stay=90"
-    yield from ("/devices", "/account", "/trust", "/offline")
+    yield from ("/devices", "/account", "/backups", "/trust", "/offline")
     plan = "/plan?section=Bells&code=b&slots_per_bin=9&things=5x4x3in&intake=9&stay=9&count=9&colour=pink&step="
     yield from ("/plan", f"{plan}2", f"{plan}3", f"{plan}4", f"{plan}5", "/plan/made/D")
     running, closed = (f"/counts/{count.id}" for count in two_counts(shop))

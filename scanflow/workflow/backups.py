@@ -51,11 +51,12 @@ def remove(unit: Unit, path: str) -> None:
 
 def plan(unit: Unit, **numbers: int | None) -> None:
     """How often, and how many are kept: every one of `LIMITS`, None for what was no number."""
+    known = unit.settings.backups
     for name, (least, most) in LIMITS.items():
         number = numbers[name]
         if number is None or not least <= number <= most:
             raise Invalid(f"/{name}", "bad_number", f"Write a whole number from {least} to {most}.")
-    _set(unit, replace(unit.settings.backups, **{name: numbers[name] for name in LIMITS}))
+    _set(unit, Backups.from_dict({**asdict(known), **{name: numbers[name] for name in LIMITS}}))
 
 
 def encrypt(unit: Unit, path: str, recipient: str) -> Place:
