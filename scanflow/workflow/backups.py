@@ -16,9 +16,17 @@ LIMITS = {"every_hours": (1, 168), "days": (1, 366), "weeks": (0, 520), "months"
 """The least and the most of each number."""
 
 
-def add(unit: Unit, path: str, own: str | None = None) -> Place:
-    """Backups go to this folder too. `own` is the folder of the shop's own data, which is no better place."""
-    found = folder(path)
+def add(unit: Unit, path: str, own: str | None = None, recipient: str = "") -> Place:
+    """Backups go to this folder too, encrypted if there is a recipient. Refusals as of `free`."""
+    place = Place(free(unit, path, own), recipient)
+    known = unit.settings.backups
+    _set(unit, replace(known, places=(*known.places, place)))
+    return place
+
+
+def free(unit: Unit, path: str, own: str | None = None) -> str:
+    """The path of a folder that can become a place. `own` is the folder of the shop's own data: it is no better one."""
+    found = _folder(path)
     if own is not None and Path(found).is_relative_to(own):
         raise Invalid("/path", "own_folder", "This is the shop's own folder. Choose one on a stick or another disk.")
     known = unit.settings.backups
@@ -26,12 +34,10 @@ def add(unit: Unit, path: str, own: str | None = None) -> Place:
         raise Refused("taken", "Backups go to this folder already.")
     if len(known.places) >= MOST_PLACES:
         raise Refused("too_many", f"There are {MOST_PLACES} places already. Remove one first.")
-    place = Place(found)
-    _set(unit, replace(known, places=(*known.places, place)))
-    return place
+    return found
 
 
-def folder(path: str) -> str:
+def _folder(path: str) -> str:
     """The path of a folder as it is kept; `Invalid` at `/path` where it can be none."""
     given = path.strip()
     if not given or len(given) > LONGEST_PATH or not given.isprintable():

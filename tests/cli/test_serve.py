@@ -22,6 +22,7 @@ from started import serving
 from scanflow.cli import main
 from scanflow.domain.things import Photo
 from scanflow.shop import Shop
+from scanflow.storage import backups
 from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
@@ -52,6 +53,19 @@ def test_https(tmp_path: Path) -> None:
         assert 0 == process.returncode
         kept.append({each.name: each.read_bytes() for each in folder.iterdir()})
     assert kept[0] == kept[1] and {"authority.pem", "server.pem"} == kept[0].keys()
+
+
+def test_backups_from_the_first_start_on(tmp_path: Path) -> None:
+    """The service says where they go, and has made the first one before anybody asks."""
+    with serving("--data", tmp_path) as (_, process):
+        assert process.stdout is not None
+        said = [process.stdout.readline() for _ in range(2)]
+        end = time.monotonic() + 30
+        while not (made := backups.listed(tmp_path / "backups")):
+            assert time.monotonic() < end
+            time.sleep(0.1)
+    assert f"Backups go to {tmp_path / 'backups'}.\n" in said
+    backups.check(tmp_path / "backups", made[0])
 
 
 @pytest.mark.parametrize("more", [(), ("--https",)], ids=["plain", "https"])

@@ -71,16 +71,25 @@ def now() -> ResponseReturnValue:
 
 @blueprint.post("/backups/places")
 def add() -> ResponseReturnValue:
-    """The first backup there is begun at once."""
-    keeper, given = shop().keeper, request.form.get("path", "")
+    """The first backup there is begun at once; where it is to be encrypted, once the recovery key was typed back."""
+    path = request.form.get("path", "")
     try:
-        make_folder(backups.folder(given))
-        write(lambda unit: backups.add(unit, given, str(keeper.folder) if keeper.folder else None))
+        with shop().looking() as unit:
+            found = backups.free(unit, path, _own())
+        make_folder(found)
+        if request.form.get("encrypt") == "yes":
+            return _new_key(found)
+        write(lambda unit: backups.add(unit, found, _own()))
     except (Invalid, Refused) as error:
         refusal = of(error)
         return _show(refusal.detail, refusal.status)
-    keeper.look()
+    shop().keeper.look()
     return _back()
+
+
+def _own() -> str | None:
+    folder = shop().keeper.folder
+    return str(folder) if folder else None
 
 
 @blueprint.post("/backups/remove")
@@ -103,8 +112,14 @@ def plain() -> ResponseReturnValue:
 
 @blueprint.post("/backups/encrypt")
 def encrypt() -> ResponseReturnValue:
+    path = request.form.get("path", "")
+    with shop().looking() as unit:
+        named = unit.settings.backups.place(path) is not None
+        return _new_key(path if named else backups.free(unit, path, _own()))
+
+
+def _new_key(path: str) -> ResponseReturnValue:
     """A new recovery key, shown here and never again. Nothing changes until it was typed back, so nothing is kept."""
-    path = _place(request.form.get("path", "")).path
     recipient, key = copies.new_key()
     return _key_page(path, recipient, key=key)
 
@@ -124,17 +139,25 @@ def _key_page(path: str, recipient: str, said: str = "", key: str = "", status: 
 @blueprint.post("/backups/key")
 def try_key() -> ResponseReturnValue:
     """The key was typed back: from now on backups there are encrypted, and one is made and read back with it."""
-    path, recipient, typed = (request.form.get(name, "") for name in ("path", "recipient", "key"))
-    place = _place(path)
+    path, recipient, typed = (request.form.get(name, "") for name in ("path", "recipient", "typed"))
     try:
         if copies.recipient_of(typed) != recipient:
             raise BackupError("wrong_key", "This is another recovery key. Type the one of this place.")
     except BackupError as error:
         return _key_page(path, recipient, f"{error} Nothing has changed.", status=422)
-    if place.recipient != recipient or place.tried:
-        place = write(lambda unit: backups.encrypt(unit, path, recipient))
-    shop().keeper.try_key(place, typed, visitor().name)
+    said, status = act(lambda unit: _encrypt(unit, path, recipient))
+    if said:
+        return _show(said, status)
+    shop().keeper.try_key(_place(path), typed, visitor().name)
     return _back()
+
+
+def _encrypt(unit: SqlUnit, path: str, recipient: str) -> None:
+    """A new place for this recipient, or the one of this path."""
+    if unit.settings.backups.place(path) is None:
+        backups.add(unit, path, _own(), recipient)
+    else:
+        backups.encrypt(unit, path, recipient)
 
 
 def _place(path: str) -> Place:

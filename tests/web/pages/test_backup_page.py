@@ -145,11 +145,15 @@ def test_encryption(shop: Shop, client: FlaskClient, stick: Path) -> None:
     assert "<svg" in page
     before = known(shop)
     for wrong in (copies.new_key()[1], "saddle", ""):
-        answer = client.post("/backups/key", data={"path": path, "recipient": recipient, "key": wrong})
+        answer = client.post(
+            "/backups/key", data={"path": path, "recipient": recipient, "typed": wrong, "key": "form-2"}
+        )
         assert (422, True) == (answer.status_code, "Nothing has changed." in answer.text)
         assert (recipient in answer.text, key in answer.text) == (True, False)
     assert before == known(shop)
-    assert 303 == send(client, shop, "/backups/key", path=path, recipient=recipient, key=f" {key.lower()} ")
+    assert 303 == send(
+        client, shop, "/backups/key", path=path, recipient=recipient, typed=f" {key.lower()} ", key="form-3"
+    )
     assert (Place(path, recipient, tried=True, begun=True),) == known(shop).places
     made = copies.listed(stick)
     assert [True, False] == [each.encrypted for each in made]
@@ -160,6 +164,17 @@ def test_encryption(shop: Shop, client: FlaskClient, stick: Path) -> None:
     secret = key.removeprefix("AGE-SECRET-KEY-1")
     assert [] == [each for each in kept if secret in each]
     assert secret not in client.get("/ledger").text
+
+
+def test_a_new_place_is_encrypted_from_its_first_backup_on(shop: Shop, client: FlaskClient, stick: Path) -> None:
+    """It is named once its key was typed back: nothing readable comes there before."""
+    fields = {"path": str(stick), "encrypt": "yes"}
+    recipient, key = shown_key(client.post("/backups/places", data=fields).text)
+    assert () == known(shop).places
+    assert 303 == send(client, shop, "/backups/key", path=str(stick), recipient=recipient, typed=key)
+    assert (Place(str(stick), recipient, tried=True, begun=True),) == known(shop).places
+    assert [True] == [each.encrypted for each in copies.listed(stick)]
+    assert 409 == send(client, shop, "/backups/places", **fields)
 
 
 def test_a_key_that_was_not_tried_to_the_end(shop: Shop, client: FlaskClient, stick: Path) -> None:
@@ -174,7 +189,7 @@ def test_a_key_that_was_not_tried_to_the_end(shop: Shop, client: FlaskClient, st
     assert [] == copies.listed(stick)
     form = client.get("/backups/key", query_string={"path": path}).text
     assert (True, False) == (recipient in form, "AGE-SECRET-KEY-1Q" in form)
-    send(client, shop, "/backups/key", path=path, recipient=recipient, key=key)
+    send(client, shop, "/backups/key", path=path, recipient=recipient, typed=key)
     assert known(shop).places[0].counts
     assert 303 == send(client, shop, "/backups/plain", path=path)
     assert (Place(path, begun=True),) == known(shop).places
@@ -188,7 +203,7 @@ def test_download(shop: Shop, client: FlaskClient, stick: Path, tmp_path: Path, 
     send(client, shop, "/backups/places", path=path)
     if encrypted:
         recipient, key = shown_key(client.post("/backups/encrypt", data={"path": path}).text)
-        send(client, shop, "/backups/key", path=path, recipient=recipient, key=key)
+        send(client, shop, "/backups/key", path=path, recipient=recipient, typed=key)
     answer = client.get("/backups/download")
     assert ("application/zip", 200) == (answer.mimetype, answer.status_code)
     assert encrypted is ("encrypted.zip" in answer.headers["Content-Disposition"])
@@ -225,6 +240,6 @@ def test_a_helper_has_none_of_it(app: Flask, shop: Shop, stick: Path) -> None:
 
 def test_an_unknown_place_is_none(client: FlaskClient) -> None:
     """Forms about a place that was removed say so."""
-    gone = {"path": "/gone", "recipient": "age1", "key": "x"}
-    answers_ = [client.post(f"/backups/{each}", data=gone).status_code for each in ("encrypt", "key", "plain")]
-    assert [404] * 3 == answers_
+    told = [client.post(f"/backups/{each}", data={"path": "/gone"}).status_code for each in ("remove", "plain")]
+    told.append(client.get("/backups/key?path=/gone").status_code)
+    assert ([404] * 3, 422) == (told, client.post("/backups/encrypt", data={"path": "gone"}).status_code)
