@@ -68,7 +68,8 @@ def take(
     path = os.pathsep.join(filter(None, [str(_PACKAGES), os.environ.get("PYTHONPATH")]))
     environment = {**os.environ, "PYTHONPATH": path}
     pipes = {"stdin": subprocess.PIPE, "stdout": subprocess.PIPE}
-    with subprocess.Popen(_COMMAND, env=environment, encoding="utf-8", **pipes) as process:
+    apart = {"start_new_session": True}  # Ctrl+C at the service is none of its own
+    with subprocess.Popen(_COMMAND, env=environment, encoding="utf-8", **pipes, **apart) as process:
         assert process.stdin is not None and process.stdout is not None
         process.stdin.write(json.dumps(given) + "\n")
         process.stdin.flush()

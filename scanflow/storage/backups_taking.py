@@ -192,6 +192,15 @@ class _Taking:
 
 
 def main() -> None:
+    """Ends quietly where nobody listens any more: who began it has ended."""
+    try:
+        _main()
+    except BrokenPipeError:
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        sys.exit(1)
+
+
+def _main() -> None:
     given = json.loads(sys.stdin.readline())
     with suppress(AttributeError, OSError):  # Windows has no such call
         os.nice(19)
