@@ -39,6 +39,10 @@ MOMENT = timedelta(minutes=1)
 Sign = Callable[..., None]
 """Called in the course of a long work: it goes on."""
 
+LOOKING = "Looking for what is due, and backing it up"
+BACKING_UP = "Backing up"
+TRYING = "Trying the recovery key"
+
 log = logging.getLogger(__name__)
 
 
@@ -86,7 +90,13 @@ class Keeper:
         self._hanging: dict[str, threading.Thread] = {}
         self._standing: dict[str, Standing] = {}
         self._ended = False
-        self.doing: Doing | None = None
+        self._at = ""
+
+    @property
+    def doing(self) -> Doing | None:
+        """What is being done, or will be in a moment."""
+        with self._room:
+            return Doing(self._words()[0], self._at) if self._tasks else None
 
     @property
     def own(self) -> str | None:
@@ -102,15 +112,19 @@ class Keeper:
 
     def look(self) -> None:
         """Begin to look at all places and make what is due. Returns at once."""
-        self._add("Looking for what is due, and backing it up", self._visit_all, waiting=True)
+        with self._room:
+            if LOOKING not in self._words()[1:]:
+                self._add(LOOKING, self._visit_all)
 
     def now(self) -> None:
         """Begin a backup to every place, due or not. Returns at once."""
-        self._add("Backing up", partial(self._visit_all, at_once=True))
+        with self._room:
+            if BACKING_UP not in self._words():
+                self._add(BACKING_UP, partial(self._visit_all, at_once=True))
 
     def try_key(self, place: Place, key: str, who: str) -> None:
         """Begin a backup there and read it back with the recovery key; only then the place counts. Returns at once."""
-        self._add("Trying the recovery key", lambda: self._visit(place, partial(self._try, place, key, who)))
+        self._add(TRYING, lambda: self._visit(place, partial(self._try, place, key, who)))
 
     def wait(self, seconds: float) -> bool:
         """Whether all that was begun is done within this time."""
@@ -127,10 +141,14 @@ class Keeper:
         if worker is not None:
             worker.join(1.0)
 
-    def _add(self, words: str, work: Callable[[], None], *, waiting: bool = False) -> None:
-        """Do this after all that was begun, unless it is among that; with `waiting` what is done now does not count."""
+    def _words(self) -> list[str]:
+        """What is being done, then what waits."""
+        return [words for words, _ in self._tasks]
+
+    def _add(self, words: str, work: Callable[[], None]) -> None:
+        """Do this after all that was begun."""
         with self._room:
-            if self._ended or words in [said for said, _ in self._tasks[1 if waiting else 0 :]]:
+            if self._ended:
                 return
             self._tasks.append((words, work))
             self._room.notify_all()
@@ -140,22 +158,20 @@ class Keeper:
 
     def _run(self) -> None:
         while (task := self._next()) is not None:
-            words, work = task
-            self.doing = Doing(words)
             try:
-                work()
+                task()
             except Exception:
                 if not self._ended:
                     log.exception("Backups could not be made. It is tried again.")
             with self._room:
-                self.doing = None
+                self._at = ""
                 self._tasks = self._tasks[1:]
                 self._room.notify_all()
 
-    def _next(self) -> tuple[str, Callable[[], None]] | None:
+    def _next(self) -> Callable[[], None] | None:
         with self._room:
             self._room.wait_for(lambda: self._tasks or self._ended)
-            return None if self._ended else self._tasks[0]
+            return None if self._ended else self._tasks[0][1]
 
     def _now(self) -> tuple[Backups, int, str]:
         with self._database.reading(self._clock()) as unit:
@@ -169,13 +185,13 @@ class Keeper:
                 return
             if at_once or time.monotonic() >= self.standing(place).again:
                 self._visit(place, partial(self._keep, place, known, at_once))
-        for path in self._standing.keys() - {place.path for place in (*used, *known.places)}:
-            del self._standing[path]
+        with self._room:
+            for path in self._standing.keys() - {place.path for place in (*used, *known.places)}:
+                del self._standing[path]
 
     def _visit(self, place: Place, work: Callable[[Sign], None]) -> None:
         """Do this at a place, in a thread of its own, until it is done or gives no sign any more."""
-        if self.doing is not None:
-            self.doing = replace(self.doing, path=place.path)
+        self._at = place.path
         hanging = self._hanging.get(place.path)
         if hanging is not None and hanging.is_alive():
             return

@@ -10,10 +10,22 @@ from shown_counts import two_counts
 from scanflow.domain.life import Hold, ParcelState
 from scanflow.domain.things import Line, Parcel
 from scanflow.shop import Shop
+from scanflow.workflow import backups
+
+
+def backup_places(shop: Shop) -> str:
+    """A plain place, and one whose recovery key was not tried yet; the path of that."""
+    with shop.looking() as unit:
+        if unit.settings.backups.places:
+            return unit.settings.backups.places[1].path
+    shop.act("owner", lambda unit: backups.add(unit, "/media/stick/backups"))
+    return shop.act("owner", lambda unit: backups.add(unit, "/media/disk", recipient="age1none")).path
 
 
 def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
-    """Every page, with something on it and, where that is another page, with nothing. Two counts are made for it."""
+    """Every page, with something on it and, where that is another page, with nothing. Two counts are made for it, and
+    two places for backups are named.
+    """
     stay, order = room.stays[0].id, room.orders[0].id
     with shop.looking() as unit:
         held = next(each for each in unit.find(Line) if each.has(Hold.DOUBTFUL))
@@ -49,7 +61,7 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
     yield from ("/hand-over", f"/hand-over?parcel={closed}", f"/hand-over?parcel={closed}&told=known")
     yield "/closing-up"
     yield "/sections/D/near?intake=9&quick=30&quick_stay=9&slow_stay=90"
-    yield from ("/devices", "/account", "/backups", "/trust", "/offline")
+    yield from ("/devices", "/account", "/trust", "/offline", "/backups", f"/backups/key?path={backup_places(shop)}")
     plan = "/plan?section=Bells&code=b&slots_per_bin=9&things=5x4x3in&intake=9&stay=9&count=9&colour=pink&step="
     yield from ("/plan", f"{plan}2", f"{plan}3", f"{plan}4", f"{plan}5", "/plan/made/D")
     running, closed = (f"/counts/{count.id}" for count in two_counts(shop))

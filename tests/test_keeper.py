@@ -191,7 +191,7 @@ def test_a_place_that_does_not_answer(shop: Shop, tmp_path: Path, monkeypatch: p
     look(shop)
     assert (None, True) == (shop.keeper.doing, f"{stuck.path} does not answer. Check it." in said(shop))
     with pipe.open("w"):
-        pass  # it answers at last: its thread ends
+        pipe.unlink()  # it answers at last: its thread ends, and nobody else waits there
 
 
 @SQLITE_ONLY
@@ -246,3 +246,21 @@ def test_it_ends_with_the_service(shop: Shop, tmp_path: Path) -> None:
     assert shop.keeper.wait(1)
     for made in copies.listed(tmp_path / "backups") if (tmp_path / "backups").exists() else []:
         copies.check(tmp_path / "backups", made)
+
+
+@SQLITE_ONLY
+def test_one_thing_at_a_time(shop: Shop, tmp_path: Path) -> None:
+    """A second press while one waits adds nothing; a look waits behind what is done, once; each trial is done."""
+    places = [named(shop, tmp_path / name) for name in ("stick", "disk")]
+    keys = [copies.new_key() for _ in places]
+    shop.keeper.now()
+    assert shop.keeper.doing is not None and "Backing up" == shop.keeper.doing.words
+    for again in (shop.keeper.now, shop.keeper.look, shop.keeper.look):
+        again()
+    for place, (recipient, key) in zip(places, keys, strict=True):
+        found = shop.act("owner", lambda unit, at=place.path, to=recipient: backups.encrypt(unit, at, to))
+        shop.keeper.try_key(found, key, "owner")
+    assert shop.keeper.wait(30)
+    with shop.looking() as unit:
+        assert [True, True] == [each.tried for each in unit.settings.backups.places]
+    assert shop.keeper.doing is None

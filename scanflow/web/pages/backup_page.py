@@ -176,7 +176,7 @@ def download() -> ResponseReturnValue:
         raise Problem(404, "not_found", "There is no backup yet. Make one, then download it.")
     place, backup = found
     if request.method == "GET":
-        shop().act(visitor().name, lambda unit: unit.record("backup downloaded", {"backup": backup.name}))
+        write(lambda unit: unit.record("backup downloaded", {"backup": backup.name}))
     name = f"scanflow-{backup.name.partition('.')[0]}{'-encrypted' if backup.encrypted else ''}.zip"
     headers = {"Content-Disposition": f'attachment; filename="{name}"'}
     return Response(_packed(place, backup), mimetype="application/zip", headers=headers)
