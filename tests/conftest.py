@@ -29,14 +29,6 @@ settings.register_profile("any machine", deadline=None)  # however busy it is
 settings.load_profile("any machine")
 
 
-@pytest.fixture(scope="session", autouse=True)
-def own_data(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
-    """What a service keeps among the user's data, backups too, goes to a folder of the tests (XDG Base Directory)."""
-    with pytest.MonkeyPatch.context() as patch:
-        patch.setenv("XDG_DATA_HOME", str(tmp_path_factory.mktemp("data")))
-        yield
-
-
 @pytest.fixture(scope="session")
 def user_data(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Path]:
     """A folder of the tests' own instead of the user's data (XDG Base Directory)."""

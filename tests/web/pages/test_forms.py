@@ -23,7 +23,8 @@ from labels import slot_code
 from scanflow.domain.life import LineState
 from scanflow.domain.things import Item, Line, Order, Stay
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
+from scanflow.storage import access
+from scanflow.storage.access import Role, Visitor
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages import FRONT_DOOR, forms
 from scanflow.workflow import cards, orders, stock
@@ -33,10 +34,11 @@ UNSEEN = frozenset(
         *("table_page.open_parcel", "table_page.close", "order_page.pack"),
         *("count_page.start", "count_page.due", "device_page.pair"),
         *("order_page.take_back", "order_page.send_again"),
+        "amiss_page.accept",
     }
 )
-"""Rules whose forms are not met in the room below: other parcels and counts would have to be open in it, or something
-would have had to come back."""
+"""Rules whose forms are not met in the room below: other parcels and counts would have to be open in it, something
+would have had to come back, or something be amiss with the data."""
 
 
 class Forms(HTMLParser):
@@ -69,13 +71,15 @@ def sent(app: Flask, client: FlaskClient, pages: Iterable[str]) -> Iterator[tupl
 
 
 def doubted_and_twice(shop: Shop, room: Furnished) -> str:
-    """A line whose thing is in doubt; and a card that was printed again after it was lost."""
+    """A line whose thing is in doubt; a card that was printed again after it was lost; a browser that is signed in."""
 
     def work(unit: SqlUnit) -> str:
         line = unit.find(Line, state=LineState.WAITING)[0]
         orders.hold(unit, line.id, "Not this thing.")
         stock.lose_card(unit, room.stays[1].code)
         cards.reprint(unit, room.stays[1].code, lost="Gone")
+        access.set_password(unit.connection, "four reclaimed bells", unit.at)
+        access.make_session(unit.connection, Visitor("owner", Role.OWNER), unit.at)
         return line.id
 
     return shop.act("owner", work)
