@@ -1,0 +1,335 @@
+"""Honest people on their rounds, at the table and at the door."""
+
+from __future__ import annotations
+
+import re
+
+from rehearsal.selling import PATIENCE, Seller
+from rehearsal.service import Json
+from rehearsal.world import Box, Sale, Thing
+
+WANTED = ("unbound", "waiting", "picked", "short")
+
+
+class Person(Seller):
+    """`eyes`: how often the thing in hand is compared with the picture that the page shows."""
+
+    eyes = 1.0
+    auto_close = True
+    scan_at_bin = True
+    slip_closes = False
+
+    def settings(self, *, auto_close: bool, scan_at_bin: bool, slip_closes: bool) -> None:
+        self.auto_close, self.scan_at_bin, self.slip_closes = auto_close, scan_at_bin, slip_closes
+        chosen = {"auto_close": auto_close, "scan_at_bin": scan_at_bin, "slip_closes": slip_closes, "hand_overs": True}
+        fields = {name: "yes" for name, on in chosen.items() if on}
+        status, _ = self.calls.form("/settings", name="Rehearsal", zone="UTC", **fields)
+        assert status == 303, status
+
+    # the round
+
+    def walk(self) -> None:
+        self.look_for_missing()
+        if not self.scan_at_bin:
+            self.fetch_without_round()
+            return
+        status, location = self.calls.form("/rounds")
+        if status != 303:
+            return
+        name = location.rsplit("/", 1)[1]
+        for stop in self.calls.get(f"/api/rounds/{name}")["stops"]:
+            if stop["state"] == "waiting":
+                self.stop(name, stop)
+        self.calls.form(f"/rounds/{name}/close")
+
+    def stop(self, name: str, stop: Json) -> None:
+        thing = self.pull(stop)
+        if thing is None:
+            self.miss(stop["line"], stop["code"], round=name)
+            return
+        answer = self.read_at_bin(name, stop, thing)
+        if answer["verdict"] != "accepted":
+            self.refused_at_bin(stop, thing, answer)
+        elif self.sees_another(thing, stop["code"]):
+            self.not_this(stop["line"], stop["code"], round=name)
+        else:
+            self.into_basket(stop, thing)
+
+    def read_at_bin(self, name: str, stop: Json, thing: Thing) -> Json:
+        code = thing.card.code if thing.card else stop["code"]
+        return self.scan("bin", code, round=name)
+
+    def pull(self, stop: Json) -> Thing | None:
+        """The thing with this card in the bin that the page names, or where its words say that it lies."""
+        found = self.world.bearing(stop["code"], stop["bin"])
+        if found is None:
+            found = self.world.bearing(stop["code"])
+            if found is not None and not found.place.startswith(("basket", "table")):
+                return None
+        return found
+
+    def into_basket(self, stop: Json, thing: Thing) -> None:
+        sale = next(sale for sale in self.world.sales if sale.id == stop["order"])
+        number = stop["basket"] or 0
+        self.world.baskets[number] = sale
+        self.world.put(thing, f"basket {number}")
+
+    def refused_at_bin(self, stop: Json, thing: Thing, answer: Json) -> None:
+        """The thing is left where it is."""
+
+    def miss(self, line: str, code: str, **where: str) -> None:
+        status, _ = self.calls.form(f"/lines/{line}/short", words="", **where)
+        stay = self.stay_at(code)
+        if status == 303 and stay:
+            self.told.missed[stay] = self.calls.now
+            self.tally.noticed.append((self.calls.now, "bin: missing", code, ""))
+
+    def not_this(self, line: str, code: str, **where: str) -> None:
+        words = "After a scan a person said: not this thing."
+        status, _ = self.calls.form(f"/lines/{line}/hold", words=words, **where)
+        stay = self.stay_at(code)
+        if status == 303 and stay:
+            self.told.doubted[stay] = words
+            self.tally.noticed.append((self.calls.now, "not this thing", code, ""))
+
+    def stay_at(self, code: str) -> str:
+        thing = self.world.record.get(code)
+        return thing.stay if thing is not None else ""
+
+    def sees_another(self, thing: Thing, code: str) -> bool:
+        return self.world.record.get(code) is not thing and self.chance(self.eyes)
+
+    def look_for_missing(self) -> None:
+        """What was missing is looked for everywhere; what is found is said to be there, else its buyer is told."""
+        for sale in self.world.sales:
+            for line in self.order(sale)["lines"] if sale.id and not sale.done else ():
+                if line["state"] == "short":
+                    self.look_for(sale, line)
+
+    def look_for(self, sale: Sale, line: Json) -> None:
+        bought = next(each for each in sale.bought if each.line == line["id"])
+        thing = self.world.pictured(line["stay"])
+        if thing is not None and thing.here and not thing.boxed and self.chance(0.7):
+            self.put_right(thing)
+        elif self.calls.now - self.told.missed.get(line["stay"], self.calls.now) > PATIENCE:
+            self.give_up(bought, line)
+
+    def fetch_without_round(self) -> None:
+        """In a shop that does not scan at its bins each order's things are fetched by its page."""
+        for sale in self.world.sales:
+            number = next((n for n, each in self.world.baskets.items() if each is sale), len(self.world.baskets) + 1)
+            for line in self.order(sale)["lines"] if sale.id and not sale.done else ():
+                if line["state"] != "waiting" or line["holds"]:
+                    continue
+                home = self.world.homes[line["code"]]
+                stop = {"code": line["code"], "bin": home, "line": line["id"], "order": sale.id, "basket": number}
+                thing = self.pull(stop)
+                if thing is None:
+                    self.miss(line["id"], line["code"])
+                elif not thing.place.startswith("basket"):
+                    self.into_basket(stop, thing)
+
+    # the table
+
+    def pack(self) -> None:
+        """Each basket that has something in it is packed, at one table or at two in turns."""
+        full = [(n, sale) for n, sale in self.world.baskets.items() if self.world.at(f"basket {n}")]
+        while full:
+            boxes = []
+            for table in ("main", "window") if self.two_tables() else ("main",):
+                if full:
+                    number, sale = full.pop()
+                    box = self.open_box(sale, table)
+                    if box is not None:
+                        boxes.append((box, self.world.at(f"basket {number}")))
+                    else:
+                        self.empty(number)
+            self.fill(boxes)
+            for box, _ in boxes:
+                self.finish(box)
+
+    def two_tables(self) -> bool:
+        return self.chance(0.2)
+
+    def empty(self, number: int) -> None:
+        """Nothing of that order is left to pack: what lies in its basket is put back later."""
+        for thing in self.world.at(f"basket {number}"):
+            self.world.put(thing, "table main")
+
+    def fill(self, boxes: list[tuple[Box, list[Thing]]]) -> None:
+        while open_ := [pair for pair in boxes if pair[1]]:
+            box, things = self.random.choice(open_)
+            self.into_box(box, things.pop())
+
+    def into_box(self, box: Box, thing: Thing) -> None:
+        """Its card is scanned, and at a yes it is laid into the box."""
+        code = self.card_at_table(thing)
+        if code is None:
+            self.world.put(thing, f"table {box.table}")
+            return
+        answer = self.scan("table", code, table=box.table)
+        if answer["verdict"] == "accepted" and self.sees_another(thing, code) and answer["line"]:
+            self.not_this(answer["line"], code, table=box.table)
+            self.world.put(thing, f"table {box.table}")
+        elif answer["verdict"] == "accepted":
+            self.world.put(thing, box.place)
+        else:
+            self.refused_at_table(box, thing, answer)
+
+    def card_at_table(self, thing: Thing) -> str | None:
+        return thing.card.code if thing.card else None
+
+    def refused_at_table(self, box: Box, thing: Thing, answer: Json) -> None:
+        self.world.put(thing, f"table {box.table}")
+
+    def open_box(self, sale: Sale, table: str) -> Box | None:
+        """By the slip, or by choosing its order; the box that was set aside for it is taken up again."""
+        if self.open_at(table) and not self.put_aside_what_is_open(table):
+            return None
+        before = self.box_of(sale, closed=False)
+        if before is not None and before.table:
+            return None
+        if self.chance(0.5):
+            parcel = self.scan_slip(sale, table).get("parcel") or ""
+        else:
+            status, _ = self.calls.form("/table/open", order=sale.id, table=table)
+            parcel = self.shown_at(table) if status == 303 else ""
+        if not parcel:
+            return None
+        if before is None:
+            before = Box(len(self.world.boxes) + 1, table, sale, parcel)
+            self.world.boxes.append(before)
+        before.table, before.parcel = table, parcel
+        return before
+
+    def scan_slip(self, sale: Sale, table: str) -> Json:
+        body = {"station": "table", "key": self.calls.key(), "text": sale.slip, "via": "wedge", "table": table}
+        _, answer = self.calls.post("/api/scans", **body)
+        self.tally.scanned("table", answer, self.calls.now, wanted=any(not each.off for each in sale.bought))
+        return answer if answer["verdict"] == "accepted" else {}
+
+    def shown_at(self, table: str) -> str:
+        found = re.search(r'action="/table/([^/"?]+)/(?:close|set-aside)', self.calls.page(f"/table?table={table}"))
+        return found[1] if found else ""
+
+    def put_aside_what_is_open(self, table: str) -> bool:
+        box = next(box for box in self.world.boxes if box.table == table and not box.closed)
+        self.set_aside(box)
+        return box.table != table
+
+    def set_aside(self, box: Box) -> None:
+        """An empty one is no parcel any more."""
+        status, _ = self.calls.form(f"/table/{box.parcel}/set-aside", table=box.table)
+        if status != 303:
+            self.tally.refused_call(f"set aside: {status}", box.parcel)
+            return
+        box.table = ""
+        if self.calls.get(f"/api/parcels/{box.parcel}")["state"] == "dropped":
+            for thing in list(box.things):
+                self.world.put(thing, "table main")
+            self.world.boxes.remove(box)
+
+    def finish(self, box: Box) -> None:
+        """Close what is complete, now and then a part; set aside what is not."""
+        parcel = self.calls.get(f"/api/parcels/{box.parcel}")
+        if parcel["state"] == "open":
+            packed = [line for line in parcel["lines"] if line["parcel"] == box.parcel and line["state"] == "packed"]
+            missing = [line for line in parcel["lines"] if line["state"] in WANTED or self.stands_still(line)]
+            parcel = self.close(box, packed, missing)
+        if parcel["state"] == "closed" and not box.closed:
+            self.seal(box)
+
+    def stands_still(self, line: Json) -> bool:
+        return bool(line["holds"]) and line["state"] not in ("cancelled", "returned", "released")
+
+    def close(self, box: Box, packed: list[Json], missing: list[Json]) -> Json:
+        if packed and not missing:
+            self.close_whole(box)
+        elif packed and not any(line["holds"] for line in packed) and self.closes_early():
+            self.calls.form(f"/table/{box.parcel}/close", table=box.table, partial="yes")
+        else:
+            self.set_aside(box)
+        found: Json = self.calls.get(f"/api/parcels/{box.parcel}")
+        if found["state"] == "closed":
+            self.told.closed[box.parcel] = self.calls.now
+        return found
+
+    def closes_early(self) -> bool:
+        return self.chance(0.2)
+
+    def close_whole(self, box: Box) -> None:
+        if self.slip_closes:
+            self.scan_slip(box.sale, box.table)
+        else:
+            self.calls.form(f"/table/{box.parcel}/close", table=box.table)
+
+    def seal(self, box: Box) -> None:
+        """The cards come off, the box is closed, and its slip is laid on it."""
+        for thing in box.things:
+            self.card_off(thing)
+        box.closed, box.slip = True, box.sale
+
+    def card_off(self, thing: Thing) -> None:
+        self.world.take_off(thing)
+
+    def open_again(self, box: Box) -> bool:
+        """A closed box that is still here: its cards are hung on its things again."""
+        table = box.table or "main"
+        if self.open_at(table):
+            self.put_aside_what_is_open(table)
+        status, _ = self.calls.form(f"/table/{box.parcel}/reopen", table=table)
+        if status != 303:
+            self.tally.refused_call(f"reopen: {status}", box.parcel)
+            return False
+        box.closed, box.slip, box.table = False, None, table
+        for thing in box.things:
+            card = next(
+                (card for card in self.world.cards if card.code == thing.code and card.place in ("pile", "tray")), None
+            )
+            if card is not None and thing.card is None:
+                self.world.hang(card, thing)
+        return True
+
+    def lay_open(self, box: Box) -> bool:
+        """Its box lies open at its table, whatever lies there now is set aside."""
+        if box.table:
+            return True
+        return self.open_box(box.sale, "main") is box
+
+    # the door
+
+    def hand_over(self) -> None:
+        for box in list(self.world.boxes):
+            if box.closed and not box.gone and self.chance(0.9):
+                self.hand_over_one(box)
+
+    def hand_over_one(self, box: Box) -> None:
+        slip = (box.slip or box.sale).slip
+        _, answer = self.calls.post("/api/hand-over", key=self.calls.key(), text=slip)
+        self.tally.scanned("hand-over", answer, self.calls.now)
+        if answer["verdict"] == "accepted":
+            self.leaves(box, answer["parcel"])
+        elif answer["reason"] in ("held", "cancelled"):
+            self.stays_here(box, answer)
+
+    def leaves(self, box: Box, parcel: str) -> None:
+        """What was told against each of its lines is remembered before it is gone."""
+        lines = self.calls.get(f"/api/parcels/{parcel}")["lines"]
+        mine = [line for line in lines if line["parcel"] == parcel]
+        against = {line["id"]: self.told.against(line["code"], line["stay"], line["id"], parcel) for line in mine}
+        self.tally.left(self.calls.now, box, list(box.things), mine, against)
+        self.world.hand_over(box)
+
+    def stays_here(self, box: Box, answer: Json) -> None:
+        if self.open_again(box):
+            self.settle_all()
+            if box in self.world.boxes and not box.closed:
+                self.finish(box)
+
+    # the end of the day
+
+    def tidy(self) -> None:
+        """What lies on a table goes back; what no order wants any more is taken out of its basket."""
+        for thing in list(self.world.things):
+            if thing.place.startswith("table"):
+                self.put_back(thing)

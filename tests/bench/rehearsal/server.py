@@ -1,0 +1,83 @@
+"""The service of one rehearsed shop, as a process: `python server.py DATABASE [WITHOUT]`.
+
+Prints its port and an owner's token. The time is what the header of a call says, so that days pass in seconds.
+WITHOUT names a guard that is taken out of the list of its station: `table: other_order`, `every station: bad_check`,
+`hand-over: held`.
+"""
+
+from __future__ import annotations
+
+import sys
+import threading
+from collections.abc import Callable, Iterable
+from datetime import UTC, datetime
+from typing import Any
+
+import waitress
+
+from scanflow.domain import verdict
+from scanflow.domain.things import Station
+from scanflow.shop import Shop
+from scanflow.storage.access import Role
+from scanflow.storage.database import Database
+from scanflow.web import create_app
+from scanflow.workflow import scans
+
+CLOCK = "X-Rehearsal-Time"
+"""The header that carries the time of a call, in seconds since 1970."""
+
+Guards = tuple[tuple[Any, Callable[[Any], bool]], ...]
+
+
+class Clock:
+    """Each thread's time is that of the call it answers."""
+
+    def __init__(self, app: Any) -> None:
+        self.app, self.own = app, threading.local()
+
+    def __call__(self, environ: dict[str, Any], start_response: Any) -> Iterable[bytes]:
+        self.own.at = float(environ[f"HTTP_{CLOCK.upper().replace('-', '_')}"])
+        answer: Iterable[bytes] = self.app(environ, start_response)
+        return answer
+
+    def now(self) -> datetime:
+        return datetime.fromtimestamp(getattr(self.own, "at", 0.0), UTC)
+
+
+def guards() -> list[str]:
+    """The names of all guards that can be taken out."""
+    lists = {"every station": verdict.ALL, **verdict.GUARDS, "hand-over": verdict.HAND_OVER}
+    return [f"{station}: {reason}" for station, guards in lists.items() for reason, _ in guards]
+
+
+def take_out(name: str) -> None:
+    """Let the service run without one guard; LookupError where there is none of that name."""
+    if name not in guards():
+        raise LookupError(f"There is no guard {name}. There are: {', '.join(guards())}.")
+    station, reason = name.split(": ")
+
+    def without(before: Guards) -> Guards:
+        return tuple(each for each in before if each[0] != reason)
+
+    if station == "every station":
+        verdict.ALL = without(verdict.ALL)
+    elif station == "hand-over":
+        verdict.HAND_OVER = without(verdict.HAND_OVER)
+    else:
+        verdict.GUARDS[Station(station)] = without(verdict.GUARDS[Station(station)])
+    assert scans.judge is verdict.judge  # which asks for the lists as they are now
+
+
+def main() -> None:
+    if len(sys.argv) > 2:
+        take_out(sys.argv[2])
+    clock = Clock(None)
+    shop = Shop(Database(sys.argv[1]), clock=clock.now)
+    clock.app = create_app(shop)
+    server = waitress.create_server(clock, host="127.0.0.1", port=0, threads=4, ident=None)
+    print(server.effective_port, shop.token("rehearsal", Role.OWNER), flush=True)
+    server.run()
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,148 @@
+"""The service as a page reaches it: calls on one connection that is kept, each at its own time of the rehearsed day."""
+
+from __future__ import annotations
+
+import json
+import os
+import shutil
+import subprocess
+import sys
+import tempfile
+from collections.abc import Iterator
+from contextlib import contextmanager
+from http.client import HTTPConnection
+from pathlib import Path
+from typing import Any
+from urllib.parse import urlencode
+
+HERE = Path(__file__).parent
+HOUSE = HERE.parents[2]
+CLOCK = "X-Rehearsal-Time"
+OPENING = 1_772_438_400.0
+"""2026-03-02 08:00 UTC."""
+
+DAY = 24 * 3600.0
+Json = dict[str, Any]
+
+
+class Broken(Exception):
+    """The service gave an answer that no page can do anything with."""
+
+
+class Calls:
+    """`now` is the time of the next call, in seconds since 1970. `twice`: the next scans and forms are sent twice."""
+
+    def __init__(self, port: int, token: str) -> None:
+        self.connection = HTTPConnection("127.0.0.1", port, timeout=60)
+        self.head = {"Authorization": f"Bearer {token}"}
+        self.now, self.count, self.keys, self.twice = OPENING, 0, 0, False
+        self.steps: list[str] = []
+        """What was sent and answered, in short, so that a day can be read again."""
+
+    def key(self) -> str:
+        self.keys += 1
+        return f"rehearsal-{self.keys}"
+
+    def send(self, method: str, path: str, body: bytes | None = None, kind: str = "") -> tuple[int, str, bytes]:
+        """Status, Location and content; 20 s pass before each call, none before what only looks."""
+        self.count += 1
+        self.now += 0 if method == "GET" else 20
+        head = {**self.head, CLOCK: repr(self.now), **({"Content-Type": kind} if kind else {})}
+        self.connection.request(method, path, body, head)
+        answer = self.connection.getresponse()
+        content = answer.read()
+        if answer.status >= 500:
+            raise Broken(f"{method} {path}: {answer.status} {content[:200]!r}")
+        return answer.status, answer.headers.get("Location", ""), content
+
+    def get(self, path: str) -> Any:
+        status, _, content = self.send("GET", path)
+        if status != 200:
+            raise Broken(f"GET {path}: {status} {content[:200]!r}")
+        return json.loads(content)
+
+    def page(self, path: str) -> str:
+        return self.send("GET", path)[2].decode()
+
+    def post(self, path: str, **body: Any) -> tuple[int, Json]:
+        """Status and JSON of a call that scripts of pages make."""
+        sent = json.dumps(body).encode()
+        status, _, content = self.send("POST", path, sent, "application/json")
+        if self.twice and "key" in body:
+            again = json.loads(self.send("POST", path, sent, "application/json")[2])
+            first = json.loads(content)
+            if {**again, "replayed": False} != first:
+                raise Broken(f"POST {path} {body}: sent again it had another answer: {first}, {again}")
+        answer = json.loads(content)
+        self.note(f"{path} {_short(body)}", status, answer.get("reason") or answer.get("code") or "")
+        return status, answer
+
+    def form(self, path: str, **fields: Any) -> tuple[int, str]:
+        """Status and Location of a page's form; what was refused shows the page again, with a status of 4xx."""
+        sent = urlencode({"key": self.key(), **fields}, doseq=True).encode()
+        status, location, _ = self.send("POST", path, sent, "application/x-www-form-urlencoded")
+        if self.twice and status < 400:
+            again = self.send("POST", path, sent, "application/x-www-form-urlencoded")
+            if (status, location) != again[:2]:
+                raise Broken(f"POST {path} {fields}: sent again it had another answer: {again[:2]}")
+        self.note(f"{path} {_short(fields)}", status, location)
+        return status, location
+
+    def upload(self, path: str, name: str, data: bytes, **fields: str) -> tuple[int, bytes]:
+        """A form with a file."""
+        edge = "rehearsal-edge"
+        parts = [f'--{edge}\r\nContent-Disposition: form-data; name="{n}"\r\n\r\n{v}\r\n' for n, v in fields.items()]
+        head = f'--{edge}\r\nContent-Disposition: form-data; name="file"; filename="{name}"\r\n'
+        body = "".join(parts).encode() + head.encode() + b"Content-Type: text/csv\r\n\r\n" + data
+        sent = body + f"\r\n--{edge}--\r\n".encode()
+        status, _, content = self.send("POST", path, sent, f"multipart/form-data; boundary={edge}")
+        self.note(f"{path} {data.decode().splitlines()[1:]}", status, "")
+        return status, content
+
+    def note(self, said: str, status: int, answer: str) -> None:
+        self.steps.append(f"{said} -> {status} {answer}".rstrip())
+
+
+def _short(body: Json) -> str:
+    return " ".join(f"{name}={value}" for name, value in body.items() if name not in ("key", "csrf") and value != "")
+
+
+def _folder() -> str | None:
+    """Where files live in memory, if there is such a place: a rehearsal outlives no power cut."""
+    return "/dev/shm" if os.access("/dev/shm", os.W_OK) else None
+
+
+@contextmanager
+def empty_shop() -> Iterator[Path]:
+    """A file with all tables and nothing in them, from which each shop begins."""
+    with tempfile.TemporaryDirectory(prefix="rehearsal-", dir=_folder()) as folder:
+        path = Path(folder) / "empty.db"
+        code = "import sys; from scanflow.storage.database import Database; Database(sys.argv[1]).close()"
+        subprocess.run([sys.executable, "-c", code, f"sqlite:///{path}"], check=True, env=_house())
+        yield path
+
+
+def _house() -> dict[str, str]:
+    """The code of this very tree is what runs."""
+    return {**os.environ, "PYTHONPATH": str(HOUSE)}
+
+
+@contextmanager
+def serving(empty: Path, without: str = "") -> Iterator[Calls]:
+    """A new shop and its service in a process of its own."""
+    with tempfile.TemporaryDirectory(prefix="rehearsal-", dir=_folder()) as folder:
+        shutil.copy(empty, Path(folder) / "shop.db")
+        command = [
+            sys.executable,
+            str(HERE / "server.py"),
+            f"sqlite:///{folder}/shop.db",
+            *([without] if without else []),
+        ]
+        process = subprocess.Popen(command, stdout=subprocess.PIPE, text=True, env=_house())
+        assert process.stdout is not None
+        try:
+            port, token = process.stdout.readline().split()
+            yield Calls(int(port), token)
+        finally:
+            process.terminate()
+            process.communicate(timeout=30)
