@@ -2,50 +2,57 @@
 
 from __future__ import annotations
 
-from random import Random
-
-from rehearsal.people import Person
-from rehearsal.report import Tally
-from rehearsal.service import DAY, OPENING, Calls
+from rehearsal.service import DAY, OPENING
+from rehearsal.slips_rounds import Slipping
 
 
-def open_shop(kind: type[Person], calls: Calls, seed: int, tally: Tally) -> Person:
-    """Most shops scan at the bin and let parcels close by themselves."""
-    person = kind(calls, Random(seed), tally)
+def of(at: float) -> int:
+    """The number of the day of a time, from 0 on."""
+    return int((at - OPENING) // DAY)
+
+
+def furnish(person: Slipping, seed: int) -> None:
+    """Most shops scan at the bin and let parcels close by themselves; a few things stand there at the beginning."""
     person.furnish()
     person.settings(auto_close=seed % 4 != 1, scan_at_bin=seed % 5 != 2, slip_closes=seed % 7 == 3)
     for _ in range(8):
         person.put_away()
-    return person
 
 
-def live(person: Person, number: int) -> None:
+def live(person: Slipping, number: int) -> None:
     """Day `number`, from 0 on."""
     person.calls.now = max(person.calls.now, OPENING + number * DAY)
+    person.bring_back()
     for _ in range(person.random.randint(1, 4)):
         person.put_away()
     person.orders_come()
     person.minds_change(0.02)
+    person.on_the_floor()
     work(person)
     person.minds_change(0.01)
     person.hand_over()
     person.offer_again()
 
 
-def work(person: Person) -> None:
+def work(person: Slipping) -> None:
     """What is there is done as far as it can be."""
     person.settle_all()
     person.walk()
     person.minds_change(0.02)
+    person.report_missing()
+    if person.chance(0.5):
+        person.send_late()
     person.pack()
+    person.send_late()
     person.duties()
     person.tidy()
     person.cards_back()
 
 
-def wind_down(person: Person, days: int) -> None:
+def wind_down(person: Slipping, days: int) -> None:
     """No more orders come: honest people go on until all has ended that pages lead to an end."""
     for _ in range(days):
         person.calls.now += DAY
+        person.bring_back()
         work(person)
         person.hand_over()

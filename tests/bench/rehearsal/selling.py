@@ -8,11 +8,10 @@ import io
 import re
 from datetime import UTC, datetime
 
+from labels import slot_code
 from rehearsal.service import Json
 from rehearsal.stockroom import Stockroom
 from rehearsal.world import Bought, Box, Sale, Thing
-
-from labels import slot_code
 
 HEADER = ("number", "channel", "ordered_at", "ship_by", "reference", "title", "listing")
 CHANNELS = ("north", "south")

@@ -9,14 +9,11 @@ import re
 from random import Random
 from typing import Any
 
+from labels import slot_code
 from rehearsal.report import Tally
 from rehearsal.service import Calls, Json
 from rehearsal.told import Reading, Told
 from rehearsal.world import SECTIONS, Card, Thing, World
-
-from labels import slot_code
-
-LONG_AGO = 1000.0
 
 
 class Stockroom:
