@@ -15,7 +15,7 @@ def furnish(person: Slipping, seed: int) -> None:
     """Most shops scan at the bin and let parcels close by themselves; a few things stand there at the beginning."""
     person.furnish()
     person.settings(auto_close=seed % 4 != 1, scan_at_bin=seed % 5 != 2, slip_closes=seed % 7 == 3)
-    for _ in range(8):
+    for _ in range(20):
         person.put_away()
 
 
@@ -23,7 +23,7 @@ def live(person: Slipping, number: int) -> None:
     """Day `number`, from 0 on."""
     person.calls.now = max(person.calls.now, OPENING + number * DAY)
     person.bring_back()
-    for _ in range(person.random.randint(1, 4)):
+    for _ in range(person.random.randint(2, 4)):
         person.put_away()
     person.orders_come()
     person.minds_change(0.02)

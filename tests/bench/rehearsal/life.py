@@ -35,7 +35,7 @@ def live(calls: Calls, seed: int, chances: dict[str, float], days: int) -> Found
     day.furnish(person, seed)
     for number in range(days):
         day.live(person, number)
-    person.habit.chances = {}
+    person.habit.chances, person.eyes = {}, 1.0
     day.wind_down(person, LAST)
     amiss = compare.compare(person)
     return {

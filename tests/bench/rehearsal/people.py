@@ -133,6 +133,7 @@ class Person(Seller):
 
     def pack(self) -> None:
         """Each basket that has something in it is packed, at one table or at two in turns."""
+        self.gather()
         full = [(n, sale) for n, sale in self.world.baskets.items() if self.world.at(f"basket {n}")]
         while full:
             boxes = []
@@ -147,6 +148,28 @@ class Person(Seller):
             self.fill(boxes)
             for box, _ in boxes:
                 self.finish(box)
+
+    def gather(self) -> None:
+        """What an order's page has in a basket, and is not there, is brought, or said to be missing."""
+        for order in [*self.all_orders("picking"), *self.all_orders("packing"), *self.all_orders("waiting")]:
+            sale = self.sale_of(order)
+            for line in order["lines"]:
+                thing = self.world.record.get(line["code"] or "")
+                if line["state"] != "picked" or line["holds"] or thing is None:
+                    continue
+                if not thing.here or thing.boxed:
+                    self.miss(line["id"], line["code"])
+                elif self.world.baskets.get(self.basket_of(thing)) is not sale:
+                    self.carry(sale, thing)
+
+    def basket_of(self, thing: Thing) -> int:
+        return int(thing.place.split()[1]) if thing.place.startswith("basket") else 0
+
+    def carry(self, sale: Sale, thing: Thing) -> None:
+        used = {n for n in self.world.baskets if self.world.at(f"basket {n}")}
+        number = next((n for n in used if self.world.baskets[n] is sale), max(used, default=0) + 1)
+        self.world.baskets[number] = sale
+        self.world.put(thing, f"basket {number}")
 
     def two_tables(self) -> bool:
         return self.chance(0.2)
@@ -331,5 +354,5 @@ class Person(Seller):
     def tidy(self) -> None:
         """What lies on a table goes back; what no order wants any more is taken out of its basket."""
         for thing in list(self.world.things):
-            if thing.place.startswith("table"):
+            if thing.place.startswith(("table", "aside")):
                 self.put_back(thing)

@@ -122,7 +122,7 @@ class Seller(Stockroom):
                 self.cancel(sale, None if whole else self.random.choice(sale.bought))
 
     def cancel(self, sale: Sale, bought: Bought | None) -> None:
-        """On the order's page; of what is in a closed box that still stands here its person opens the box again first."""
+        """On the order's page; a closed box that still stands here is opened again first."""
         fields = {"line": bought.line} if bought else {}
         status, _ = self.calls.form(f"/orders/{sale.id}/cancel", **fields)
         if status != 303 and (box := self.box_of(sale, closed=True)) is not None and self.open_again(box):

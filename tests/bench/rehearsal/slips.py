@@ -96,8 +96,20 @@ class Habit:
         self.made.append(Slip(kind, at, things, sales, codes))
 
 
+WITH = {
+    "refusal ignored at the bin": {"neighbour pulled": 0.3},
+    "refusal ignored at the table": {"neighbour taken after the right scan": 0.2, "wrong basket": 0.2},
+    "closed early": {"right thing not seen": 0.3},
+    "held line settled without a look": {"reference of another thing in stock": 0.3},
+    "put back without a scan": {"cancelled by the buyer": 0.15, "neighbour taken after the right scan": 0.2},
+    "put back into a wrong bin": {"cancelled by the buyer": 0.15, "neighbour taken after the right scan": 0.2},
+}
+"""Kinds that need another before them."""
+
+
 def alone(kind: str) -> dict[str, float]:
-    return {kind: KINDS[kind]}
+    """One kind, with what has to happen before it can be made."""
+    return {**WITH.get(kind, {}), kind: KINDS[kind]}
 
 
 def mixed(share: float = 0.12) -> dict[str, float]:

@@ -124,9 +124,9 @@ class Slipping(StockSlips):
             if self.slips("said to be taken out and left in", thing, orders=(box.sale,)) and thing.card:
                 self.scan("table", thing.card.code, table=box.table, take_out=True)
         super().finish(box)
-        if box.closed and self.slips("closed box opened again", *box.things, orders=(box.sale,)):
-            if self.open_again(box):
-                super().finish(box)
+        again = box.closed and self.slips("closed box opened again", *box.things, orders=(box.sale,))
+        if again and self.open_again(box):
+            super().finish(box)
 
     # doubts and holds
 

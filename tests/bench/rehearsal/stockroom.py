@@ -95,11 +95,24 @@ class Stockroom:
         if not cards:
             self.world.things.remove(thing)
             return None
-        card = self.card_for(thing, cards)
+        named = self.fetched(thing.section) if self.chance(0.5) else ""
+        if named and all(card.code != named for card in cards):
+            self.missed_in_tray(named)
+        card = next((card for card in cards if card.code == named), None) or self.random.choice(cards)
         return thing if self.store(thing, card) else None
 
-    def card_for(self, thing: Thing, cards: list[Card]) -> Card:
-        return self.random.choice(cards)
+    def fetched(self, section: str) -> str:
+        """The card that the page says to fetch from the tray."""
+        status, location = self.calls.form(
+            "/put-away", section=section, text="", looked="", code="", title="", listing=""
+        )
+        found = re.search(r"Fetch card ([A-Z]+[0-9]+)", self.calls.page(location)) if status == 303 else None
+        return found[1] if found else ""
+
+    def missed_in_tray(self, code: str) -> None:
+        """The card that the page names is not in the tray: it is said to be lost, and another is taken."""
+        self.tally.noticed.append((self.calls.now, "tray: card not there", code, ""))
+        self.calls.form(f"/slots/{code}/lost")
 
     def store(self, thing: Thing, card: Card) -> bool:
         """Tell the service; its page then shows what to write into the listing."""
@@ -149,7 +162,7 @@ class Stockroom:
         return True
 
     def recorded(self, code: str) -> Thing | None:
-        """The thing that by the account stands in this slot, found by its picture wherever it is; None if there is none."""
+        """The thing that by the account stands in this slot, found by its picture; None if there is none."""
         thing = self.world.record.get(code)
         return thing if thing is not None and thing.here and self.code_of(thing) == code else None
 
@@ -173,6 +186,9 @@ class Stockroom:
     def put_right(self, thing: Thing) -> None:
         """Its own card, by the picture, is hung on it, and it is scanned in its own bin; of no account is told so."""
         code = self.code_of(thing)
+        if code is None and self.awaited(thing):
+            self.world.put(thing, "aside")
+            return
         if code is None:
             self.store_again(thing)
             return
@@ -187,6 +203,10 @@ class Stockroom:
                 self.put_right_later(other)
         if not thing.boxed:
             self.at_shelf(thing, code)
+
+    def awaited(self, thing: Thing) -> bool:
+        """Whether by its story it left in a box that still stands here: then it is kept for that."""
+        return any(box.sale is thing.sale and not box.gone and thing not in box.things for box in self.world.boxes)
 
     def put_right_later(self, thing: Thing) -> None:
         if not thing.boxed:

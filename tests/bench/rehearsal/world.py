@@ -1,4 +1,4 @@
-"""What is true in the rehearsed stock room, whatever the service believes: things, cards, bins, baskets, boxes, tray."""
+"""What is true in the rehearsed stock room, whatever the service believes: things, cards, bins, baskets, boxes."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from random import Random
 
 import titles
 
-SECTIONS = {"D": (24, 4), "LP": (12, 2)}
+SECTIONS = {"D": (40, 8), "LP": (16, 4)}
 """Letters: slots, slots per bin."""
 
 DESK = "desk"
@@ -57,9 +57,9 @@ class Thing:
 
 @dataclass(eq=False, slots=True)
 class Bought:
-    """One thing of a sale as its buyer knows it. `reference` is what the listing said; `off`: the buyer wants it no more.
+    """One thing of a sale as its buyer knows it.
 
-    `line` is the service's line for it.
+    `reference` is what the listing said; `off`: the buyer wants it no more. `line` is the service's line for it.
     """
 
     thing: Thing
