@@ -7,10 +7,10 @@ from random import Random
 from typing import Any
 
 from rehearsal import compare, day
-from rehearsal.report import Tally
 from rehearsal.service import Calls, serving
 from rehearsal.slips import Habit, Slip
 from rehearsal.slips_rounds import Slipping
+from rehearsal.tally import Tally
 
 DAYS, LAST = 25, 6
 """Days of a shop, and those after them in which nobody slips and nothing new comes."""
@@ -53,6 +53,7 @@ def live(calls: Calls, seed: int, chances: dict[str, float], days: int) -> Found
         "slips": [fate(slip, tally, amiss) for slip in person.habit.made],
         "amiss": [f"{each.what}{' (listed)' if each.known else ''}" for each in amiss],
         "wrong": len(tally.wrong),
+        "steps": calls.steps if any(each.against for each in tally.wrong) else [],
         "escapes": [
             {"order": each.order, "code": each.code, "how": each.how, "told": each.against, "day": day.of(each.at)}
             for each in tally.wrong

@@ -1,83 +1,94 @@
-"""What came of the rehearsal: what was refused or held, what each slip led to, and exact intervals."""
+"""What the rehearsal came to, as tables: each kind of slip, what was refused or held of right acts, and the goals."""
 
 from __future__ import annotations
 
-from collections import Counter
-from dataclasses import dataclass, field
+from collections import Counter, defaultdict
+from collections.abc import Iterable
 from typing import Any
 
+from scipy.stats import binomtest
 
-@dataclass(frozen=True, slots=True)
-class Wrong:
-    """A box that left with a wrong thing, or without one that was said to be in it.
+from rehearsal.slips import HARMLESS, KINDS
 
-    `against`: what was told against it before it left; then it is an escape.
-    """
-
-    at: float
-    order: str
-    thing: str
-    code: str
-    how: str
-    against: str
+Found = dict[str, Any]
 
 
-@dataclass(slots=True)
-class Tally:
-    """Counts by station or kind; `examples` are the first of each, with their words."""
+def share(hits: int, of: int) -> str:
+    """Hits with their share and its exact 95 % interval (Clopper and Pearson, Biometrika 26, 1934, by scipy)."""
+    if not of:
+        return "none made"
+    low, high = binomtest(hits, of).proportion_ci(0.95, method="exact")
+    return f"{hits:6} of {of:7} {hits / of:8.3%} [{low:8.3%}, {high:8.3%}]"
 
-    scans: Counter[str] = field(default_factory=Counter)
-    refused: Counter[str] = field(default_factory=Counter)
-    rightly: Counter[str] = field(default_factory=Counter)
-    held: Counter[str] = field(default_factory=Counter)
-    calls_refused: Counter[str] = field(default_factory=Counter)
-    lines: int = 0
-    examples: dict[str, str] = field(default_factory=dict)
-    noticed: list[tuple[float, str, str, str]] = field(default_factory=list)
-    """When something was refused or held, what, and of which card and order."""
 
-    handed_over: int = 0
-    wrong: list[Wrong] = field(default_factory=list)
+def of_slips(lives: Iterable[Found]) -> None:
+    """Per kind: made, caught and where, left wrong, stranded, still open; one kind at a time and mixed together."""
+    slips: dict[str, list[Found]] = defaultdict(list)
+    for life in lives:
+        for slip in life["slips"]:
+            slips[slip["kind"]].append(slip)
+    head = f"{'slip':40} {'made':>6} {'caught':>7} {'wrong':>6} {'stranded':>8} {'open':>5} {'escapes':>7}"
+    print(f"{head}  share of boxes left wrong, 95 %; where caught")
+    for kind in KINDS:
+        made = slips[kind]
+        caught, wrong, stranded, still, escaped = (
+            sum(bool(each[name]) for each in made) for name in ("caught", "wrong", "stranded", "open", "escape")
+        )
+        where = Counter(each["caught"] for each in made if each["caught"]).most_common(3)
+        told = ", ".join(f"{name} {times}" for name, times in where)
+        figures = f"{len(made):6} {caught:7} {wrong:6} {stranded:8} {still:5} {escaped:7}"
+        print(f"{kind:40} {figures}  {share(wrong, len(made))[18:] if made else ''}  {told}")
 
-    def scanned(self, station: str, answer: dict[str, Any], at: float, *, wanted: bool = True) -> None:
-        """`wanted`: that the buyer still wants what was scanned; else a refusal is as it should be."""
-        self.scans[station] += 1
-        if answer["verdict"] == "refused":
-            kind = f"{station}: {answer['reason']}"
-            self.refused[kind] += wanted
-            self.rightly[kind] += not wanted
-            self.examples.setdefault(kind, answer["advice"])
-            self.noticed.append((at, kind, answer.get("code") or "", answer.get("order_number") or ""))
 
-    def refused_call(self, kind: str, said: str) -> None:
-        self.calls_refused[kind] += 1
-        self.examples.setdefault(kind, said)
+def of_right_acts(lives: Iterable[Found]) -> None:
+    """Days in which nobody slips: what was refused or held all the same, and what is open or amiss at the end."""
+    honest = [life for life in lives if set(life["kinds"]) <= HARMLESS]
+    if not honest:
+        return
+    scans, refused, held, amiss = Counter[str](), Counter[str](), Counter[str](), Counter[str]()
+    for life in honest:
+        scans.update(life["scans"])
+        refused.update(life["refused"])
+        held.update(life["held"])
+        amiss.update(life["amiss"])
+    print(f"\n{sum(life['days'] for life in honest):,} days without a slip")
+    print(f"right acts refused  {share(sum(refused.values()), sum(scans.values()))}  goal ≤ 0.1 %")
+    for station, count in sorted(scans.items()):
+        here = {kind: hits for kind, hits in refused.items() if kind.startswith(station) and hits}
+        print(f"  at the {station:10}  {share(sum(here.values()), count)}  {here or ''}")
+    lines = sum(life["lines"] for life in honest)
+    print(f"right lines held    {share(sum(held.values()), lines)}  goal ≤ 1 %  {dict(held)}")
+    print(f"amiss or open at the end: {dict(amiss) or 'nothing'}")
 
-    def received(self, order: dict[str, Any], at: float) -> None:
-        for line in order["lines"]:
-            if line["hold"]:
-                kind = str(line["hold"])
-                self.held[kind] += 1
-                self.examples.setdefault(kind, f"{line['why']} ({line['reference']}, {line['title']})")
-                self.noticed.append((at, f"order: {kind}", line["code"] or "", order["number"]))
 
-    def left(self, at: float, box: Any, inside: list[Any], lines: list[Any], against: dict[str, str]) -> None:
-        """A box is handed over: `inside` is what truly lies in it, `lines` what the service takes to be in it.
+def of_escapes(lives: Iterable[Found]) -> None:
+    lives = list(lives)
+    boxes, wrong = sum(life["boxes"] for life in lives), sum(life["wrong"] for life in lives)
+    escapes = [(life, each) for life in lives for each in life["escapes"]]
+    days = sum(life["days"] for life in lives)
+    print(f"\n{days:,} days, {boxes:,} boxes left, {wrong} things wrong in them or missing")
+    print(f"told and let go     {share(len(escapes), boxes)}  goal 0")
+    for life, each in escapes:
+        print(f"  --seed {life['seed']} --days {life['days']} --kinds {','.join(life['kinds'])!r}: {told(each)}")
 
-        What the buyer on its slip did not buy is too much; what the service says is in it, and is not, is missing.
-        """
-        self.handed_over += 1
-        sale = box.slip or box.sale
-        wanted = {id(each.thing): each for each in sale.bought if not each.off}
-        for thing in inside:
-            if id(thing) in wanted:
-                continue
-            told = next((against[line["id"]] for line in lines if line["stay"] == thing.stay), "")
-            self.wrong.append(Wrong(at, sale.number, str(thing.n), thing.code, "too much", told))
-        bought = {each.line: each for each in box.sale.bought}
-        for line in lines:
-            each = bought.get(line["id"])
-            if each is not None and not each.off and each.thing not in inside:
-                self.wrong.append(
-                    Wrong(at, sale.number, str(each.thing.n), line["code"], "missing", against[line["id"]])
-                )
+
+def told(escape: Found) -> str:
+    return f"day {escape['day']}, order {escape['order']}, {escape['code']} {escape['how']}: {escape['told']}"
+
+
+def of_guards(lives: Iterable[Found]) -> None:
+    """With a guard taken out: what escapes, or goes wrong beyond the same days with all guards."""
+    by_guard: dict[str, list[Found]] = defaultdict(list)
+    for life in lives:
+        by_guard[life["without"]].append(life)
+    whole = by_guard.pop("", [])
+    print(f"\n{'without':34} {'escapes':>7} {'wrong':>6} {'amiss':>6} {'broken':>6}; with all guards: {_sums(whole)}")
+    for guard, found in by_guard.items():
+        print(f"{guard:34} {_sums(found)}")
+
+
+def _sums(lives: list[Found]) -> str:
+    escapes = sum(len(life["escapes"]) for life in lives)
+    amiss = sum(len(life["amiss"]) for life in lives)
+    broken = sum(bool(life.get("broken")) for life in lives)
+    return f"{escapes:7} {sum(life['wrong'] for life in lives):6} {amiss:6} {broken:6}"

@@ -9,6 +9,7 @@ from rehearsal.people import Person
 from rehearsal.selling import CHANNELS
 from rehearsal.service import Json
 from rehearsal.slips import Habit
+from rehearsal.told import Reading
 from rehearsal.world import Bought, Card, Sale, Thing
 
 
@@ -172,5 +173,8 @@ class StockSlips(Person):
         if station in ("bin", "table") and answer["verdict"] == "accepted" and answer["changed"]:
             thing = self.world.record.get(code)
             if thing is not None and self.slips("right scan undone", thing):
-                self.calls.post(f"/api/scans/rehearsal-{self.calls.keys}/undo")
+                parcel = self.open_at(where.get("table", ""))
+                status, _ = self.calls.post(f"/api/scans/rehearsal-{self.calls.keys}/undo")
+                undone = Reading(self.calls.now, "undo", "", parcel, status == 200, packs=False, takes_out=True)
+                self.told.read(code, undone)
         return answer

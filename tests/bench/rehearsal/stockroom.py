@@ -10,8 +10,8 @@ from random import Random
 from typing import Any
 
 from labels import slot_code
-from rehearsal.report import Tally
 from rehearsal.service import Calls, Json
+from rehearsal.tally import Tally
 from rehearsal.told import Reading, Told
 from rehearsal.world import SECTIONS, Card, Thing, World
 
@@ -120,6 +120,7 @@ class Stockroom:
         status, location = self.calls.form("/put-away", looked="", section="", code="", notes="", **fields)
         if status != 303:
             self.tally.refused_call(f"put away: {status}", card.code)
+            self.tally.noticed.append((self.calls.now, "put away: refused", card.code, ""))
             return False
         stay = self.calls.get(f"/api/stays/{location.rsplit('/', 1)[1]}")
         thing.stay, thing.code, thing.reference = stay["id"], stay["code"], stay["reference"]

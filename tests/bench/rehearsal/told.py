@@ -59,6 +59,12 @@ class Told:
                 return f"its card was read at table {each.place}, where another parcel was open or none"
         return ""
 
+    def taken_in(self, code: str, parcel: str) -> str:
+        """Whether a yes at this parcel's table took in what its buyer did not buy, in words."""
+        here = [each for each in self.readings[code] if each.parcel == parcel and (each.packs or each.takes_out)]
+        packed = bool(here) and here[-1].packs
+        return "its card was read at the table of this very parcel, and accepted" if packed else ""
+
     def _since_packed(self, code: str, parcel: str) -> list[Reading]:
         """The readings after the last one that showed it at its own parcel, by the time of the readings."""
         readings = sorted(self.readings[code], key=lambda each: each.at)

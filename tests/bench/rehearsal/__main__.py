@@ -1,0 +1,126 @@
+"""Rehearses a year and more: `python tests/bench/rehearsal --keep FILE`.
+
+Each shop lives 25 days with its seed, and is kept as a line of JSON in FILE; started again with the same FILE it goes
+on where it was. Tables are printed at the end, and by `--report` of what is kept so far. `--seed S --days N --kinds K`
+lives one shop again and prints its steps. `--guards` takes out one guard of the service at a time.
+"""
+
+from __future__ import annotations
+
+import argparse
+import json
+import sys
+from collections import Counter
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+HERE = Path(__file__).parent
+sys.path[:0] = [str(HERE.parent), str(HERE.parents[2])]
+
+from rehearsal import life, report, slips  # noqa: E402
+from rehearsal.server import guards  # noqa: E402
+from rehearsal.service import Broken, empty_shop  # noqa: E402
+
+Found = dict[str, Any]
+
+
+def asked() -> argparse.Namespace:
+    parser = argparse.ArgumentParser(prog="rehearsal", description=__doc__)
+    parser.add_argument("--keep", type=Path, help="a file outside the tree, to go on from and to add to")
+    parser.add_argument("--report", action="store_true", help="only print the tables of what is kept")
+    parser.add_argument("--slips", type=int, default=200, help="how many of each kind, alone (default 200)")
+    parser.add_argument("--mixed", type=int, default=2000, help="days on which all kinds come (default 2000)")
+    parser.add_argument("--honest", type=int, default=2000, help="days on which nobody slips (default 2000)")
+    parser.add_argument("--seed", type=int, help="live this one shop again")
+    parser.add_argument("--days", type=int, default=life.DAYS)
+    parser.add_argument("--kinds", default="", help="of --seed: kinds with commas between them, `mixed`, or nothing")
+    parser.add_argument("--without", default="", help="of --seed: a guard to take out")
+    parser.add_argument("--guards", action="store_true", help="take out each guard for some shops")
+    return parser.parse_args()
+
+
+def chances_of(kinds: str) -> dict[str, float]:
+    if kinds == "mixed" or len(kinds.split(",")) > 10:
+        return slips.mixed()
+    return {name: chance for kind in filter(None, kinds.split(",")) for name, chance in slips.alone(kind).items()}
+
+
+def again(empty: Path, seed: int, kinds: str, days: int, without: str) -> Found:
+    """One shop, with the name of what it was lived for; a service that breaks is found, too."""
+    try:
+        found = life.rehearse(empty, seed, chances_of(kinds), days, without)
+    except Broken as error:
+        found = {"broken": str(error), "seed": seed, "days": days, "kinds": sorted(chances_of(kinds)), **_NOTHING}
+    return {"for": kinds, "without": without, **found}
+
+
+_NOTHING: Found = {
+    **{name: {} for name in ("scans", "refused", "held", "calls_refused", "examples")},
+    **{name: [] for name in ("slips", "amiss", "escapes", "steps")},
+    **dict.fromkeys(("lines", "boxes", "wrong", "calls"), 0),
+}
+
+
+def plan(kept: list[Found], wanted: argparse.Namespace) -> Iterator[tuple[int, str, str]]:
+    """Seed, kinds and guard of each shop that is still to live; the caller adds to `kept` meanwhile."""
+    if wanted.guards:
+        yield from _without_guards(kept)
+        return
+    for kind in ("", "mixed"):
+        days = wanted.mixed if kind else wanted.honest
+        for seed in range((days + life.DAYS - 1) // life.DAYS):
+            if not any((each["seed"], each["for"], each["without"]) == (seed, kind, "") for each in kept):
+                yield seed, kind, ""
+    for kind in slips.KINDS:
+        for seed in range(1000):
+            mine = [each for each in kept if each["for"] == kind and not each["without"]]
+            made = Counter(slip["kind"] for each in mine for slip in each["slips"])[kind]
+            if made >= wanted.slips or (kind in slips.HARMLESS and len(mine) >= 4):
+                break
+            if all(each["seed"] != seed for each in mine):
+                yield seed, kind, ""
+
+
+def _without_guards(kept: list[Found]) -> Iterator[tuple[int, str, str]]:
+    for guard in ("", *guards()):
+        for seed in range(8):
+            if not any((each["seed"], each["for"], each["without"]) == (seed, "mixed", guard) for each in kept):
+                yield seed, "mixed", guard
+
+
+def tables(kept: list[Found], of_guards: bool) -> None:
+    if of_guards:
+        report.of_guards(each for each in kept if each["for"] == "mixed")
+        return
+    whole = [each for each in kept if not each["without"]]
+    report.of_slips(whole)
+    report.of_right_acts(whole)
+    report.of_escapes(whole)
+    for each in whole:
+        if "broken" in each:
+            print(f"broken: --seed {each['seed']} --kinds {each['for']!r}: {each['broken']}")
+
+
+def main() -> None:
+    wanted = asked()
+    if wanted.seed is not None:
+        with empty_shop() as empty:
+            found = again(empty, wanted.seed, wanted.kinds, wanted.days, wanted.without)
+        print("\n".join(found["steps"]))
+        tables([{**found, "without": ""}], of_guards=False)
+        return
+    kept: list[Found] = []
+    if wanted.keep and wanted.keep.exists():
+        kept = [json.loads(line) for line in wanted.keep.read_text(encoding="utf-8").splitlines()]
+    with empty_shop() as empty:
+        for seed, kinds, without in plan(kept, wanted) if not wanted.report else ():
+            kept.append(again(empty, seed, kinds, wanted.days, without))
+            if wanted.keep:
+                with wanted.keep.open("a", encoding="utf-8") as file:
+                    file.write(json.dumps(kept[-1]) + "\n")
+    tables(kept, wanted.guards)
+
+
+if __name__ == "__main__":
+    main()

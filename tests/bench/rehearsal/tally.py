@@ -1,0 +1,92 @@
+"""Counts of one rehearsed shop: what was refused or held, and what left the house wrong."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import dataclass, field
+from typing import Any
+
+
+@dataclass(frozen=True, slots=True)
+class Wrong:
+    """A box that left with a wrong thing, or without one that was said to be in it.
+
+    `against`: what was told against it before it left; then it is an escape.
+    """
+
+    at: float
+    order: str
+    thing: str
+    code: str
+    how: str
+    against: str
+
+
+@dataclass(slots=True)
+class Tally:
+    """Counts by station or kind; `examples` are the first of each, with their words."""
+
+    scans: Counter[str] = field(default_factory=Counter)
+    refused: Counter[str] = field(default_factory=Counter)
+    rightly: Counter[str] = field(default_factory=Counter)
+    held: Counter[str] = field(default_factory=Counter)
+    calls_refused: Counter[str] = field(default_factory=Counter)
+    lines: int = 0
+    examples: dict[str, str] = field(default_factory=dict)
+    noticed: list[tuple[float, str, str, str]] = field(default_factory=list)
+    """When something was refused or held, what, and of which card and order."""
+
+    handed_over: int = 0
+    wrong: list[Wrong] = field(default_factory=list)
+
+    def scanned(self, station: str, answer: dict[str, Any], at: float, *, wanted: bool = True) -> None:
+        """`wanted`: that the buyer still wants what was scanned; else a refusal is as it should be."""
+        self.scans[station] += 1
+        if answer["verdict"] == "refused":
+            kind = f"{station}: {answer['reason']}"
+            self.refused[kind] += wanted
+            self.rightly[kind] += not wanted
+            self.examples.setdefault(kind, answer["advice"])
+            self.noticed.append((at, kind, answer.get("code") or "", answer.get("order_number") or ""))
+
+    def refused_call(self, kind: str, said: str) -> None:
+        self.calls_refused[kind] += 1
+        self.examples.setdefault(kind, said)
+
+    def received(self, order: dict[str, Any], at: float) -> None:
+        for line in order["lines"]:
+            if line["hold"]:
+                kind = str(line["hold"])
+                self.held[kind] += 1
+                self.examples.setdefault(kind, f"{line['why']} ({line['reference']}, {line['title']})")
+                self.noticed.append((at, f"order: {kind}", line["code"] or "", order["number"]))
+
+    def left(
+        self,
+        at: float,
+        box: Any,
+        inside: list[Any],
+        lines: list[Any],
+        against: dict[str, str],
+        taken_in: dict[int, str],
+    ) -> None:
+        """A box is handed over: `inside` is what truly lies in it, `lines` what the service takes to be in it.
+
+        What the buyer on its slip did not buy is too much; what the service says is in it, and is not, is missing.
+        """
+        self.handed_over += 1
+        sale = box.slip or box.sale
+        wanted = {id(each.thing): each for each in sale.bought if not each.off}
+        for thing in inside:
+            if id(thing) in wanted:
+                continue
+            told = next((against[line["id"]] for line in lines if line["stay"] == thing.stay), "")
+            told = told or (taken_in[thing.n] if sale is box.sale else "")
+            self.wrong.append(Wrong(at, sale.number, str(thing.n), thing.code, "too much", told))
+        bought = {each.line: each for each in box.sale.bought}
+        for line in lines:
+            each = bought.get(line["id"])
+            if each is not None and not each.off and each.thing not in inside:
+                self.wrong.append(
+                    Wrong(at, sale.number, str(each.thing.n), line["code"], "missing", against[line["id"]])
+                )
