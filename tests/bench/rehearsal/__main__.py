@@ -20,7 +20,7 @@ sys.path[:0] = [str(HERE.parent), str(HERE.parents[2])]
 
 from rehearsal import life, report, slips  # noqa: E402
 from rehearsal.server import guards  # noqa: E402
-from rehearsal.service import Broken, empty_shop  # noqa: E402
+from rehearsal.service import Broken, Empty, empty_shop  # noqa: E402
 
 Found = dict[str, Any]
 
@@ -46,7 +46,7 @@ def chances_of(kinds: str) -> dict[str, float]:
     return {name: chance for kind in filter(None, kinds.split(",")) for name, chance in slips.alone(kind).items()}
 
 
-def again(empty: Path, seed: int, kinds: str, days: int, without: str) -> Found:
+def again(empty: Empty, seed: int, kinds: str, days: int, without: str) -> Found:
     """One shop, with the name of what it was lived for; a service that breaks is found, too."""
     try:
         found = life.rehearse(empty, seed, chances_of(kinds), days, without)

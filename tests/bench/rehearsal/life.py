@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from pathlib import Path
 from random import Random
 from typing import Any
 
 from rehearsal import compare, day
-from rehearsal.service import Calls, serving
+from rehearsal.service import Calls, Empty, serving
 from rehearsal.slips import Habit, Slip
 from rehearsal.slips_rounds import Slipping
 from rehearsal.tally import Tally
@@ -18,7 +17,7 @@ DAYS, LAST = 25, 6
 Found = dict[str, Any]
 
 
-def rehearse(empty: Path, seed: int, chances: dict[str, float], days: int = DAYS, without: str = "") -> Found:
+def rehearse(empty: Empty, seed: int, chances: dict[str, float], days: int = DAYS, without: str = "") -> Found:
     with serving(empty, without) as calls:
         return live(calls, seed, chances, days)
 

@@ -101,10 +101,10 @@ class Person(Seller):
 
     def look_for_missing(self) -> None:
         """What was missing is looked for everywhere; what is found is said to be there, else its buyer is told."""
-        for sale in self.world.sales:
-            for line in self.order(sale)["lines"] if sale.id and not sale.done else ():
+        for order in self.listed("held", "waiting"):
+            for line in order["lines"]:
                 if line["state"] == "short":
-                    self.look_for(sale, line)
+                    self.look_for(self.sale_of(order), line)
 
     def look_for(self, sale: Sale, line: Json) -> None:
         bought = next(each for each in sale.bought if each.line == line["id"])
@@ -152,7 +152,7 @@ class Person(Seller):
 
     def gather(self) -> None:
         """What an order's page has in a basket, and is not there, is brought, or said to be missing."""
-        for order in [*self.all_orders("picking"), *self.all_orders("packing"), *self.all_orders("waiting")]:
+        for order in self.listed("picking", "packing", "waiting"):
             sale = self.sale_of(order)
             for line in order["lines"]:
                 thing = self.world.record.get(line["code"] or "")

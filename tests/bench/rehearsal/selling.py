@@ -53,10 +53,13 @@ class Seller(Stockroom):
     def receive(self, sales: list[Sale], *, by_file: bool) -> None:
         if sales and by_file:
             self.load(sales)
-        elif sales:
-            for sale in sales:
-                self.calls.post("/api/orders", **self.body(sale))
-        known = {(each["number"], each["channel"]): each for each in self.all_orders()} if sales else {}
+            known = {
+                (each["number"], each["channel"]): each for each in self.listed("held", "waiting", "picking", "packing")
+            }
+            if any((sale.number, sale.channel) not in known for sale in sales):
+                known = {(each["number"], each["channel"]): each for each in self.all_orders()}
+        else:
+            known = {(s.number, s.channel): self.calls.post("/api/orders", **self.body(s))[1] for s in sales}
         for sale in sales:
             self.received(sale, known[sale.number, sale.channel])
 
@@ -93,6 +96,12 @@ class Seller(Stockroom):
             cursor = page["next"]
             if not cursor:
                 return orders
+
+    def by_number(self, orders: list[Json]) -> dict[tuple[str, str], Json]:
+        return {(each["number"], each["channel"]): each for each in orders}
+
+    def listed(self, *states: str) -> list[Json]:
+        return [order for state in states for order in self.all_orders(state)]
 
     def received(self, sale: Sale, order: Json) -> None:
         new = not sale.id
@@ -155,12 +164,13 @@ class Seller(Stockroom):
         for order in self.all_orders("held"):
             sale = self.sale_of(order)
             for bought in sale.bought:
+                line = self.line(sale, bought)
                 for _ in range(4):
-                    line = self.line(sale, bought)
                     ended = line["state"] in ("cancelled", "returned")
                     if ended or not (line["holds"] or line["state"] == "unbound"):
                         break
                     self.settle(sale, bought, line)
+                    line = self.line(sale, bought)
 
     def settle(self, sale: Sale, bought: Bought, line: Json) -> None:
         match line["hold"]:

@@ -1,12 +1,14 @@
-"""The service of one rehearsed shop, as a process: `python server.py DATABASE [WITHOUT]`.
+"""Services of rehearsed shops: for each line `DATABASE` or `DATABASE WITHOUT` that it reads, a process of its own.
 
-Prints its port and an owner's token. The time is what the header of a call says, so that days pass in seconds.
-WITHOUT names a guard that is taken out of the list of its station: `table: other_order`, `every station: bad_check`,
-`hand-over: held`.
+Of each it prints process, port and an owner's token. The time is what the header of a call says, so that days pass in
+seconds. WITHOUT names a guard that is taken out of the list of its station: `table: other_order`, `hand-over: held`,
+`every station: bad_check`.
 """
 
 from __future__ import annotations
 
+import os
+import signal
 import sys
 import threading
 from collections.abc import Callable, Iterable
@@ -68,15 +70,24 @@ def take_out(name: str) -> None:
     assert scans.judge is verdict.judge  # which asks for the lists as they are now
 
 
-def main() -> None:
-    if len(sys.argv) > 2:
-        take_out(sys.argv[2])
+def serve(url: str, without: str) -> None:
+    if without:
+        take_out(without)
     clock = Clock(None)
-    shop = Shop(Database(sys.argv[1]), clock=clock.now)
+    shop = Shop(Database(url), clock=clock.now)
     clock.app = create_app(shop)
     server = waitress.create_server(clock, host="127.0.0.1", port=0, threads=4, ident=None)
-    print(server.effective_port, shop.token("rehearsal", Role.OWNER), flush=True)
+    print(os.getpid(), server.effective_port, shop.token("rehearsal", Role.OWNER), flush=True)
     server.run()
+
+
+def main() -> None:
+    """What all services need is loaded once; none was started yet where a process splits."""
+    signal.signal(signal.SIGCHLD, signal.SIG_IGN)
+    for line in sys.stdin:
+        url, _, without = line.strip().partition(" ")
+        if os.fork() == 0:
+            serve(url, without)
 
 
 if __name__ == "__main__":

@@ -5,11 +5,13 @@ from __future__ import annotations
 import json
 import os
 import shutil
+import signal
 import subprocess
 import sys
 import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
+from dataclasses import dataclass
 from http.client import HTTPConnection
 from pathlib import Path
 from typing import Any
@@ -112,37 +114,43 @@ def _folder() -> str | None:
     return "/dev/shm" if os.access("/dev/shm", os.W_OK) else None
 
 
+@dataclass(slots=True)
+class Empty:
+    """A file with all tables and nothing in them, from which each shop begins, and the process that starts services."""
+
+    path: Path
+    nursery: subprocess.Popen[str]
+
+
 @contextmanager
-def empty_shop() -> Iterator[Path]:
-    """A file with all tables and nothing in them, from which each shop begins."""
+def empty_shop() -> Iterator[Empty]:
+    house = {**os.environ, "PYTHONPATH": str(HOUSE)}  # the code of this very tree is what runs
     with tempfile.TemporaryDirectory(prefix="rehearsal-", dir=_folder()) as folder:
         path = Path(folder) / "empty.db"
         code = "import sys; from scanflow.storage.database import Database; Database(sys.argv[1]).close()"
-        subprocess.run([sys.executable, "-c", code, f"sqlite:///{path}"], check=True, env=_house())
-        yield path
-
-
-def _house() -> dict[str, str]:
-    """The code of this very tree is what runs."""
-    return {**os.environ, "PYTHONPATH": str(HOUSE)}
-
-
-@contextmanager
-def serving(empty: Path, without: str = "") -> Iterator[Calls]:
-    """A new shop and its service in a process of its own."""
-    with tempfile.TemporaryDirectory(prefix="rehearsal-", dir=_folder()) as folder:
-        shutil.copy(empty, Path(folder) / "shop.db")
-        command = [
-            sys.executable,
-            str(HERE / "server.py"),
-            f"sqlite:///{folder}/shop.db",
-            *([without] if without else []),
-        ]
-        process = subprocess.Popen(command, stdout=subprocess.PIPE, text=True, env=_house())
-        assert process.stdout is not None
+        subprocess.run([sys.executable, "-c", code, f"sqlite:///{path}"], check=True, env=house)
+        pipes = {"stdin": subprocess.PIPE, "stdout": subprocess.PIPE, "text": True, "env": house}
+        process = subprocess.Popen([sys.executable, str(HERE / "server.py")], **pipes)
         try:
-            port, token = process.stdout.readline().split()
-            yield Calls(int(port), token)
+            yield Empty(path, process)
         finally:
             process.terminate()
             process.communicate(timeout=30)
+
+
+@contextmanager
+def serving(empty: Empty, without: str = "") -> Iterator[Calls]:
+    """A new shop and its service in a process of its own."""
+    nursery = empty.nursery
+    assert nursery.stdin is not None and nursery.stdout is not None
+    with tempfile.TemporaryDirectory(prefix="rehearsal-", dir=_folder()) as folder:
+        shutil.copy(empty.path, Path(folder) / "shop.db")
+        nursery.stdin.write(f"sqlite:///{folder}/shop.db {without}\n")
+        nursery.stdin.flush()
+        process, port, token = nursery.stdout.readline().split()
+        calls = Calls(int(port), token)
+        try:
+            yield calls
+        finally:
+            calls.connection.close()
+            os.kill(int(process), signal.SIGTERM)

@@ -143,8 +143,8 @@ class Slipping(StockSlips):
 
     def report_missing(self) -> None:
         """Somebody looks into the wrong bin, and says that a thing of an order is missing."""
-        for sale in self.world.sales:
-            for line in self.order(sale)["lines"] if sale.id and not sale.done else ():
+        for order in self.listed("waiting", "picking") if "reported missing and there" in self.habit.chances else ():
+            for line in order["lines"]:
                 thing = self.world.record.get(line["code"] or "")
                 if line["state"] in ("waiting", "picked") and thing and self.slips("reported missing and there", thing):
                     self.miss(line["id"], line["code"])

@@ -1,0 +1,54 @@
+"""The rehearsed year in short: honest days go through, slips lead to nothing that was told, and a lost guard shows."""
+
+from __future__ import annotations
+
+import ast
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from rehearsal import life, service, slips
+
+HERE = Path(__file__).parent / "bench" / "rehearsal"
+OF_THE_SERVICE = {"server.py"}
+"""What starts the service, and may take a guard out of it."""
+
+
+@pytest.fixture(scope="module")
+def empty() -> Iterator[service.Empty]:
+    with service.empty_shop() as shop:
+        yield shop
+
+
+def test_the_world_knows_nothing_of_the_rules():
+    """Beside the server nothing of it imports the service, and of labels it knows the texts of cards alone."""
+    imported = {
+        (path.name, node.module)
+        for path in HERE.glob("*.py")
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        if isinstance(node, ast.ImportFrom) and (node.module or "").split(".")[0] in ("scanflow", "labels")
+    }
+    assert {"labels"} == {module for name, module in imported if name not in OF_THE_SERVICE}
+
+
+def test_honest_days_are_let_through(empty):
+    """Nothing right is refused or held while nobody slips, and in the end all has ended and stands where it should."""
+    found = life.rehearse(empty, seed=4, chances={}, days=5)
+    assert found["boxes"] > 5
+    assert {} == {kind: hits for kind, hits in found["refused"].items() if hits}
+    assert ({}, {}, []) == (found["held"], found["calls_refused"], found["amiss"])
+    assert (0, []) == (found["wrong"], found["escapes"])
+
+
+def test_nothing_told_is_let_go(empty):
+    """Days full of slips of all kinds: some things leave wrong that no scan shows, none against what was told."""
+    found = life.rehearse(empty, seed=1, chances=slips.mixed(0.3), days=5)
+    assert len(found["slips"]) > 20
+    assert [] == found["escapes"]
+
+
+def test_a_guard_taken_out_is_noticed(empty):
+    """Without the door's look at holds, a box leaves whose thing was read on a shelf: the rehearsal tells of it."""
+    found = life.rehearse(empty, 4, slips.alone("packed thing read elsewhere"), days=4, without="hand-over: held")
+    assert {"missing"} == {each["how"] for each in found["escapes"]}
+    assert all("read at a shelf" in each["told"] for each in found["escapes"])
