@@ -32,6 +32,8 @@ def live(person: Slipping, number: int) -> None:
     person.minds_change(0.01)
     person.hand_over()
     person.offer_again()
+    if number % 8 == 7:
+        person.count()
 
 
 def work(person: Slipping) -> None:

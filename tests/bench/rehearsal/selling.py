@@ -194,6 +194,8 @@ class Seller(Stockroom):
     def choose(self, sale: Sale, bought: Bought, line: Json) -> None:
         """The thing that the listing showed, if it is there for this buyer; else the buyer gets the money back."""
         thing = bought.thing
+        if not thing.stay and thing.card is not None and thing.here and thing.sale is sale:
+            self.store(thing, thing.card)  # it was found in the bin of its number, though nobody had told of it
         if bought.off or not thing.here or thing.sale is not sale or not thing.stay:
             self.give_up(bought, line)
         elif line["stay"] == thing.stay:

@@ -59,6 +59,9 @@ KINDS: dict[str, float] = {
     "read at a wrong shelf": 0.5,
     "packed thing read elsewhere": 0.5,
     "reported missing and there": 0.3,
+    # counts
+    "passed over in a count": 0.2,
+    "finding resolved without a look": 0.6,
     # the wire
     "everything sent twice": 1.0,
     "scanner beeps twice": 1.0,
@@ -97,6 +100,7 @@ class Habit:
 
 
 WITH = {
+    "finding resolved without a look": {"moved without a scan": 0.5, "two cards swapped": 0.3},
     "refusal ignored at the bin": {"neighbour pulled": 0.3},
     "refusal ignored at the table": {"neighbour taken after the right scan": 0.2, "wrong basket": 0.2},
     "closed early": {"right thing not seen": 0.3},

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from labels import slot_code
-from rehearsal.people import Person
+from rehearsal.counting import Counting
 from rehearsal.selling import CHANNELS
 from rehearsal.service import Json
 from rehearsal.slips import Habit
@@ -13,7 +13,7 @@ from rehearsal.told import Reading
 from rehearsal.world import Bought, Card, Sale, Thing
 
 
-class StockSlips(Person):
+class StockSlips(Counting):
     habit: Habit
     sent_as: dict[str, tuple[str, ...]]
 
@@ -158,6 +158,23 @@ class StockSlips(Person):
             self.print_again(thing, code)
         if old is not None:
             old.place = "pile"
+
+    # counts
+
+    def codes_in(self, name: str) -> list[str]:
+        """What stands in a bin; at times one is passed over."""
+        codes = super().codes_in(name)
+        if codes and self.slips("passed over in a count"):
+            self.habit.made[-1].codes = frozenset(codes[:1])
+            return codes[1:]
+        return codes
+
+    def resolve(self, path: str, finding: Json) -> None:
+        if finding["ways"] and self.slips("finding resolved without a look"):
+            self.habit.made[-1].codes = frozenset({finding["code"] or ""})
+            self.calls.post(path, how=self.random.choice(finding["ways"]), reason="So it is.")
+            return
+        super().resolve(path, finding)
 
     def at_shelf(self, thing: Thing, code: str) -> Json:
         if self.slips("put back without a scan", thing):
