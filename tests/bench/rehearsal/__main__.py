@@ -83,8 +83,8 @@ def plan(kept: list[Found], wanted: argparse.Namespace) -> Iterator[tuple[int, s
 
 
 def _without_guards(kept: list[Found]) -> Iterator[tuple[int, str, str]]:
-    for guard in ("", *guards()):
-        for seed in range(8):
+    for seed in range(8):
+        for guard in ("", *guards()):
             if not any((each["seed"], each["for"], each["without"]) == (seed, "mixed", guard) for each in kept):
                 yield seed, "mixed", guard
 

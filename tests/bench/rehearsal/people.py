@@ -351,12 +351,14 @@ class Person(Seller):
         elif answer["reason"] in ("held", "cancelled"):
             self.stays_here(box, answer)
 
-    def leaves(self, box: Box, parcel: str) -> None:
-        """What was told against each of its lines is remembered before it is gone."""
+    def leaves(self, box: Box, parcel: str, *, asked: bool = True) -> None:
+        """What was told against each of its lines is noted before it is gone, if the service was `asked`."""
         lines = self.calls.get(f"/api/parcels/{parcel}")["lines"]
         mine = [line for line in lines if line["parcel"] == parcel]
         against = {line["id"]: self.told.against(line["code"], line["stay"], line["id"], parcel) for line in mine}
-        taken_in = {thing.n: self.told.taken_in(thing.code, parcel) for thing in box.things}
+        if not asked:
+            against = dict.fromkeys(against, "")
+        taken_in = {thing.n: self.told.taken_in(thing.code, parcel) if asked else "" for thing in box.things}
         self.tally.left(self.calls.now, box, list(box.things), mine, against, taken_in)
         self.world.hand_over(box)
 

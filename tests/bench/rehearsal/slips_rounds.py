@@ -159,5 +159,5 @@ class Slipping(StockSlips):
                 closed[0].slip, closed[1].slip = closed[1].slip, closed[0].slip
         for box in closed:
             if not box.gone and self.slips("left the house without a scan", *box.things, orders=(box.sale,)):
-                self.leaves(box, box.parcel)
+                self.leaves(box, box.parcel, asked=False)
         super().hand_over()

@@ -80,8 +80,7 @@ class Tally:
         for thing in inside:
             if id(thing) in wanted:
                 continue
-            told = next((against[line["id"]] for line in lines if line["stay"] == thing.stay), "")
-            told = told or (taken_in[thing.n] if sale is box.sale else "")
+            told = next((against[line["id"]] for line in lines if line["stay"] == thing.stay), taken_in[thing.n])
             self.wrong.append(Wrong(at, sale.number, str(thing.n), thing.code, "too much", told))
         bought = {each.line: each for each in box.sale.bought}
         for line in lines:
