@@ -63,6 +63,7 @@ KINDS: dict[str, float] = {
     "passed over in a count": 0.2,
     "finding resolved without a look": 0.6,
     # the wire
+    "card text mistyped": 0.2,
     "everything sent twice": 1.0,
     "scanner beeps twice": 1.0,
 }

@@ -3,10 +3,8 @@
 from __future__ import annotations
 
 from rehearsal.service import Json
-from rehearsal.slips_stock import StockSlips
+from rehearsal.slips_stock import YES, StockSlips
 from rehearsal.world import Bought, Box, Sale, Thing
-
-YES = {"verdict": "accepted", "reason": None, "changed": True, "line": None, "released": [], "parcel_state": None}
 
 
 class Slipping(StockSlips):

@@ -12,6 +12,8 @@ from rehearsal.slips import Habit
 from rehearsal.told import Reading
 from rehearsal.world import Bought, Card, Sale, Thing
 
+YES = {"verdict": "accepted", "reason": None, "changed": True, "line": None, "released": [], "parcel_state": None}
+
 
 class StockSlips(Counting):
     habit: Habit
@@ -186,6 +188,10 @@ class StockSlips(Counting):
         return answer
 
     def scan(self, station: str, code: str, **where: Any) -> Json:
+        if self.slips("card text mistyped", *([self.world.record[code]] if code in self.world.record else [])):
+            text = self.mistyped(slot_code.card_text(code))
+            if self._sent(station, code, text, **where)["verdict"] == "accepted":
+                return {**YES, "changed": False}
         answer = super().scan(station, code, **where)
         if station in ("bin", "table") and answer["verdict"] == "accepted" and answer["changed"]:
             thing = self.world.record.get(code)

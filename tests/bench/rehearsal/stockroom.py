@@ -70,10 +70,10 @@ class Stockroom:
         at = self.calls.now - where.get("age_ms", 0) / 1000
         place = where.get("bin", "") or where.get("table", "")
         told = Reading(at, station, place, parcel, accepted, packs, bool(where.get("take_out")) and answer["changed"])
-        self.told.read(code, told)
+        self.told.read(answer["code"] or code, told)
         if answer["parcel_state"] == "closed" and packs and answer["parcel"]:
             self.told.closed[answer["parcel"]] = at
-        self.tally.scanned(station, answer, self.calls.now, wanted=self.is_wanted(code))
+        self.tally.scanned(station, answer, self.calls.now, code, wanted=self.is_wanted(code))
 
     def is_wanted(self, code: str) -> bool:
         """Whether no buyer has said that this slot's thing is wanted no more."""

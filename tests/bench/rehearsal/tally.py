@@ -39,15 +39,18 @@ class Tally:
     handed_over: int = 0
     wrong: list[Wrong] = field(default_factory=list)
 
-    def scanned(self, station: str, answer: dict[str, Any], at: float, *, wanted: bool = True) -> None:
-        """`wanted`: that the buyer still wants what was scanned; else a refusal is as it should be."""
+    def scanned(self, station: str, answer: dict[str, Any], at: float, code: str = "", *, wanted: bool = True) -> None:
+        """`code` is that of the card in hand, whatever was read of it.
+
+        `wanted`: that the buyer still wants what was scanned; else a refusal is as it should be.
+        """
         self.scans[station] += 1
         if answer["verdict"] == "refused":
             kind = f"{station}: {answer['reason']}"
             self.refused[kind] += wanted
             self.rightly[kind] += not wanted
             self.examples.setdefault(kind, answer["advice"])
-            self.noticed.append((at, kind, answer.get("code") or "", answer.get("order_number") or ""))
+            self.noticed.append((at, kind, answer.get("code") or code, answer.get("order_number") or ""))
 
     def refused_call(self, kind: str, said: str) -> None:
         self.calls_refused[kind] += 1
