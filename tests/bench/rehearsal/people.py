@@ -236,7 +236,8 @@ class Person(Seller):
         if not parcel:
             return None
         if before is None:
-            before = Box(len(self.world.boxes) + 1, table, sale, parcel)
+            self.world.boxed += 1
+            before = Box(self.world.boxed, table, sale, parcel)
             self.world.boxes.append(before)
         before.table, before.parcel = table, parcel
         return before

@@ -112,6 +112,7 @@ class World:
         self.things: list[Thing] = []
         self.sales: list[Sale] = []
         self.boxes: list[Box] = []
+        self.boxed = 0
         self.baskets: dict[int, Sale] = {}
         self.record: dict[str, Thing] = {}
         """By slot: the thing that people wrote down for it last, with its picture."""
