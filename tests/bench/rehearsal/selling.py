@@ -134,10 +134,35 @@ class Seller(Stockroom):
         """On the order's page; a closed box that still stands here is opened again first."""
         fields = {"line": bought.line} if bought else {}
         status, _ = self.calls.form(f"/orders/{sale.id}/cancel", **fields)
-        if status != 303 and (box := self.box_of(sale, closed=True)) is not None and self.open_again(box):
-            status, _ = self.calls.form(f"/orders/{sale.id}/cancel", **fields)
+        box = self.box_of(sale, closed=True)
+        if status != 303 and box is not None and not self.believes(sale):
+            if self.open_again(box):
+                self.calls.form(f"/orders/{sale.id}/cancel", **fields)
+            else:
+                self.take_back(sale, [bought] if bought else sale.bought)
         for each in [bought] if bought else sale.bought:
             self.wants_no_more(each)
+
+    def believes(self, sale: Sale) -> bool:
+        """Whether a page that says that the order has left is believed, though its box stands here."""
+        return False
+
+    def take_back(self, sale: Sale, those: list[Bought]) -> None:
+        """Out of a closed box that can't be opened again: each thing gets a free card, and its line is returned."""
+        for bought in those:
+            free = self.world.in_tray(bought.thing.section)
+            line = self.line(sale, bought)
+            if not free or line["state"] != "released" or not bought.thing.here:
+                continue
+            card = self.random.choice(free)
+            text = slot_code.card_text(card.code)
+            status, location = self.calls.form(f"/lines/{line['id']}/take-back", text=text)
+            if status != 303:
+                self.tally.refused_call(f"take back: {status}", card.code)
+                continue
+            self.stored(bought.thing, card, location)
+            if not bought.off:
+                self.calls.form(f"/lines/{line['id']}/send-again")
 
     def wants_no_more(self, bought: Bought) -> None:
         if not bought.delivered:
@@ -238,8 +263,8 @@ class Seller(Stockroom):
             if box is not None and thing in box.things:
                 self.calls.form(f"/lines/{line['id']}/settle", hold="misplaced")
                 self.seen_in_box(line, box)
-            elif box is not None:
-                self.open_again(box)
+            elif box is not None and not self.open_again(box):
+                self.take_back(sale, [each for each in sale.bought if each.line == line["id"]])
             return
         box = self.box_of(sale, closed=False)
         if box is None or thing is None or not thing.here or not self.lay_open(box):

@@ -19,6 +19,7 @@ KINDS: dict[str, float] = {
     "bare slot code in the listing": 0.3,
     "sold twice": 0.25,
     "cancelled by the buyer": 0.15,
+    "believed that it has left": 1.0,
     "line changed and sent again": 0.3,
     "line gone from the order sent again": 0.3,
     # rounds
@@ -101,6 +102,7 @@ class Habit:
 
 
 WITH = {
+    "believed that it has left": {"cancelled by the buyer": 0.15},
     "finding resolved without a look": {"moved without a scan": 0.5, "two cards swapped": 0.3},
     "refusal ignored at the bin": {"neighbour pulled": 0.3},
     "refusal ignored at the table": {"neighbour taken after the right scan": 0.2, "wrong basket": 0.2},

@@ -89,6 +89,9 @@ class StockSlips(Counting):
             if there and self.slips("cancelled by the buyer", *(b.thing for b in sale.bought), orders=(sale,)):
                 self.cancel(sale, None if self.chance(0.5) else self.random.choice(sale.bought))
 
+    def believes(self, sale: Sale) -> bool:
+        return self.slips("believed that it has left", *(each.thing for each in sale.bought), orders=(sale,))
+
     def in_file(self, sale: Sale) -> list[Bought]:
         """A file that comes again says another title, or lacks a line, which its buyer still wants."""
         bought = sale.bought

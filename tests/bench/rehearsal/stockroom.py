@@ -122,14 +122,18 @@ class Stockroom:
             self.tally.refused_call(f"put away: {status}", card.code)
             self.tally.noticed.append((self.calls.now, "put away: refused", card.code, ""))
             return False
+        self.stored(thing, card, location)
+        if self.chance(0.3) and thing.card is not None:
+            self.confirm(thing, thing.card.code)
+        return True
+
+    def stored(self, thing: Thing, card: Card, location: str) -> None:
+        """The page at `location` says where it belongs and what to write down; so it is hung and laid."""
         stay = self.calls.get(f"/api/stays/{location.rsplit('/', 1)[1]}")
         thing.stay, thing.code, thing.reference = stay["id"], stay["code"], stay["reference"]
         self.world.record[thing.code] = thing
         self.hang(card, thing)
         self.world.put(thing, self.bin_for(thing, stay["bin"]))
-        if self.chance(0.3) and thing.card is not None:
-            self.confirm(thing, thing.card.code)
-        return True
 
     def confirm(self, thing: Thing, code: str) -> None:
         """Scanned where it was laid; what does not belong there is brought where the answer says."""
