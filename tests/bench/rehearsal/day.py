@@ -25,6 +25,8 @@ def live(person: Slipping, number: int) -> None:
     person.bring_back()
     for _ in range(person.random.randint(2, 4)):
         person.put_away()
+    if person.chance(0.2):
+        person.two_put_away()
     person.orders_come()
     person.minds_change(0.02)
     person.on_the_floor()

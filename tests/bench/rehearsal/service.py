@@ -34,12 +34,16 @@ class Broken(Exception):
 class Calls:
     """`now` is the time of the next call, in seconds since 1970. `twice`: the next scans and forms are sent twice."""
 
-    def __init__(self, port: int, token: str) -> None:
+    def __init__(self, port: int, tokens: list[str]) -> None:
         self.connection = HTTPConnection("127.0.0.1", port, timeout=60)
-        self.head = {"Authorization": f"Bearer {token}"}
+        self.head, self.other = ({"Authorization": f"Bearer {token}"} for token in tokens)
         self.now, self.count, self.keys, self.twice = OPENING, 0, 0, False
         self.steps: list[str] = []
         """What was sent and answered, in short, so that a day can be read again."""
+
+    def turn(self) -> None:
+        """The other of two people makes the next calls."""
+        self.head, self.other = self.other, self.head
 
     def key(self) -> str:
         self.keys += 1
@@ -147,8 +151,8 @@ def serving(empty: Empty, without: str = "") -> Iterator[Calls]:
         shutil.copy(empty.path, Path(folder) / "shop.db")
         nursery.stdin.write(f"sqlite:///{folder}/shop.db {without}\n")
         nursery.stdin.flush()
-        process, port, token = nursery.stdout.readline().split()
-        calls = Calls(int(port), token)
+        process, port, *tokens = nursery.stdout.readline().split()
+        calls = Calls(int(port), tokens)
         try:
             yield calls
         finally:

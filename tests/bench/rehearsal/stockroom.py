@@ -101,6 +101,22 @@ class Stockroom:
         card = next((card for card in cards if card.code == named), None) or self.random.choice(cards)
         return thing if self.store(thing, card) else None
 
+    def two_put_away(self) -> None:
+        """Two people send for a card of one section at a time, and each stores a thing by the one that was named."""
+        things = [self.world.new_thing(), self.world.new_thing()]
+        things[1].section = things[0].section
+        named = []
+        for _ in things:
+            named.append(self.fetched(things[0].section))
+            self.calls.turn()
+        if named[0] and named[0] == named[1]:
+            self.tally.refused_call("two people sent for one card", named[0])
+        for thing, code in zip(things, named, strict=True):
+            card = next((each for each in self.world.in_tray() if each.code == code), None)
+            if card is None or not self.store(thing, card):
+                self.world.things.remove(thing)
+            self.calls.turn()
+
     def fetched(self, section: str) -> str:
         """The card that the page says to fetch from the tray."""
         status, location = self.calls.form(

@@ -112,7 +112,8 @@ class World:
         self.things: list[Thing] = []
         self.sales: list[Sale] = []
         self.boxes: list[Box] = []
-        self.boxed = 0
+        self.boxed = self.made = 0
+        """How many boxes and things there were so far: each has a number of its own."""
         self.baskets: dict[int, Sale] = {}
         self.record: dict[str, Thing] = {}
         """By slot: the thing that people wrote down for it last, with its picture."""
@@ -121,7 +122,8 @@ class World:
         title = titles.stored(self.random)
         section = self.random.choice(list(SECTIONS))
         listing = f"L{self.random.randrange(10**9)}"
-        thing = Thing(len(self.things) + 1, title, titles.listed(self.random, title), section, listing)
+        self.made += 1
+        thing = Thing(self.made, title, titles.listed(self.random, title), section, listing)
         self.things.append(thing)
         return thing
 
