@@ -229,7 +229,8 @@ class Person(Seller):
         if before is not None and before.table:
             return None
         if self.chance(0.5):
-            parcel = self.scan_slip(sale, table).get("parcel") or ""
+            answer = self.scan_slip(sale, table)
+            parcel = answer["parcel"] if answer.get("parcel_state") == "open" else ""
         else:
             status, _ = self.calls.form("/table/open", order=sale.id, table=table)
             parcel = self.shown_at(table) if status == 303 else ""
@@ -255,11 +256,14 @@ class Person(Seller):
     def put_aside_what_is_open(self, table: str) -> bool:
         box = next(box for box in self.world.boxes if box.table == table and not box.closed)
         self.set_aside(box)
-        return box.table != table
+        return box.closed or box.table != table
 
     def set_aside(self, box: Box) -> None:
         """An empty one is no parcel any more."""
         status, _ = self.calls.form(f"/table/{box.parcel}/set-aside", table=box.table)
+        if status != 303 and self.calls.get(f"/api/parcels/{box.parcel}")["state"] == "closed":
+            self.seal(box)  # the last scan had closed it
+            return
         if status != 303:
             self.tally.refused_call(f"set aside: {status}", box.parcel)
             return

@@ -148,6 +148,7 @@ class Stockroom:
         stay = self.calls.get(f"/api/stays/{location.rsplit('/', 1)[1]}")
         thing.stay, thing.code, thing.reference = stay["id"], stay["code"], stay["reference"]
         self.world.record[thing.code] = thing
+        self.told.in_hand(thing.code, self.calls.now)
         self.hang(card, thing)
         self.world.put(thing, self.bin_for(thing, stay["bin"]))
 

@@ -38,6 +38,10 @@ class Told:
     def read(self, code: str, reading: Reading) -> None:
         self.readings[code].append(reading)
 
+    def in_hand(self, code: str, at: float) -> None:
+        """The card was told to be off its thing: it was laid into the tray, or taken for another one."""
+        self.read(code, Reading(at, "tray", "", "", True, packs=False, takes_out=False))
+
     def against(self, code: str, stay: str, line: str, parcel: str) -> str:
         """What was told against this thing's leaving in this parcel now; empty if nothing was."""
         if line in self.off:
