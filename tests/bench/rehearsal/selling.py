@@ -150,7 +150,7 @@ class Seller(Stockroom):
     def take_back(self, sale: Sale, those: list[Bought]) -> None:
         """Out of a closed box that can't be opened again: each thing gets a free card, and its line is returned."""
         for bought in those:
-            free = self.world.in_tray(bought.thing.section)
+            free = self.world.in_tray(bought.thing.section) or self.world.in_tray()
             line = self.line(sale, bought)
             if not free or line["state"] != "released" or not bought.thing.here:
                 continue
