@@ -58,7 +58,7 @@ def again(empty: Empty, seed: int, kinds: str, days: int, without: str) -> Found
 _NOTHING: Found = {
     **{name: {} for name in ("scans", "refused", "held", "calls_refused", "examples")},
     **{name: [] for name in ("slips", "amiss", "escapes", "steps")},
-    **dict.fromkeys(("lines", "boxes", "wrong", "calls"), 0),
+    **dict.fromkeys(("lines", "boxes", "wrong", "left_wrong", "calls"), 0),
 }
 
 

@@ -14,20 +14,25 @@ from rehearsal.tally import Tally
 DAYS, LAST = 25, 6
 """Days of a shop, and those after them in which nobody slips and nothing new comes."""
 
+EYES = 0.3
+"""How often people who slip compare the thing in hand with its picture."""
+
 Found = dict[str, Any]
 
 
-def rehearse(empty: Empty, seed: int, chances: dict[str, float], days: int = DAYS, without: str = "") -> Found:
+def rehearse(
+    empty: Empty, seed: int, chances: dict[str, float], days: int = DAYS, without: str = "", eyes: float = EYES
+) -> Found:
     with serving(empty, without) as calls:
-        return live(calls, seed, chances, days)
+        return live(calls, seed, chances, days, eyes)
 
 
-def live(calls: Calls, seed: int, chances: dict[str, float], days: int) -> Found:
+def live(calls: Calls, seed: int, chances: dict[str, float], days: int, eyes: float) -> Found:
     tally = Tally()
     person = Slipping(calls, Random(seed), tally)
     person.habit = Habit(chances)
     if chances:
-        person.eyes = 0.3
+        person.eyes = eyes
     calls.twice = "everything sent twice" in chances
     if "scanner beeps twice" in chances:
         person.beeps_twice = 0.6
@@ -52,6 +57,7 @@ def live(calls: Calls, seed: int, chances: dict[str, float], days: int) -> Found
         "slips": [fate(slip, tally, amiss) for slip in person.habit.made],
         "amiss": [f"{each.what}{' (listed)' if each.known else ''}" for each in amiss],
         "wrong": len(tally.wrong),
+        "left_wrong": tally.left_wrong,
         "steps": calls.steps if any(each.against for each in tally.wrong) else [],
         "escapes": [
             {"order": each.order, "code": each.code, "how": each.how, "told": each.against, "day": day.of(each.at)}

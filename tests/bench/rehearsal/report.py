@@ -67,6 +67,7 @@ def of_escapes(lives: Iterable[Found]) -> None:
     escapes = [(life, each) for life in lives for each in life["escapes"]]
     days = sum(life["days"] for life in lives)
     print(f"\n{days:,} days, {boxes:,} boxes left, {wrong} things wrong in them or missing")
+    print(f"boxes left wrong    {share(sum(life['left_wrong'] for life in lives), boxes)}")
     print(f"told and let go     {share(len(escapes), boxes)}  goal 0")
     for life, each in escapes:
         print(f"  --seed {life['seed']} --days {life['days']} --kinds {','.join(life['kinds'])!r}: {told(each)}")

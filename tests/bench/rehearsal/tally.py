@@ -37,6 +37,9 @@ class Tally:
     """When something was refused or held, what, and of which card and order."""
 
     handed_over: int = 0
+    left_wrong: int = 0
+    """Boxes, of those handed over."""
+
     wrong: list[Wrong] = field(default_factory=list)
 
     def scanned(self, station: str, answer: dict[str, Any], at: float, code: str = "", *, wanted: bool = True) -> None:
@@ -78,6 +81,7 @@ class Tally:
         What the buyer on its slip did not buy is too much; what the service says is in it, and is not, is missing.
         """
         self.handed_over += 1
+        before = len(self.wrong)
         sale = box.slip or box.sale
         wanted = {id(each.thing): each for each in sale.bought if not each.off}
         for thing in inside:
@@ -92,3 +96,4 @@ class Tally:
                 self.wrong.append(
                     Wrong(at, sale.number, str(each.thing.n), line["code"], "missing", against[line["id"]])
                 )
+        self.left_wrong += len(self.wrong) > before
