@@ -53,7 +53,7 @@ SERVICE = {
     "another thing under the right card": NEIGHBOUR * UNSEEN,
     "sold twice": SOLD_TWICE,
 }
-"""The same slips before the service, by their kinds there; those after the last scan stay unseen as often as on paper."""
+"""The same slips before the service, by their kinds there; those after the last scan are overlooked as on paper."""
 
 
 class Paper:
