@@ -85,13 +85,14 @@ def plan(kept: list[Found], wanted: argparse.Namespace) -> Iterator[tuple[int, s
 def _without_guards(kept: list[Found]) -> Iterator[tuple[int, str, str]]:
     for seed in range(8):
         for guard in ("", *guards()):
-            if not any((each["seed"], each["for"], each["without"]) == (seed, "mixed", guard) for each in kept):
-                yield seed, "mixed", guard
+            for kinds in filter(None, ("mixed", slips.SHOWS.get(guard, ""))):
+                if not any((each["seed"], each["for"], each["without"]) == (seed, kinds, guard) for each in kept):
+                    yield seed, kinds, guard
 
 
 def tables(kept: list[Found], of_guards: bool) -> None:
     if of_guards:
-        report.of_guards(each for each in kept if each["for"] == "mixed")
+        report.of_guards(kept)
         return
     whole = [each for each in kept if not each["without"]]
     report.of_slips(whole)

@@ -22,11 +22,12 @@ def share(hits: int, of: int) -> str:
 
 
 def of_slips(lives: Iterable[Found]) -> None:
-    """Per kind: made, caught and where, left wrong, stranded, still open; one kind at a time and mixed together."""
+    """Per kind alone: made, caught and where, left wrong, stranded, still open. Mixed, nobody can say which did it."""
     slips: dict[str, list[Found]] = defaultdict(list)
     for life in lives:
         for slip in life["slips"]:
-            slips[slip["kind"]].append(slip)
+            if life["for"] == slip["kind"]:
+                slips[slip["kind"]].append(slip)
     head = f"{'slip':40} {'made':>6} {'caught':>7} {'wrong':>6} {'stranded':>8} {'open':>5} {'escapes':>7}"
     print(f"{head}  share of boxes left wrong, 95 %; where caught")
     for kind in KINDS:

@@ -70,6 +70,15 @@ KINDS: dict[str, float] = {
 }
 """The kind, and the chance at each moment at which it can be made when it is the only kind."""
 
+SHOWS = {
+    "table: not_ordered": "neighbour taken after the right scan",
+    "table: cancelled": "cancelled by the buyer",
+    "table: other_order": "wrong order's box opened",
+    "table: held": "two cards swapped",
+    "hand-over: held": "packed thing read elsewhere",
+}
+"""Guard of the service → the kind of slip that shows it missing soonest."""
+
 HARMLESS = frozenset({"everything sent twice", "scanner beeps twice"})
 """What is no mistake of a person: nothing may come of it at all."""
 
