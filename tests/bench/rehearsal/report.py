@@ -71,7 +71,7 @@ def of_escapes(lives: Iterable[Found]) -> None:
     print(f"boxes left wrong    {share(sum(life['left_wrong'] for life in lives), boxes)}")
     print(f"told and let go     {share(len(escapes), boxes)}  goal 0")
     for life, each in escapes:
-        print(f"  --seed {life['seed']} --days {life['days']} --kinds {','.join(life['kinds'])!r}: {told(each)}")
+        print(f"  --seed {life['seed']} --days {life['days']} --kinds {life['for']!r}: {told(each)}")
 
 
 def told(escape: Found) -> str:
