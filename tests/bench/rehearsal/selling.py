@@ -134,14 +134,14 @@ class Seller(Stockroom):
         """On the order's page; a closed box that still stands here is opened again first."""
         fields = {"line": bought.line} if bought else {}
         status, _ = self.calls.form(f"/orders/{sale.id}/cancel", **fields)
+        for each in [bought] if bought else sale.bought:
+            self.wants_no_more(each)
         box = self.box_of(sale, closed=True)
         if status != 303 and box is not None and not self.believes(sale):
             if self.open_again(box):
                 self.calls.form(f"/orders/{sale.id}/cancel", **fields)
             else:
                 self.take_back(sale, [bought] if bought else sale.bought)
-        for each in [bought] if bought else sale.bought:
-            self.wants_no_more(each)
 
     def believes(self, sale: Sale) -> bool:
         """Whether a page that says that the order has left is believed, though its box stands here."""
