@@ -263,7 +263,10 @@ class Keeper:
             return workflow.begin(unit, place.path)
 
     def _take(self, place: Place, path: Path, now: datetime, sign: Sign) -> Backup:
-        return copies.take(self._database, path, now, recipient=place.recipient, new=not place.begun, progress=sign)
+        made = copies.take(self._database, path, now, recipient=place.recipient, new=not place.begun, progress=sign)
+        if place.counts:
+            self._database.guard.backed_up(path / made.name, made.at)
+        return made
 
     def _found(self, place: Place, path: Path, shop: str) -> Standing:
         made = [each for each in copies.listed(path) if each.shop == shop and each.encrypted is bool(place.recipient)]
@@ -282,6 +285,7 @@ class Keeper:
         copies.check(path, made, key, progress=sign)
         with self._database.writing(self._clock(), who) as unit:
             place = workflow.tried(unit, place.path, place.recipient)
+        self._database.guard.backed_up(path / made.name, made.at)
         self._found(place, path, made.shop)
         self._well(place)
 

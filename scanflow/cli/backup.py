@@ -44,6 +44,7 @@ def backup(dest: Path, recipient: str, as_json: bool, data: Path | None, databas
             done = backups.take(shop.database, dest, shop.clock(), recipient=recipient, progress=_shown())
         except backups.BackupError as error:
             raise click.ClickException(str(error)) from error
+        shop.database.guard.backed_up((dest / done.name).absolute(), done.at)
     if as_json:
         told = {"name": done.name, "at": done.at.isoformat(), "seq": done.seq, "size": done.size}
         click.echo(json.dumps({**told, "encrypted": done.encrypted}))

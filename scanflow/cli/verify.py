@@ -34,6 +34,7 @@ def verify(brief: bool, accept: str, as_json: bool, data: Path | None, database:
     say = (lambda what: None) if as_json else lambda what: click.echo(f"Checking {what}.", err=True)
     with contextlib.closing(open_shop(data, database)) as shop:
         held = shop.database
+        last = held.guard.note.last_good if held.guard.note else ""
         known = bool(held.guard.amiss)
         result = held.verify(shop.clock(), whole=not brief, say=say)
         found = list(dict.fromkeys((*held.guard.amiss, *result.findings) if brief else result.findings))
@@ -47,6 +48,8 @@ def verify(brief: bool, accept: str, as_json: bool, data: Path | None, database:
     else:
         for each in found:
             click.echo(f"{each.words}\n  {each.advice}")
+        if found and last:
+            click.echo(last)
         click.echo(_outcome(len(found), result.seq, bool(accept)))
     sys.exit(int(bool(found) and not accept))
 
@@ -82,14 +85,18 @@ def _state(shop: Shop) -> dict[str, Any]:
         "ledger": ledger,
         "verified": note.verified if note else 0,
         "verified_whole": note.whole if note and note.whole else None,
+        "backup": note.backup if note and note.backup else None,
+        "backup_at": note.backup_at if note and note.backup else None,
         "amiss": [each.as_dict() for each in shop.database.guard.amiss],
     }
 
 
 def _lines(state: dict[str, Any]) -> list[str]:
     whole = state["verified_whole"]
+    last = f"The newest backup is {state['backup']}, of {state['backup_at']}."
     return [
         state["detail"] or "Nothing is amiss: what is scanned is recorded.",
         f"The database is {state['database']}; its ledger has {state['ledger']} entries.",
         f"All data were verified at {whole}." if whole else "All data were never verified: scanflow verify does it.",
+        last if state["backup"] else "There is no backup yet: scanflow backup DEST makes one.",
     ]

@@ -17,7 +17,7 @@ REFUSALS: dict[Reason, str] = {
     Reason.UNKNOWN_CODE: "This is no card of the room.",
     Reason.RETIRED: "Card {code} was given up as lost. Bring it to the tray and scan it there.",
     Reason.CLOSED: "This round is over. Leave the thing in its bin.",
-    Reason.SLOT_FREE: "Nothing is stored in {code}{since}. Bring the card to the tray.",
+    Reason.SLOT_FREE: "Nothing is stored in {code}{since}. {card_alone}",
     Reason.NOT_ORDERED: "Nobody ordered {code}. {back}",
     Reason.CANCELLED: "Order {order} no longer wants {code}{since}. {back}",
     Reason.HELD: "{held}",
@@ -25,7 +25,7 @@ REFUSALS: dict[Reason, str] = {
     Reason.ALREADY_PICKED: "{code} is picked already{basket}{since}.",
     Reason.ALREADY_PACKED: "{code} is packed already{since}, in the parcel of {order}.{packed_elsewhere}",
     Reason.NO_PARCEL: "No parcel is open at this table. Choose an order or scan its slip first.",
-    Reason.ALREADY_RELEASED: "The thing of {code} left with order {order}. Bring the card to the tray.",
+    Reason.ALREADY_RELEASED: "The thing of {code} left with order {order}. {card_alone}",
     Reason.OTHER_ORDER: "Another order's. This is {code}, wanted by {order}. {other_basket}",
     Reason.NOT_PICKED: "{not_picked}",
     Reason.NOT_RELEASED: "{code} is still in stock, {where}. Put the card back on it.",
@@ -62,6 +62,18 @@ def refusal(reason: Reason, look: Look) -> str:
         packed_elsewhere=_packed_elsewhere(look),
         where=words(look.where) if look.where else "in its bin",
         belongs=_belongs(look),
+        card_alone=_card_alone(look),
+    )
+
+
+def _card_alone(look: Look) -> str:
+    """What to do with a card whose thing is stored no longer: the thing may lie beside it, not in its closed parcel."""
+    line = look.line
+    if line is None or line.state is not LineState.RELEASED or not line.has(Hold.MISPLACED) or look.order is None:
+        return "Bring the card to the tray."
+    return (
+        f"If its thing is here too, it is not in the closed parcel of {look.order.number}: open that parcel again. "
+        "If only the card is here, bring it to the tray."
     )
 
 

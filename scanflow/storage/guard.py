@@ -58,6 +58,7 @@ class Guard:
                 raise
             raise Unopened(
                 f"The database is damaged: {cause}. Nothing was changed. Copy the data folder as it is, then {RESTORE}."
+                f"{self._last_good()}"
             ) from error
         finally:
             engine.dispose()
@@ -73,7 +74,8 @@ class Guard:
             findings = note.differences(connection, known) if known else []
         if found != newest:
             if findings:
-                raise Unopened(" ".join(f"{each.words} {each.advice} Nothing was changed." for each in findings))
+                said = " ".join(f"{each.words} {each.advice} Nothing was changed." for each in findings)
+                raise Unopened(f"{said}{self._last_good()}")
             return
         if known is None:
             log.warning("There was no note beside the database; %s is written anew.", notebook.path)
@@ -125,7 +127,8 @@ class Guard:
             before = self._notebook.read()
             now = self._next(reader, None if anew else before)
             if anew:
-                now = replace(now, whole=before.whole if before else "", verified=now.seq, verified_hash=now.hash)
+                kept = {"whole": before.whole, "backup": before.backup, "backup_at": before.backup_at} if before else {}
+                now = replace(now, verified=now.seq, verified_hash=now.hash, **kept)
             now = replace(now, **new)
             if now != before:
                 self._notebook.write(now)
@@ -151,7 +154,20 @@ class Guard:
             f" {more} more {'finding is' if more == 1 else 'findings are'} listed by scanflow verify." if more else ""
         )
         said = f"Nothing is recorded: something is amiss with the data. {first.words} {first.advice}{rest}"
+        said += self._last_good()
         return Unwritable(AMISS, said)
+
+    def backed_up(self, file: Path, at: datetime) -> None:
+        """A backup was made that counts: the note names it, whatever becomes of the database."""
+        if self._notebook is not None:
+            try:
+                self._notebook.change(backup=str(file), backup_at=at.isoformat(timespec="seconds"))
+            except OSError as error:
+                log.warning("The note %s can't be written: %s", self._notebook.path, error)
+
+    def _last_good(self) -> str:
+        known = self.note
+        return f" {known.last_good}" if known and known.backup else ""
 
     def refuse(self) -> None:
         if self.amiss and (why := self.unwritable()) is not None:

@@ -10,6 +10,7 @@ import json
 import logging
 import os
 from dataclasses import asdict, dataclass, replace
+from datetime import UTC, datetime
 from functools import partial
 from pathlib import Path
 from typing import Any
@@ -54,7 +55,8 @@ class Note:
     """The shop's name, the ledger's last entry and its hash when this was written, and what was checked.
 
     Up to the entry `verified` all was checked; `whole` is when all was last read and held against the ledger (ISO
-    8601, empty for never). While something is `amiss` nothing is written.
+    8601, empty for never). While something is `amiss` nothing is written. `backup` is the file of the newest backup
+    that this machine made, as of `backup_at`: kept here, it can be named whatever became of the database.
     """
 
     shop: str
@@ -64,6 +66,16 @@ class Note:
     verified_hash: str = FIRST
     whole: str = ""
     amiss: tuple[Finding, ...] = ()
+    backup: str = ""
+    backup_at: str = ""
+
+    @property
+    def last_good(self) -> str:
+        """A sentence on the newest backup, empty where none was made."""
+        if not self.backup:
+            return ""
+        at = datetime.fromisoformat(self.backup_at).astimezone(UTC)
+        return f"The newest backup is {self.backup}, of {at:%Y-%m-%d %H:%M} UTC."
 
 
 class Unopened(Exception):
@@ -132,9 +144,10 @@ def must_stand(database: Path, notebook: Notebook) -> None:
 def gone(what: str, notebook: Notebook) -> Unopened:
     note = notebook.read()
     had = f" with {note.seq} entries in its ledger" if note else ""
+    last = f" {note.last_good}" if note and note.backup else ""
     return Unopened(
-        f"{what}, where a shop was{had}. Nothing was made or changed. Put the database back, or {RESTORE}. To begin "
-        f"an empty shop here instead, move {notebook.path} and what is left of the database away first."
+        f"{what}, where a shop was{had}. Nothing was made or changed. Put the database back, or {RESTORE}.{last} To "
+        f"begin an empty shop here instead, move {notebook.path} and what is left of the database away first."
     )
 
 

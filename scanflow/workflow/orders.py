@@ -247,14 +247,16 @@ def _can_be_held(unit: Unit, line: Line) -> bool:
 
 
 def cancel(unit: Unit, order_id: str, line_id: str | None = None) -> Order:
-    """Cancel one line or all that can be. What lies in a parcel is only held: it must come out by a scan first."""
+    """Cancel one line or all that can be. What lies in a parcel is only held: it must come out by a scan first, and a
+    closed parcel does not leave meanwhile. Refused: `already_released` where all has left.
+    """
     order = must(unit, Order, order_id)
     lines = unit.find(Line, order=order_id)
     if line_id is not None:
         lines = tuple(line for line in lines if line.id == line_id)
         if not lines:
             raise Invalid("/line", "unknown_line", "The order has no such line.")
-    open_lines = [line for line in lines if line.live or line.state is LineState.UNBOUND]
+    open_lines = [line for line in lines if _can_be_cancelled(unit, line)]
     if not open_lines and any(line.state is LineState.RELEASED for line in lines):
         raise Refused("already_released", "It has left. Nothing can be cancelled.")
     cancelled = [_cancel(unit, line) for line in open_lines]
@@ -263,11 +265,22 @@ def cancel(unit: Unit, order_id: str, line_id: str | None = None) -> Order:
     return order
 
 
+def _can_be_cancelled(unit: Unit, line: Line) -> bool:
+    if line.state is LineState.RELEASED:
+        return _can_be_held(unit, line)
+    return line.live or line.state is LineState.UNBOUND
+
+
 def _cancel(unit: Unit, line: Line) -> Line:
-    if line.state is LineState.PACKED:
-        new = line.held(Hold.CANCELLED_IN_BOX, "Cancelled while in the parcel. Take it out with a scan.")
-    else:
-        new = line.after("cancel")
+    match line.state:
+        case LineState.PACKED:
+            new = line.held(Hold.CANCELLED_IN_BOX, "Cancelled while in the parcel. Take it out with a scan.")
+        case LineState.RELEASED:
+            new = line.held(
+                Hold.CANCELLED_IN_BOX, "Cancelled after its parcel was closed. Open that again and take it out."
+            )
+        case _:
+            new = line.after("cancel")
     unit.put(new)
     return new
 
@@ -298,7 +311,8 @@ def settle(unit: Unit, line_id: str, stay_id: str | None = None, hold: Hold | No
 
 
 def _refuse_in_box(line: Line) -> None:
-    if line.has(Hold.CANCELLED_IN_BOX):
+    """Of what lies in a closed parcel a person may say that it has left, or is wanted after all."""
+    if line.has(Hold.CANCELLED_IN_BOX) and line.state is not LineState.RELEASED:
         raise Refused("still_in_box", "It was cancelled. Take it out of the parcel with a scan.")
 
 

@@ -233,5 +233,8 @@ def _packed(unit: Unit, line: Line) -> _Packed:
     stay = must(unit, Stay, line.stay or "")
     card = must(unit, Slot, stay.code)
     if card.turns != stay.turn:
-        raise Refused("slot_reused", f"Another thing stands in {stay.code} by now.")
+        raise Refused(
+            "slot_reused",
+            f"Another thing stands in {stay.code} by now. Take this one back on its order's page instead.",
+        )
     return _Packed(line, stay, card)

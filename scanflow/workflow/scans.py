@@ -286,7 +286,9 @@ def _answer(
     if reason is None:
         words = advice.acceptance(look, _missing(unit, parcel, released), released)
     else:
-        words = advice.refusal(reason, look)
+        words = advice.refusal(
+            reason, replace(look, line=line) if reason in (Reason.SLOT_FREE, Reason.ALREADY_RELEASED) else look
+        )
     return answer_of(
         reason,
         words,

@@ -100,3 +100,18 @@ def test_any_name_of_a_folder(tmp_path: Path, name: str) -> None:
     assert {"scanflow.db", "shop.json"} == {each.name for each in folder.path.iterdir()}
     assert [name] == [each.name for each in tmp_path.iterdir()]
     assert 0 == run(folder, "verify").exit_code
+
+
+def test_the_newest_backup_is_named(folder: Folder, tmp_path: Path) -> None:
+    """By all that says what to do where something is amiss, also where no database is left to ask."""
+    place = tmp_path / "stick"
+    made = json.loads(run(folder, "backup", str(place), "--json").stdout)["name"]
+    named = f"The newest backup is {place / made}, of "
+    assert str(place / made) == told(folder, "health")["backup"]
+    spoilt(folder)
+    assert named in run(folder, "verify").output
+    assert named in told(folder, "health")["detail"]
+    assert named in run(folder, "token", "printer").output
+    for each in folder.path.glob("scanflow.db*"):
+        each.unlink()
+    assert named in run(folder, "health").output

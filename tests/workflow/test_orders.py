@@ -11,7 +11,7 @@ from scanflow.domain.derive import OrderState, order_state
 from scanflow.domain.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.life import Hold, LineState, NotAllowed, Settled
 from scanflow.domain.things import Doubt, Learned, Line, Order
-from scanflow.workflow import doubts, orders, stock
+from scanflow.workflow import doubts, hand_over, orders, parcels, stock
 from scanflow.workflow.orders import Outcome
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
@@ -380,11 +380,44 @@ def test_an_unbound_line_is_cancelled_and_keeps_its_hold():
 
 
 def test_what_has_left_is_not_cancelled():
-    """A released order can't be cancelled, nor can a line that it does not have."""
+    """An order that was handed over can't be cancelled, nor can a line that it does not have."""
     floor = Floor("D001")
     order = floor.release("1", "D001")
+    hand_over.hand_over(floor.unit, "out", slot_code.slip_text(order.slip))
     assert "already_released" == refused(orders.cancel, floor.unit, order.id)
     assert "unknown_line" == refused(orders.cancel, floor.unit, order.id, "none")
+
+
+def test_a_closed_parcel_of_a_cancelled_order_stays_here():
+    """Its line is held, and the parcel is not handed over: it is opened again and the thing taken out, or a person says
+    that it left before.
+    """
+    for settled in (False, True):
+        floor = Floor("D001")
+        order = floor.release("1", "D001")
+        slip = slot_code.slip_text(order.slip)
+        orders.cancel(floor.unit, order.id)
+        line = floor.lines(order)[0]
+        assert ("released", "cancelled_in_box") == (line.state, line.hold)
+        assert "cancelled" == hand_over.hand_over(floor.unit, "out-1", slip)["reason"]
+        if settled:
+            orders.settle(floor.unit, line.id)
+            assert "accepted" == hand_over.hand_over(floor.unit, "out-2", slip)["verdict"]
+            continue
+        parcels.reopen(floor.unit, line.parcel)
+        assert "still_in_box" == refused(parcels.close_parcel, floor.unit, line.parcel)
+        assert "still_in_box" == refused(orders.settle, floor.unit, line.id)
+        assert "accepted" == floor.scan("table", "D001", take_out=True)["verdict"]
+        assert "cancelled" == floor.lines(order)[0].state
+
+
+def test_a_card_read_away_from_its_closed_parcel_names_the_parcel():
+    """Its thing may lie there too; nobody is told to take the card away and leave it."""
+    floor = Floor("D001")
+    order = floor.release("1", "D001")
+    told = floor.scan("shelf", "D001", bin="A-1-1")
+    assert ("slot_free", "misplaced") == (told["reason"], floor.lines(order)[0].hold)
+    assert "not in the closed parcel of 1: open that parcel again" in told["advice"]
 
 
 def test_cancelling_twice_changes_nothing():

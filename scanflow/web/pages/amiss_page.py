@@ -18,8 +18,9 @@ def show() -> ResponseReturnValue:
 
 def _shown(said: str = "", status: int = 200) -> ResponseReturnValue:
     guard = shop().database.guard
-    whole = guard.note.whole if guard.note else ""
-    return page("amiss.html", findings=guard.amiss, whole=whole, said=said), status
+    note = guard.note
+    known = {"whole": note.whole, "last_good": note.last_good} if note else {}
+    return page("amiss.html", findings=guard.amiss, said=said, **known), status
 
 
 @blueprint.post("/amiss")

@@ -22,6 +22,7 @@ from scanflow.web.problem import Problem
 from scanflow.web.visitors import shop
 from scanflow.workflow import doubts, orders, parcels, stock
 from scanflow.workflow.ports import Invalid
+from scanflow.workflow.sightings import gone
 
 blueprint = Blueprint("order_page", __name__)
 STATES = tuple(state.value for state in OrderState)
@@ -48,12 +49,13 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
         state = order_views.order_state(unit.connection, id)
         boxes = [unit.get(Parcel, name) for name in dict.fromkeys(row.parcel for row in rows if row.parcel)]
         again = {each.id for each in boxes if each is not None and parcels.can_reopen(unit, each)}
+        here = {each.id for each in boxes if each is not None and not gone(unit, each)}
     if order is None:
         raise Problem(404, "not_found", "There is no such order.")
     slip = slot_code.slip_text(order.slip)
     where = where_are(rows)
-    shown = {"order": order, "lines": rows, "state": state, "slip": slip, "boxes": boxes, "again": again}
-    return page("order.html", where=where, **shown, said=said), status
+    shown = {"order": order, "lines": rows, "state": state, "slip": slip, "boxes": boxes}
+    return page("order.html", where=where, **shown, again=again, here=here, said=said), status
 
 
 @blueprint.post("/orders/<id>/cancel")
@@ -100,10 +102,12 @@ def _settle(id: str, said: str, status: int) -> ResponseReturnValue:
         stay = unit.get(Stay, line.stay) if line.stay else None
         doubted = doubts.open_doubts(unit, stay.item) if stay else ()
         parcel = unit.get(Parcel, line.parcel) if line.parcel else None
+        again = parcel is not None and parcels.can_reopen(unit, parcel)
         named = () if words else [each.stay for each in orders.others(unit, id)]
     candidates = look(_candidates, line.reference, words or line.said, named) if choosing else ()
     shown = {"line": line, "doubted": doubted, "parcel": parcel, "choosing": choosing, "candidates": candidates}
-    return page("settle.html", where=where_are([line, *candidates]), **shown, words=words, said=said), status
+    where = where_are([line, *candidates])
+    return page("settle.html", where=where, **shown, again=again, words=words, said=said), status
 
 
 OUT_OF_THE_BOX = frozenset({LineState.UNBOUND, LineState.WAITING, LineState.PICKED, LineState.SHORT})

@@ -136,10 +136,14 @@ def test_a_line_or_a_whole_order_is_cancelled(calls: Calls) -> None:
 
 
 def test_what_has_left_is_not_cancelled(calls: Calls) -> None:
-    """409 `already_released`."""
+    """409 `already_released` once its parcel was handed over; until then the parcel is kept here."""
     calls.section()
-    _, order, _ = calls.packed()
+    _, order, parcel = calls.packed()
+    _, late, left = calls.packed("2")
 
+    assert "cancelled_in_box" == calls.post(f"/api/orders/{late['id']}/cancel")["lines"][0]["hold"]
+    assert "cancelled" == calls.post("/api/hand-over", key="late", text=left["slip"])["reason"]
+    calls.post("/api/hand-over", key="out", text=parcel["slip"])
     assert "already_released" == calls.post(f"/api/orders/{order['id']}/cancel", 409)["code"]
 
 
