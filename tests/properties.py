@@ -288,9 +288,14 @@ def out_of_the_box_only_by_its_card(change: Change) -> bool:
 
 
 def what_was_cancelled_in_the_box_ends_cancelled(change: Change) -> bool:
-    """A line cancelled in the box is cancelled by the scan that takes it out, and stays held until then."""
+    """A line cancelled in the box is cancelled by the scan that takes it out, and stays held until then. One in a closed
+    parcel is in the box again, still held, when that is opened; or it came back.
+    """
     for before, after in change.moved:
-        in_box = before.has(Hold.CANCELLED_IN_BOX)
+        in_box = before.state is LineState.PACKED and before.has(Hold.CANCELLED_IN_BOX)
+        if before.state is LineState.RELEASED and before.has(Hold.CANCELLED_IN_BOX):
+            if after.state is not LineState.RETURNED and not after.has(Hold.CANCELLED_IN_BOX):
+                return False
         if in_box and (after.state is not LineState.CANCELLED or after.has(Hold.CANCELLED_IN_BOX)):
             return False
     return True

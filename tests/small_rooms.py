@@ -245,7 +245,7 @@ ROOMS: dict[str, Room] = {
     ),
     "ways back": Room(
         room(picked=("D001", "D002"), packed=("D001",), spare=False),
-        kinds("table,close part,reopen,hand over,take back,send again,shelf,tray"),
+        kinds("table,take out,close part,reopen,hand over,cancel line,take back,send again,shelf,tray"),
         tables=("main",),
         turns=3,
     ),

@@ -435,7 +435,7 @@ def send_again(unit: Unit, line_id: str) -> Line:
 
 def _wanted_again(unit: Unit, line: Line, event: str) -> Line:
     """The line bound to its thing's present stay, held by what is doubted of the thing."""
-    new = line.after(event).freed((Hold.MISPLACED,))
+    new = line.after(event).freed((Hold.MISPLACED, Hold.CANCELLED_IN_BOX))
     latest = unit.find(Stay, item=must(unit, Stay, line.stay or "").item)[-1]
     _check_wanted(unit, latest.id)
     return doubts.hold(unit, replace(new, stay=latest.id, round=None, basket=None, parcel=None), latest.item)
