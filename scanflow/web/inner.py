@@ -14,12 +14,13 @@ from typing import Any
 
 import waitress
 from waitress.channel import HTTPChannel
+from waitress.parser import ParsingError
 from waitress.server import TcpWSGIServer
 from werkzeug.wrappers import Request, Response
 
 from scanflow.web import bodies
 from scanflow.web.front import MOST, Caller, Door
-from scanflow.web.hosts import HERE
+from scanflow.web.hosts import HERE, well_formed
 from scanflow.web.spool import Spooled
 
 HEAD = 10.0
@@ -60,7 +61,8 @@ class Doors:
     def __call__(self, environ: dict[str, Any], start_response: Any) -> Iterable[bytes]:
         if self._enter(environ) is not Door.OPEN or environ["PATH_INFO"] in PUBLIC:
             return self._app(environ, start_response)
-        if not self._known(environ.get("HTTP_HOST", ""), environ[HERE]):
+        called = environ.get("HTTP_HOST", "")
+        if not (well_formed(called) and self._known(called, environ[HERE])):
             return Response("This service has another name.\n", 421, mimetype="text/plain")(environ, start_response)
         return _to_https(Request(environ))(environ, start_response)
 
@@ -173,7 +175,12 @@ class Parser(Spooled):
         return len(data) if self._refused else int(taken)
 
     def parse_header(self, head: bytes) -> None:
-        super().parse_header(head)
+        try:
+            super().parse_header(head)
+        except ValueError as error:
+            raise ParsingError("Content-Length has more digits than any number here.") from error
+        if self.chunked and "CONTENT_LENGTH" in self.headers:  # RFC 9112, 6.1: it may be meant to be taken in two ways
+            raise ParsingError("The head says in two ways how long the body is. Say it in one.")
         if not self.chunked and self.content_length <= bodies.OPEN:
             return
         self._most = self._channel.server.doors.worth_reading(self._environ())

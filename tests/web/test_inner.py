@@ -85,6 +85,21 @@ def test_chunks_are_counted(port: int) -> None:
 
 
 @SQLITE_ONLY
+@pytest.mark.parametrize(
+    "more",
+    [
+        ["Content-Length: 4", "Transfer-Encoding: chunked"],
+        ["Content-Length: 4", "Content-Length: 5"],
+        ["Content-Length: " + "9" * 5000],
+    ],
+)
+def test_who_says_two_lengths_is_refused(port: int, caplog: pytest.LogCaptureFixture, more: list[str]) -> None:
+    """Where it is unclear how long a body is (RFC 9112, 6.1 and 6.3) the connection ends, and the log stays empty."""
+    assert 400 == status(said(port, head("POST", "/login", *more), b"0\r\n\r\n", head("GET", "/api/health")))
+    assert [] == caplog.records
+
+
+@SQLITE_ONLY
 def test_what_is_refused_is_no_request(port: int) -> None:
     """Bytes of a refused body are never taken for the next request, and nobody is told to go on sending."""
     smuggled = head("GET", "/api/health")
