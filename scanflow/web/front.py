@@ -21,7 +21,7 @@ from collections.abc import AsyncIterator, Callable, Mapping
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from scanflow.web.addresses import is_loopback
+from scanflow.web.addresses import is_loopback, network
 
 TLS_HANDSHAKE = 22
 SILENCE = 10.0
@@ -128,7 +128,7 @@ class Front:
         while self._make_context is not None:
             await asyncio.sleep(self._renewal)
             try:
-                self._context = self._make_context()
+                self._context = await asyncio.to_thread(self._make_context)  # it asks for names, which may take long
             except Exception:
                 log.warning("The certificate can't be renewed; the one before stays.", exc_info=True)
 
@@ -211,8 +211,8 @@ class Front:
 
 
 class Crowd:
-    """The connections of each address. Where all places are taken, the address that has most makes room for one that
-    has fewer: its oldest connection ends.
+    """The connections of each address, in IPv6 of each network (`addresses.network`). Where all places are taken, the
+    address that has most makes room for one that has fewer: its oldest connection ends.
     """
 
     def __init__(self, most: int = MOST, each: int = EACH) -> None:
@@ -221,7 +221,7 @@ class Crowd:
 
     def room(self, address: str) -> bool:
         """Whether one more may come from this address."""
-        own = len(self._of.get(address, ()))
+        own = len(self._of.get(network(address), ()))
         if own >= self.each:
             return False
         if sum(map(len, self._of.values())) < self.most:
@@ -234,8 +234,9 @@ class Crowd:
         return oldest.cancel()
 
     def add(self, address: str, task: asyncio.Task[None]) -> None:
-        self._of[address][task] = None
-        task.add_done_callback(lambda done: self._leave(address, done))
+        who = network(address)
+        self._of[who][task] = None
+        task.add_done_callback(lambda done: self._leave(who, done))
 
     def _leave(self, address: str, task: asyncio.Task[None]) -> None:
         self._of[address].pop(task, None)

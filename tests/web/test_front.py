@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import http.client
 import io
 import json
@@ -9,6 +10,7 @@ import os
 import resource
 import socket
 import ssl
+import threading
 import time
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
@@ -25,7 +27,7 @@ from listening import fronted
 
 from scanflow.web import front
 from scanflow.web.certificates import Home
-from scanflow.web.front import Door, Front
+from scanflow.web.front import Crowd, Door, Front
 from scanflow.web.inner import Doors
 
 
@@ -155,6 +157,27 @@ def test_renews_while_it_runs(served: Served) -> None:
                 assert time.monotonic() < end, "the certificate is not renewed"
 
 
+def test_a_slow_renewal_keeps_nobody_waiting(tmp_path: Path) -> None:
+    """While this machine's names are asked for, which takes long where no name server answers, calls are answered."""
+    home, asked, answered = Home(tmp_path / "https", lambda: ["bench"]), threading.Event(), threading.Event()
+
+    def slow() -> ssl.SSLContext:
+        if not first:
+            asked.set()
+            answered.wait(20)
+        first.clear()
+        return context(home)
+
+    first = [True]
+    with fronted(echo, known, context=slow, renewal=0.01) as (port, _, _):
+        try:
+            assert asked.wait(10)
+            with closing(http.client.HTTPConnection("127.0.0.1", port, timeout=5)) as connection:
+                assert "http" == told(connection)["scheme"]
+        finally:
+            answered.set()
+
+
 def test_closing_ends_connections(served: Served) -> None:
     """After closing nobody is answered, not on an open connection either."""
     with closing(served.https()) as connection:
@@ -205,9 +228,10 @@ def test_the_network_is_refused_in_plain(method: str, path: str) -> None:
     assert "200" == call(Door.TLS, method, path)[0] == call(Door.HERE, method, path)[0]
 
 
-def test_the_network_is_led_to_no_other_name() -> None:
-    """Who was led here by another name is not led on by it."""
-    assert "421" == call(Door.OPEN, "GET", "/orders", "evil.example")[0]
+@pytest.mark.parametrize("host", ["evil.example", "localhost:1@evil.example", "[::1]evil.example:3"])
+def test_the_network_is_led_to_no_other_name(host: str) -> None:
+    """Who was led here by another name, or by what is none, is not led on by it."""
+    assert "421" == call(Door.OPEN, "GET", "/orders", host)[0]
 
 
 def asked(port: int, source: str) -> Any:
@@ -243,6 +267,19 @@ def test_one_address_cannot_take_all() -> None:
         assert "127.0.0.3" == asked(port, "127.0.0.3")["peer"]
         for each in held:
             each.close()
+
+
+def test_one_network_cannot_take_all() -> None:
+    """All addresses of one IPv6 network have one share: whoever is in it takes as many of them as it likes."""
+
+    async def rooms() -> list[bool]:
+        crowd, found = Crowd(most=10, each=2), []
+        for address in ("fd00::1", "fd00::2", "fd00::3", "fd00:0:0:1::1", "192.168.1.7"):
+            found.append(crowd.room(address))
+            crowd.add(address, asyncio.create_task(asyncio.sleep(0)))
+        return found
+
+    assert [True, True, False, True, True] == asyncio.run(rooms())
 
 
 def test_the_full_house_has_room_for_one_more(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -16,6 +16,7 @@ from functools import partial
 from flask import Blueprint, Response, current_app, request
 
 from scanflow.storage.changes import Changes
+from scanflow.web.addresses import network
 from scanflow.web.api.contract import STAFF, call
 from scanflow.web.problem import Problem
 from scanflow.web.visitors import lasting, shop, visitor
@@ -73,7 +74,7 @@ def stream() -> Response:
     streams: Streams = current_app.extensions["streams"]
     if request.method == "HEAD":
         return Response(mimetype="text/event-stream")
-    leave = streams.take(("visitor", visitor().name), ("address", request.remote_addr or ""))
+    leave = streams.take(("visitor", visitor().name), ("address", network(request.remote_addr or "")))
     if leave is None:
         raise Problem(503, "busy", "Too many look on already. Ask again in a while; nothing is missed.")
     response = Response(_events(streams, shop().database.changes, lasting()), mimetype="text/event-stream")

@@ -95,6 +95,7 @@ def test_nobody_takes_all(app: Flask, shop: Shop) -> None:
     assert [200, 200, 503] == [each.status_code for each in (*held, asked(helper, "192.0.2.3"))]
     held += [asked(owner, "192.0.2.1")]
     assert [200, 503] == [each.status_code for each in (held[-1], asked(owner, "192.0.2.1"))]
+    assert 503 == asked(owner, "::ffff:192.0.2.1").status_code
     held[0].close()
     held += [asked(owner, "192.0.2.1")]
     assert 200 == held[-1].status_code
