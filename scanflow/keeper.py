@@ -7,6 +7,8 @@ own; each place is visited in one more, which is left behind where the place doe
 from __future__ import annotations
 
 import logging
+import os
+import tempfile
 import threading
 import time
 from collections.abc import Callable
@@ -316,15 +318,24 @@ class Keeper:
         return max(made, key=lambda each: (not each[1].encrypted, each[1].at), default=None)
 
 
-def make_folder(path: str) -> None:
-    """The folder of a new place, inside one that is there. `Invalid` at `/path` where that can't be."""
+def make_folder(path: str, own: str | None = None) -> None:
+    """The folder of a new place, inside one that is there. `Invalid` at `/path` where that can't be, where it can't be
+    written, and where links lead into the shop's `own` folder.
+    """
     folder = Path(path)
+    if own is not None:
+        workflow.not_own(os.path.realpath(folder), os.path.realpath(own))
     try:
         if not folder.parent.is_dir():
             raise Invalid("/path", "no_folder", f"There is no folder {folder.parent} on this machine. Check the path.")
         folder.mkdir(mode=0o700, exist_ok=True)
     except OSError as error:
         raise Invalid("/path", "no_folder", f"{path} can't be a folder: {error.strerror}. Choose another.") from error
+    try:
+        tempfile.TemporaryFile(dir=folder).close()
+    except OSError as error:
+        words = f"Nothing can be written into {path}: {error.strerror}. Change that, or choose another folder."
+        raise Invalid("/path", "not_writable", words) from error
 
 
 def shop_name(connection: Connection) -> str:

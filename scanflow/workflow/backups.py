@@ -27,14 +27,20 @@ def add(unit: Unit, path: str, own: str | None = None, recipient: str = "") -> P
 def free(unit: Unit, path: str, own: str | None = None) -> str:
     """The path of a folder that can become a place. `own` is the folder of the shop's own data: it is no better one."""
     found = _folder(path)
-    if own is not None and Path(found).is_relative_to(own):
-        raise Invalid("/path", "own_folder", "This is the shop's own folder. Choose one on a stick or another disk.")
+    if own is not None:
+        not_own(found, own)
     known = unit.settings.backups
     if known.place(found):
         raise Refused("taken", "Backups go to this folder already.")
     if len(known.places) >= MOST_PLACES:
         raise Refused("too_many", f"There are {MOST_PLACES} places already. Remove one first.")
     return found
+
+
+def not_own(path: str, own: str) -> None:
+    """`Invalid` at `/path` for a folder in `own`, which is no better place than that one."""
+    if Path(path).is_relative_to(own):
+        raise Invalid("/path", "own_folder", "This is the shop's own folder. Choose one on a stick or another disk.")
 
 
 def _folder(path: str) -> str:

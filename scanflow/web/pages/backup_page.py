@@ -76,7 +76,7 @@ def add() -> ResponseReturnValue:
     try:
         with shop().looking() as unit:
             found = backups.free(unit, path, _own())
-        make_folder(found)
+        make_folder(found, _own())
         if request.form.get("encrypt") == "yes":
             return _new_key(found)
         write(lambda unit: backups.add(unit, found, _own()))

@@ -91,6 +91,9 @@ def test_a_place_is_named_and_removed(shop: Shop, client: FlaskClient, stick: Pa
         ("{data}/more", "the shop's own folder"),
         ("{stick}/a/b", "There is no folder"),
         ("{stick}/file", "can't be a folder"),
+        ("{stick}/link", "the shop's own folder"),
+        ("{stick}/link/more", "the shop's own folder"),
+        ("/proc", "Nothing can be written into /proc"),
     ],
 )
 def test_what_can_be_no_place(
@@ -98,10 +101,11 @@ def test_what_can_be_no_place(
 ) -> None:
     """The page says why, what was typed stays in its field, and nothing is made."""
     (stick / "file").touch()
+    (stick / "link").symlink_to(tmp_path)
     answer = client.post("/backups/places", data={"path": path.format(data=tmp_path, stick=stick)})
     assert (422, True) == (answer.status_code, why in html.unescape(answer.text))
     assert path.partition("}")[2] in answer.text
-    assert (["file"], ()) == ([each.name for each in stick.iterdir()], known(shop).places)
+    assert ({"file", "link"}, ()) == ({each.name for each in stick.iterdir()}, known(shop).places)
 
 
 def test_a_place_that_is_gone(shop: Shop, client: FlaskClient, stick: Path) -> None:
