@@ -40,6 +40,11 @@ def sign_in(page: Page, live: Live) -> None:
     page.wait_for_url(f"{live.address}/")
 
 
+def anew(page: Page) -> None:
+    """Sign in once more, as in another window of this browser: pages that are open have the token of before."""
+    assert page.context.request.post("/login", form={"password": PASSWORD}).ok
+
+
 def type_fast(page: Page, text: str) -> None:
     """What a scanner that types does: keys a few milliseconds apart, then Enter. The page's scripts are there."""
     page.wait_for_load_state()

@@ -13,7 +13,7 @@ from pathlib import Path
 
 import pytest
 from furnished import Furnished, furnish, waiting
-from live_shop import PASSWORD, Live, free_port, go_on, serving, sign_in, type_fast
+from live_shop import PASSWORD, Live, anew, free_port, go_on, serving, sign_in, type_fast
 from playwright.sync_api import Browser, BrowserContext, Page, expect
 
 from labels.slot_code import card_text
@@ -178,6 +178,24 @@ def test_the_table_never_works_without_network(live: Live, page: Page) -> None:
     page.get_by_role("link", name="Go on with the round").press("Enter")
     page.wait_for_url(f"**{path}")
     expect(page.locator("h1")).to_contain_text("of 9 stops done")
+
+
+def test_signed_in_anew_elsewhere(live: Live, page: Page) -> None:
+    """What waited at a page of an earlier sign-in is recorded, and nothing is told to be put back."""
+    room = furnish(live.shop, 25)
+    (one, first), *_ = waiting(live.shop, room)
+    sign_in(page, live)
+    walk(page, room)
+    away(live, page.context)
+    expect(page.locator(".frame")).to_contain_text("No network")
+    note(page, one)
+    page.evaluate("() => { performance.now = () => 3600e3; }")  # the page has stood for an hour
+    anew(page)
+    back(live, page.context)
+    until(page, NOTHING_HELD)
+    expect(page.locator("h1")).not_to_contain_text("provisional")
+    expect(page.locator(".putback .line")).to_have_count(0)
+    assert ("picked", 1) == (state(live.shop, first), recorded(live.shop, one))
 
 
 def test_nothing_is_kept_after_signing_out(live: Live, page: Page) -> None:

@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
 from furnished import furnish
-from live_shop import Live, sign_in, type_fast
+from live_shop import Live, anew, sign_in, type_fast
 from pictures import TEXT, as_file, card
 from playwright.sync_api import Page, Route, expect
 
@@ -30,6 +30,35 @@ def test_photo(live: Live, page: Page) -> None:
     sheet = page.locator("dialog.no")
     expect(sheet).to_contain_text("Still in stock", timeout=60_000)
     assert code == sheet.locator(".plate .no").inner_text().replace("\n", "")
+
+
+def test_a_scan_waits_for_a_new_sign_in(live: Live, page: Page) -> None:
+    """A page of an earlier sign-in loads itself anew and sends the scan then, once; a young page says why it can't."""
+    room = furnish(live.shop, 3)
+    sign_in(page, live)
+    page.goto("/tray")
+    anew(page)
+    type_fast(page, slot_code.card_text(room.stays[0].code))
+    expect(page.locator(".said")).to_contain_text("This page is too old or foreign. Load it again")
+    page.evaluate("() => { performance.now = () => 3600e3; }")  # the page has stood for an hour
+    type_fast(page, slot_code.card_text(room.stays[1].code))
+    expect(page.locator("dialog.no")).to_contain_text("Still in stock")
+    with live.shop.looking() as unit:
+        assert 1 == len(unit.find(Scan, code=room.stays[0].code, station=Station.TRAY))
+
+
+def test_a_photo_does_not_wait_for_a_sign_in(live: Live, page: Page) -> None:
+    """Who was signed out is told that the photo is not recorded, and the words stay."""
+    furnish(live.shop, 3)
+    sign_in(page, live)
+    page.goto("/tray")
+    page.route("**/api/changes", lambda route: route.abort())  # it leads to the sign-in by itself, sooner or later
+    page.context.clear_cookies()
+    page.set_input_files(
+        ".photo input", files=[{"name": "card.png", "mimeType": "image/png", "buffer": as_file(card())}]
+    )
+    expect(page.locator(".said")).to_contain_text("The photo was not recorded: you are signed out.")
+    assert page.url.endswith("/tray")
 
 
 def test_scan_on_any_page_finds_the_thing(live: Live, page: Page) -> None:

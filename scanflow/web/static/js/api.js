@@ -32,3 +32,16 @@ export async function post(path, body, signal) {
   const response = await fetch(path, { method: "POST", headers, body, signal, credentials: "same-origin" });
   return { status: response.status, json: await response.json().catch(() => null) };
 }
+
+/** Whether a call was not looked at: nobody is signed in, or somebody anew, since when this page's token is too old. */
+export const isOut = ({ status, json }) => status === 401 || (status === 403 && json?.code === "csrf");
+
+const YOUNG = 10000; // ms; a page that is not older and has no good token gets none by being loaded once more
+
+/** Leads to where one signs in and back here, or only loads this page anew; false where neither helps. */
+export function comeIn(status) {
+  if (status === 401) location.assign(`/login?next=${encodeURIComponent(document.body.dataset.here)}`);
+  else if (performance.now() > YOUNG) location.reload();
+  else return false;
+  return true;
+}

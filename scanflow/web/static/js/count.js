@@ -1,7 +1,7 @@
 // A running count: photos of bins, or the cards of a bin held up one after another. The bin comes first, by a tap, its
 // label or its name; nothing of it is lost by leaving.
 
-import { post } from "./api.js";
+import { comeIn, post } from "./api.js";
 import * as camera from "./camera.js";
 import { binOf, slotOf } from "./card_text.js";
 import { Sending } from "./count_photos.js";
@@ -86,7 +86,7 @@ let hand = kept.read();
 
 const sending = new Sending(`/api/stocktakes/${form.dataset.count}/looks`, document.querySelector("[data-sending]"), {
   names,
-  out: () => location.assign(`/login?next=${encodeURIComponent(document.body.dataset.here)}`),
+  out: comeIn,
   done: async (look, record) => {
     if (record.texts) sound.yes(); // a photo is read long after it was taken
     forget(record);

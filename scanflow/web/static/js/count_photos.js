@@ -1,7 +1,7 @@
 // What a count was shown goes out one after another: photos, and lists of cards that were held up. Each keeps its key
 // until it is answered; where nobody can tell which bin it shows, a person says so. A photo is kept until then.
 
-import { aged, newKey, post } from "./api.js";
+import { aged, isOut, newKey, post } from "./api.js";
 import { photos } from "./kept.js";
 
 const RETRY = 2000; // ms
@@ -40,7 +40,7 @@ const isOdd = ({ reads, unread }) => !reads.length || unread > 0 || reads.some((
 /**
  * `path` takes looks. `list` is the section they are listed in, `names()` gives the places to choose from. `done(look,
  * record)` is told of each that was taken, `changed(record)` of a list of which a text was left out, `dropped(record)` of
- * what a person gave up, `troubled(record)` of what asks for one, `out()` that nobody is signed in. Frames of a film are
+ * what a person gave up, `troubled(record)` of what asks for one, `out(status)` that nobody is signed in. Frames of a film are
  * in no list: `missed(reply)` is told of one that was not taken.
  */
 export class Sending {
@@ -164,7 +164,7 @@ export class Sending {
   }
 
   async settle(record, { status, json }) {
-    if (status === 401) return this.out();
+    if (isOut({ status, json })) return this.out(status);
     if (status === 200) {
       await this.forget(record);
       record.words.textContent = seen(json);

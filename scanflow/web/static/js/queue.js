@@ -1,6 +1,6 @@
 // Scans go out one after another; each keeps its key until it is answered, however long the network is gone.
 
-import { aged, clock, newKey, post } from "./api.js";
+import { aged, clock, isOut, newKey, post } from "./api.js";
 
 const PATIENCE = 700; // ms without an answer before the page says so
 const FIRST_RETRY = 1000; // ms
@@ -76,8 +76,8 @@ export class Queue {
         continue;
       }
       pause = FIRST_RETRY;
-      if (reply.status === 401) {
-        this.failed(record, 401, reply.json);
+      if (isOut(reply)) {
+        this.failed(record, reply.status, reply.json);
         break;
       }
       if (comesLate(record, reply)) {
@@ -93,6 +93,14 @@ export class Queue {
       else this.failed(record, reply.status, reply.json);
     }
     this.busy = false;
+  }
+
+  /** Photos are given up: no page after this one has them. Whether there were any. */
+  dropPhotos() {
+    const scans = this.scans.filter(({ image }) => !image);
+    const dropped = scans.length < this.scans.length;
+    this.scans = scans;
+    return dropped;
   }
 
   /** What was noted and is no yes is kept until a person has seen it; all else has come to its end. */

@@ -1,6 +1,6 @@
 // A station: cards and slips come in by scanner, keyboard or photo; each gets a verdict.
 
-import { clock, post } from "./api.js";
+import { clock, comeIn, isOut, post } from "./api.js";
 import * as camera from "./camera.js";
 import { wait } from "./frame.js";
 import { lasting, passing } from "./kept.js";
@@ -68,16 +68,20 @@ async function settled(answer) {
 }
 
 function failed({ noted }, status, problem) {
-  if (noted && status !== 401) return settled(problem);
+  const out = isOut({ status, json: problem });
+  if (noted && !out) return settled(problem);
   sound.no();
   wait("");
-  if (status === 401) {
-    tell("You are signed out. Sign in again; the scan is kept and sent then.");
-    location.assign(`/login?next=${encodeURIComponent(document.body.dataset.here)}`);
-    return;
-  }
+  if (out) return leave(status, problem);
   tell(`Not recorded. ${problem?.detail ?? "The scan could not be judged."}`);
   focus();
+}
+
+/** Who was signed out comes in again, and what was scanned is sent then. A photo can't wait for that, so it is told of. */
+function leave(status, problem) {
+  if (queue.dropPhotos()) return tell("The photo was not recorded: you are signed out. Sign in again, then take it again.");
+  tell("You are signed out. Sign in again; the scan is kept and sent then.");
+  if (!comeIn(status)) tell(problem.detail);
 }
 
 function waiting(records, why) {
