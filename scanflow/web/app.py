@@ -8,7 +8,7 @@ from flask import Flask
 
 from scanflow.shop import Shop
 from scanflow.vision.upright import accepted
-from scanflow.web import api, bodies, hosts, packed, pages, problem, visitors
+from scanflow.web import api, bodies, hosts, packed, pages, problem, received, visitors
 from scanflow.web.addresses import Listening
 from scanflow.web.api.changes import Streams
 from scanflow.web.certificates import Home
@@ -36,6 +36,7 @@ def create_app(
     app.json.sort_keys = False  # type: ignore[attr-defined]
     problem.register(app)
     hosts.register(app)
+    received.register(app)
     bodies.register(app)
     visitors.register(app)
     packed.register(app)
