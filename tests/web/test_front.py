@@ -311,6 +311,28 @@ def test_who_does_not_begin_is_ended(tmp_path: Path, monkeypatch: pytest.MonkeyP
         assert b"" == all_of(idle)
 
 
+def test_who_takes_no_answer_is_ended(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Who asks for much and reads nothing holds a place for a while only, and gets what was on its way by then."""
+    monkeypatch.setattr(front, "STALL", 0.3)
+    monkeypatch.setattr(front, "FAREWELL", 0.3)
+    much = 40_000_000
+
+    def generous(environ: dict[str, Any], start_response: Any) -> list[bytes]:
+        start_response("200 OK", [("Content-Length", str(much))])
+        return [bytes(much)]
+
+    with fronted(generous) as (port, at_front, _), socket.create_connection(("127.0.0.1", port), 10) as client:
+        client.sendall(b"GET / HTTP/1.1\r\nHost: localhost\r\n\r\n")
+        end = time.monotonic() + 10
+        while not at_front._callers:
+            assert time.monotonic() < end
+            time.sleep(0.05)
+        while at_front._callers:
+            assert time.monotonic() < end, "it is not ended"
+            time.sleep(0.05)
+        assert 0 < len(all_of(client)) < much
+
+
 def test_few_open_files() -> None:
     """Where the system allows few open files, the service takes fewer connections than those are enough for."""
     if (child := os.fork()) == 0:
