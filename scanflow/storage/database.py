@@ -130,10 +130,7 @@ class Database:
 
     def keep_note(self) -> None:
         """The note follows the ledger, and what another process found amiss or accepted counts here too."""
-        known = self.guard.note
-        if known is not None and known.amiss:
-            self.guard.amiss = known.amiss
-        elif self.guard.amiss and known is not None:
+        if self.guard.follow():
             self._thaw()
             self.guard.amiss = ()
         self.guard.keep(self._reader)
@@ -165,6 +162,7 @@ class Database:
         if unit.dropped and self._truncating is not None:  # what was deleted stands in the write-ahead log still
             self._truncating.wanted()
         if unit.seq != head[0]:
+            self.guard.committed(unit.seq, unit.hash)
             self._tell(None)
             self.changes.wrote()
 

@@ -31,6 +31,10 @@ class Guard:
     def __init__(self, url: str, notebook: Notebook | None) -> None:
         self._url, self._notebook = url, notebook
         self.amiss: tuple[Finding, ...] = ()
+        self._shop = ""
+        """The name of the shop, once the note has it."""
+        self._kept = True
+        """Whether the note has what is amiss: its disk may be full, or read-only."""
 
     @property
     def note(self) -> Note | None:
@@ -94,7 +98,7 @@ class Guard:
             log.error("Something is amiss: %s %s", finding.words, finding.advice)
         self.amiss = tuple(fresh)
         if self.amiss:
-            self._write(reader, amiss=self.amiss)
+            self._kept = self._write(reader, amiss=self.amiss)
 
     def checked(self, reader: Engine, result: Verified, whole: datetime | None = None) -> None:
         """What a verification came to, at this time if it was of all."""
@@ -111,18 +115,33 @@ class Guard:
             return note.differences(connection, known)
 
     def keep(self, reader: Engine) -> None:
-        """The note follows the ledger; not while something is amiss."""
+        """The note follows the ledger; not while something is amiss, which it gets where it could not be written."""
         if not self.amiss:
             self._write(reader)
+        elif not self._kept:
+            self.found(reader, ())
+
+    def follow(self) -> bool:
+        """What another process found amiss counts here too; whether one has accepted what is amiss here."""
+        known = self.note
+        if known is not None and known.amiss:
+            self.amiss, self._kept = known.amiss, True
+        return bool(self.amiss) and self._kept and known is not None and not known.amiss
+
+    def committed(self, seq: int, hash_: str) -> None:
+        """The ledger's end is this now."""
+        if self._notebook is not None and self._shop:
+            self._notebook.committed(self._shop, seq, hash_)
 
     def settled(self, reader: Engine) -> None:
         """Nothing is amiss any more: the note is written anew from what stands in the database."""
         self.amiss = ()
         self._write(reader, anew=True)
 
-    def _write(self, reader: Engine, *, anew: bool = False, **new: Any) -> None:
+    def _write(self, reader: Engine, *, anew: bool = False, **new: Any) -> bool:
+        """Whether the note is as it should be."""
         if self._notebook is None:
-            return
+            return True
         try:
             before = self._notebook.read()
             now = self._next(reader, None if anew else before)
@@ -130,10 +149,13 @@ class Guard:
                 kept = {"whole": before.whole, "backup": before.backup, "backup_at": before.backup_at} if before else {}
                 now = replace(now, verified=now.seq, verified_hash=now.hash, **kept)
             now = replace(now, **new)
-            if now != before:
+            if now != self._notebook.stored():
                 self._notebook.write(now)
+            self._shop = now.shop
         except (OSError, SQLAlchemyError) as error:
             log.warning("The note %s can't be written: %s", self._notebook.path, error)
+            return False
+        return True
 
     def _next(self, reader: Engine, before: Note | None) -> Note:
         """The note with the ledger's end of now; what is amiss, and what was further on, stays."""

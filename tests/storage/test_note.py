@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import shutil
 from collections.abc import Callable
 from contextlib import closing
@@ -33,11 +34,11 @@ def codes(database: Database) -> list[str]:
 def test_it_follows_the_ledger(folder: Folder) -> None:
     """It has the ledger's end at each close, and where the service keeps it meanwhile; nothing is amiss then."""
     with closing(folder.open()) as database:
-        before = folder.note.read()
+        before = folder.note.stored()
         write(database, 3)
-        assert before == folder.note.read()
+        assert before == folder.note.stored()
         database.keep_note()
-        kept = folder.note.read()
+        kept = folder.note.stored()
         assert before is not None and kept is not None
         assert (before.seq + 3, before.shop) == (kept.seq, kept.shop)
         write(database)
@@ -150,14 +151,59 @@ def test_a_killed_service_is_well(folder: Folder, tmp_path: Path) -> None:
 
 
 def test_the_log_of_a_killed_service_deleted(folder: Folder, tmp_path: Path) -> None:
-    """What stood in it is missed by the note."""
+    """What stood in it is missed by the note, to the last entry."""
     with closing(folder.open()) as database:
         write(database, 4)
-        database.keep_note()
         killed = folder.killed(tmp_path / "killed")
     killed.log.unlink()
     with closing(killed.open()) as database:
         assert ["older"] == codes(database)
+
+
+def test_an_older_file_put_back_within_a_minute(folder: Folder, tmp_path: Path) -> None:
+    """It is noticed though the note was written before either: each commit leaves the ledger's end beside it."""
+    with closing(folder.open()) as database:
+        write(database, 4)
+        older = folder.killed(tmp_path / "older")
+        write(database, 1)
+        killed = folder.killed(tmp_path / "killed")
+    for name in (folder.file.name, folder.log.name):
+        shutil.copy(older.path / name, killed.path / name)
+    with closing(killed.open()) as database:
+        assert ["older"] == codes(database)
+
+
+@pytest.mark.parametrize("left", ["", "another-shop 999 ab", "{shop} many ab", "{shop}"])
+def test_what_a_commit_left_that_says_nothing(folder: Folder, left: str) -> None:
+    """Cut off, or of the shop that stood here before: the note counts as it is."""
+    note = folder.note.read()
+    assert note is not None
+    folder.path.joinpath("shop.last").write_text(left.format(shop=note.shop))
+    assert note == folder.note.read()
+    with closing(folder.open()) as database:
+        assert [] == codes(database)
+
+
+def test_a_note_that_cannot_be_written(folder: Folder) -> None:
+    """What is amiss holds in the service that found it, and is noted as soon as that can be."""
+    with closing(folder.open()) as database:
+        known = folder.note.stored()
+        assert known is not None
+        write(database)
+        with database.engine.begin() as connection:
+            connection.execute(text("UPDATE items SET title = 'Bell' WHERE n = 2"))
+        fresh = folder.path / f"shop.json.{os.getpid()}.new"
+        fresh.mkdir()  # as little to be written as on a full disk
+        assert 1 == len(found(database))
+        for _ in range(2):
+            database.keep_note()
+            with pytest.raises(Unwritable, match="other words"):
+                write(database)
+        assert known == folder.note.stored()
+        fresh.rmdir()
+        database.keep_note()
+        noted = folder.note.stored()
+        assert noted is not None and ["row"] == [each.code for each in noted.amiss]
 
 
 @pytest.mark.parametrize("what", ["folder", "log", "moved"])
@@ -260,4 +306,4 @@ def test_the_note_is_replaced_as_a_whole(tmp_path: Path) -> None:
     written = note.Note("ab", 7, "cd", 5, "ef", "", (note.Finding("older", "It is older."),))
     notebook.write(written)
     assert written == notebook.read()
-    assert ["shop.json"] == [each.name for each in notebook.path.parent.iterdir()]
+    assert ["shop.json", "shop.last"] == sorted(each.name for each in notebook.path.parent.iterdir())
