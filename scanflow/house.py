@@ -56,12 +56,12 @@ def _verify(shop: Shop) -> None:
 
 def verify_due(last: str, now: datetime) -> bool:
     """Whether it is time to verify all, `last` done then (ISO 8601, empty for never): at night by the shop's clock,
-    and at once where a night was missed.
+    and at once where a night was missed, or where a clock that was wrong has dated it ahead.
     """
     if not last:
         return True
     past = now - datetime.fromisoformat(last)
-    return past > MISSED or (now.hour == NIGHT and past > HOUR)
+    return past > MISSED or past < -HOUR or (now.hour == NIGHT and past > HOUR)
 
 
 JOBS = (

@@ -64,10 +64,11 @@ def test_each_in_its_own_time(shop: Shop) -> None:
         ("2026-03-03T02:01:00+00:00", "2026-03-03T03:30:00+01:00", False),
         ("2026-03-01T02:10:00+00:00", "2026-03-02T14:00:00+01:00", False),
         ("2026-03-01T02:10:00+00:00", "2026-03-02T15:11:00+01:00", True),
+        ("2099-03-01T02:10:00+00:00", "2026-03-02T15:11:00+01:00", True),
     ],
 )
 def test_when_all_is_verified(last: str, now: str, due: bool) -> None:
-    """At three in the night by the shop's clock, once; in the day only if that was missed."""
+    """At three in the night by the shop's clock, once; in the day if missed, or dated ahead by a wrong clock."""
     assert due == verify_due(last, datetime.fromisoformat(now))
 
 

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, TextIO
 
 import click
 
-from scanflow.cli.opening import data_folder, in_shop, open_shop
+from scanflow.cli.opening import data_folder, in_shop, must_exist, open_shop
 from scanflow.cli.typed import as_json
 
 if TYPE_CHECKING:
@@ -35,10 +35,7 @@ def backup(dest: Path, recipient: str, as_json: bool, data: Path | None, databas
     """
     from scanflow.storage import backups
 
-    if database is None and (data or not os.environ.get("SCANFLOW_DATABASE_URL")):
-        folder = data_folder(data)
-        if not (folder / "scanflow.db").exists():
-            raise click.ClickException(f"There is no shop in {folder}. Name its folder by --data.")
+    must_exist(data, database)
     with closing(open_shop(data, database)) as shop:
         try:
             done = backups.take(shop.database, dest, shop.clock(), recipient=recipient, progress=_shown())
@@ -84,7 +81,7 @@ def restore(
     except (BackupError, UnfitFolder) as error:
         raise click.ClickException(str(error)) from error
     if database:  # what this machine noted of a shop that stood there before
-        for_url(database, data_folder(None)).path.unlink(missing_ok=True)
+        for_url(database, data_folder(None)).set_aside()
     _tell(done, data, as_json)
 
 

@@ -44,6 +44,17 @@ def _folder_of(database: "Database") -> Path:
         return data_folder(None) / f"shop-{shop_name(connection)}"
 
 
+def must_exist(data: Path | None, database: str | None) -> None:
+    """For what makes no sense in a new shop: a folder that was mistyped gets none."""
+    from scanflow.storage import note
+    from scanflow.storage.engine import DATABASE
+
+    if database is None and (data or not os.environ.get("SCANFLOW_DATABASE_URL")):
+        folder = data_folder(data)
+        if not any((folder / name).exists() for name in (DATABASE, f"{DATABASE}-wal", note.NAME)):
+            raise click.ClickException(f"There is no shop in {folder}. Name its folder by --data.")
+
+
 def open_shop(data: Path | None, database: str | None, *, brief: bool = False) -> "Shop":
     """The shop in a folder or database, verified in brief if wanted; an error in one line where it can't be opened."""
     from sqlalchemy.exc import SQLAlchemyError

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from scanflow.cli.opening import in_shop, open_shop
+from scanflow.cli.opening import in_shop, must_exist, open_shop
 
 if TYPE_CHECKING:
     from scanflow.shop import Shop
@@ -31,6 +31,7 @@ def verify(brief: bool, accept: str, as_json: bool, data: Path | None, database:
     """
     if brief and accept:
         raise click.UsageError("What is accepted must be known as a whole: --accept goes without --brief.")
+    must_exist(data, database)
     say = (lambda what: None) if as_json else lambda what: click.echo(f"Checking {what}.", err=True)
     with contextlib.closing(open_shop(data, database)) as shop:
         held = shop.database
@@ -66,6 +67,7 @@ def _outcome(found: int, seq: int, accepted: bool) -> str:
 @in_shop
 def health(as_json: bool, data: Path | None, database: str | None) -> None:
     """What is amiss, in one look. Status 1 if nothing can be recorded."""
+    must_exist(data, database)
     with contextlib.closing(open_shop(data, database)) as shop:
         state = _state(shop)
     click.echo(json.dumps(state) if as_json else "\n".join(_lines(state)))

@@ -92,12 +92,21 @@ def test_a_missing_database(folder: Folder) -> None:
     assert not folder.file.exists()
 
 
+@pytest.mark.parametrize("command", ["verify", "health"])
+def test_a_folder_without_a_shop(tmp_path: Path, command: str) -> None:
+    """Of a mistyped folder nothing is said to be well, and no shop is begun there."""
+    folder = Folder(tmp_path / "shpo")
+    result = run(folder, command)
+    assert (1, True) == (result.exit_code, "There is no shop in" in result.output)
+    assert [] == list(folder.path.iterdir())
+
+
 @pytest.mark.parametrize("name", ["what?x", "100%20 #&ä"])
 def test_any_name_of_a_folder(tmp_path: Path, name: str) -> None:
     """The database and its note lie within the folder that was named, whatever its name has in it."""
     folder = Folder(tmp_path / name)
     assert 0 == run(folder, "token", "printer").exit_code
-    assert {"scanflow.db", "shop.json"} == {each.name for each in folder.path.iterdir()}
+    assert {"scanflow.db", "shop.json", "shop.last"} == {each.name for each in folder.path.iterdir()}
     assert [name] == [each.name for each in tmp_path.iterdir()]
     assert 0 == run(folder, "verify").exit_code
 
