@@ -238,6 +238,8 @@ class Keeper:
     def _there(self, place: Place) -> Path:
         """The folder of a place. Only the one in the shop's data is made: where a stick is missing none must be."""
         path = Path(place.path)
+        if (gone := self._database.gone()) is not None:
+            raise BackupError("stopped", gone.detail)
         if place.path == self.own:
             path.mkdir(mode=0o700, parents=True, exist_ok=True)
         if not path.is_dir():

@@ -6,12 +6,14 @@ import logging
 import os
 import time
 from collections.abc import Iterator
+from contextlib import closing
 from dataclasses import replace
 from datetime import datetime, timedelta
 from pathlib import Path
 
 import pytest
 from clients import SQLITE_ONLY
+from spoilt import Folder
 
 from scanflow import keeper as keeping
 from scanflow.domain.backups import Place
@@ -125,6 +127,26 @@ def test_a_named_place_takes_over(shop: Shop, tmp_path: Path) -> None:
     assert (1, 1, []) == (count(tmp_path / "backups"), count(tmp_path / "stick"), said(shop))
     with shop.looking() as unit:
         assert replace(place, begun=True) == unit.settings.backups.place(place.path)
+
+
+def test_the_data_folder_deleted_while_it_is_served(readers: Readers, clock: Clock, tmp_path: Path) -> None:
+    """It is not made anew for a backup of nothing, so that the right one can be put back; the reason is told."""
+    folder = Folder(tmp_path / "shop")
+    shop = Shop(folder.open(), readers, clock, folder=folder.path)
+    with closing(shop.database), closing(shop.keeper):
+        place = Path(shop.keeper.own or "")
+        look(shop)
+        assert 1 == count(place)
+        work(shop)
+        clock.now += 5 * HOUR
+        folder.path.rename(tmp_path / "elsewhere")
+        look(shop)
+        assert not folder.path.exists()
+        assert "deleted or moved away" in shop.keeper.standing(Place(str(place))).problem
+        (tmp_path / "elsewhere").rename(folder.path)
+        shop.keeper.now()
+        assert shop.keeper.wait(30)
+        assert [clock.now] == [each.at for each in copies.listed(place)]
 
 
 @SQLITE_ONLY

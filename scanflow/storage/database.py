@@ -133,7 +133,8 @@ class Database:
         if self.guard.follow():
             self._thaw()
             self.guard.amiss = ()
-        self.guard.keep(self._reader)
+        if self.gone() is None:  # else the folder would stand again without its database, in the right one's way
+            self.guard.keep(self._reader)
 
     def _thaw(self) -> None:
         """Where something was amiss at the start its files were left alone until now."""
@@ -249,7 +250,7 @@ class Database:
 
     def close(self) -> None:
         self.changes.close()
-        if self._files.gone() is None:
+        if self.gone() is None:
             self.guard.keep(self._reader)
         if self._truncating is not None:
             self._truncating.close()

@@ -33,8 +33,8 @@ class OpenFiles:
                 return Unwritable(
                     GONE,
                     f"The database's file {path} was deleted or moved away. Nothing was recorded. Put it back where "
-                    "it was. If you can't, end the service, restore the newest backup into a new folder, and start "
-                    "there.",
+                    "it was; after a copy, start the service again. If there is none, end the service, restore the "
+                    "newest backup into a new folder, and start there.",
                 )
         return None
 

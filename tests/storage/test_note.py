@@ -221,6 +221,8 @@ def test_deleted_while_it_is_served(folder: Folder, tmp_path: Path, what: str) -
         with pytest.raises(Unwritable, match="deleted or moved away") as refused:
             write(database)
         assert "storage_gone" == refused.value.code == trouble_of(database).code  # type: ignore[union-attr]
+        database.keep_note()
+        assert (what == "log") == folder.path.exists()
         if what == "moved":
             (tmp_path / "elsewhere").rename(folder.path)
             write(database)
