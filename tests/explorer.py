@@ -253,6 +253,14 @@ def _cancel_order(room: Room, unit: Memory) -> Iterator[Event]:
         yield Event("cancel order", f"cancel order {order.number}", lambda u, name=order.id: orders.cancel(u, name))
 
 
+def _cancel_in_time(room: Room, unit: Memory) -> Iterator[Event]:
+    """Orders of which nothing was closed yet."""
+    closed = {line.order for line in _lines_of(unit) if line.state is LineState.RELEASED}
+    for order, event in zip(unit.all(Order), _cancel_order(room, unit), strict=True):
+        if order not in closed:
+            yield event
+
+
 def _cancel_line(room: Room, unit: Memory) -> Iterator[Event]:
     for line in _lines_of(unit):
         text = f"cancel {line.reference}"
@@ -486,6 +494,7 @@ EVENTS: Mapping[str, Callable[[Room, Memory], Iterator[Event]]] = {
     "put away": _put_away,
     "receive": _receive,
     "cancel order": _cancel_order,
+    "cancel in time": _cancel_in_time,
     "cancel line": _cancel_line,
     "settle": _settle,
     "settle on": _settle_on,

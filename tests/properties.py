@@ -293,9 +293,9 @@ def what_was_cancelled_in_the_box_ends_cancelled(change: Change) -> bool:
     """
     for before, after in change.moved:
         in_box = before.state is LineState.PACKED and before.has(Hold.CANCELLED_IN_BOX)
-        if before.state is LineState.RELEASED and before.has(Hold.CANCELLED_IN_BOX):
-            if after.state is not LineState.RETURNED and not after.has(Hold.CANCELLED_IN_BOX):
-                return False
+        here = before.state is LineState.RELEASED and before.has(Hold.CANCELLED_IN_BOX)
+        if here and after.state is not LineState.RETURNED and not after.has(Hold.CANCELLED_IN_BOX):
+            return False
         if in_box and (after.state is not LineState.CANCELLED or after.has(Hold.CANCELLED_IN_BOX)):
             return False
     return True

@@ -2,7 +2,7 @@
 
 All have at least three slots, three things, two orders with three lines in all (1: D001 and D002, 2: D003), and
 parcels for either order or for both. `DAY` is the whole main job at one table, by people who read no card where
-its thing is not. Everything at once has too many
+its thing is not, and of buyers who cancel nothing that is closed. Everything at once has too many
 states to walk, so each of the others takes one part of the work in full depth, beside a slot that nobody ordered
 (D004), one that is free (D005) and one whose card is lost (D006).
 """
@@ -100,7 +100,7 @@ DAY = Room(
     room(spare=False),
     kinds(
         "put away,open round,close round,honest bin,table,take out,honest tray,open parcel,set aside,close parcel,"
-        "cancel order,settle"
+        "cancel in time,settle"
     ),
     items=4,
     tables=("main",),
