@@ -288,8 +288,8 @@ def out_of_the_box_only_by_its_card(change: Change) -> bool:
 
 
 def what_was_cancelled_in_the_box_ends_cancelled(change: Change) -> bool:
-    """A line cancelled in the box is cancelled by the scan that takes it out, and stays held until then. One in a closed
-    parcel is in the box again, still held, when that is opened; or it came back.
+    """A line cancelled in the box is cancelled by the scan that takes it out, and stays held until then. One in a
+    closed parcel is in the box again, still held, when that is opened; or it came back.
     """
     for before, after in change.moved:
         in_box = before.state is LineState.PACKED and before.has(Hold.CANCELLED_IN_BOX)
