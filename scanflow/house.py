@@ -37,7 +37,9 @@ class Job:
 def _forget_old_photos(shop: Shop) -> None:
     """The photos of counts that ended long enough ago are deleted."""
     if trouble_of(shop.database) is None and not shop.act("scanflow", forget_old_photos):
-        log.warning("Old photos of counts are kept for a week: the clock is far past the ledger. Is it right?")
+        log.warning(
+            "The clock is far ahead of the ledger, so old photos of counts are kept for a week. Check the clock."
+        )
 
 
 def _keep_note(shop: Shop) -> None:

@@ -41,7 +41,7 @@ MOMENT = timedelta(minutes=1)
 Sign = Callable[..., None]
 """Called in the course of a long work: it goes on."""
 
-LOOKING = "Looking for what is due, and backing it up"
+LOOKING = "Looking for backups that are due"
 BACKING_UP = "Backing up"
 TRYING = "Trying the recovery key"
 

@@ -105,7 +105,7 @@ GAP = 0.02
 """Seconds between two parts: a service in another process that asks for its turn on SQLite gets it."""
 
 
-BEGUN = "A part of it is done: send it again as it is, and it goes on with the rest."
+BEGUN = "A part of the file is loaded. Send the same file again; it goes on with the rest."
 
 
 def key_of(parsed: orders_csv.Parsed) -> str:

@@ -59,7 +59,7 @@ def test_a_person_gets_words(tmp_path: Path) -> None:
     assert [
         f"{good}: S0374 (decoded, code128, by zxing-cpp+zbar)",
         f"{blank}: no code read",
-        f"{empty}: This file is not a picture of a kind that is taken here. "
+        f"{empty}: This file is not a picture that can be opened here. "
         "Send the photo as JPEG, PNG, WebP, HEIC or AVIF.",
     ] == done.stdout.splitlines()
 

@@ -84,7 +84,7 @@ def test_the_first_start_makes_the_first_backup(shop: Shop, tmp_path: Path) -> N
     look(shop)
     (made,) = copies.listed(tmp_path / "backups")
     copies.check(tmp_path / "backups", made)
-    assert ["Backups are on this disk only."] == said(shop)
+    assert ["Backups are on this disk only. Name a place on another one."] == said(shop)
 
 
 @SQLITE_ONLY
@@ -241,8 +241,8 @@ def test_an_encrypted_place_counts_once_its_key_was_tried(shop: Shop, tmp_path: 
     look(shop)
     assert (1, 0) == (count(tmp_path / "backups"), count(tmp_path / "stick"))
     untried = [
-        "Backups are on this disk only.",
-        f"{place.path}: its recovery key was not tried yet.",
+        "Backups are on this disk only. Name a place on another one.",
+        f"No backup in {place.path} counts yet. Type its recovery key.",
     ]
     assert untried == said(shop)
     shop.keeper.try_key(place, copies.new_key()[1], "owner")

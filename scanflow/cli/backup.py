@@ -12,26 +12,25 @@ from typing import TYPE_CHECKING, TextIO
 
 import click
 
-from scanflow.cli.opening import data_folder, in_shop, must_exist, open_shop
+from scanflow.cli.opening import PORT, data_folder, in_shop, must_exist, open_shop
 from scanflow.cli.typed import as_json
 
 if TYPE_CHECKING:
     from scanflow.storage.backups_restore import Restored
 
-PORT = 8765
-"""Where `scanflow serve` listens unless told otherwise."""
-
 
 @click.command()
 @click.argument("dest", type=click.Path(path_type=Path))
-@click.option("--recipient", default="", metavar="AGE1...", help="Encrypt for the recovery key of this recipient.")
+@click.option(
+    "--recipient", default="", metavar="AGE1...", help="Encrypt it: only the recovery key of this recipient opens it."
+)
 @as_json
 @in_shop
 def backup(dest: Path, recipient: str, as_json: bool, data: Path | None, database: str | None) -> None:
-    """Back the shop up to the folder DEST, whether or not it is being served.
+    """Back up the shop to the folder DEST. The service may run meanwhile.
 
-    DEST keeps each picture once, and for each backup one file of all the rest, so a further one is quick. It is checked
-    before it counts. Passwords, sessions and tokens are left out.
+    DEST keeps each picture once, and one file of all the rest for each backup, so the next one is quick. A backup is
+    checked before it counts. Passwords, sessions and tokens are not in it.
     """
     from scanflow.storage import backups
 
@@ -53,17 +52,17 @@ def backup(dest: Path, recipient: str, as_json: bool, data: Path | None, databas
 @click.argument("source", metavar="FROM", type=click.Path(exists=True, path_type=Path))
 @click.option("--data", type=click.Path(file_okay=False, path_type=Path), help="New folder for the shop's data.")
 @click.option("--database", help="URL of an empty PostgreSQL database, in place of a folder.")
-@click.option("--which", default="", metavar="NAME", help="How the backup's name begins.  [default: the newest]")
-@click.option("--key-file", type=click.File(), help="The recovery key of encrypted backups; - types it in.")
+@click.option("--which", default="", metavar="NAME", help="The backup whose name begins so.  [default: the newest]")
+@click.option("--key-file", type=click.File(), help="File with the recovery key; - reads it from the input.")
 @as_json
 def restore(
     source: Path, data: Path | None, database: str | None, which: str, key_file: TextIO | None, as_json: bool
 ) -> None:
-    """Make a shop again of a backup: FROM is the folder of backups, or a downloaded file.
+    """Restore a shop from a backup. FROM is the folder of backups, or a downloaded file.
 
-    Nothing is overwritten: the new folder or database must hold no shop. All of the backup is checked before the shop
-    counts. Then nobody is signed in any more; the printed link sets the owner's password anew. An encrypted backup asks
-    for its recovery key, which SCANFLOW_RECOVERY_KEY or --key-file may give.
+    Nothing is overwritten: the new folder or database must hold no shop. The whole backup is checked first. Afterwards
+    nobody is signed in; the printed link sets the owner's password. The command asks for the recovery key of an
+    encrypted backup, or takes it from --key-file or SCANFLOW_RECOVERY_KEY.
     """
     from scanflow.storage.backups import BackupError, listed
     from scanflow.storage.backups_restore import restore as put_back
@@ -71,7 +70,7 @@ def restore(
     from scanflow.storage.note import for_url
 
     if (data is None) == (database is None):
-        raise click.UsageError("Give a folder by --data or a database by --database, one of them.")
+        raise click.UsageError("Give a folder by --data or a database by --database, not both.")
     try:
         key = key_file.read().strip() if key_file else os.environ.get("SCANFLOW_RECOVERY_KEY", "")
         fitting = [each for each in listed(source) if each.name.startswith(which)]

@@ -13,6 +13,9 @@ if TYPE_CHECKING:
     from scanflow.shop import Shop
     from scanflow.storage.database import Database
 
+PORT = 8765
+"""Where `scanflow serve` listens unless told otherwise."""
+
 
 def in_shop(command: Callable[..., Any]) -> Callable[..., Any]:
     """The options that say which shop a command works in."""

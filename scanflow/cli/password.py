@@ -4,19 +4,19 @@ from pathlib import Path
 
 import click
 
-from scanflow.cli.opening import in_shop, open_shop
+from scanflow.cli.opening import PORT, in_shop, open_shop
 
 
 @click.command()
-@click.option("--host", default="127.0.0.1", show_default=True, help="Address that the service listens at.")
-@click.option("--port", default=8765, show_default=True, type=click.IntRange(1, 65535), help="Its port.")
-@click.option("--https", is_flag=True, help="It speaks HTTPS.")
+@click.option("--host", default="127.0.0.1", show_default=True, help="Address of the service.")
+@click.option("--port", default=PORT, show_default=True, type=click.IntRange(1, 65535), help="Its port.")
+@click.option("--https", is_flag=True, help="The service speaks HTTPS.")
 @in_shop
 def password(host: str, port: int, https: bool, data: Path | None, database: str | None) -> None:
-    """Print a link that sets the owner's password anew: once, within 24 hours.
+    """Print a link that sets a new password for the owner. It works once, within 24 hours.
 
-    The password of now holds until the link is used; then all browsers are signed out. Whether the service runs or is
-    started later makes no difference.
+    The old password works until the link is used; then all browsers are signed out. The service may run meanwhile, or
+    be started later.
     """
     from scanflow.web.addresses import Listening
 

@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 
 import click
 
-from scanflow.cli.opening import data_folder, in_shop, open_shop
+from scanflow.cli.opening import PORT, data_folder, in_shop, open_shop
 
 if TYPE_CHECKING:
     from flask import Flask
@@ -35,12 +35,16 @@ PEM = click.Path(exists=True, dir_okay=False, path_type=Path)
 
 @click.command()
 @click.option("--host", help="Address to listen at; 0.0.0.0 for the network.  [default: 127.0.0.1; with HTTPS 0.0.0.0]")
-@click.option("--port", default=8765, show_default=True, type=click.IntRange(0, 65535))
-@click.option("--https", is_flag=True, help="Speak HTTPS, by a certificate that is made for this machine.")
-@click.option("--cert", type=PEM, help="HTTPS by a certificate of your own, in PEM, with its chain.")
-@click.option("--key", type=PEM, help="The key of --cert, where it stands in another file.")
-@click.option("--insecure", is_flag=True, help="Without HTTPS in a network, where others can read what is sent.")
-@click.option("--name", "names", multiple=True, help="A name by which it is called besides this machine's own.")
+@click.option("--port", default=PORT, show_default=True, type=click.IntRange(0, 65535), help="Port to listen at.")
+@click.option(
+    "--https", is_flag=True, help="Let phones in the home network in by HTTPS, with a certificate that is made here."
+)
+@click.option("--cert", type=PEM, help="Speak HTTPS with a certificate of your own: PEM, with its chain.")
+@click.option("--key", type=PEM, help="The key of --cert, if it is in another file.")
+@click.option(
+    "--insecure", is_flag=True, help="Let the network in without HTTPS: everybody there can read the password."
+)
+@click.option("--name", "names", multiple=True, help="A further name of the service, besides this machine's own.")
 @in_shop
 def serve(
     host: str | None,
@@ -171,7 +175,7 @@ def _tell(shop: "Shop", listening: Any, *, trust: bool) -> None:
         known = has_password(unit.connection)
     trouble = trouble_of(shop.database)
     if trouble is not None:
-        click.echo(f"Pages are shown. {trouble.detail}")
+        click.echo(f"Pages can be seen. {trouble.detail}")
     elif not known:
         click.echo(f"Set the owner's password here, once: {listening.set_up(shop.setup_link())}")
     _tell_backups(shop)

@@ -19,18 +19,18 @@ WHO = "scanflow verify"
 
 
 @click.command()
-@click.option("--brief", is_flag=True, help="Only what changed since it was verified last, and what is quick.")
-@click.option("--accept", metavar="REASON", default="", help="Go on with what is amiss; the ledger keeps the reason.")
+@click.option("--brief", is_flag=True, help="Check only what is new since the last time, and what is quick.")
+@click.option("--accept", metavar="REASON", default="", help="Go on with what is amiss. The ledger keeps this reason.")
 @click.option("--json", "as_json", is_flag=True, help="Report as one JSON document.")
 @in_shop
 def verify(brief: bool, accept: str, as_json: bool, data: Path | None, database: str | None) -> None:
-    """Hold the shop's data against themselves: the database's own checks, ledger, rows, pictures. Status 1 if amiss.
+    """Check all of the shop's data: database, ledger, rows and pictures. Status 1 if anything is amiss.
 
-    The service does it by itself: in brief when it starts, whole each night. Where something is amiss it reads and
-    records nothing, until all was verified here and found well again, or accepted.
+    The service does this by itself: in brief when it starts, and as a whole each night. If something is amiss, it shows
+    its pages and records nothing, until this command finds all well or you accept what is amiss.
     """
     if brief and accept:
-        raise click.UsageError("What is accepted must be known as a whole: --accept goes without --brief.")
+        raise click.UsageError("A brief check may miss something. Use --accept without --brief.")
     must_exist(data, database)
     say = (lambda what: None) if as_json else lambda what: click.echo(f"Checking {what}.", err=True)
     with contextlib.closing(open_shop(data, database)) as shop:
@@ -59,14 +59,14 @@ def _outcome(found: int, seq: int, accepted: bool) -> str:
     if not found:
         return f"Nothing is amiss, up to entry {seq} of the ledger."
     amiss = "1 thing is" if found == 1 else f"{found} things are"
-    return f"{amiss} amiss{', and accepted. A service that runs goes on within a minute' if accepted else ''}."
+    return f"{amiss} amiss{', and accepted. A running service records again within a minute' if accepted else ''}."
 
 
 @click.command()
 @click.option("--json", "as_json", is_flag=True, help="Report as one JSON document.")
 @in_shop
 def health(as_json: bool, data: Path | None, database: str | None) -> None:
-    """What is amiss, in one look. Status 1 if nothing can be recorded."""
+    """Say in one look what is amiss. Status 1 if nothing can be recorded."""
     must_exist(data, database)
     with contextlib.closing(open_shop(data, database)) as shop:
         state = _state(shop)
@@ -99,6 +99,8 @@ def _lines(state: dict[str, Any]) -> list[str]:
     return [
         state["detail"] or "Nothing is amiss: what is scanned is recorded.",
         f"The database is {state['database']}; its ledger has {state['ledger']} entries.",
-        f"All data were verified at {whole}." if whole else "All data were never verified: scanflow verify does it.",
-        last if state["backup"] else "There is no backup yet: scanflow backup DEST makes one.",
+        f"All data were verified at {whole}."
+        if whole
+        else "The data were never verified as a whole. Run scanflow verify.",
+        last if state["backup"] else "There is no backup yet. Run scanflow backup DEST.",
     ]

@@ -15,6 +15,8 @@ from typing import Any
 
 import click
 
+from scanflow.cli.opening import PORT
+
 FILE = click.Path(exists=True, dir_okay=False, path_type=Path)
 STATIONS = click.Choice(["bin", "table", "tray", "shelf"])
 
@@ -27,7 +29,7 @@ STATIONS = click.Choice(["bin", "table", "tray", "shelf"])
 @click.option("--camera", type=click.IntRange(0), help="Number of the camera.  [default: 0]")
 @click.option("--video", type=click.Path(exists=True, path_type=Path), help="A film in place of a camera.")
 @click.option("--fast", is_flag=True, help="Look at every frame of the film, as fast as they are read.")
-@click.option("--url", default="http://127.0.0.1:8765", show_default=True, help="Address of the service.")
+@click.option("--url", default=f"http://127.0.0.1:{PORT}", show_default=True, help="Address of the service.")
 @click.option("--token-file", type=FILE, help="File with an access token; SCANFLOW_TOKEN where it is not given.")
 @click.option("--page", default=8766, show_default=True, type=click.IntRange(0, 65535), help="Port of its page.")
 @click.option("--json", "as_json", is_flag=True, help="One JSON document per scan, one a line.")

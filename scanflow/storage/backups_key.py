@@ -22,7 +22,7 @@ def recipient_of(key: str) -> str:
     try:
         return str(x25519.Identity.from_str("".join(key.split()).upper()).to_public())
     except pyrage.IdentityError as error:
-        detail = "This is no recovery key. It begins with AGE-SECRET-KEY-1: copy it again from its sheet."
+        detail = "This is no recovery key. A key begins with AGE-SECRET-KEY-1. Copy it again from its sheet."
         raise BackupError("wrong_key", detail) from error
 
 
@@ -31,7 +31,7 @@ def sealer(recipient: str) -> x25519.Recipient:
     try:
         return x25519.Recipient.from_str(recipient)
     except pyrage.RecipientError as error:
-        detail = "This is no recipient. It begins with age1: copy it again from where the key was made."
+        detail = "This is no recipient. One begins with age1. Copy it again from where the key was made."
         raise BackupError("wrong_key", detail) from error
 
 

@@ -165,7 +165,7 @@ def opened(source: Path) -> Iterator[Store]:
             yield Folder(source)
             return
         if not source.exists():
-            raise _gone(source)
+            raise gone(source)
         if not zipfile.is_zipfile(source):
             raise BackupError("not_a_place", f"{source} holds no backup. Choose the folder or file of a backup.")
         with zipfile.ZipFile(source) as file:
@@ -216,10 +216,10 @@ def prepare(place: Path, *, new: bool) -> None:
     if place.exists() and not place.is_dir():
         raise BackupError("not_a_place", f"{place} is a file. Choose a folder for backups.")
     if not new and not (place.is_dir() and any(map(_NAME.fullmatch, Folder(place).names()))):
-        raise _gone(place)
+        raise gone(place)
     if not place.exists():
         if not place.parent.is_dir():
-            raise _gone(place.parent)
+            raise gone(place.parent)
         place.mkdir(mode=0o700)
 
 
@@ -321,16 +321,20 @@ def in_words(place: Path) -> Iterator[None]:
 
 def said(error: OSError, place: Path) -> BackupError:
     """The same of one error."""
-    if error.errno in _FULL:
-        return BackupError("place_full", f"{place} is full. Make room there, or choose another place.")
-    if error.errno in _READ_ONLY:
-        return BackupError("place_readonly", f"{place} can't be written. Change its rights, or choose another place.")
-    return _gone(place)
+    return full(place) if error.errno in _FULL else read_only(place) if error.errno in _READ_ONLY else gone(place)
+
+
+def full(place: Path) -> BackupError:
+    return BackupError("place_full", f"{place} is full. Make room there, or choose another place.")
+
+
+def read_only(place: Path) -> BackupError:
+    return BackupError("place_readonly", f"{place} can't be written. Change its rights, or choose another place.")
+
+
+def gone(place: Path) -> BackupError:
+    return BackupError("place_gone", f"{place} is not there. Plug it in, or choose another place.")
 
 
 def damaged(what: str) -> BackupError:
     return BackupError("damaged", f"{what} is damaged. Use another backup; this place may need a new disk.")
-
-
-def _gone(place: Path) -> BackupError:
-    return BackupError("place_gone", f"{place} is not there. Plug it in, or choose another place.")

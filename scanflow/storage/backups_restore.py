@@ -25,10 +25,9 @@ from scanflow.storage.backups_pictures import taken_out
 from scanflow.storage.backups_place import Backup, BackupError, Store, damaged
 from scanflow.storage.backups_rows import State, check_ledger, check_rows, pictures_in
 from scanflow.storage.database import LOCK_KEY, Database, NewerData, run_migrations
-from scanflow.storage.engine import connect, sqlite_url, take_time
+from scanflow.storage.engine import DATABASE, connect, sqlite_url, take_time
 from scanflow.storage.ledger import entry_of, first_break
 
-FILE = "scanflow.db"
 _WORK = "restoring-"
 _OWN = {"alembic_version", "access", "photos"}
 """Tables that are filled in another way, or not at all."""
@@ -128,7 +127,7 @@ def _in_words(target: Path) -> Iterator[None]:
     except (sqlite3.Error, SQLAlchemyError) as error:
         cause = getattr(error, "orig", None) or error
         if getattr(cause, "sqlite_errorcode", 0) & 0xFF == sqlite3.SQLITE_FULL:
-            raise BackupError("place_full", f"{target} is full. Make room there, or choose another folder.") from error
+            raise places.full(target) from error
         raise BackupError("stopped", f"Nothing was restored: {str(cause).strip()}") from error
 
 
@@ -146,15 +145,15 @@ def _into_folder(
     try:
         _fill_file(_fetched(source, store, backup, key, work, progress), work)
         done = _opened(sqlite_url(work), backup, now)
-        check_rows(work / FILE, "What was restored")
-        _move(work / FILE, data)
+        check_rows(work / DATABASE, "What was restored")
+        _move(work / DATABASE, data)
         return done
     finally:
         shutil.rmtree(work, ignore_errors=True)
 
 
 def _refuse_a_shop(data: Path) -> None:
-    if any((data / name).exists() for name in (FILE, f"{FILE}-wal", f"{FILE}-shm", note.NAME)):
+    if any((data / name).exists() for name in (DATABASE, f"{DATABASE}-wal", f"{DATABASE}-shm", note.NAME)):
         raise BackupError("not_empty", f"{data} holds a shop, or what is left of one. Restore into another folder.")
 
 
@@ -164,7 +163,7 @@ def _fill_file(copy: _Copy, work: Path) -> None:
     with engine.begin() as connection:
         run_migrations(connection, None, copy.state.revision)
     engine.dispose()
-    with closing(sqlite3.connect(work / FILE, isolation_level=None)) as file:
+    with closing(sqlite3.connect(work / DATABASE, isolation_level=None)) as file:
         file.executescript("PRAGMA journal_mode=OFF; PRAGMA synchronous=OFF; PRAGMA cache_size=-65536")
         file.execute("ATTACH ? AS backup", (str(copy.rows),))
         file.execute("BEGIN")
@@ -252,9 +251,9 @@ def _move(file: Path, data: Path) -> None:
         os.fsync(written.fileno())
     _refuse_a_shop(data)
     try:
-        os.link(file, data / FILE)
+        os.link(file, data / DATABASE)
     except FileExistsError:
         _refuse_a_shop(data)
     except OSError:  # a file system without links
-        file.rename(data / FILE)
+        file.rename(data / DATABASE)
     places.sync_folder(data)

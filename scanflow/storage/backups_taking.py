@@ -78,13 +78,13 @@ def _said(error: sqlite3.Error, place: Path) -> BackupError:
     if code in (sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB):
         return BackupError("damaged", "The shop's own database is damaged. Go back to an earlier backup.")
     if code == sqlite3.SQLITE_FULL:
-        return BackupError("place_full", f"{place} is full. Make room there, or choose another place.")
+        return places.full(place)
     if code == sqlite3.SQLITE_READONLY:
-        return BackupError("place_readonly", f"{place} can't be written. Change its rights, or choose another place.")
+        return places.read_only(place)
     if code == sqlite3.SQLITE_IOERR and place.is_dir():
         return BackupError("place_full", f"{place} takes no more: it is full, or fails. Choose another place.")
     if code in (sqlite3.SQLITE_IOERR, sqlite3.SQLITE_CANTOPEN):
-        return BackupError("place_gone", f"{place} is not there. Plug it in, or choose another place.")
+        return places.gone(place)
     return BackupError("stopped", f"The shop's database can't be read: {error}")
 
 

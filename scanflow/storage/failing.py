@@ -30,8 +30,8 @@ WORDS = {
     READONLY: "The shop's data can't be changed: they are read-only. Make them writable; then it goes on by itself.",
     GONE: "The shop's data can't be reached, so nothing is recorded. Bring their disk or server back; then it goes on "
     "by itself.",
-    BUSY: "Something else keeps the shop's data busy, so nothing is recorded. Try again; if it lasts, look for a "
-    "program or service that hangs.",
+    BUSY: "Another program keeps the shop's data locked, so nothing is recorded. Wait a moment. If it lasts, look for "
+    "that program and end it.",
 }
 
 SQLITE = {

@@ -22,6 +22,8 @@ from scanflow.storage.verify import UNREADABLE, Verified, revision, verify
 DAMAGED = frozenset({1, 11, 26})
 """SQLITE_ERROR (a table is not what it was), SQLITE_CORRUPT and SQLITE_NOTADB, sqlite.org/rescode.html."""
 
+STOPPED = "Nothing is recorded: something is amiss with the data."
+
 log = logging.getLogger(__name__)
 
 
@@ -172,12 +174,8 @@ class Guard:
         if not self.amiss:
             return None
         first, more = self.amiss[0], len(self.amiss) - 1
-        rest = (
-            f" {more} more {'finding is' if more == 1 else 'findings are'} listed by scanflow verify." if more else ""
-        )
-        said = f"Nothing is recorded: something is amiss with the data. {first.words} {first.advice}{rest}"
-        said += self._last_good()
-        return Unwritable(AMISS, said)
+        rest = f" scanflow verify lists {more} more {'finding' if more == 1 else 'findings'}." if more else ""
+        return Unwritable(AMISS, f"{STOPPED} {first.words} {first.advice}{rest}{self._last_good()}")
 
     def backed_up(self, file: Path, at: datetime) -> None:
         """A backup was made that counts: the note names it, whatever becomes of the database."""

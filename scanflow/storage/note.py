@@ -170,13 +170,13 @@ def gone(what: str, notebook: Notebook) -> Unopened:
     had = f" with {note.seq} entries in its ledger" if note else ""
     last = f" {note.last_good}" if note and note.backup else ""
     return Unopened(
-        f"{what}, where a shop was{had}. Nothing was made or changed. Put the database back, or {RESTORE}.{last} To "
-        f"begin an empty shop here instead, move {notebook.path} and what is left of the database away first."
+        f"{what}. A shop was here{had}. Nothing was made or changed. Put the database back, or {RESTORE}.{last} To begin "
+        f"an empty shop here instead, move {notebook.path} and what is left of the database away first."
     )
 
 
 def differences(connection: Connection, note: Note) -> list[Finding]:
-    """In what the database is another one than the note knows."""
+    """How the database differs from what the note knows."""
     if not _named(connection):
         return [Finding("older", "The database is older than it was: its tables are those of before an upgrade.")]
     head = connection.execute(select(tables.head)).one_or_none()
@@ -192,11 +192,11 @@ def differences(connection: Connection, note: Note) -> list[Finding]:
     query = select(tables.ledger.c.hash).where(tables.ledger.c.seq == note.seq)
     known = connection.execute(query).scalar() if note.seq else FIRST
     if known != note.hash:
-        return [Finding("other_past", f"Entry {note.seq} of the ledger is another one than it was.")]
+        return [Finding("other_past", f"Entry {note.seq} of the ledger is not the one that the note knows.")]
     return []
 
 
 def _named(connection: Connection) -> bool:
-    """Whether its tables are of a revision in which a shop has a name, as whatever has a note."""
+    """Whether its tables are of a revision that names the shop. Every shop with a note has one."""
     found = inspect(connection)
     return found.has_table("head") and any(each["name"] == "shop" for each in found.get_columns("head"))

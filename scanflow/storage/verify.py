@@ -341,14 +341,16 @@ def _spoken(name: str) -> str:
 
 def _differ(told: str | None, is_now: str) -> str:
     if told is None:
-        return "the table has it, the account does not tell of it"
+        return "the database has it, the ledger does not"
     (said, _), (stands, digest) = told.split(" "), is_now.split(" ")
     if digest == "-":
         return (
-            f"the account says {said}, the table lacks it" if said != "-" else "the account has it, the table lacks it"
+            f"the ledger says {said}, the database lacks it"
+            if said != "-"
+            else "the ledger has it, the database lacks it"
         )
     if told == "- -":
-        return "the account says it is gone, the table has it"
+        return "the ledger says it is gone, the database has it"
     if said != stands:
-        return f"the account says {said}, the table says {stands}"
-    return "the table has other words than the account"
+        return f"the ledger says {said}, the database says {stands}"
+    return "the database has other words than the ledger"

@@ -115,7 +115,7 @@ def unopened(error: OSError) -> ImageError:
 
 
 def _damaged(error: Exception | str) -> str:
-    return f"This picture is damaged or broken off ({error}). Take or send it again."
+    return f"This picture is damaged or not whole ({error}). Take it or send it again."
 
 
 def _open(image: bytes | Path | NDArray[np.generic]) -> Image.Image:
@@ -132,7 +132,7 @@ def _unknown(image: bytes | Path | NDArray[np.generic]) -> str:
     if _is_heic(image):
         return _damaged("no HEIC that can be opened") if "HEIF" in taken() else _MISSING_HEIC
     *others, last = [called for called, _ in taken().values()]
-    return f"This file is not a picture of a kind that is taken here. Send the photo as {', '.join(others)} or {last}."
+    return f"This file is not a picture that can be opened here. Send the photo as {', '.join(others)} or {last}."
 
 
 def _is_heic(image: bytes | Path | NDArray[np.generic]) -> bool:

@@ -12,8 +12,8 @@ by way of a route of their own. Nothing is sent there.
 """
 
 EXPOSED = (
-    "Everybody in this network can read the password: this connection is not encrypted. "
-    "To end that, start the service with --https."
+    "This connection is not encrypted: everybody in this network can read the password. "
+    "Start the service with --https instead."
 )
 
 

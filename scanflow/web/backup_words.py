@@ -8,8 +8,8 @@ from scanflow.domain.backups import Backups, outdated
 from scanflow.keeper import Keeper
 from scanflow.storage.backups import Backup
 
-HERE_ONLY = "Backups are on this disk only."
-NOWHERE = "No backups are made: no place for them is named."
+HERE_ONLY = "Backups are on this disk only. Name a place on another one."
+NOWHERE = "No backups are made. Name a place for them."
 
 
 def age(since: timedelta) -> str:
@@ -37,7 +37,9 @@ def sentences(known: Backups, keeper: Keeper, seq: int, now: datetime) -> list[s
     if not used:
         return [NOWHERE]
     said = [HERE_ONLY] if any(place.path == keeper.own for place in used) else []
-    said += [f"{place.path}: its recovery key was not tried yet." for place in known.places if not place.counts]
+    said += [
+        f"No backup in {place.path} counts yet. Type its recovery key." for place in known.places if not place.counts
+    ]
     standings = [keeper.standing(place) for place in used]
     said += [each.problem for each in standings if each.problem]
     last = newest(known, keeper)

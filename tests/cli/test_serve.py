@@ -174,7 +174,7 @@ def test_a_neighbour_does_not_lock_out(tmp_path: Path) -> None:
     """
     with serving("--host", "0.0.0.0", "--insecure", "--name", "shop.example", "--data", tmp_path) as (address, process):
         assert process.stdout is not None
-        assert process.stdout.readline().startswith("Everybody in this network can read the password")
+        assert process.stdout.readline().startswith("This connection is not encrypted")
         assert [401] * 10 + [429] == [guessed(address, "127.0.0.2") for _ in range(11)]
         assert 401 == guessed(address, "127.0.0.3")
         called = [urllib.request.Request(f"{address}/api/health", headers={"Host": each}) for each in HOSTS]

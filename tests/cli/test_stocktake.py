@@ -123,7 +123,7 @@ def test_photos_that_can_not_be_used_are_told(folder: Path, tmp_path: Path) -> N
     broken.write_text("no picture")
     result = run(folder, "section:D", broken, nameless)
     assert [
-        f"{broken}: This file is not a picture of a kind that is taken here. "
+        f"{broken}: This file is not a picture that can be opened here. "
         "Send the photo as JPEG, PNG, WebP, HEIC or AVIF.",
         f"{nameless}: Say which bin this is, or have its label in view.",
         "Nothing was counted.",

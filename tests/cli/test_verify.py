@@ -53,7 +53,7 @@ def test_what_is_amiss_is_named_and_accepted(folder: Folder) -> None:
     spoilt(folder)
     for _ in range(2):
         result = run(folder, "verify")
-        assert (1, True) == (result.exit_code, "other words than the account" in result.output)
+        assert (1, True) == (result.exit_code, "other words than the ledger" in result.output)
         assert "scanflow restore" in result.output and "1 thing is amiss." in result.output
     assert ["row"] == [each["code"] for each in told(folder, "verify", "--brief")["amiss"]]
     assert (1, "amiss") == (run(folder, "health").exit_code, told(folder, "health")["status"])
@@ -88,7 +88,7 @@ def test_a_missing_database(folder: Folder) -> None:
     folder.file.unlink()
     for command in (["verify"], ["health"], ["token", "printer"], ["serve", "--port", "0"]):
         result = run(folder, *command)
-        assert (1, True) == (result.exit_code, "is missing, where a shop was" in result.output), result.output
+        assert (1, True) == (result.exit_code, "is missing. A shop was here" in result.output), result.output
     assert not folder.file.exists()
 
 

@@ -61,7 +61,7 @@ def test_never_an_empty_shop_where_one_was(folder: Folder, what: str) -> None:
         folder.note.path.unlink()
         folder.log.write_bytes(b"x" * 5000)
     before = {each.name: each.read_bytes() for each in folder.path.iterdir()}
-    with pytest.raises(Unopened, match=r"where a shop was(?s:.*)scanflow restore BACKUP --data") as told:
+    with pytest.raises(Unopened, match=r"A shop was here(?s:.*)scanflow restore BACKUP --data") as told:
         folder.open()
     assert before == {each.name: each.read_bytes() for each in folder.path.iterdir()}
     if what != "log alone":
@@ -297,7 +297,7 @@ def test_an_emptied_postgresql(new_postgresql: Callable[[], str], tmp_path: Path
         with database.engine.begin() as connection:
             connection.execute(text("DROP SCHEMA public CASCADE"))
             connection.execute(text("CREATE SCHEMA public"))
-    with pytest.raises(Unopened, match="The database has no tables, where a shop was with 3 entries"):
+    with pytest.raises(Unopened, match=r"The database has no tables\. A shop was here with 3 entries"):
         Database(url, notebook, brief=True)
     assert url not in notebook.path.name
 

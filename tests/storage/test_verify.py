@@ -43,13 +43,13 @@ def test_a_busy_shop_is_well(revision: str, kind: str, new_postgresql: Callable[
 CHANGES = {
     "state": (
         "UPDATE lines SET state = 'short' WHERE state = 'picked'",
-        "the account says picked, the table says short",
+        "the ledger says picked, the database says short",
     ),
-    "words": ("UPDATE items SET title = 'Bell' WHERE n = 2", "the table has other words than the account"),
-    "gone": ("DELETE FROM scans WHERE n = 1", "the account has it, the table lacks it"),
+    "words": ("UPDATE items SET title = 'Bell' WHERE n = 2", "the database has other words than the ledger"),
+    "gone": ("DELETE FROM scans WHERE n = 1", "the ledger has it, the database lacks it"),
     "more": (
         "INSERT INTO items (id, title, listing, notes) VALUES ('i9', 'Bell', '', '')",
-        "Item i9: the table has it, the account does not tell of it",
+        "Item i9: the database has it, the ledger does not",
     ),
 }
 

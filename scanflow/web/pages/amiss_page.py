@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import datetime
+
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
@@ -19,8 +21,9 @@ def show() -> ResponseReturnValue:
 def _shown(said: str = "", status: int = 200) -> ResponseReturnValue:
     guard = shop().database.guard
     note = guard.note
-    known = {"whole": note.whole, "last_good": note.last_good} if note else {}
-    return page("amiss.html", findings=guard.amiss, said=said, **known), status
+    verified = datetime.fromisoformat(note.whole) if note and note.whole else None
+    shown = {"verified": verified, "last_good": note.last_good if note else ""}
+    return page("amiss.html", findings=guard.amiss, said=said, **shown), status
 
 
 @blueprint.post("/amiss")
@@ -30,6 +33,6 @@ def accept() -> ResponseReturnValue:
     if not shop().database.guard.amiss:
         return redirect(url_for("amiss_page.show"), 303)
     if not reason:
-        return _shown("Write down why it is right to go on.", 422)
+        return _shown("A reason is missing. Write down why you accept it.", 422)
     shop().database.accept(shop().clock(), visitor().name, reason)
     return redirect(url_for("amiss_page.show"), 303)

@@ -65,7 +65,7 @@ def new_password() -> str:
     password = request.form.get("password", "")
     check_new(password, shop_name())
     if password != request.form.get("again", ""):
-        raise WeakPassword("The two are not the same. Write it twice alike.")
+        raise WeakPassword("The two passwords differ. Type the same one twice.")
     return password
 
 

@@ -20,6 +20,7 @@ from scanflow.domain.things import Held
 from scanflow.domain.whereabouts import Whereabouts
 from scanflow.storage import room_views, where_views
 from scanflow.storage.database import trouble_of
+from scanflow.storage.guard import STOPPED
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import problem
 from scanflow.web.pages.forms import write
@@ -67,6 +68,7 @@ def page(template: str, **rows: Any) -> str:
         "zone": zone,
         "now": shop().clock().astimezone(zone),
         "stopped": trouble_of(shop().database),
+        "amiss": STOPPED,
     }
     if request.method == "GET" or "here" in rows:
         frame["seq"] = g.get("seq")
@@ -143,16 +145,18 @@ def count(number: int, one: str, many: str = "") -> str:
     return f"{number:,} {one if number == 1 else many or one + 's'}"
 
 
-_BIN = re.compile(r"\b[A-Za-z0-9]+(?:-[0-9]+){1,2}\b")
+_WHOLE = re.compile(r"\b[A-Za-z0-9]+(?:-[0-9]+){1,2}\b|(?<!\S)--[a-z]+")
 
 
 def whole(words: str) -> Markup:
-    """Words in which no line ends within the name of a bin or shelf.
+    """Words in which no line ends within the name of a bin, a shelf or an option.
 
     >>> whole("Count of bin A-1-2"), whole("the tray")
     (Markup('<span>Count of bin <span class="unbroken">A-1-2</span></span>'), Markup('the tray'))
+    >>> whole("add --https")
+    Markup('<span>add <span class="unbroken">--https</span></span>')
     """
-    told, found = _BIN.subn(r'<span class="unbroken">\g<0></span>', str(escape(words)))
+    told, found = _WHOLE.subn(r'<span class="unbroken">\g<0></span>', str(escape(words)))
     return Markup(f"<span>{told}</span>" if found else told)
 
 

@@ -68,9 +68,10 @@ def test_from_the_first_start_on(shop: Shop, client: FlaskClient) -> None:
     assert 303 == send(client, shop, "/backups/now")
     said.append(words(client))
     assert [True, False, False] == ["no backup yet" in each for each in said]
-    assert [False, True, True] == ["old is the newest backup" in each for each in said]
-    assert ["Backups are on this disk only." in each for each in said] == [True] * 3
+    assert [False, True, True] == ["since the newest backup" in each for each in said]
+    assert ["Backups are on this disk only. Name a place on another one." in each for each in said] == [True] * 3
     assert "Newest today" in said[1] and "in the shop's own folder" in said[1]
+    assert '<a class="next" href="#new">Name a place</a>' in client.get("/backups").text
 
 
 def test_a_place_is_named_and_removed(shop: Shop, client: FlaskClient, stick: Path) -> None:
@@ -79,6 +80,7 @@ def test_a_place_is_named_and_removed(shop: Shop, client: FlaskClient, stick: Pa
     assert 303 == send(client, shop, "/backups/places", path=str(folder))
     assert (Place(str(folder), begun=True),) == known(shop).places
     assert "disk only" not in words(client)
+    assert '<button class="next">Back up now</button>' in client.get("/backups").text
     assert 303 == send(client, shop, "/backups/remove", path=str(folder))
     assert ((), 1) == (known(shop).places, len(copies.listed(folder)))
     assert 404 == send(client, shop, "/backups/remove", path=str(folder))
@@ -118,7 +120,7 @@ def test_a_place_that_is_gone(shop: Shop, client: FlaskClient, stick: Path) -> N
     assert [True] * 3 == [told in each for each in (words(client), words(client, "/"), words(helper, "/"))]
     assert [True, False] == ["/backups" in each.get("/").text for each in (client, helper)]
     assert 303 == send(client, shop, "/backups/remove", path=str(stick))
-    assert "Backups are on this disk only." in words(client, "/")
+    assert "Backups are on this disk only. Name a place on another one." in words(client, "/")
 
 
 def test_how_often_and_how_many(shop: Shop, client: FlaskClient) -> None:
@@ -189,7 +191,7 @@ def test_a_key_that_was_not_tried_to_the_end(shop: Shop, client: FlaskClient, st
     shop.act("owner", lambda unit: backups.encrypt(unit, path, recipient))
     shop.keeper.look()
     assert shop.keeper.wait(30)
-    assert "was not tried yet" in words(client, "/")
+    assert "Type its recovery key" in words(client, "/")
     assert [] == copies.listed(stick)
     form = client.get("/backups/key", query_string={"path": path}).text
     assert (True, False) == (recipient in form, "AGE-SECRET-KEY-1Q" in form)

@@ -63,7 +63,7 @@ def test_owned_cards_are_tried(shop: Shop, client: FlaskClient) -> None:
     [
         ([], {}, 422, "Choose one picture, or up to 12."),
         ([b"x"] * (MOST_PICTURES + 1), {}, 422, "Choose one picture, or up to 12."),
-        ([b"torn"], {}, 200, "1.png: This file is not a picture of a kind that is taken here."),
+        ([b"torn"], {}, 200, "1.png: This file is not a picture that can be opened here."),
         ([b"torn"], {"module": "wide"}, 422, "Width of the narrowest bar: write a number from 0.1 to 2."),
         ([b"torn"], {"section": "Q"}, 404, ""),
     ],
@@ -72,7 +72,8 @@ def test_what_can_not_be_judged(
     client: FlaskClient, files: list[bytes], fields: dict[str, str], status: int, words: str
 ) -> None:
     """The page says what it lacks, or why a picture tells nothing."""
-    assert words in checked(client, *files, status=status, **fields)
+    html = checked(client, *files, status=status, **fields)
+    assert (True, False) == (words in html, "0/0" in html)
 
 
 def test_cards_lead_there(shop: Shop, client: FlaskClient) -> None:

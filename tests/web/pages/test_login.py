@@ -183,7 +183,7 @@ def test_sign_in_from_another_site(anonymous: FlaskClient, shop: Shop) -> None:
 
 def test_who_can_read_the_password_is_said(shop: Shop) -> None:
     """Without HTTPS in a network the sign-in page and the first link's say it; this machine's own is not told."""
-    words = "Everybody in this network can read the password"
+    words = "This connection is not encrypted"
     client = create_app(shop, Listening("0.0.0.0"), names=["bench"]).test_client()
 
     def told(path: str, address: str) -> bool:

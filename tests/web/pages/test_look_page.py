@@ -125,7 +125,7 @@ def test_a_bad_picture_has_its_error_and_the_others_are_seen(calls: Calls, clien
     html = looked(client, photo("D001"), b"torn", photo())
 
     assert ["1.png", "2.png", "3.png"] == re.findall(r"<h2>(\d\.png)</h2>", html)
-    assert "This file is not a picture of a kind that is taken here." in html
+    assert "This file is not a picture that can be opened here." in html
     assert "No card of this room was found in it." in html
     assert "/slots/D001" in html
 

@@ -19,7 +19,7 @@ const onRound = Boolean(document.querySelector("[data-stops]"));
 const atTable = form()?.dataset.station === "table";
 
 const DEAD = 4000; // ms; a round goes on without an answer sooner than others ask again
-const UNTIL = "Pack nothing more until then.";
+const UNTIL = "Pack nothing until it is recorded.";
 const NO_TABLE = "The table needs the network: nothing is packed without a look at the order.";
 
 function focus() {
