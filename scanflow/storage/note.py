@@ -170,8 +170,8 @@ def gone(what: str, notebook: Notebook) -> Unopened:
     had = f" with {note.seq} entries in its ledger" if note else ""
     last = f" {note.last_good}" if note and note.backup else ""
     return Unopened(
-        f"{what}. A shop was here{had}. Nothing was made or changed. Put the database back, or {RESTORE}.{last} To begin "
-        f"an empty shop here instead, move {notebook.path} and what is left of the database away first."
+        f"{what}. A shop was here{had}. Nothing was made or changed. Put the database back, or {RESTORE}.{last} "
+        f"To begin an empty shop here instead, move {notebook.path} and what is left of the database away first."
     )
 
 
