@@ -30,7 +30,7 @@ def live(sqlite_template: Path, tmp_path: Path, readers: Readers) -> Iterator[Li
     shutil.copy(sqlite_template, path)
     shop = Shop(Database(f"sqlite:///{path}"), readers)
     cut = threading.Event()
-    app = create_app(shop)
+    app = create_app(shop, names=["room.test"])
 
     def service(environ: dict[str, Any], start_response: Callable[..., Any]) -> Iterable[bytes]:
         if cut.is_set() and environ["PATH_INFO"] == "/api/scans":

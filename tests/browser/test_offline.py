@@ -14,7 +14,7 @@ from pathlib import Path
 import pytest
 from furnished import Furnished, furnish, waiting
 from live_shop import PASSWORD, Live, anew, free_port, go_on, serving, sign_in, type_fast
-from playwright.sync_api import Browser, BrowserContext, Page, expect
+from playwright.sync_api import Browser, BrowserContext, Error, Page, expect
 
 from labels.slot_code import card_text
 from scanflow.domain.things import Line, Scan
@@ -56,9 +56,16 @@ def ages_of(shop: Shop, code: str) -> list[int]:
 
 
 def until(page: Page, script: str, arg: str | None = None) -> None:
-    """Until an asynchronous script on the page says true."""
+    """Until an asynchronous script on the page says true, which may be loaded anew meanwhile."""
+
+    def says() -> bool:
+        try:
+            return bool(page.evaluate(script, arg))
+        except Error:  # the page was left while it ran
+            return False
+
     end = time.monotonic() + 20
-    while not page.evaluate(script, arg):
+    while not says():
         assert time.monotonic() < end, script
         page.wait_for_timeout(50)
 

@@ -190,7 +190,7 @@ def test_a_service_that_does_not_start_is_told(tmp_path: Path) -> None:
     """Where no database can be made, the reason is in the message."""
     (tmp_path / "scanflow.db").mkdir()
     with (
-        pytest.raises(NoService, match=r"(?s)`scanflow token` failed: .*unable to open database file"),
+        pytest.raises(NoService, match=r"(?s)`scanflow token` failed: .*The shop's data can't be reached"),
         Service(tmp_path),
     ):
         pass

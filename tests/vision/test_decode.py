@@ -159,10 +159,10 @@ NO_PIXELS = {
     "empty": (b"", "not a picture"),
     "text": (b"number,title\n1,saddle\n", "not a picture"),
     "PDF": (b"%PDF-1.4\n%%EOF\n", "not a picture"),
-    "truncated JPEG": (as_file(card().convert("RGB"), "JPEG")[:3000], "damaged or broken off"),
-    "truncated PNG": (as_file(card())[:400], "damaged or broken off"),
+    "truncated JPEG": (as_file(card().convert("RGB"), "JPEG")[:3000], "damaged or not whole"),
+    "truncated PNG": (as_file(card())[:400], "damaged or not whole"),
     "JPEG without its header": (as_file(card().convert("RGB"), "JPEG")[200:], "not a picture"),
-    "torn HEIC": (heic(card())[:300], r"damaged or broken off \(no HEIC that can be opened\)"),
+    "torn HEIC": (heic(card())[:300], r"damaged or not whole \(no HEIC that can be opened\)"),
     "just above the limit": (png_header(10_001, 10_000), "too many pixels"),
     "bomb": (png_header(60_000, 60_000), "too many pixels"),
 }

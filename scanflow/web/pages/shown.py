@@ -68,7 +68,7 @@ def page(template: str, **rows: Any) -> str:
         "zone": zone,
         "now": shop().clock().astimezone(zone),
         "stopped": trouble_of(shop().database),
-        "amiss": STOPPED,
+        "stopped_by_doubt": STOPPED,
     }
     if request.method == "GET" or "here" in rows:
         frame["seq"] = g.get("seq")

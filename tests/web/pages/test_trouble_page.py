@@ -130,4 +130,4 @@ def test_who_scanned_is_counted_where_the_shop_says_so(client: FlaskClient, call
     shop.act("owner", lambda unit: unit.set_settings(replace(unit.settings, by_person=True)))
     html = client.get("/trouble").text
     assert "Who scanned is not counted" not in html
-    assert '<tr><th scope="row">owner</th><td>1</td><td>2</td></tr>' in html
+    assert '<tr><th scope="row">boss</th><td>1</td><td>2</td></tr>' in html
