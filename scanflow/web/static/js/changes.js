@@ -38,9 +38,13 @@ async function show() {
   if (!stale() || !stream) return;
   if (busy()) return soon(LOOK);
   last = performance.now();
-  const said = document.querySelector("main .said");
+  let said = null; // words that came while the page was asked for stay too
+  const may = () => {
+    said = document.querySelector("main .said");
+    return !busy();
+  };
   const now = told;
-  if (await refresh(() => !busy())) {
+  if (await refresh(may)) {
     unsure = false;
     if (said && !document.querySelector("main .said")) document.querySelector("main .face")?.prepend(said);
     if (told !== now) soon();
