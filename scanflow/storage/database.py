@@ -102,7 +102,7 @@ class Database:
         """An upgrade changes rows without a word: the ledger tells of all of them anew."""
         head = self._statements.get("head", _head).run(connection, {}).fetchone()
         unit = SqlUnit(connection, self._statements, datetime.now(UTC), "scanflow", head)
-        _tell_all(unit)
+        tell_all(unit)
 
     def verify(self, at: datetime, *, whole: bool, pace: float = 0.0, say: Say = lambda what: None) -> Verified:
         """Verify it (`storage.verify`) and keep the outcome: where something is amiss, nothing is written any more."""
@@ -120,7 +120,7 @@ class Database:
             head = self._statements.get("lock", lambda: _head().with_for_update()).run(connection, {}).fetchone()
             unit = SqlUnit(connection, self._statements, at, who, head)
             unit.record(ACCEPTED, {"reason": reason, "found": found})
-            _tell_all(unit)
+            tell_all(unit)
         self.guard.settled(self._reader)
 
     def clear(self) -> None:
@@ -265,7 +265,7 @@ def trouble_of(database: Database) -> Unwritable | None:
     return database.guard.unwritable() or database.gone() or database.trouble
 
 
-def _tell_all(unit: SqlUnit) -> None:
+def tell_all(unit: SqlUnit) -> None:
     """Baseline entries of all rows, and the head moved behind them."""
     rows = list(rows_now(unit.connection))
     for first in range(0, len(rows), CHUNK):

@@ -16,7 +16,7 @@ from labels import slot_code
 from scanflow.domain.things import Rack
 from scanflow.planning import room
 from scanflow.storage import tables
-from scanflow.storage.database import Database
+from scanflow.storage.database import Database, tell_all
 from scanflow.storage.ledger import FIRST, canonical, entry_hash
 
 AT = datetime(2026, 3, 2, 8, 0, tzinfo=UTC)
@@ -32,6 +32,8 @@ def fill(database: Database, slots: int, orders: int) -> list[list[str]]:
         _fill_stays(connection, codes)
         _fill_orders(connection, codes, wanted)
         _fill_history(connection, codes)
+    with database.writing(datetime.now(UTC), "bench") as unit:
+        tell_all(unit)  # as after an upgrade: what the ledger does not know is amiss
     return [[slot_code.card_text(code) for code in order] for order in wanted]
 
 
