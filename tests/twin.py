@@ -437,7 +437,7 @@ class Twin:
             self.names.same(model.round_(room, each), self.get(f"/api/rounds/{each.id}"), "/round")
 
     def all_agrees(self) -> None:
-        """At the end every field of every thing is the same, and so is the account."""
+        """At the end every field of every thing is the same, and so is the account; a verification finds nothing."""
         with self.shop.looking() as unit:
             ours = model.everything(lambda kind: list(self.room.all(kind).values()))
             self.names.same(ours, model.everything(unit.find))
@@ -445,6 +445,7 @@ class Twin:
         told = [[entry["kind"], _without_rows(entry["data"])] for entry in entries if entry["kind"] != "token made"]
         self.names.same([[kind, dict(data)] for kind, data in self.room.ledger], told, "/ledger")
         assert None is first_break(entries)
+        assert [] == self.shop.database.verify(self.shop.clock(), whole=True).findings
 
 
 def _without_rows(data: Mapping[str, Any]) -> dict[str, Any]:
