@@ -165,7 +165,9 @@ class Shop:
                 begun = True
                 time.sleep(GAP)
         except Unwritable as trouble:
-            raise Unwritable(trouble.code, f"{trouble.detail} {BEGUN}") if begun else trouble from trouble
+            if not begun:
+                raise
+            raise Unwritable(trouble.code, f"{trouble.detail} {BEGUN}") from trouble
         return reply
 
     def answered(self, once: Once) -> Reply | None:

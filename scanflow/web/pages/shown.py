@@ -68,7 +68,7 @@ def page(template: str, **rows: Any) -> str:
         "zone": zone,
         "now": shop().clock().astimezone(zone),
         "stopped": trouble_of(shop().database),
-        "stopped_by_doubt": STOPPED,
+        "amiss_words": STOPPED,
     }
     if request.method == "GET" or "here" in rows:
         frame["seq"] = g.get("seq")
