@@ -277,7 +277,8 @@ def _cancel(unit: Unit, line: Line) -> Line:
             new = line.held(Hold.CANCELLED_IN_BOX, "Cancelled while in the parcel. Take it out with a scan.")
         case LineState.RELEASED:
             new = line.held(
-                Hold.CANCELLED_IN_BOX, "Cancelled after its parcel was closed. Open that again and take it out."
+                Hold.CANCELLED_IN_BOX,
+                "Cancelled after its parcel was closed. Open the parcel again and take the thing out.",
             )
         case _:
             new = line.after("cancel")
