@@ -12,8 +12,8 @@ from zoneinfo import ZoneInfo
 
 from scanflow.shop import Shop
 from scanflow.storage.database import trouble_of
-from scanflow.storage.unwritable import Unwritable
-from scanflow.workflow.stocktakes import forget_old_photos
+from scanflow.storage.writing.unwritable import Unwritable
+from scanflow.workflow.counts.stocktakes import forget_old_photos
 
 MINUTE = timedelta(minutes=1)
 HOUR = timedelta(hours=1)

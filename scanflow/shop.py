@@ -16,25 +16,27 @@ from typing import Any, TypeVar
 from sqlalchemy import insert, select, update
 
 from labels import card, draw, sheet
-from scanflow.domain.stocktake import Certainty, How
+from scanflow.domain.counts.stocktake import Certainty, How
 from scanflow.domain.things import Photo, Section
 from scanflow.exchange import csv_table, orders_csv
 from scanflow.exchange import mapping as columns
 from scanflow.keeper import Keeper
-from scanflow.storage import loads, mappings, tables, views
+from scanflow.storage import mappings, tables, views
 from scanflow.storage.access import Role, has_password, make_setup_link, make_token
+from scanflow.storage.access.names import fit
 from scanflow.storage.database import Database
-from scanflow.storage.names import fit
-from scanflow.storage.trial import TrialUnit
 from scanflow.storage.unit import SqlUnit
-from scanflow.storage.unwritable import Unwritable
+from scanflow.storage.writing import loads
+from scanflow.storage.writing.trial import TrialUnit
+from scanflow.storage.writing.unwritable import Unwritable
 from scanflow.vision import Book, ImageError
 from scanflow.vision.readings import Reading
 from scanflow.vision.workers import Readers
-from scanflow.workflow import cards, order_file
-from scanflow.workflow.looks import Shown, Text
-from scanflow.workflow.order_file import Loaded
+from scanflow.workflow.counts.looks import Shown, Text
+from scanflow.workflow.orders import file as order_file
+from scanflow.workflow.orders.file import Loaded
 from scanflow.workflow.ports import Invalid
+from scanflow.workflow.stock import cards
 
 T = TypeVar("T")
 

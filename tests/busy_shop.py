@@ -17,7 +17,7 @@ from scanflow.exchange import csv_table, mapping
 from scanflow.shop import Shop
 from scanflow.storage import access, mappings
 from scanflow.storage.access import Role
-from scanflow.workflow import cards
+from scanflow.workflow.stock import cards
 
 FIRST_DAY = datetime.fromisoformat("2026-03-02T08:00:00+00:00")
 PASSWORD = "cobbles-and-gravel"

@@ -5,11 +5,11 @@ from __future__ import annotations
 from floor import Floor
 
 from labels.slot_code import card_text
-from scanflow.domain.stocktake import Certainty, Looked, Stocktake
-from scanflow.workflow import looks, resolving, stocktakes
-from scanflow.workflow.looks import Shown, Text
-from scanflow.workflow.resolving import Said
-from scanflow.workflow.stocktakes import Found
+from scanflow.domain.counts.stocktake import Certainty, Looked, Stocktake
+from scanflow.workflow.counts import looks, resolving, stocktakes
+from scanflow.workflow.counts.looks import Shown, Text
+from scanflow.workflow.counts.resolving import Said
+from scanflow.workflow.counts.stocktakes import Found
 
 
 class Counted(Floor):

@@ -13,7 +13,9 @@ from small_rooms import FIRST, kinds, scan
 
 from labels import slot_code
 from scanflow.domain.things import Line, Order, Station
-from scanflow.workflow import looks, orders, parcels, rounds, stock, stocktakes
+from scanflow.workflow import orders, parcels, stock
+from scanflow.workflow.counts import looks, stocktakes
+from scanflow.workflow.picking import rounds
 
 RIGHT = {"A-1-1": ("D001",), "A-1-2": ("D002",), "A-1-3": (), "tray": ("D003",)}
 

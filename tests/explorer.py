@@ -18,25 +18,18 @@ from memory import Memory
 from properties import Change, boxed, broken_by
 
 from labels import slot_code
-from scanflow.domain.incoming import IncomingOrder
+from scanflow.domain.counts.stocktake import Looked, Resolved, Stocktake
 from scanflow.domain.life import CardState, LineState, NotAllowed, ParcelState, RoundState, Settled
-from scanflow.domain.stocktake import Looked, Resolved, Stocktake
+from scanflow.domain.orders.incoming import IncomingOrder
 from scanflow.domain.things import Bin, Doubt, Line, Order, Parcel, Round, Scan, Slot, Station, Stay, Stop
-from scanflow.workflow import (
-    doubts,
-    hand_over,
-    looks,
-    orders,
-    parcels,
-    resolving,
-    rounds,
-    scans,
-    stock,
-    stocktake_report,
-    stocktakes,
-)
+from scanflow.workflow import orders, parcels, stock
+from scanflow.workflow.counts import looks, resolving, stocktakes
+from scanflow.workflow.counts import report as stocktake_report
+from scanflow.workflow.parcels import hand_over
+from scanflow.workflow.picking import rounds, scans
+from scanflow.workflow.picking.reading import Reading
 from scanflow.workflow.ports import Invalid, Missing, Refused
-from scanflow.workflow.reading import Reading
+from scanflow.workflow.stock import doubts
 
 A_WHILE = 200
 LATER = "2026-03-02T11:00:00Z"

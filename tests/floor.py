@@ -8,12 +8,14 @@ from typing import Any
 from memory import Memory
 
 from labels import slot_code
-from scanflow.domain.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Item, Line, Order, Parcel, Round, Slot, Station, Stay
 from scanflow.domain.whereabouts import Whereabouts
-from scanflow.workflow import orders, parcels, rounds, scans, sightings, stock
+from scanflow.workflow import orders, parcels, stock
+from scanflow.workflow.picking import rounds, scans
+from scanflow.workflow.picking.reading import Reading
 from scanflow.workflow.ports import Settings
-from scanflow.workflow.reading import Reading
+from scanflow.workflow.stock import sightings
 
 LATER = "2026-03-02T11:00:00Z"
 

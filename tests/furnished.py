@@ -6,14 +6,15 @@ from dataclasses import dataclass, field
 from datetime import timedelta
 
 from labels import slot_code
-from scanflow.domain.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.life import LineState
+from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Line, Order, Round, Station, Stay, Stop
 from scanflow.shop import Shop
 from scanflow.storage.unit import SqlUnit
-from scanflow.workflow import orders, parcels, rounds, scans, stock
+from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.answers import Answer
-from scanflow.workflow.reading import Reading
+from scanflow.workflow.picking import rounds, scans
+from scanflow.workflow.picking.reading import Reading
 
 PAPERS = ("yellow", "pink", "green", "blue")
 GOODS = (

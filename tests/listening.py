@@ -14,10 +14,10 @@ from waitress import wasyncore
 from waitress.trigger import trigger
 
 from scanflow.shop import Shop
-from scanflow.web import bodies
 from scanflow.web.api.changes import MOST
-from scanflow.web.front import Callers, Door, Front, inner_doors
-from scanflow.web.inner import Doors, create_server
+from scanflow.web.door import bodies
+from scanflow.web.door.front import Callers, Door, Front, inner_doors
+from scanflow.web.door.inner import Doors, create_server
 
 
 @contextmanager

@@ -14,8 +14,9 @@ from dataclasses import fields
 from datetime import UTC, datetime
 from typing import Any, TypeVar
 
+from scanflow.domain.counts.stocktake import Looked, Resolved, Stocktake
 from scanflow.domain.life import CardState, LineState, StocktakeState
-from scanflow.domain.stocktake import Looked, Resolved, Stocktake
+from scanflow.domain.orders.titles import Stocked, Titled
 from scanflow.domain.things import (
     Alias,
     Bin,
@@ -36,7 +37,6 @@ from scanflow.domain.things import (
     Stay,
     Stop,
 )
-from scanflow.domain.titles import Stocked, Titled
 from scanflow.domain.whereabouts import free_to_give
 from scanflow.workflow.ports import Facts, Settings
 

@@ -14,8 +14,8 @@ from labels import slot_code
 from scanflow.domain.derive import order_state, slot_state
 from scanflow.domain.life import NotAllowed
 from scanflow.domain.things import Doubt, Item, Line, Order, Parcel, Round, Scan, Slot, Stay, Stop
+from scanflow.workflow.picking.rounds import LeftOut
 from scanflow.workflow.ports import Invalid, Missing, Refused
-from scanflow.workflow.rounds import LeftOut
 
 Json = dict[str, Any]
 

@@ -24,7 +24,9 @@ from scanflow.domain.derive import order_state
 from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState, Settled, StayState
 from scanflow.domain.things import Line, Order, Station
 from scanflow.domain.verdict import Guard, Look, Reason
-from scanflow.workflow import doubts, orders, parcels, scans, sightings, stock
+from scanflow.workflow import orders, parcels, stock
+from scanflow.workflow.picking import scans
+from scanflow.workflow.stock import doubts, sightings
 
 Patch = Callable[[pytest.MonkeyPatch], None]
 Row = tuple[str, str, str]

@@ -12,12 +12,14 @@ from typing import Any
 from memory import KINDS, Memory
 
 from labels import slot_code
+from scanflow.domain.counts.stocktake import Resolved
 from scanflow.domain.life import CardState, DoubtKind, Hold, LineState, ParcelState, StayState
-from scanflow.domain.stocktake import Resolved
 from scanflow.domain.things import Doubt, Line, Order, Parcel, Scan, Slot, Station, Stay
 from scanflow.domain.whereabouts import contradicts_closing, contradicts_parcel, free_to_give
-from scanflow.workflow import resolving, scans, sightings
-from scanflow.workflow.reading import Reading
+from scanflow.workflow.counts import resolving
+from scanflow.workflow.picking import scans
+from scanflow.workflow.picking.reading import Reading
+from scanflow.workflow.stock import sightings
 
 LIVE = {LineState.WAITING, LineState.PICKED, LineState.PACKED, LineState.SHORT}
 BOXED = {LineState.PACKED, LineState.RELEASED}

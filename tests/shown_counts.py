@@ -5,11 +5,12 @@ from __future__ import annotations
 from calls import photo
 
 from labels.slot_code import card_text
-from scanflow.domain.stocktake import Certainty, How, Looked, Stocktake
+from scanflow.domain.counts.stocktake import Certainty, How, Looked, Stocktake
 from scanflow.shop import Shop
-from scanflow.workflow import looks, resolving, stocktake_report, stocktakes
-from scanflow.workflow.looks import Shown, Text
-from scanflow.workflow.resolving import Said
+from scanflow.workflow.counts import looks, resolving, stocktakes
+from scanflow.workflow.counts import report as stocktake_report
+from scanflow.workflow.counts.looks import Shown, Text
+from scanflow.workflow.counts.resolving import Said
 
 
 def opened(shop: Shop, area: str = "section:D", note: str = "After the fair") -> Stocktake:

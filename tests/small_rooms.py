@@ -15,11 +15,12 @@ from explorer import Room
 from memory import Memory
 
 from labels import slot_code
-from scanflow.domain.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Order, Station
-from scanflow.workflow import orders, parcels, rounds, scans, stock
+from scanflow.workflow import orders, parcels, stock
+from scanflow.workflow.picking import rounds, scans
+from scanflow.workflow.picking.reading import Reading
 from scanflow.workflow.ports import Settings
-from scanflow.workflow.reading import Reading
 
 AT_BIN = Settings()
 STRAIGHT = Settings(scan_at_bin=False)

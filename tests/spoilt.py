@@ -16,9 +16,9 @@ from sqlalchemy import text
 from scanflow.domain.things import Photo
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
-from scanflow.storage.note import Finding, Notebook, for_file
+from scanflow.storage.trust.note import Finding, Notebook, for_file
 from scanflow.vision.workers import Readers
-from scanflow.workflow import photos
+from scanflow.workflow.stock import photos
 
 GUARDS_AWAY = ("DROP TRIGGER IF EXISTS ledger_kept_update", "DROP TRIGGER IF EXISTS ledger_kept_delete")
 PICTURE = b"a brass bell, seen from the side" * 40

@@ -16,8 +16,9 @@ from spoilt import Folder, filled, spoil, write
 from scanflow.domain.things import Photo
 from scanflow.house import House, Job, _forget_old_photos, verify_due
 from scanflow.shop import Shop
-from scanflow.storage.unwritable import Unwritable
-from scanflow.workflow import stock, stocktakes
+from scanflow.storage.writing.unwritable import Unwritable
+from scanflow.workflow import stock
+from scanflow.workflow.counts import stocktakes
 
 
 def test_a_job_that_fails_stops_no_other(shop: Shop, caplog: pytest.LogCaptureFixture) -> None:

@@ -12,18 +12,19 @@ from clients import client_of
 from memory import Memory
 
 from labels import slot_code
-from scanflow.domain.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState
+from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Section, Slot, Station, Stay
 from scanflow.shop import Shop
 from scanflow.storage.access import Role
 from scanflow.storage.ledger import entry_of, first_break
-from scanflow.storage.replay import NOW
+from scanflow.storage.trust.replay import NOW
 from scanflow.storage.views import ledger_page
 from scanflow.web import create_app
-from scanflow.workflow import orders, parcels, rounds, scans, stock
+from scanflow.workflow import orders, parcels, stock
+from scanflow.workflow.picking import rounds, scans
+from scanflow.workflow.picking.reading import Reading
 from scanflow.workflow.ports import Settings
-from scanflow.workflow.reading import Reading
 
 DEFAULTS = {"table": "main", "take_out": False}
 

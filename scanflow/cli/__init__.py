@@ -9,20 +9,20 @@ from typing import Any
 
 import click
 
-from scanflow.cli.adopt import adopt
 from scanflow.cli.backup import backup, restore
 from scanflow.cli.cards import cards
+from scanflow.cli.cards.adopt import adopt
+from scanflow.cli.cards.printcheck import printcheck
+from scanflow.cli.cards.reprint import reprint
 from scanflow.cli.opening import in_shop, open_shop
 from scanflow.cli.password import password
 from scanflow.cli.plan import plan
-from scanflow.cli.printcheck import printcheck
 from scanflow.cli.read import read
-from scanflow.cli.reprint import reprint
 from scanflow.cli.serve import serve
 from scanflow.cli.stocktake import stocktake
 from scanflow.cli.verify import health, verify
 from scanflow.cli.watch import watch
-from scanflow.storage.unwritable import Unwritable
+from scanflow.storage.writing.unwritable import Unwritable
 
 
 class Commands(click.Group):
@@ -118,7 +118,7 @@ def orders(file: Path, mapping: str | None, as_json: bool, data: Path | None, da
 def token(name: str, role: str, data: Path | None, database: str | None) -> None:
     """Print a new access token called NAME. Only its hash is kept, so it can't be shown again."""
     from scanflow.storage.access import Role
-    from scanflow.storage.names import BadName
+    from scanflow.storage.access.names import BadName
 
     shop = open_shop(data, database)
     try:

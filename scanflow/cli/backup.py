@@ -13,10 +13,10 @@ from typing import TYPE_CHECKING, TextIO
 import click
 
 from scanflow.cli.opening import PORT, data_folder, in_shop, must_exist, open_shop
-from scanflow.cli.typed import as_json
+from scanflow.cli.plan.typed import as_json
 
 if TYPE_CHECKING:
-    from scanflow.storage.backups_restore import Restored
+    from scanflow.storage.backups.restore import Restored
 
 
 @click.command()
@@ -65,9 +65,9 @@ def restore(
     encrypted backup, or takes it from --key-file or SCANFLOW_RECOVERY_KEY.
     """
     from scanflow.storage.backups import BackupError, listed
-    from scanflow.storage.backups_restore import restore as put_back
+    from scanflow.storage.backups.restore import restore as put_back
     from scanflow.storage.engine import UnfitFolder
-    from scanflow.storage.note import for_url
+    from scanflow.storage.trust.note import for_url
 
     if (data is None) == (database is None):
         raise click.UsageError("Give a folder by --data or a database by --database, not both.")

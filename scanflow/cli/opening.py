@@ -24,7 +24,7 @@ def in_shop(command: Callable[..., Any]) -> Callable[..., Any]:
 
     @wraps(command)
     def told(*given: Any, **named: Any) -> Any:
-        from scanflow.storage.unwritable import Unwritable
+        from scanflow.storage.writing.unwritable import Unwritable
 
         try:
             return command(*given, **named)
@@ -49,8 +49,8 @@ def _folder_of(database: "Database") -> Path:
 
 def must_exist(data: Path | None, database: str | None) -> None:
     """For what makes no sense in a new shop: a folder that was mistyped gets none."""
-    from scanflow.storage import note
     from scanflow.storage.engine import DATABASE
+    from scanflow.storage.trust import note
 
     if database is None and (data or not os.environ.get("SCANFLOW_DATABASE_URL")):
         folder = data_folder(data)
@@ -63,10 +63,10 @@ def open_shop(data: Path | None, database: str | None, *, brief: bool = False) -
     from sqlalchemy.exc import SQLAlchemyError
 
     from scanflow.shop import Shop
-    from scanflow.storage import note
     from scanflow.storage.database import Database, NewerData
     from scanflow.storage.engine import UnfitFolder, file_of, sqlite_url
-    from scanflow.storage.failing import of_os
+    from scanflow.storage.trust import note
+    from scanflow.storage.writing.failing import of_os
 
     if data is not None and database is not None:
         raise click.UsageError("Give a folder or a database, not both.")

@@ -18,7 +18,7 @@ def password(host: str, port: int, https: bool, data: Path | None, database: str
     The old password works until the link is used; then all browsers are signed out. The service may run meanwhile, or
     be started later.
     """
-    from scanflow.web.addresses import Listening
+    from scanflow.web.door.addresses import Listening
 
     shop = open_shop(data, database)
     try:

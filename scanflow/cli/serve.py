@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from flask import Flask
 
     from scanflow.shop import Shop
-    from scanflow.web.certificates import Home, Own
+    from scanflow.web.door.certificates import Home, Own
 
 THREADS = 8
 """For all calls but the streams, which have as many besides as there may be."""
@@ -59,7 +59,7 @@ def serve(
 ) -> None:
     """Run the service. The first start prints a one-time link that sets the owner's password."""
     from scanflow.storage.engine import make_private
-    from scanflow.web import addresses, certificates
+    from scanflow.web.door import addresses, certificates
 
     if key and not cert:
         raise click.UsageError("--key goes with --cert.")
@@ -89,8 +89,8 @@ def _run(shop: "Shop", host: str, port: int, identity: "Home | Own | None", name
     """Until Ctrl+C or SIGTERM. `identity` is what HTTPS shows, None for none; `names` what it is called besides."""
     from scanflow.house import JOBS, House
     from scanflow.web import create_app
-    from scanflow.web.addresses import Listening
-    from scanflow.web.certificates import Home, Own
+    from scanflow.web.door.addresses import Listening
+    from scanflow.web.door.certificates import Home, Own
 
     with listening_at(host, port) as listener:
         listening = Listening(host, listener.getsockname()[1], https=identity is not None)
@@ -132,10 +132,10 @@ def listening_at(host: str, port: int, option: str = "--port") -> Iterator[socke
 @contextlib.contextmanager
 def _server(shop: "Shop", app: "Flask", listener: socket.socket, identity: "Home | Own | None") -> Iterator[Any]:
     """The server, ready to run behind the front, which takes the connections."""
-    from scanflow.web import bodies
     from scanflow.web.api.changes import MOST
-    from scanflow.web.front import Callers, Front, inner_doors
-    from scanflow.web.inner import Doors, create_server
+    from scanflow.web.door import bodies
+    from scanflow.web.door.front import Callers, Front, inner_doors
+    from scanflow.web.door.inner import Doors, create_server
 
     callers: Callers = {}
     sockets = inner_doors()
@@ -150,7 +150,7 @@ def _server(shop: "Shop", app: "Flask", listener: socket.socket, identity: "Home
 
 def _told(work: Callable[[], T]) -> T:
     """What a certificate gives; an error in one line where it is none."""
-    from scanflow.web.certificates import BadCertificate
+    from scanflow.web.door.certificates import BadCertificate
 
     try:
         return work()
@@ -162,7 +162,7 @@ def _tell(shop: "Shop", listening: Any, *, trust: bool) -> None:
     """Where it is, for this machine and for others; and the first link, for somebody at this machine."""
     from scanflow.storage.access import has_password
     from scanflow.storage.database import trouble_of
-    from scanflow.web.addresses import EXPOSED
+    from scanflow.web.door.addresses import EXPOSED
 
     click.echo(f"Serving at {listening.here()}, stop with Ctrl+C.")
     if listening.exposed:

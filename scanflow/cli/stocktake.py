@@ -16,11 +16,11 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from scanflow.cli.opening import in_shop, open_shop
+from scanflow.cli.plan.typed import as_json
 from scanflow.cli.read import FOLDER, names_for
-from scanflow.cli.typed import as_json
 
 if TYPE_CHECKING:
-    from scanflow.domain.stocktake import Looked, Stocktake
+    from scanflow.domain.counts.stocktake import Looked, Stocktake
     from scanflow.shop import Shop
     from scanflow.vision.workers import Readers
 
@@ -95,7 +95,8 @@ def stocktake(
 
 def _count(shop: Shop, area: str, note: str, photos: Sequence[Photo]) -> tuple[Stocktake, list[Image]]:
     """The count as it ended, cancelled where no photo counts, and what became of each photo. Invalid: no such area."""
-    from scanflow.workflow import stocktake_report, stocktakes
+    from scanflow.workflow.counts import report as stocktake_report
+    from scanflow.workflow.counts import stocktakes
 
     count = shop.act(WHO, lambda unit: stocktakes.open_count(unit, area, note))
     looks = _looks(shop, count.id, photos)
@@ -106,7 +107,7 @@ def _count(shop: Shop, area: str, note: str, photos: Sequence[Photo]) -> tuple[S
 def _photos(images: Sequence[str]) -> tuple[list[Photo], list[Image]]:
     """The photos of all images, those of films chosen; and films that can't be played."""
     from scanflow.vision.camera import Camera, Frame, NoFilm
-    from scanflow.vision.sweep import worth_reading
+    from scanflow.vision.camera.sweep import worth_reading
 
     photos, failed = [], []
     for image in images:
@@ -136,7 +137,7 @@ def _worth_telling(looks: Sequence[Image]) -> list[Image]:
 
 def _looks(shop: Shop, count_id: str, photos: Sequence[Photo]) -> list[Image]:
     """The photos are read by all workers at once, and each kept as soon as it is read."""
-    from scanflow.domain.stocktake import Stocktake
+    from scanflow.domain.counts.stocktake import Stocktake
     from scanflow.domain.things import Bin
     from scanflow.workflow.ports import must
 
@@ -161,7 +162,7 @@ def _look(shop: Shop, count_id: str, places: Sequence[str], number: int, photo: 
     from labels import slot_code
     from scanflow.vision import ImageError
     from scanflow.vision.workers import read_file
-    from scanflow.workflow import looks
+    from scanflow.workflow.counts import looks
     from scanflow.workflow.ports import Invalid
 
     try:
@@ -197,7 +198,7 @@ def place_of(image: Path, places: Sequence[str]) -> str | None:
 
 def _draw_all(shop: Shop, looks: Sequence[Image], outs: Sequence[Path | None]) -> None:
     """The looks with a file beside them, what nobody expected there marked."""
-    from scanflow.workflow import stocktakes
+    from scanflow.workflow.counts import stocktakes
 
     with shop.looking() as unit:
         room = stocktakes.standings(unit)

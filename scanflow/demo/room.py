@@ -13,8 +13,9 @@ from scanflow.domain.things import Photo
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
-from scanflow.workflow import photos, stock
+from scanflow.workflow import stock
 from scanflow.workflow.ports import Unit
+from scanflow.workflow.stock import photos
 
 WHO = "workshop"
 

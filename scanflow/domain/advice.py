@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from scanflow.domain.life import Hold, LineState
+from scanflow.domain.orders.titles import differ
 from scanflow.domain.things import Station
-from scanflow.domain.titles import differ
 from scanflow.domain.verdict import Look, Reason
 from scanflow.domain.whereabouts import Place, Whereabouts, read_words, words
 

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass, field
 
-from scanflow.domain.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.exchange.csv_table import Row, Table
 from scanflow.exchange.dates import DateOrder, read_date
 from scanflow.exchange.mapping import DATES, FIELDS, ColumnMapping, MappingError, date_order_of, missing

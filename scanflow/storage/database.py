@@ -14,22 +14,23 @@ from typing import Any
 
 from sqlalchemy import Connection, Engine, Executable, Select, bindparam, func, select, text, update
 
-from scanflow.storage import failing, tables
-from scanflow.storage.changes import CHANNEL, Changes
+from scanflow.storage import tables
 from scanflow.storage.engine import UNTIL, connect, connect_frozen, file_of, take_time, unsafe
-from scanflow.storage.failing import PATIENCE
-from scanflow.storage.files import OpenFiles
-from scanflow.storage.guard import Guard
 from scanflow.storage.ledger import FIRST
-from scanflow.storage.note import Notebook
 from scanflow.storage.prepared import Statements
-from scanflow.storage.replay import BASELINE, CHUNK, NOW, rows_now
 from scanflow.storage.stock_words import StockWords
-from scanflow.storage.truncating import Truncating
-from scanflow.storage.turn import Turn
+from scanflow.storage.trust.files import OpenFiles
+from scanflow.storage.trust.guard import Guard
+from scanflow.storage.trust.note import Notebook
+from scanflow.storage.trust.replay import BASELINE, CHUNK, NOW, rows_now
+from scanflow.storage.trust.verify import ACCEPTED, Say, Verified, revision, verify
 from scanflow.storage.unit import SqlUnit
-from scanflow.storage.unwritable import Unwritable
-from scanflow.storage.verify import ACCEPTED, Say, Verified, revision, verify
+from scanflow.storage.writing import failing
+from scanflow.storage.writing.changes import CHANNEL, Changes
+from scanflow.storage.writing.failing import PATIENCE
+from scanflow.storage.writing.truncating import Truncating
+from scanflow.storage.writing.turn import Turn
+from scanflow.storage.writing.unwritable import Unwritable
 from scanflow.workflow.ports import Settings
 
 REVISION = "0009"

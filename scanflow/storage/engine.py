@@ -16,7 +16,7 @@ from typing import Any
 from sqlalchemy import URL, Connection, Engine, create_engine, event, make_url, text
 from sqlalchemy.pool import QueuePool
 
-from scanflow.storage.failing import PATIENCE
+from scanflow.storage.writing.failing import PATIENCE
 
 log = logging.getLogger(__name__)
 DATABASE = "scanflow.db"

@@ -9,7 +9,8 @@ from typing import Any
 
 from sqlalchemy import Table
 
-from scanflow.domain import stocktake, things
+from scanflow.domain import things
+from scanflow.domain.counts import stocktake
 from scanflow.storage import tables
 
 KINDS: dict[type, Table] = {

@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from sqlalchemy import Connection, or_, select
 
-from scanflow.domain.titles import Stocked
+from scanflow.domain.orders.titles import Stocked
 from scanflow.storage import tables
 
 FAR = 2_000

@@ -29,6 +29,7 @@ from sqlalchemy import (
     text,
 )
 
+from scanflow.domain.counts.stocktake import How
 from scanflow.domain.life import (
     CardState,
     DoubtKind,
@@ -40,7 +41,6 @@ from scanflow.domain.life import (
     StayState,
     StocktakeState,
 )
-from scanflow.domain.stocktake import How
 from scanflow.domain.things import Held, Station
 
 

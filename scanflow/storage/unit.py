@@ -29,14 +29,14 @@ from sqlalchemy import (
 )
 
 from scanflow.domain.life import LIVE, CardState, LineState, StayState, StocktakeState
+from scanflow.domain.orders.titles import Stocked, Titled
 from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
-from scanflow.domain.titles import Stocked, Titled
 from scanflow.storage import tables
 from scanflow.storage.ledger import canonical, entry_hash
 from scanflow.storage.prepared import Statements, reader
-from scanflow.storage.replay import NOW, REPLAYED, row_now
 from scanflow.storage.rows import COLUMNS, FIELDS, KINDS, thing, values
 from scanflow.storage.stock_words import StockWords
+from scanflow.storage.trust.replay import NOW, REPLAYED, row_now
 from scanflow.workflow.ports import Facts, Settings
 
 T = TypeVar("T")

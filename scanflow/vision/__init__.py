@@ -1,8 +1,8 @@
 """Pixels to readings. Knows symbologies and places in a picture, nothing of a shop."""
 
-from scanflow.vision.book import Book
 from scanflow.vision.decode import read
 from scanflow.vision.decoders import engines
 from scanflow.vision.readings import Certainty, ImageError, Picture, Reading, Symbology
+from scanflow.vision.second_look.book import Book
 
 __all__ = ["Book", "Certainty", "ImageError", "Picture", "Reading", "Symbology", "engines", "read"]

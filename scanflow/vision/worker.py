@@ -20,8 +20,8 @@ from base64 import b64encode
 from typing import IO, Any
 
 from scanflow.vision import decode, decoders, kept, print_check
-from scanflow.vision.book import Book
 from scanflow.vision.readings import ImageError
+from scanflow.vision.second_look.book import Book
 
 _HEADER = struct.Struct(">I")
 _LARGEST_FILE = 64 << 20  # bytes; our own messages may go to a file too

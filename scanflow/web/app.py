@@ -8,13 +8,14 @@ from flask import Flask
 
 from scanflow.shop import Shop
 from scanflow.vision.upright import accepted
-from scanflow.web import api, bodies, hosts, packed, pages, problem, received, visitors
-from scanflow.web.addresses import Listening
+from scanflow.web import api, pages, problem
 from scanflow.web.api.changes import Streams
-from scanflow.web.certificates import Home
-from scanflow.web.hosts import Hosts
-from scanflow.web.received import Received
-from scanflow.web.turns import Turns
+from scanflow.web.door import bodies, hosts, packed, received, visitors
+from scanflow.web.door.addresses import Listening
+from scanflow.web.door.certificates import Home
+from scanflow.web.door.hosts import Hosts
+from scanflow.web.door.received import Received
+from scanflow.web.door.turns import Turns
 
 
 def create_app(

@@ -6,7 +6,7 @@ from collections.abc import Collection
 
 from PIL import Image
 
-from scanflow.domain.stocktake import Looked, Read
+from scanflow.domain.counts.stocktake import Looked, Read
 from scanflow.vision.drawn import draw
 from scanflow.vision.readings import Certainty, Picture, Reading, Symbology
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from scanflow.domain.stocktake import Resolved
+from scanflow.domain.counts.stocktake import Resolved
 from scanflow.storage.access import Role
 from scanflow.storage.unit import SqlUnit
-from scanflow.web.visitors import need, visitor
+from scanflow.web.door.visitors import need, visitor
 
 MANAGERS = (Role.OWNER, Role.PROGRAM)
 MANAGED = ("withdraw", "reprint")

@@ -11,10 +11,10 @@ from zoneinfo import ZoneInfo
 from labels import count_sheet, draw
 from labels.count_sheet import Amiss, Fact, Heading, Row, Section
 from labels.paper import COLOURS, Paper
-from scanflow.domain.findings import Finding
-from scanflow.domain.stocktake import Stocktake
+from scanflow.domain.counts.findings import Finding
+from scanflow.domain.counts.stocktake import Stocktake
 from scanflow.web import count_words
-from scanflow.workflow.stocktake_report import Whole, whole
+from scanflow.workflow.counts.report import Whole, whole
 
 
 def pdf(

@@ -6,10 +6,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from scanflow.domain.findings import Finding, Kind
+from scanflow.domain.counts.findings import Finding, Kind
+from scanflow.domain.counts.stocktake import TRAY, Area, AreaKind, Certainty, Chosen, Stocktake
 from scanflow.domain.life import LineState
-from scanflow.domain.stocktake import TRAY, Area, AreaKind, Certainty, Chosen, Stocktake
-from scanflow.workflow.stocktake_report import Whole
+from scanflow.workflow.counts.report import Whole
 
 
 @dataclass(frozen=True, slots=True)

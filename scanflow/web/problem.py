@@ -8,7 +8,7 @@ from flask import Flask, Response, current_app, json, request
 from werkzeug.exceptions import HTTPException, InternalServerError
 
 from scanflow.domain.life import NotAllowed
-from scanflow.storage.unwritable import Unwritable
+from scanflow.storage.writing.unwritable import Unwritable
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
 CODES = {

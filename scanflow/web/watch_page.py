@@ -18,7 +18,7 @@ from flask import Flask, Response, abort, render_template
 from flask.typing import ResponseReturnValue
 from werkzeug.serving import WSGIRequestHandler, make_server
 
-from scanflow.web.visitors import POLICY
+from scanflow.web.door.visitors import POLICY
 
 NAMES = ["127.0.0.1", "localhost"]
 """What this machine is called by itself: a page of elsewhere that has its name point here gets nothing."""

@@ -8,8 +8,8 @@ from datetime import datetime
 from typing import Any, Literal, Protocol, TypeVar
 
 from scanflow.domain.backups import Backups
+from scanflow.domain.orders.titles import Stocked
 from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
-from scanflow.domain.titles import Stocked
 from scanflow.planning.racking import Measured
 
 T = TypeVar("T")

@@ -24,7 +24,7 @@ from scanflow.shop import Shop
 from scanflow.storage import access
 from scanflow.storage.access import Role, Visitor
 from scanflow.storage.database import Database
-from scanflow.web.visitors import COOKIE
+from scanflow.web.door.visitors import COOKIE
 from scanflow.workflow import stock
 from scanflow.workflow.ports import Unit
 

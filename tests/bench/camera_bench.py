@@ -23,7 +23,7 @@ from actions_bench import at_a_page
 from read_bench import FORMATS
 
 from labels import slot_code
-from scanflow.cli.watching import Watching
+from scanflow.cli.watch.watching import Watching
 from scanflow.vision.camera import Camera
 from scanflow.vision.workers import Readers
 from scanflow.web.watch_page import Watched

@@ -36,15 +36,17 @@ from room_scene import DAMAGED, photograph
 from scenes import Truth
 
 from labels import slot_code
-from scanflow.domain.findings import Finding, Kind
-from scanflow.domain.stocktake import TRAY, Certainty, How
+from scanflow.domain.counts.findings import Finding, Kind
+from scanflow.domain.counts.stocktake import TRAY, Certainty, How
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
 from scanflow.vision import ImageError
 from scanflow.vision.workers import Readers
-from scanflow.workflow import looks, stock, stocktake_report, stocktakes
-from scanflow.workflow.looks import Shown, Text
+from scanflow.workflow import stock
+from scanflow.workflow.counts import looks, stocktakes
+from scanflow.workflow.counts import report as stocktake_report
+from scanflow.workflow.counts.looks import Shown, Text
 from scanflow.workflow.ports import Invalid
 
 TUNING = 10_000  # seeds from here on are for tuning, those below for the figures

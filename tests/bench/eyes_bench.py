@@ -35,10 +35,10 @@ from scenes import Scene, Truth, book_of, strangers_to
 from scipy.stats import beta
 
 from scanflow.vision import Book, ImageError, Picture, read
-from scanflow.vision.locate import Region
-from scanflow.vision.match import LEAST_EXPLAINED, LEAST_MARGIN, likeness, match
-from scanflow.vision.patterns import patterns
-from scanflow.vision.straighten import straighten
+from scanflow.vision.second_look.locate import Region
+from scanflow.vision.second_look.match import LEAST_EXPLAINED, LEAST_MARGIN, likeness, match
+from scanflow.vision.second_look.patterns import patterns
+from scanflow.vision.second_look.straighten import straighten
 
 TUNING = 10_000  # seeds from here on are for tuning, those below for the figures
 BOOK = 20_000

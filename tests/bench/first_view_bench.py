@@ -23,8 +23,8 @@ from scanflow.shop import Shop
 from scanflow.storage import access
 from scanflow.storage.access import Role, Visitor
 from scanflow.storage.database import Database
-from scanflow.web.visitors import COOKIE
-from scanflow.workflow import photos
+from scanflow.web.door.visitors import COOKIE
+from scanflow.workflow.stock import photos
 
 TIMES = 15
 THINGS = 25

@@ -12,7 +12,8 @@ from rooms import Room
 from labels import slot_code
 from scanflow.domain.life import LineState, ParcelState
 from scanflow.domain.things import Line, Order, Parcel, Round, Station, Stop
-from scanflow.workflow import orders, parcels, rounds
+from scanflow.workflow import orders, parcels
+from scanflow.workflow.picking import rounds
 from scanflow.workflow.ports import Settings
 
 

@@ -10,12 +10,14 @@ from datetime import datetime
 from honest_stock import CHANNELS, StockPeople, Thing
 
 from labels import slot_code
-from scanflow.domain.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.life import Hold, LineState, Settled
+from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Doubt, Line, Order, Parcel, Station, Stay
 from scanflow.exchange import mapping, orders_csv
 from scanflow.exchange.csv_table import read_table
-from scanflow.workflow import doubts, order_file, orders, parcels
+from scanflow.workflow import orders, parcels
+from scanflow.workflow.orders import file as order_file
+from scanflow.workflow.stock import doubts
 
 HEADER = ("number", "channel", "ordered_at", "ship_by", "reference", "title", "listing")
 ENDED = (LineState.RELEASED, LineState.CANCELLED)

@@ -15,9 +15,10 @@ from rooms import Room
 from labels import slot_code
 from scanflow.domain.life import LineState, NotAllowed
 from scanflow.domain.things import Line, Slot, Station, Stay
-from scanflow.workflow import scans, stock
+from scanflow.workflow import stock
+from scanflow.workflow.picking import scans
+from scanflow.workflow.picking.reading import Reading
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit
-from scanflow.workflow.reading import Reading
 
 T = TypeVar("T")
 OPENING = datetime.fromisoformat("2026-03-02T08:00:00+00:00")

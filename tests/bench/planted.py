@@ -12,13 +12,14 @@ import numpy as np
 from room_scene import DAMAGED, Card
 
 from labels import slot_code
-from scanflow.domain.findings import Kind
-from scanflow.domain.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.counts.findings import Kind
+from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Slot, Station
 from scanflow.shop import Shop
-from scanflow.workflow import orders, rounds, scans, stock
+from scanflow.workflow import orders, stock
+from scanflow.workflow.picking import rounds, scans
+from scanflow.workflow.picking.reading import Reading
 from scanflow.workflow.ports import Unit
-from scanflow.workflow.reading import Reading
 
 SECTIONS = "DEF"
 TAKEN = 0.85

@@ -19,10 +19,11 @@ from sqlalchemy import text
 
 from labels import slot_code
 from scanflow.demo import goods
-from scanflow.domain.incoming import IncomingLine, IncomingOrder
-from scanflow.domain.titles import Stocked, Titled, shared_words, words_of
+from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.orders.titles import Stocked, Titled, shared_words, words_of
 from scanflow.storage.database import Database
-from scanflow.workflow import order_file, orders
+from scanflow.workflow import orders
+from scanflow.workflow.orders import file as order_file
 
 ROOM, ROOMS = 300, 10
 SMALL = 12

@@ -15,8 +15,8 @@ from playwright.sync_api import Browser, Page, expect
 from labels import slot_code
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Scan, Slot, Station
-from scanflow.storage import ledger_views
-from scanflow.workflow import stocktakes
+from scanflow.storage.views import ledger as ledger_views
+from scanflow.workflow.counts import stocktakes
 
 FAKE = ("--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream")
 ABLE = """

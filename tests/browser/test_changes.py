@@ -20,7 +20,9 @@ from scanflow.shop import Shop
 from scanflow.storage import access
 from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
-from scanflow.workflow import stock, stocktake_report, stocktakes
+from scanflow.workflow import stock
+from scanflow.workflow.counts import report as stocktake_report
+from scanflow.workflow.counts import stocktakes
 
 WORKER = True
 PATIENCE = 20_000

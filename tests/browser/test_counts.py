@@ -13,16 +13,17 @@ from PIL import Image
 from playwright.sync_api import Browser, Locator, Page, expect
 
 from labels.slot_code import bin_text, card_text
+from scanflow.domain.counts.stocktake import Looked
 from scanflow.domain.life import StayState
-from scanflow.domain.stocktake import Looked
 from scanflow.domain.things import Stay
 from scanflow.shop import Shop
 from scanflow.storage import access, views
 from scanflow.storage.unit import SqlUnit
-from scanflow.workflow import stock, stocktakes
+from scanflow.workflow import stock
+from scanflow.workflow.counts import stocktakes
 
 NONE_KEPT = """async () => {
-  const { photos } = await import("/static/js/kept.js");
+  const { photos } = await import("/static/js/phone/kept.js");
   return (await photos.all()).length === 0;
 }"""
 

@@ -15,10 +15,11 @@ from PIL import Image
 from playwright.sync_api import Browser, Page, Route, expect
 
 from labels.slot_code import bin_text, card_text
-from scanflow.domain.stocktake import Looked
+from scanflow.domain.counts.stocktake import Looked
 from scanflow.shop import Shop
 from scanflow.storage.unit import SqlUnit
-from scanflow.workflow import stock, stocktakes
+from scanflow.workflow import stock
+from scanflow.workflow.counts import stocktakes
 
 FAKE = ("--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream")
 SIZE = (1280, 960)

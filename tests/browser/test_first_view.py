@@ -11,7 +11,7 @@ from playwright.sync_api import Browser
 
 from scanflow.storage import access
 from scanflow.storage.access import Role, Visitor
-from scanflow.workflow import photos
+from scanflow.workflow.stock import photos
 
 
 @pytest.mark.parametrize("name", ["today", "round", "table"])

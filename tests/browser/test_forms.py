@@ -8,7 +8,7 @@ from playwright.sync_api import Page, expect
 
 from labels import slot_code
 from scanflow.domain.things import Item, Slot, Stay
-from scanflow.workflow import cards
+from scanflow.workflow.stock import cards
 
 
 def card(code: str) -> str:

@@ -8,11 +8,11 @@ from live_shop import Live
 from playwright.sync_api import Page
 
 from labels import slot_code
-from scanflow.vision.looks import Looks, ours
+from scanflow.vision.camera.looks import Looks, ours
 
 TEXTS = (slot_code.card_text("D014"), slot_code.card_text("D015"), slot_code.slip_text(7), "4006381333931")
 THEIRS = """async (runs) => {
-  const { Looks, ours } = await import("/static/js/looks.js");
+  const { Looks, ours } = await import("/static/js/scanning/looks.js");
   return runs.map((frames) => {
     const looks = new Looks();
     return frames.map(([at, read, shut]) => {

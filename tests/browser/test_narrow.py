@@ -18,7 +18,7 @@ from scanflow.domain.things import Line
 from scanflow.storage.tables import doubts, items, orders, sections
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import create_app
-from scanflow.workflow import photos
+from scanflow.workflow.stock import photos
 
 NARROW = {"width": 360, "height": 740}
 TABLET = {"width": 768, "height": 1024}

@@ -21,7 +21,8 @@ from scanflow.domain.things import Line, Scan
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
-from scanflow.workflow import orders, rounds
+from scanflow.workflow import orders
+from scanflow.workflow.picking import rounds
 from scanflow.workflow.times import instant
 
 WORKER = True
@@ -30,7 +31,7 @@ WORKER = True
 KEPT = """async (path) => Boolean(
   (await navigator.serviceWorker.getRegistration())?.active?.state === "activated" &&
   await caches.match(path, { cacheName: "round" }) &&
-  await caches.match("/static/js/station.js"))"""
+  await caches.match("/static/js/scanning/station.js"))"""
 HELD = """() => new Promise((go) => (indexedDB.open("scanflow").onsuccess = ({ target }) => {
   const all = target.result.transaction("scans").objectStore("scans").getAll();
   all.onsuccess = () => go(all.result.map((each) => each.scan.text));
@@ -316,5 +317,5 @@ def test_a_clock_far_off_loses_no_scan(live: Live, page: Page, now: str, said: s
     """A phone whose clock is in another age says the nearest time that the service takes of a scan that waited."""
     page.clock.set_fixed_time(datetime.fromisoformat(now))
     page.goto(f"{live.address}/login")
-    assert said == page.evaluate('async () => (await import("/static/js/api.js")).clock()')
+    assert said == page.evaluate('async () => (await import("/static/js/page/api.js")).clock()')
     assert instant(said, "UTC") is not None

@@ -17,8 +17,10 @@ from watched import seeing, served
 from labels import slot_code
 from scanflow.domain.life import CardState, LineState
 from scanflow.domain.things import Line, Slot, Station
-from scanflow.workflow import orders, photos, scans
-from scanflow.workflow.reading import Reading
+from scanflow.workflow import orders
+from scanflow.workflow.picking import scans
+from scanflow.workflow.picking.reading import Reading
+from scanflow.workflow.stock import photos
 
 RULES = {"runOnly": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]}
 SIZES = {"phone": (360, 740), "desktop": (1440, 900)}

@@ -18,8 +18,8 @@ from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app
-from scanflow.web.addresses import Listening
-from scanflow.web.certificates import Home
+from scanflow.web.door.addresses import Listening
+from scanflow.web.door.certificates import Home
 
 
 @pytest.fixture

@@ -14,8 +14,8 @@ from playwright.sync_api import Browser, Page, expect
 from labels import slot_code
 from scanflow.domain.life import Hold, LineState, ParcelState
 from scanflow.domain.things import Line, Order, Parcel
-from scanflow.storage import round_views
-from scanflow.workflow import photos
+from scanflow.storage.views import picking as round_views
+from scanflow.workflow.stock import photos
 
 LOADED = "(image) => image.complete && image.naturalWidth > 0"
 

@@ -9,7 +9,7 @@ from playwright.sync_api import Page, expect
 from real_keys import send
 
 from labels import slot_code
-from scanflow.web.pages.scanner_page import TEST_TEXT
+from scanflow.web.pages.picking.scanner import TEST_TEXT
 
 CARD = slot_code.card_text("D014")
 

@@ -13,8 +13,8 @@ from playwright.sync_api import Page, Route, expect
 from labels import slot_code
 from scanflow.domain.life import LineState
 from scanflow.domain.things import Line, Scan, Station
-from scanflow.storage import ledger_views
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import ledger as ledger_views
 from scanflow.workflow import parcels, stock
 
 
@@ -144,7 +144,7 @@ def test_an_enter_before_the_scripts(live: Live, page: Page) -> None:
     furnish(live.shop, 4)
     sign_in(page, live)
     held: list[Route] = []
-    page.route("**/js/station.js", lambda route: held.append(route))
+    page.route("**/js/scanning/station.js", lambda route: held.append(route))
     page.goto("/tray", wait_until="commit")
     expect(page.locator("#scan-text")).to_be_visible()
     page.locator("#scan-text").press_sequentially(slot_code.card_text("D001"))

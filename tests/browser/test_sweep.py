@@ -11,11 +11,11 @@ from live_shop import Live
 from numpy.typing import NDArray
 from playwright.sync_api import Page
 
-from scanflow.vision.capture import is_dark
-from scanflow.vision.sweep import FINE, Sweep
+from scanflow.vision.camera.capture import is_dark
+from scanflow.vision.camera.sweep import FINE, Sweep
 
 THEIRS = """async ([films, wide]) => {
-  const { FINE, Sweep, isDark } = await import("/static/js/sweep.js");
+  const { FINE, Sweep, isDark } = await import("/static/js/counts/sweep.js");
   const bytes = (text) => Uint8Array.from(atob(text), (each) => each.charCodeAt(0));
   return [FINE, films.map((frames) => {
     const sweep = new Sweep();

@@ -28,7 +28,7 @@ HEAR = """async () => {
     event.preventDefault();
     heard.submitted = true;
   });
-  const { listen } = await import("/static/js/wedge.js");
+  const { listen } = await import("/static/js/scanning/wedge.js");
   listen(() => box, {
     scanned: (text, via) => heard.scans.push([text, via]),
     entered: () => { heard.entered.push(box.value); box.value = ""; },
@@ -206,9 +206,8 @@ def test_grammar(page: Page) -> None:
         "]C1D0145",
         "D014",
     ]
-    script = (
-        'async (texts) => { const { isWhole } = await import("/static/js/card_text.js"); return texts.map(isWhole); }'
-    )
+    module = 'await import("/static/js/scanning/card_text.js")'
+    script = f"async (texts) => {{ const {{ isWhole }} = {module}; return texts.map(isWhole); }}"
     assert [_is_whole(text) for text in texts] == page.evaluate(script, texts)
 
 

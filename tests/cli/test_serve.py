@@ -26,8 +26,9 @@ from scanflow.storage import backups
 from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
-from scanflow.web import certificates
-from scanflow.workflow import stock, stocktakes
+from scanflow.web.door import certificates
+from scanflow.workflow import stock
+from scanflow.workflow.counts import stocktakes
 
 
 def status(url: str, authority: Path | None = None) -> int:

@@ -15,7 +15,7 @@ from PIL import Image
 from labels.slot_code import bin_text, card_text
 from scanflow.cli import main
 from scanflow.cli.stocktake import place_of
-from scanflow.domain.stocktake import Looked
+from scanflow.domain.counts.stocktake import Looked
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url

@@ -11,7 +11,8 @@ from labels import slot_code
 from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState, StayState
 from scanflow.domain.things import Held, Line, Order, Parcel, Round, Slot, Station, Stay
 from scanflow.domain.verdict import ALL, GUARDS, Look, Reason, effects, judge
-from scanflow.workflow import orders, parcels, rounds, stock
+from scanflow.workflow import orders, parcels, stock
+from scanflow.workflow.picking import rounds
 
 SPOTS = {"table": {}, "tray": {}, "shelf": {"bin": "A-1-1"}}
 

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from scanflow.domain.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.exchange.csv_table import MAX_ROWS, FileError, Table, read_table
 from scanflow.exchange.dates import DateOrder
 from scanflow.exchange.mapping import FIELDS, ColumnMapping, MappingError, guess, missing

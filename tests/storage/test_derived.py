@@ -10,8 +10,11 @@ from scanflow.domain.life import CardState
 from scanflow.domain.things import Line, Section, Slot, Station
 from scanflow.domain.whereabouts import Place, free_to_give
 from scanflow.shop import Shop
-from scanflow.storage import order_views, slot_views, where_views
-from scanflow.workflow import sightings, stock
+from scanflow.storage.views import orders as order_views
+from scanflow.storage.views import stock as slot_views
+from scanflow.storage.views import where as where_views
+from scanflow.workflow import stock
+from scanflow.workflow.stock import sightings
 
 
 def test_states_are_those_of_the_domain(shop: Shop) -> None:

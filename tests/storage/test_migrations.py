@@ -21,7 +21,7 @@ from scanflow.storage import access, tables
 from scanflow.storage import database as module
 from scanflow.storage.database import REVISION, Database, NewerData
 from scanflow.storage.engine import connect
-from scanflow.storage.verify import revision
+from scanflow.storage.trust.verify import revision
 
 
 def test_migrations_make_the_tables_of_the_code(own_database: Database) -> None:

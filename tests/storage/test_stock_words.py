@@ -8,8 +8,8 @@ import pytest
 from memory import NOON
 
 from scanflow.domain.life import StayState
+from scanflow.domain.orders.titles import Stocked
 from scanflow.domain.things import Bin, Item, Rack, Section, Slot, Stay
-from scanflow.domain.titles import Stocked
 from scanflow.storage.database import Database
 
 

@@ -16,6 +16,7 @@ import psycopg
 import pytest
 from memory import NOON, Memory
 
+from scanflow.domain.counts.stocktake import Certainty, Chosen, How, Looked, Read, Resolved, Sample, Stocktake
 from scanflow.domain.life import (
     CardState,
     DoubtKind,
@@ -26,7 +27,6 @@ from scanflow.domain.life import (
     StayState,
     StocktakeState,
 )
-from scanflow.domain.stocktake import Certainty, Chosen, How, Looked, Read, Resolved, Sample, Stocktake
 from scanflow.domain.things import (
     Bin,
     Doubt,

@@ -13,7 +13,7 @@ from PIL import Image, ImageChops
 from shown_counts import corners
 
 from labels.slot_code import card_text
-from scanflow.domain.stocktake import Certainty, How, Looked, Read
+from scanflow.domain.counts.stocktake import Certainty, How, Looked, Read
 from scanflow.web.count_pictures import drawn, near
 
 AT = datetime(2026, 3, 1, tzinfo=UTC)

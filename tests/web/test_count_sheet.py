@@ -10,7 +10,7 @@ from furnished import furnish
 from shown_counts import shown, two_counts
 
 from scanflow.shop import Shop
-from scanflow.workflow import stocktakes
+from scanflow.workflow.counts import stocktakes
 
 pytestmark = SQLITE_ONLY
 

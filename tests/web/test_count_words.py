@@ -6,12 +6,12 @@ from dataclasses import replace
 
 import pytest
 
-from scanflow.domain.findings import Finding, Kind
+from scanflow.domain.counts.findings import Finding, Kind
+from scanflow.domain.counts.stocktake import TRAY, Certainty, Chosen
 from scanflow.domain.life import LineState
-from scanflow.domain.stocktake import TRAY, Certainty, Chosen
 from scanflow.web.count_words import RESOLVED, agree, area, between, percent, ranges, rest, said, suspected, walk, ways
-from scanflow.workflow.resolving import ACTS, NEED_REASON, WAYS
-from scanflow.workflow.stocktake_report import Whole
+from scanflow.workflow.counts.report import Whole
+from scanflow.workflow.counts.resolving import ACTS, NEED_REASON, WAYS
 
 
 def finding(kind: Kind, *places: str, **more: object) -> Finding:

@@ -15,8 +15,8 @@ from furnished import Furnished, furnish
 from scanflow.shop import Shop
 from scanflow.storage import access
 from scanflow.storage.access import Role
+from scanflow.web.door.visitors import COOKIE, OPEN
 from scanflow.web.pages.rights import HELPERS
-from scanflow.web.visitors import COOKIE, OPEN
 
 pytestmark = SQLITE_ONLY
 

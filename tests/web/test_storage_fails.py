@@ -19,9 +19,10 @@ from scanflow.cli import main
 from scanflow.domain.things import Slot
 from scanflow.house import House, Job, timedelta
 from scanflow.shop import Shop
-from scanflow.storage import access, failing
+from scanflow.storage import access
 from scanflow.storage.access import Role
 from scanflow.storage.database import Database
+from scanflow.storage.writing import failing
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app
 

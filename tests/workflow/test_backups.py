@@ -9,7 +9,7 @@ from clients import SQLITE_ONLY
 
 from scanflow.domain.backups import Backups, Place
 from scanflow.shop import Shop
-from scanflow.storage import ledger_views
+from scanflow.storage.views import ledger as ledger_views
 from scanflow.workflow import backups
 from scanflow.workflow.ports import Invalid, Missing, Refused
 

@@ -11,8 +11,10 @@ from floor import Floor
 from labels import slot_code
 from scanflow.domain.life import CardState, DoubtKind, Hold, LineState, StayState
 from scanflow.domain.things import Line, Order, Parcel, Stay
-from scanflow.workflow import doubts, hand_over, orders, parcels, stock
+from scanflow.workflow import orders, parcels, stock
+from scanflow.workflow.parcels import hand_over
 from scanflow.workflow.ports import Invalid, Refused
+from scanflow.workflow.stock import doubts
 
 
 def refused(call: Any, *args: Any) -> str:

@@ -1,22 +1,11 @@
 """The JSON API, one blueprint per noun."""
 
-from scanflow.web.api import (
-    changes,
-    doubts,
-    hand_over,
-    health,
-    ledger,
-    lines,
-    openapi,
-    orders,
-    parcels,
-    rounds,
-    scans,
-    sections,
-    slots,
-    stays,
-    stocktakes,
-)
+from scanflow.web.api import changes, health, ledger, openapi, orders, parcels
+from scanflow.web.api import counts as stocktakes
+from scanflow.web.api.orders import lines
+from scanflow.web.api.parcels import hand_over
+from scanflow.web.api.picking import rounds, scans
+from scanflow.web.api.stock import doubts, sections, slots, stays
 
 BLUEPRINTS = tuple(
     noun.blueprint

@@ -15,11 +15,11 @@ from functools import partial
 
 from flask import Blueprint, Response, current_app, request
 
-from scanflow.storage.changes import Changes
-from scanflow.web.addresses import network
+from scanflow.storage.writing.changes import Changes
 from scanflow.web.api.contract import STAFF, call
+from scanflow.web.door.addresses import network
+from scanflow.web.door.visitors import lasting, shop, visitor
 from scanflow.web.problem import Problem
-from scanflow.web.visitors import lasting, shop, visitor
 
 blueprint = Blueprint("api_changes", __name__)
 

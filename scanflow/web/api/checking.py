@@ -12,9 +12,9 @@ from typing import Any
 from flask import request
 from jsonschema_rs import Draft202012Validator, ValidationError
 
-from scanflow.web import bodies
 from scanflow.web.api import schemas
 from scanflow.web.api.schemas.parts import IMAGES, ref
+from scanflow.web.door import bodies
 from scanflow.web.problem import Problem
 
 CODES = {

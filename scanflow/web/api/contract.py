@@ -15,11 +15,11 @@ from flask import Blueprint, Response, current_app, request
 from scanflow.shop import Once, Reply
 from scanflow.storage.access import Role
 from scanflow.storage.unit import SqlUnit
-from scanflow.web import bodies
 from scanflow.web.api import checking
 from scanflow.web.api.schemas.parts import ID
+from scanflow.web.door import bodies
+from scanflow.web.door.visitors import need, shop, visitor
 from scanflow.web.problem import Problem
-from scanflow.web.visitors import need, shop, visitor
 from scanflow.workflow.ports import Missing
 
 ANYONE: tuple[Role, ...] = ()

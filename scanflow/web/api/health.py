@@ -5,10 +5,10 @@ from __future__ import annotations
 from flask import Blueprint, Response
 
 from scanflow.storage.database import trouble_of
-from scanflow.storage.unwritable import Unwritable
+from scanflow.storage.writing.unwritable import Unwritable
 from scanflow.web.api.contract import ANYONE, answer, call
+from scanflow.web.door.visitors import shop
 from scanflow.web.problem import RETRY_AFTER
-from scanflow.web.visitors import shop
 
 blueprint = Blueprint("health", __name__)
 

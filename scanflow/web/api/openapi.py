@@ -8,7 +8,7 @@ from typing import Any
 
 from flask import Blueprint, Response
 
-from scanflow.storage.failing import CODES
+from scanflow.storage.writing.failing import CODES
 from scanflow.web.api import checking, schemas
 from scanflow.web.api.contract import ANYONE, CALLS, IDEMPOTENCY_KEY, Call, answer, call
 from scanflow.web.api.schemas.parts import IDENTITY, IMAGES, ref

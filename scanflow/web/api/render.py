@@ -10,12 +10,13 @@ from labels import slot_code
 from scanflow.domain.derive import order_state
 from scanflow.domain.things import Doubt, Item, Line, Order, Parcel, Round, Section, Slot, Stay
 from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
-from scanflow.storage import views, where_views
+from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
-from scanflow.workflow import photos
-from scanflow.workflow.order_file import RefusedRow
+from scanflow.storage.views import where as where_views
+from scanflow.workflow.orders.file import RefusedRow
+from scanflow.workflow.picking.rounds import LeftOut
 from scanflow.workflow.ports import must
-from scanflow.workflow.rounds import LeftOut
+from scanflow.workflow.stock import photos
 
 Json = dict[str, Any]
 

@@ -1,44 +1,36 @@
 """Pages for a person at a phone or a desktop, one blueprint per noun."""
 
-from scanflow.web.pages import (
-    account_page,
-    amiss_page,
-    backup_page,
-    card_pages,
-    check_page,
-    closing_page,
-    count_findings,
-    count_pages,
-    count_report,
-    device_page,
-    edges,
-    forms,
-    hand_over_page,
-    installed,
-    ledger_page,
-    login,
-    look_page,
-    order_file_page,
-    order_pages,
-    pairing,
-    paper_page,
-    plan_page,
-    put_away,
-    rights,
-    room_page,
-    round_pages,
-    scanner_page,
-    search_page,
-    section_page,
-    settings_page,
-    shown,
-    slot_pages,
-    stations,
-    table_page,
-    today,
-    trouble_page,
-    trust,
-)
+from scanflow.web.pages import counts as count_pages
+from scanflow.web.pages import edges, forms, installed, rights, shown
+from scanflow.web.pages import orders as order_pages
+from scanflow.web.pages import planning as plan_page
+from scanflow.web.pages.access import account as account_page
+from scanflow.web.pages.access import devices as device_page
+from scanflow.web.pages.access import login, pairing, trust
+from scanflow.web.pages.counts import findings as count_findings
+from scanflow.web.pages.counts import report as count_report
+from scanflow.web.pages.orders import file as order_file_page
+from scanflow.web.pages.parcels import closing as closing_page
+from scanflow.web.pages.parcels import hand_over as hand_over_page
+from scanflow.web.pages.parcels import table as table_page
+from scanflow.web.pages.picking import paper as paper_page
+from scanflow.web.pages.picking import rounds as round_pages
+from scanflow.web.pages.picking import scanner as scanner_page
+from scanflow.web.pages.picking import stations
+from scanflow.web.pages.shop import amiss as amiss_page
+from scanflow.web.pages.shop import backups as backup_page
+from scanflow.web.pages.shop import ledger as ledger_page
+from scanflow.web.pages.shop import settings as settings_page
+from scanflow.web.pages.shop import today
+from scanflow.web.pages.shop import trouble as trouble_page
+from scanflow.web.pages.stock import cards as card_pages
+from scanflow.web.pages.stock import check as check_page
+from scanflow.web.pages.stock import look as look_page
+from scanflow.web.pages.stock import put_away
+from scanflow.web.pages.stock import room as room_page
+from scanflow.web.pages.stock import search as search_page
+from scanflow.web.pages.stock import section as section_page
+from scanflow.web.pages.stock import slots as slot_pages
 
 today.blueprint.record_once(lambda state: shown.register(state.app))
 today.blueprint.record_once(lambda state: forms.register(state.app))

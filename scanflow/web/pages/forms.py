@@ -22,9 +22,9 @@ from werkzeug.wrappers import Response as AnyResponse
 
 from scanflow.shop import Once, Reply
 from scanflow.storage.unit import SqlUnit
-from scanflow.storage.unwritable import Unwritable
+from scanflow.storage.writing.unwritable import Unwritable
+from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.problem import Problem
-from scanflow.web.visitors import shop, visitor
 from scanflow.workflow.ports import Invalid
 
 T = TypeVar("T")

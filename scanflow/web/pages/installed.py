@@ -16,7 +16,7 @@ from flask.typing import ResponseReturnValue
 from PIL import Image, ImageDraw
 
 from labels.paper import COLOURS, INK
-from scanflow.web.pages.login import shop_name
+from scanflow.web.pages.access.login import shop_name
 from scanflow.web.problem import Problem
 
 blueprint = Blueprint("installed", __name__)
@@ -27,7 +27,7 @@ SIZES = (180, 192, 512)
 GROUND = "#f6f1e7"
 """The paper of the pages; `look.css` has it too."""
 
-WORKER = "js/worker.js"
+WORKER = "js/phone/worker.js"
 ROOM = 0.1
 """Of an icon's side, left free about the card: a launcher may cut a circle out of the middle (Web App Manifest)."""
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 from flask import g, request
 
 from scanflow.storage.access import Role
-from scanflow.web.visitors import OPEN, need
+from scanflow.web.door.visitors import OPEN, need
 
 HELPERS = frozenset(
     {

@@ -18,16 +18,17 @@ from scanflow.domain.derive import stands_still
 from scanflow.domain.life import NotAllowed, Settled
 from scanflow.domain.things import Held
 from scanflow.domain.whereabouts import Whereabouts
-from scanflow.storage import room_views, where_views
 from scanflow.storage.database import trouble_of
-from scanflow.storage.guard import STOPPED
+from scanflow.storage.trust.guard import STOPPED
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import room as room_views
+from scanflow.storage.views import where as where_views
 from scanflow.web import problem
+from scanflow.web.door.visitors import shop
 from scanflow.web.pages.forms import write
 from scanflow.web.pages.rights import may
-from scanflow.web.visitors import shop
-from scanflow.workflow import doubts, photos
 from scanflow.workflow.ports import Invalid, Missing, Refused
+from scanflow.workflow.stock import doubts, photos
 
 T = TypeVar("T")
 PAGE = 50
@@ -45,7 +46,7 @@ LIVE = frozenset(
         *("ledger_page.show", "device_page.show"),
     }
 )
-"""Pages that follow what changes elsewhere: `static/js/changes.js`."""
+"""Pages that follow what changes elsewhere: `static/js/page/changes.js`."""
 
 
 def note_seq() -> None:

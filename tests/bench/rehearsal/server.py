@@ -23,7 +23,7 @@ from scanflow.shop import Shop
 from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.web import create_app
-from scanflow.workflow import scans
+from scanflow.workflow.picking import scans
 
 CLOCK = "X-Rehearsal-Time"
 """The header that carries the time of a call, in seconds since 1970."""

@@ -18,7 +18,7 @@ from scanflow.shop import Shop
 from scanflow.storage import access
 from scanflow.storage.access import Role
 from scanflow.web.api.changes import RETRY, Streams
-from scanflow.web.visitors import COOKIE
+from scanflow.web.door.visitors import COOKIE
 
 PATIENCE = 20.0
 """Seconds that a test waits on a busy machine."""

@@ -27,7 +27,8 @@ from scanflow.storage import access
 from scanflow.storage.access import Role, Visitor
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages import FRONT_DOOR, forms
-from scanflow.workflow import cards, orders, stock
+from scanflow.workflow import orders, stock
+from scanflow.workflow.stock import cards
 
 UNSEEN = frozenset(
     {
@@ -122,7 +123,7 @@ def test_no_template_has_a_form_without_a_key() -> None:
     without = {
         name for name, found in written.items() for form in found if not re.search(r"csrf_field\(\)|fields\(", form)
     }
-    assert {"login.html", "pair.html", "set_up.html", "trust.html"} == without
+    assert {"access/login.html", "access/pair.html", "access/set_up.html", "access/trust.html"} == without
 
 
 def test_pages_write_through_the_key() -> None:

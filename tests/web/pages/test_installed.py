@@ -45,7 +45,7 @@ def test_the_worker_keeps_every_static_file_and_no_page(anonymous: FlaskClient, 
     response = anonymous.get("/worker.js")
     assert ("text/javascript", "no-cache") == (response.mimetype, response.headers["Cache-Control"])
     names = json.loads(re.search(r"^const FILES = (.*);$", response.text, re.M)[1])  # type: ignore[index]
-    assert "/static/js/station.js" in names
+    assert "/static/js/scanning/station.js" in names
     assert {200} == {anonymous.get(name).status_code for name in [*names, "/offline"]}
     assert [] == [name for name in names if not name.startswith("/static/") or name.endswith("worker.js")]
 
@@ -57,7 +57,7 @@ def test_another_static_file_makes_another_worker(anonymous: FlaskClient, app: F
     assert first == anonymous.get("/worker.js").text
     folder = tmp_path / "static"
     (folder / "js").mkdir(parents=True)
-    for name, content in {"look.css": b"a", "js/worker.js": b"w"}.items():
+    for name, content in {"look.css": b"a", "js/phone/worker.js": b"w"}.items():
         (folder / name).write_bytes(content)
     app.static_folder = str(folder)
     before = anonymous.get("/worker.js").text

@@ -13,12 +13,13 @@ from flask.testing import FlaskClient
 from furnished import Furnished, furnish, reference, scan
 
 import scanflow.web
-from scanflow.domain.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.life import LineState
+from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Line, Station
 from scanflow.shop import Shop
-from scanflow.web.visitors import OPEN
-from scanflow.workflow import orders, parcels, rounds, stock
+from scanflow.web.door.visitors import OPEN
+from scanflow.workflow import orders, parcels, stock
+from scanflow.workflow.picking import rounds
 
 HEAVIEST = 150_000
 """Bytes of a page with its styles and all scripts, uncompressed."""

@@ -17,7 +17,7 @@ from scanflow.domain.life import LineState, ParcelState
 from scanflow.domain.things import Line, Parcel, Stay
 from scanflow.shop import Shop
 from scanflow.storage.access import Role
-from scanflow.workflow import hand_over
+from scanflow.workflow.parcels import hand_over
 
 pytestmark = SQLITE_ONLY
 

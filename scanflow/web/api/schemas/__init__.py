@@ -6,7 +6,7 @@ refuses unknown fields. Texts are Unicode without NUL, which no database keeps.
 
 from __future__ import annotations
 
-from scanflow.storage.failing import CODES
+from scanflow.storage.writing.failing import CODES
 from scanflow.web.api.schemas import (
     doubts,
     hand_over,

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from labels import count_sheet
-from scanflow.domain.findings import Kind
+from scanflow.domain.counts.findings import Kind
+from scanflow.domain.counts.stocktake import Certainty, Chosen, How
 from scanflow.domain.life import StocktakeState
-from scanflow.domain.stocktake import Certainty, Chosen, How
 from scanflow.web.api.schemas.parts import (
     AGE,
     CODE,
@@ -26,7 +26,7 @@ from scanflow.web.api.schemas.parts import (
     taken,
     text,
 )
-from scanflow.workflow.resolving import WAYS
+from scanflow.workflow.counts.resolving import WAYS
 
 _LOOK = {
     "key": {**IDENTITY, "description": "Made by the client, unique in the shop; a repeat gets the same answer."},

@@ -1,0 +1,93 @@
+"""Files that only a recovery key opens: the age format (age-encryption.org/v1) with X25519, by pyrage."""
+
+from __future__ import annotations
+
+import io
+from typing import BinaryIO
+
+import pyrage
+from pyrage import x25519
+
+from scanflow.storage.backups.place import BackupError, damaged
+
+
+def new_key() -> tuple[str, str]:
+    """A recipient, `age1…`, which encrypts and may be kept, and its recovery key, `AGE-SECRET-KEY-1…`."""
+    identity = x25519.Identity.generate()
+    return str(identity.to_public()), str(identity)
+
+
+def recipient_of(key: str) -> str:
+    """The recipient that a recovery key opens; spaces and small letters are forgiven. BackupError."""
+    try:
+        return str(x25519.Identity.from_str("".join(key.split()).upper()).to_public())
+    except pyrage.IdentityError as error:
+        detail = "This is no recovery key. A key begins with AGE-SECRET-KEY-1. Copy it again from its sheet."
+        raise BackupError("wrong_key", detail) from error
+
+
+def sealer(recipient: str) -> x25519.Recipient:
+    """BackupError where the text is no recipient."""
+    try:
+        return x25519.Recipient.from_str(recipient)
+    except pyrage.RecipientError as error:
+        detail = "This is no recipient. One begins with age1. Copy it again from where the key was made."
+        raise BackupError("wrong_key", detail) from error
+
+
+class _Told:
+    """A file that remembers what went wrong with it: pyrage tells only that something did."""
+
+    def __init__(self, file: BinaryIO) -> None:
+        self.file, self.error = file, None
+
+    def read(self, size: int = -1) -> bytes:
+        return self._do(lambda: self.file.read(size))
+
+    def write(self, data: bytes) -> int:
+        return self._do(lambda: self.file.write(data))
+
+    def flush(self) -> None:
+        self._do(self.file.flush)
+
+    def _do(self, work):
+        try:
+            return work()
+        except OSError as error:
+            self.error = error
+            raise
+
+
+def seal(source: BinaryIO, out: BinaryIO, recipient: str) -> None:
+    """Encrypt a file into another. OSError of either."""
+    files = _Told(source), _Told(out)
+    try:
+        pyrage.encrypt_io(*files, [sealer(recipient)])
+    except (pyrage.EncryptError, OSError):
+        for file in files:
+            if file.error is not None:
+                raise file.error from None
+        raise
+
+
+def unseal(source: BinaryIO, out: BinaryIO, key: str, what: str) -> None:
+    """Decrypt a file into another; `what` it is called. BackupError, OSError of either."""
+    files = _Told(source), _Told(out)
+    try:
+        identity = x25519.Identity.from_str("".join(key.split()).upper())
+        pyrage.decrypt_io(*files, [identity])
+    except (pyrage.DecryptError, OSError) as error:
+        for file in files:
+            if file.error is not None:
+                raise file.error from None
+        raise damaged(what) from error
+
+
+def sealed(data: bytes, recipient: str) -> bytes:
+    return pyrage.encrypt(data, [sealer(recipient)])
+
+
+def unsealed(data: bytes, key: str, what: str) -> bytes:
+    out = io.BytesIO()
+    unseal(io.BytesIO(data), out, key, what)
+    return out.getvalue()

@@ -1,0 +1,285 @@
+"""Counts: opened, looked into, closed; what they found, and how that is put right."""
+
+from __future__ import annotations
+
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from flask import Blueprint, Response, request
+
+from scanflow.domain.counts.stocktake import Looked, Stocktake
+from scanflow.domain.things import Section
+from scanflow.shop import Reply
+from scanflow.storage import views
+from scanflow.storage.unit import SqlUnit
+from scanflow.vision.readings import ImageError
+from scanflow.web import count_rights, count_sheet
+from scanflow.web.api import checking, paging
+from scanflow.web.api.contract import MANAGERS, STAFF, answer, call, digest, do, look
+from scanflow.web.api.counts import render as render_stocktake
+from scanflow.web.api.schemas.parts import JPEG
+from scanflow.web.door.visitors import shop, visitor
+from scanflow.workflow.counts import looks, resolving, stocktakes
+from scanflow.workflow.counts import report as stocktake_report
+from scanflow.workflow.ports import Invalid, Missing, Refused, must
+
+blueprint = Blueprint("api_stocktakes", __name__)
+
+CSV, PDF = "text/csv", "application/pdf"
+_FORMATS = {"application/json": "json", CSV: "csv", PDF: "pdf"}
+
+
+@call(blueprint, "POST", "/api/stocktakes", roles=STAFF, body="NewStocktake", answers={201: "Stocktake"})
+def create(body: dict[str, Any]) -> Response:
+    """Begins a count of an area; it may rest for days, and several may count at once."""
+
+    def work(unit: SqlUnit) -> Reply:
+        count = stocktakes.open_count(unit, **body)
+        return Reply(201, render_stocktake.count(unit, count), f"/api/stocktakes/{count.id}")
+
+    return do(work)
+
+
+@call(blueprint, "GET", "/api/stocktakes", roles=STAFF, query="Page", answers={200: "Stocktakes"})
+def listing(query: dict[str, Any]) -> Response:
+    """Lists the counts in the order they were begun."""
+
+    def work(unit: SqlUnit) -> dict[str, Any]:
+        (start,) = paging.after(query.get("cursor"), (0,))
+        rows = views.stocktake_page(unit.connection, start, query["limit"])
+        rows, following = paging.cut(rows, query["limit"], lambda row: (row.n,))
+        shown = [render_stocktake.count(unit, must(unit, Stocktake, row.id)) for row in rows]
+        return {"stocktakes": shown, "next": following}
+
+    return look(work)
+
+
+@call(blueprint, "GET", "/api/stocktakes/{stocktake}", roles=STAFF, answers={200: "Stocktake"})
+def show(stocktake: str) -> Response:
+    """Shows how far a count is; what should stand where is not told."""
+    return look(lambda unit: render_stocktake.count(unit, must(unit, Stocktake, stocktake)))
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/stocktakes/{stocktake}/looks",
+    roles=STAFF,
+    body="NewLook",
+    form="LookImage",
+    answers={200: "Look"},
+    conflicts=("closed",),
+    once=False,
+)
+def add_look(stocktake: str) -> Response:
+    """Adds what one look into a bin or the tray saw; the same key gets the same answer, once."""
+    if request.mimetype == "multipart/form-data":
+        fields, image = checking.form("LookImage", "image")
+        body = digest(_without_age(fields), image)
+    else:
+        fields, image = checking.body("NewLook"), None
+        body = digest(_without_age(fields))
+    with shop().looking() as unit:
+        must(unit, Stocktake, stocktake)
+        before = looks.earlier(unit, stocktake, fields["key"], body)
+        if before is not None:
+            return answer(render_stocktake.look(before, stocktakes.standings(unit)))
+    via = {"how": looks.How(fields.pop("via"))} if "via" in fields else {}
+    if image is None:
+        texts = tuple(looks.Text(text) for text in fields.pop("texts"))
+        doubts = tuple(fields.pop("doubts", ()))
+        shown = looks.Shown(body=body, texts=texts, doubts=doubts, **via, **fields)
+    else:
+        try:
+            shown = shop().shown(image, body=body, **via, **fields)
+        except ImageError as error:
+            raise Invalid("/image", "bad_image", str(error)) from error
+
+    def work(unit: SqlUnit) -> dict[str, Any]:
+        looked = looks.look(unit, stocktake, shown)
+        return render_stocktake.look(looked, stocktakes.standings(unit))
+
+    return answer(shop().act(visitor().name, work))
+
+
+def _without_age(fields: dict[str, Any]) -> dict[str, Any]:
+    """What a repeat must have alike: it waited longer, if the first did not come through."""
+    return {name: value for name, value in fields.items() if name != "age_ms"}
+
+
+@call(blueprint, "GET", "/api/stocktakes/{stocktake}/looks", roles=STAFF, answers={200: "Looks"})
+def all_looks(stocktake: str) -> Response:
+    """Gives all looks of a count, with what was read in each."""
+
+    def work(unit: SqlUnit) -> dict[str, Any]:
+        must(unit, Stocktake, stocktake)
+        room = stocktakes.standings(unit)
+        return {"looks": [render_stocktake.look(each, room) for each in unit.find(Looked, stocktake=stocktake)]}
+
+    return look(work)
+
+
+@call(
+    blueprint,
+    "GET",
+    "/api/stocktakes/{stocktake}/looks/{key}/photo",
+    roles=STAFF,
+    query="PhotoQuery",
+    answers={200: JPEG, 304: None},
+)
+def photo(stocktake: str, key: str, query: dict[str, Any]) -> Response:
+    """Gives the photo of a look, as long as it is kept."""
+    with shop().looking() as unit:
+        row = views.look_photo(unit.connection, stocktake, key, small=query["size"] == "small")
+    if row is None:
+        raise Missing("There is no such photo, or it is kept no longer.")
+    response = Response(row.data, mimetype=JPEG)
+    response.set_etag(f"{row.hash}-{query['size']}")
+    response.cache_control.private = True
+    response.cache_control.no_cache = True
+    return response.make_conditional(request)
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/stocktakes/{stocktake}/looks/{key}/drop",
+    roles=STAFF,
+    body="Nothing",
+    answers={200: "Stocktake"},
+    conflicts=("closed",),
+)
+def drop(stocktake: str, key: str, body: dict[str, Any]) -> Response:
+    """Takes out a look that is no good, with those from nearer that name it, and deletes its photo."""
+    return do(lambda unit: Reply(200, render_stocktake.count(unit, looks.drop(unit, stocktake, key))))
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/stocktakes/{stocktake}/forget",
+    roles=MANAGERS,
+    body="Nothing",
+    answers={200: "Stocktake"},
+)
+def forget(stocktake: str, body: dict[str, Any]) -> Response:
+    """Deletes the photos of a count for good."""
+    return do(lambda unit: Reply(200, render_stocktake.count(unit, stocktakes.forget_photos(unit, stocktake))))
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/stocktakes/{stocktake}/cancel",
+    roles=STAFF,
+    body="Nothing",
+    answers={200: "Stocktake"},
+    conflicts=("not_allowed",),
+)
+def cancel(stocktake: str, body: dict[str, Any]) -> Response:
+    """Ends a count without a report; what was resolved stays so."""
+    return do(lambda unit: Reply(200, render_stocktake.count(unit, stocktakes.cancel(unit, stocktake))))
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/stocktakes/{stocktake}/close",
+    roles=STAFF,
+    body="Nothing",
+    answers={200: "Report"},
+    conflicts=("not_allowed",),
+)
+def close(stocktake: str, body: dict[str, Any]) -> Response:
+    """Ends a count and writes its report, which never changes."""
+
+    def work(unit: SqlUnit) -> Reply:
+        return Reply(200, render_stocktake.report(stocktake_report.close(unit, stocktake)))
+
+    return do(work)
+
+
+@call(blueprint, "GET", "/api/stocktakes/{stocktake}/findings", roles=STAFF, answers={200: "Findings"})
+def findings(stocktake: str) -> Response:
+    """Lists what is amiss so far, and what was done about it."""
+
+    def work(unit: SqlUnit) -> dict[str, Any]:
+        found = stocktakes.state(unit, stocktake).found
+        return {"findings": [render_stocktake.finding(unit, each) for each in found]}
+
+    return look(work)
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/stocktakes/{stocktake}/findings/{finding}/resolve",
+    roles=STAFF,
+    body="Resolution",
+    answers={200: "Finding"},
+    conflicts=(
+        *("resolved", "not_for_this", "look_closer", "changed_since", "not_allowed", "has_live_line", "still_in_box"),
+        *("taken", "card_due", "retired", "bin_full", "not_lost", "not_shipped", "not_ordered", "held"),
+    ),
+)
+def resolve(stocktake: str, finding: str, body: dict[str, Any]) -> Response:
+    """Puts a finding right in the way that is said; to withdraw a thing or to print a card again is not for helpers."""
+    count_rights.admit(body["how"])
+
+    def work(unit: SqlUnit) -> Reply:
+        found = resolving.resolve(unit, stocktake, finding, resolving.Said(**body))
+        return Reply(200, render_stocktake.finding(unit, found))
+
+    return do(work)
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/stocktakes/{stocktake}/findings/{finding}/undo",
+    roles=STAFF,
+    body="Nothing",
+    answers={200: "Finding"},
+    conflicts=("changed_since", "not_allowed"),
+)
+def undo(stocktake: str, finding: str, body: dict[str, Any]) -> Response:
+    """Takes back how a finding was resolved, as long as nothing has built on it; helpers free no line of its hold."""
+
+    def work(unit: SqlUnit) -> Reply:
+        count_rights.admit_undo(unit, stocktake, finding)
+        return Reply(200, render_stocktake.finding(unit, resolving.undo(unit, stocktake, finding)))
+
+    return do(work)
+
+
+@call(
+    blueprint,
+    "GET",
+    "/api/stocktakes/{stocktake}/report",
+    roles=STAFF,
+    query="ReportQuery",
+    answers={200: "Report"},
+    also=(CSV, PDF),
+    conflicts=("not_closed",),
+)
+def report(stocktake: str, query: dict[str, Any]) -> Response:
+    """Gives the report of a count that is closed, as JSON, as a PDF, or its findings as CSV."""
+    with shop().looking() as unit:
+        count = must(unit, Stocktake, stocktake)
+        name, zone = unit.settings.name, ZoneInfo(unit.settings.zone)
+        papers = {each.code: each.colour for each in unit.find(Section)}
+    if not count.report:
+        raise Refused("not_closed", "The report is written when the count is closed.")
+    wanted = query["format"] if "format" in request.args else _FORMATS[_accepted()]
+    if wanted == "pdf":
+        drawn = count_sheet.pdf(name, count, stocktake_report.written(count), papers, zone, query["paper"])
+        return Response(drawn, mimetype=PDF)
+    written = render_stocktake.report(count)
+    if wanted == "csv":
+        return Response(render_stocktake.csv_of(written), mimetype=CSV)
+    return answer(written)
+
+
+def _accepted() -> str:
+    """The media type that the caller asks for, JSON unless it is another of ours."""
+    return request.accept_mimetypes.best_match(_FORMATS, "application/json")

@@ -1,0 +1,161 @@
+"""Counts, looks and findings as the API shows them."""
+
+from __future__ import annotations
+
+import csv
+import io
+from collections.abc import Mapping, Sequence
+
+from scanflow.domain.counts.findings import Finding, Kind, Standing
+from scanflow.domain.counts.stocktake import Looked, Resolved, Stocktake
+from scanflow.domain.things import Bin
+from scanflow.storage.unit import SqlUnit
+from scanflow.web import count_words
+from scanflow.web.api.render import Json, time
+from scanflow.workflow.counts import report as stocktake_report
+from scanflow.workflow.counts import resolving
+from scanflow.workflow.counts.resolving import ACTS
+from scanflow.workflow.counts.stocktakes import Found, unexpected
+
+COLUMNS = (
+    *("kind", "code", "text", "title", "bin", "places", "certainty", "read", "unread", "expected", "resolved"),
+    *("reason", "who", "at", "amiss", "done"),
+)
+"""`resolved` is how it was, `reason`, `who` and `at` tell of that; `amiss` and `done` are in words."""
+
+
+def count(unit: SqlUnit, shown: Stocktake) -> Json:
+    """What is looked at stands by itself: nothing is told of what should be there."""
+    seen = {each.place for each in unit.find(Looked, stocktake=shown.id) if each.whole and each.closer is None}
+    names = shown.places(unit.find(Bin))
+    return {
+        "id": shown.id,
+        "area": shown.area,
+        "note": shown.note,
+        "sample": sample(shown),
+        "state": shown.state,
+        "opened": time(shown.opened),
+        "closed": time(shown.closed),
+        "looked": len(seen),
+        "to_look": [name for name in names if name not in seen],
+    }
+
+
+def sample(shown: Stocktake) -> Json | None:
+    """Which bins it is about, None where it is the whole area."""
+    kept = shown.sample
+    return {"chosen": kept.chosen, "of": kept.of, "bins": list(kept.bins)} if kept else None
+
+
+def look(shown: Looked, room: Mapping[str, Standing]) -> Json:
+    width, height = shown.size or (None, None)
+    return {
+        "key": shown.key,
+        "place": shown.place,
+        "at": time(shown.at),
+        "via": shown.how,
+        "whole": shown.whole,
+        "closer": shown.closer,
+        "reads": [
+            {
+                "text": read.text or None,
+                "code": read.code,
+                "certainty": read.certainty,
+                "bins": list(read.bins),
+                "unexpected": unexpected(read, shown.place, room),
+                "doubted": read.doubted,
+                "corners": [list(read.corners[at : at + 2]) for at in range(0, len(read.corners), 2)],
+            }
+            for read in shown.reads
+        ],
+        "unread": shown.unread,
+        "width": width,
+        "height": height,
+        "photo": photo(shown),
+    }
+
+
+def photo(shown: Looked) -> str | None:
+    """Where a look's photo is given, None without one."""
+    return f"/api/stocktakes/{shown.stocktake}/looks/{shown.key}/photo" if shown.photo else None
+
+
+def finding(unit: SqlUnit, found: Found) -> Json:
+    ways = () if found.resolved else resolving.ways(unit, found.finding)
+    return _finding(found.finding, stocktake_report.title_of(unit, found.finding), _resolved(found.resolved), ways)
+
+
+def _finding(shown: Finding, title: str | None, resolved: Json | None, ways: Sequence[str]) -> Json:
+    return {
+        "id": shown.id,
+        "kind": shown.kind,
+        "code": shown.code,
+        "text": shown.subject if shown.kind is Kind.UNKNOWN else None,
+        "title": title,
+        "bin": shown.bin,
+        "places": list(shown.places),
+        "certainty": shown.certainty,
+        "looks": list(shown.looks),
+        "read": shown.read,
+        "unread": shown.unread,
+        "expected": shown.expected,
+        "ways": list(ways),
+        "resolved": resolved,
+    }
+
+
+def _resolved(shown: Resolved | None) -> Json | None:
+    if shown is None:
+        return None
+    return {"how": shown.how, "reason": shown.reason, "who": shown.who, "at": time(shown.at)}
+
+
+def report(shown: Stocktake) -> Json:
+    """As it was written when the count was closed."""
+    written: Json = stocktake_report.written(shown)
+    resolved, titles = written.pop("resolved"), written.pop("titles")
+    found = [Finding.from_dict(each) for each in written["findings"]]
+    return {
+        **written,
+        "findings": [
+            _finding(each, titles.get(each.id), resolved.get(each.id), tuple(ACTS[each.kind])) for each in found
+        ],
+    }
+
+
+def csv_of(written: Json) -> str:
+    """The findings of a report as CSV (RFC 4180), a header first: `COLUMNS`."""
+    out = io.StringIO()
+    rows = csv.writer(out)
+    rows.writerow(COLUMNS)
+    for each in written["findings"]:
+        told = each["resolved"] or {}
+        how = told.get("how", "")
+        row = {
+            **each,
+            "places": " ".join(each["places"]),
+            "resolved": how,
+            **{name: told.get(name, "") for name in ("reason", "who", "at")},
+            "amiss": count_words.said(_told(each)).amiss,
+            "done": count_words.RESOLVED[how] if how else "open",
+        }
+        rows.writerow([_inert(row[name]) for name in COLUMNS])
+    return out.getvalue()
+
+
+def _inert(value: object) -> object:
+    """As a spreadsheet shows it: no title or reason is a formula there."""
+    return "" if value is None else f"'{value}" if str(value).startswith(("=", "+", "-", "@", "\t", "\r")) else value
+
+
+def _told(shown: Json) -> Finding:
+    """A finding from what is shown of it, as far as its words need it."""
+    return Finding(
+        Kind(shown["kind"]),
+        shown["code"] or shown["text"] or shown["bin"],
+        shown["bin"],
+        tuple(shown["places"]),
+        read=shown["read"],
+        unread=shown["unread"],
+        expected=shown["expected"],
+    )

@@ -1,0 +1,91 @@
+"""Orders come in, one by one or as a file; they are shown and cancelled."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from flask import Blueprint, Response
+
+from scanflow.domain.derive import OrderState
+from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.things import Order
+from scanflow.shop import Reply
+from scanflow.storage import views
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.api import checking, paging, render
+from scanflow.web.api.contract import MANAGERS, STAFF, call, digest, do, look
+from scanflow.web.door.visitors import shop
+from scanflow.workflow import orders
+from scanflow.workflow.orders import file as order_file
+from scanflow.workflow.ports import must
+
+blueprint = Blueprint("api_orders", __name__)
+
+
+@call(blueprint, "POST", "/api/orders", roles=MANAGERS, body="NewOrder", answers={200: "Order", 201: "Order"})
+def create(body: dict[str, Any]) -> Response:
+    """Takes an order in and binds its lines: 201 for a new one, 200 for one sent again."""
+    lines = tuple(IncomingLine(**line) for line in body["lines"])
+    incoming = IncomingOrder(**{**body, "lines": lines})
+
+    def work(unit: SqlUnit) -> Reply:
+        order, outcome = orders.receive(unit, incoming)
+        status = 201 if outcome is orders.Outcome.NEW else 200
+        return Reply(status, render.order(unit, order), f"/api/orders/{order.id}" if status == 201 else "")
+
+    return do(work)
+
+
+@call(blueprint, "POST", "/api/orders/import", roles=MANAGERS, form="OrderFile", answers={200: "Loaded"})
+def load() -> Response:
+    """Loads a file of orders, all of it or, where it can't be read, nothing. One that was cut off goes on."""
+    fields, content = checking.form("OrderFile", "file")
+    parsed = shop().read_orders(content, fields.get("mapping"))
+    unread = [order_file.RefusedRow(row.row, row.code, row.text) for row in parsed.refused]
+
+    def tell(_: SqlUnit, done: order_file.Loaded) -> Reply:
+        refused = sorted([*unread, *done.refused], key=lambda row: row.row)
+        body = {
+            "loaded": done.loaded,
+            "changed": done.changed,
+            "unchanged": done.unchanged,
+            "held": list(done.held),
+            "refused": [render.refused_row(row) for row in refused],
+        }
+        return Reply(200, body)
+
+    return do(shop().loading(parsed, tell), digest(fields, content).encode())
+
+
+@call(blueprint, "GET", "/api/orders", roles=STAFF, query="OrderQuery", answers={200: "Orders"})
+def listing(query: dict[str, Any]) -> Response:
+    """Lists orders as they came in."""
+
+    def work(unit: SqlUnit) -> dict[str, Any]:
+        (start,) = paging.after(query.get("cursor"), (0,))
+        state = OrderState(query["state"]) if "state" in query else None
+        rows = views.order_page(unit.connection, state, start, query["limit"])
+        rows, following = paging.cut(rows, query["limit"], lambda row: (row.n,))
+        return {"orders": render.orders(unit, rows), "next": following}
+
+    return look(work)
+
+
+@call(blueprint, "GET", "/api/orders/{order}", roles=STAFF, answers={200: "Order"})
+def show(order: str) -> Response:
+    """Shows one order."""
+    return look(lambda unit: render.order(unit, must(unit, Order, order)))
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/orders/{order}/cancel",
+    roles=MANAGERS,
+    body="Cancellation",
+    answers={200: "Order"},
+    conflicts=("already_released",),
+)
+def cancel(order: str, body: dict[str, Any]) -> Response:
+    """Cancels a line or the whole order; what lies in a parcel must come out by a scan first."""
+    return do(lambda unit: Reply(200, render.order(unit, orders.cancel(unit, order, body.get("line")))))

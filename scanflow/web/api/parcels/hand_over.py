@@ -1,0 +1,38 @@
+"""Closed parcels leave the house."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from flask import Blueprint, Response
+
+from scanflow.domain.things import Parcel
+from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import parcels as parcel_views
+from scanflow.web.api import paging, render
+from scanflow.web.api.contract import STAFF, answer, call, look
+from scanflow.web.door.visitors import shop, visitor
+from scanflow.workflow.parcels import hand_over
+from scanflow.workflow.ports import must
+from scanflow.workflow.stock import sightings
+
+blueprint = Blueprint("api_hand_over", __name__)
+
+
+@call(blueprint, "GET", "/api/hand-over", roles=STAFF, query="Page", answers={200: "ToHandOver"})
+def listing(query: dict[str, Any]) -> Response:
+    """Lists closed parcels that have not left, those that were opened first at the top."""
+
+    def work(unit: SqlUnit) -> dict[str, Any]:
+        (start,) = paging.after(query.get("cursor"), (0,))
+        rows = parcel_views.waiting_page(unit.connection, sightings.gone_before(unit), start, query["limit"])
+        rows, following = paging.cut(rows, query["limit"], lambda row: (row.n,))
+        return {"parcels": [render.parcel(unit, must(unit, Parcel, row.id)) for row in rows], "next": following}
+
+    return look(work)
+
+
+@call(blueprint, "POST", "/api/hand-over", roles=STAFF, body="Leaving", answers={200: "Verdict"}, once=False)
+def create(body: dict[str, Any]) -> Response:
+    """Lets the parcel go that bears this label or slip; the same key gets the same answer, once."""
+    return answer(shop().act(visitor().name, lambda unit: hand_over.hand_over(unit, body["key"], body["text"])))

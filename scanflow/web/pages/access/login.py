@@ -1,0 +1,184 @@
+"""Come in with the owner's password; set it by a link that works once; go out."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from urllib.parse import urlsplit
+
+from flask import Blueprint, Response, current_app, redirect, render_template, request, url_for
+from flask.typing import ResponseReturnValue
+
+from scanflow.storage import access
+from scanflow.storage.access import SESSION, Role, Visitor, passwords
+from scanflow.storage.access.passwords import SHORTEST_PASSWORD, WeakPassword, check_new
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.door.addresses import EXPOSED, is_loopback
+from scanflow.web.door.refused import Refused
+from scanflow.web.door.visitors import Attempts, cookie, session_secret, shop, visitor
+from scanflow.web.pages.access import agents
+from scanflow.web.problem import Problem
+
+blueprint = Blueprint("login", __name__)
+OWNER = Visitor("owner", Role.OWNER)
+
+
+def shop_name() -> str:
+    with shop().looking() as unit:
+        return unit.settings.name
+
+
+def exposed() -> str:
+    """What to say where a password would go over the network in clear; empty elsewhere."""
+    exposed = current_app.extensions["listening"].exposed and not is_loopback(f"[{request.remote_addr}]")
+    return EXPOSED if exposed else ""
+
+
+def _attempts() -> Attempts:
+    attempts: Attempts = current_app.extensions["attempts"]
+    return attempts
+
+
+def _refused() -> Refused:
+    refused: Refused = current_app.extensions["refused"]
+    return refused
+
+
+def is_password(sent: str) -> bool:
+    """Whether this is the owner's password. It counts as a try from this address; `Problem` 429 where none is left."""
+    try:
+        _attempts().take(request.remote_addr)
+        with shop().looking() as unit:
+            kept = access.password_hash(unit.connection)
+        right = kept is not None and passwords.matches(kept, sent)
+    except Problem:
+        _refused().note(request.remote_addr, shop().clock())
+        raise
+    if right:
+        _attempts().good(request.remote_addr)
+    else:
+        _refused().note(request.remote_addr, shop().clock())
+    return right
+
+
+def new_password() -> str:
+    """The password that the form brings, twice alike. `WeakPassword` where it is refused."""
+    password = request.form.get("password", "")
+    check_new(password, shop_name())
+    if password != request.form.get("again", ""):
+        raise WeakPassword("The two passwords differ. Type the same one twice.")
+    return password
+
+
+def _within(target: str) -> str:
+    """An address of ours to go on to; anything else leads to the day's page."""
+    try:
+        parts = urlsplit(target.replace("\\", "/"))
+    except ValueError:  # a bracket without its other half
+        return url_for("today.show")
+    ours = not parts.scheme and not parts.netloc and target.startswith("/") and not target.startswith("//")
+    return target if ours and target.isprintable() else url_for("today.show")
+
+
+def check_origin() -> None:
+    """Nobody has a session yet, so nobody has a token: the browser says whose form this is."""
+    origin = request.headers.get("Origin")
+    if origin is not None and urlsplit(origin).netloc != request.host:
+        raise Problem(403, "csrf", "This form came from another site. Open the page here and sign in again.")
+
+
+def _owner(target: str) -> Response:
+    """A new session of the owner, in place of the one that this browser may have had."""
+    before, agent, refused = session_secret(), request.user_agent.string, _refused()
+    refused.tell(shop())
+
+    def work(unit: SqlUnit) -> str:
+        access.end_session(unit.connection, before)
+        unit.record("signed in", {"address": request.remote_addr, "browser": agents.words(agent)})
+        return access.make_session(unit.connection, OWNER, unit.at, agent)
+
+    return come_in(shop().act(OWNER.name, work), SESSION, target)
+
+
+def come_in(secret: str, lasts: timedelta, target: str) -> Response:
+    """Lead on to an address of ours, with a session or device of this secret."""
+    response = redirect(_within(target), 303)
+    secure = request.is_secure
+    response.set_cookie(
+        cookie(), secret, max_age=int(lasts.total_seconds()), httponly=True, samesite="Lax", secure=secure
+    )
+    return response
+
+
+@blueprint.get("/login")
+def show() -> ResponseReturnValue:
+    return _form("", 200, request.args.get("next", ""))
+
+
+def _form(said: str, status: int, target: str) -> ResponseReturnValue:
+    with shop().looking() as unit:
+        ready = access.has_password(unit.connection)
+    shown = {"said": said, "target": target, "ready": ready, "exposed": exposed()}
+    return render_template("access/login.html", name=shop_name(), **shown), status
+
+
+@blueprint.post("/login")
+def enter() -> ResponseReturnValue:
+    check_origin()
+    target = request.form.get("next", "")
+    try:
+        right = is_password(request.form.get("password", ""))
+    except Problem as problem:
+        return _form(problem.detail, problem.status, target)
+    return _owner(target) if right else _form("That is not the password. Try again.", 401, target)
+
+
+@blueprint.get("/set-up/<secret>")
+def set_up_page(secret: str) -> ResponseReturnValue:
+    return _set_up_form(secret, "", 200)
+
+
+def _set_up_form(secret: str, said: str, status: int) -> ResponseReturnValue:
+    with shop().looking() as unit:
+        good = access.visitor(unit.connection, "setup", secret, unit.at) is not None
+    status = status if good else 410
+    shown = {"said": said, "good": good, "shortest": SHORTEST_PASSWORD, "exposed": exposed()}
+    return render_template("access/set_up.html", name=shop_name(), **shown), status
+
+
+@blueprint.post("/set-up/<secret>")
+def set_up(secret: str) -> ResponseReturnValue:
+    check_origin()
+    try:
+        password = new_password()
+    except WeakPassword as error:
+        return _set_up_form(secret, str(error), 422)
+
+    def work(unit: SqlUnit) -> bool:
+        if access.visitor(unit.connection, "setup", secret, unit.at) is None:
+            return False
+        access.set_password(unit.connection, password, unit.at)
+        unit.record("password set", {"address": request.remote_addr})
+        return True
+
+    if not shop().act(OWNER.name, work):
+        return _set_up_form(secret, "", 410)
+    return _owner("/")
+
+
+@blueprint.post("/logout")
+def leave() -> ResponseReturnValue:
+    secret = session_secret()
+
+    def work(unit: SqlUnit) -> None:
+        if access.end_session(unit.connection, secret):
+            unit.record("signed out", {"address": request.remote_addr})
+
+    shop().act(visitor().name, work)
+    return go_out()
+
+
+def go_out() -> Response:
+    """To the page that asks for the password, without a session."""
+    response = redirect(url_for("login.show"), 303)
+    response.delete_cookie(cookie(), secure=request.is_secure, httponly=True, samesite="Lax")
+    return response

@@ -1,0 +1,67 @@
+"""Pair a phone: who opens the link of the owner's QR code comes in as a helper, under a name of its own."""
+
+from __future__ import annotations
+
+import segno
+from flask import Blueprint, g, render_template, request
+from flask.typing import ResponseReturnValue
+from markupsafe import Markup
+from werkzeug.user_agent import UserAgent
+
+from scanflow.storage import access
+from scanflow.storage.access import DEVICE, LinkSpent
+from scanflow.storage.access.names import LONGEST_NAME, BadName, NameTaken, fit, key
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.door.visitors import session_secret, shop
+from scanflow.web.pages.access import agents
+from scanflow.web.pages.access.login import check_origin, come_in, shop_name
+
+blueprint = Blueprint("pairing", __name__)
+
+
+def qr(url: str) -> Markup:
+    """A QR code (ISO/IEC 18004) with its quiet zone, as SVG to stand in a page, black on white in any theme."""
+    code = segno.make_qr(url, error="m")
+    return Markup(code.svg_inline(border=4, dark="#000", light="#fff", omitsize=True, svgclass=None, lineclass=None))
+
+
+def proposed(agent: UserAgent, taken: set[str]) -> str:
+    """A name for a device that nothing has yet."""
+    kind, keys = agents.device(agent.string) or "Helper", {key(each) for each in taken}
+    names = (kind if number == 1 else f"{kind} {number}" for number in range(1, len(taken) + 2))
+    return next(name for name in names if key(name) not in keys)
+
+
+@blueprint.get("/pair/<secret>")
+def show(secret: str) -> ResponseReturnValue:
+    """Only looking at a link, as previews of links do, doesn't use it up."""
+    return _form(secret, "", 200)
+
+
+def _form(secret: str, said: str, status: int) -> ResponseReturnValue:
+    with shop().looking() as unit:
+        good = access.visitor(unit.connection, "pairing", secret, unit.at) is not None
+        name = request.form.get("name") or proposed(request.user_agent, access.names(unit.connection))
+    shown = {"good": good, "device": name, "said": said, "longest": LONGEST_NAME, "known": g.visitor}
+    return render_template("access/pair.html", name=shop_name(), **shown), status if good else 410
+
+
+@blueprint.post("/pair/<secret>")
+def use(secret: str) -> ResponseReturnValue:
+    """The link is used up, and this browser is a device from now on, in place of who it was before."""
+    check_origin()
+    before = session_secret()
+
+    def work(unit: SqlUnit) -> str:
+        access.end_session(unit.connection, before)
+        device = access.pair(unit.connection, secret, name, unit.at, request.user_agent.string)
+        unit.record("device paired", {"name": name, "address": request.remote_addr})
+        return device
+
+    try:
+        name = fit(request.form.get("name", ""))
+        return come_in(shop().act(name, work), DEVICE, "/")
+    except BadName as error:
+        return _form(secret, str(error), 409 if isinstance(error, NameTaken) else 422)
+    except LinkSpent:
+        return _form(secret, "", 410)

@@ -1,0 +1,233 @@
+"""What a count found amiss: a short list of things to do, each with the picture that shows why, put right or left."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import datetime
+from itertools import groupby
+from urllib.parse import quote
+
+from flask import Blueprint, redirect, request, url_for
+from flask.typing import ResponseReturnValue
+
+from scanflow.domain.counts.findings import Finding, Kind
+from scanflow.domain.counts.stocktake import Certainty, Looked
+from scanflow.domain.life import StocktakeState
+from scanflow.domain.things import Order
+from scanflow.storage.unit import SqlUnit
+from scanflow.web import count_rights, count_words
+from scanflow.web.count_words import Said, Way
+from scanflow.web.door.visitors import shop
+from scanflow.web.pages.shown import act, offset, page
+from scanflow.workflow.counts import resolving, stocktakes
+from scanflow.workflow.counts.report import title_of
+from scanflow.workflow.counts.stocktakes import Found
+from scanflow.workflow.ports import must
+
+blueprint = Blueprint("count_findings", __name__)
+PHOTOS = 3
+"""Photos that are shown of one finding."""
+SIZE = 20
+"""Findings on one page."""
+SETTLED = 50
+"""The latest that are shown of those settled."""
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """A finding as the page has it.
+
+    `looks` are the newest photos that show it, one of each place, `of` the card that they are cut to, `by_hand` the
+    places where it was held up. `closer`: the place and the look of which a photo from nearer is wanted first. `again`:
+    the place to photograph. `at`: how many to do come before it.
+    """
+
+    found: Found
+    said: Said
+    title: str | None
+    section: str
+    ways: list[Way]
+    looks: list[Looked]
+    of: str
+    by_hand: list[str]
+    closer: tuple[str, str] | None
+    again: str
+    at: int
+
+    @property
+    def name(self) -> str:
+        """What stands on its plate."""
+        return self.found.finding.subject
+
+    @property
+    def anchor(self) -> str:
+        return quote(self.found.finding.id)
+
+
+@dataclass(frozen=True, slots=True)
+class Refusal:
+    """Why a finding was not resolved as somebody asked, and what was filled in: it is asked again in its place."""
+
+    finding: str
+    how: str
+    said: str
+    filled: Mapping[str, str]
+
+
+@blueprint.get("/counts/<id>/findings")
+def show(id: str) -> ResponseReturnValue:
+    return _show(id, "", 200)
+
+
+def _show(id: str, said: str, status: int, refused: Refusal | None = None) -> ResponseReturnValue:
+    with shop().looking() as unit:
+        now = stocktakes.state(unit, id)
+        todo = _todo(now)
+        done = sorted((each for each in now.found if each.resolved), key=_settled, reverse=True)
+        at = _place(todo, refused.finding) if refused else None
+        skip = _page(min(offset(), max(0, len(todo) - 1)) if at is None else at)
+        shown = [_shown(unit, now, each, at) for at, each in enumerate(todo[skip : skip + SIZE], skip)]
+        settled = [_shown(unit, now, each, 0) for each in done[:SETTLED]]
+    if refused and (at is None or refused.how not in (way.how for way in shown[at - skip].ways)):
+        said = f"{refused.finding.partition('-')[2]}: {refused.said}"
+    return page(
+        "counts/findings.html",
+        count=now.count,
+        words=count_words.subject(now.count),
+        todo=shown,
+        blocks=_blocks(shown),
+        done=settled,
+        all_todo=len(todo),
+        all_done=len(done),
+        skip=skip,
+        size=SIZE,
+        resolved=count_words.RESOLVED,
+        may_undo=count_rights.may_undo,
+        place=count_words.place,
+        left=len(now.places) - now.looked,
+        looked=now.looked,
+        places=len(now.places),
+        here=_address(id, skip),
+        said=said,
+        refused=refused,
+    ), status
+
+
+def _todo(now: stocktakes.State) -> list[Found]:
+    """What is open, in the order to walk."""
+    return sorted(
+        (each for each in now.found if each.resolved is None), key=lambda each: count_words.walk(each.finding)
+    )
+
+
+def _blocks(shown: list[Shown]) -> list[list[Shown]]:
+    """What is missing in one bin is one block: the same photos tell of it, and it is looked for at once."""
+    return [
+        list(each)
+        for _, each in groupby(
+            shown, lambda one: one.found.finding.bin if one.found.finding.kind is Kind.MISSING else one.anchor
+        )
+    ]
+
+
+def _place(todo: list[Found], finding: str) -> int | None:
+    return next((at for at, each in enumerate(todo) if each.finding.id == finding), None)
+
+
+def _page(at: int) -> int:
+    """How many rows come before the page that this one is on."""
+    return at // SIZE * SIZE
+
+
+def _settled(found: Found) -> datetime:
+    assert found.resolved is not None  # only what is settled has a time
+    return found.resolved.at
+
+
+def _shown(unit: SqlUnit, now: stocktakes.State, found: Found, at: int) -> Shown:
+    finding = found.finding
+    seen = sorted((look for look in now.looks if look.key in finding.looks), key=lambda look: look.at)
+    slot = unit.facts(finding.code) if finding.code else None
+    running = now.count.state is StocktakeState.OPEN
+    matched = finding.certainty is Certainty.MATCHED and found.resolved is None and running
+    unsure = next((look for look in seen if look.photo and _matched(look, finding.subject)), None)
+    return Shown(
+        found,
+        _said(unit, finding, seen),
+        title_of(unit, finding),
+        slot.slot.section if slot else "",
+        count_words.ways(
+            finding,
+            filter(count_rights.may, resolving.ways(unit, finding)),
+            found.resolved is None and resolving.asks_for_card(unit, finding),
+        ),
+        list({look.place: look for look in seen if look.photo}.values())[:PHOTOS],
+        "" if finding.kind in (Kind.MISSING, Kind.UNREADABLE) or not finding.places else finding.subject,
+        sorted({count_words.place(look.place) for look in seen if not look.by_eye}),
+        (unsure.place, unsure.key) if matched and unsure else None,
+        finding.places[0] if finding.kind is Kind.UNREADABLE and running else "",
+        at,
+    )
+
+
+def _said(unit: SqlUnit, finding: Finding, seen: list[Looked]) -> Said:
+    words = count_words.said(finding)
+    facts = unit.facts(finding.code) if finding.kind is Kind.SUSPECT and finding.code else None
+    if facts is None:
+        return words
+    doubted = any(read.doubted for look in seen for read in look.reads if read.code == finding.code)
+    line = facts.live_line
+    return count_words.suspected(
+        words, line.state if line else None, must(unit, Order, line.order).number if line else "", doubted
+    )
+
+
+def _matched(look: Looked, subject: str) -> bool:
+    return any(read.certainty is Certainty.MATCHED and (read.code or read.text) == subject for read in look.reads)
+
+
+@blueprint.post("/counts/<id>/findings")
+def resolve(id: str) -> ResponseReturnValue:
+    """One way to resolve one finding, as the form says."""
+    form = request.form
+    words = {name: form.get(name, "").strip()[:500] for name in ("finding", "how", "reason", "to", "text")}
+    way = resolving.Said(
+        words["how"],
+        words["reason"],
+        words["to"].upper() or None,
+        words["text"] or None,
+        sure=form.get("sure") == "on",
+    )
+    count_rights.admit(way.how)
+    said, status = act(lambda unit: resolving.resolve(unit, id, words["finding"], way))
+    if said:
+        return _show(id, "", status, Refusal(words["finding"], way.how, said, form))
+    return _on(id, form.get("at", -1, type=int))
+
+
+@blueprint.post("/counts/<id>/findings/undo")
+def undo(id: str) -> ResponseReturnValue:
+    finding = request.form.get("finding", "")
+
+    def work(unit: SqlUnit) -> None:
+        count_rights.admit_undo(unit, id, finding)
+        resolving.undo(unit, id, finding)
+
+    said, status = act(work)
+    return _show(id, said, status) if said else _on(id, finding)
+
+
+def _on(id: str, to: int | str) -> ResponseReturnValue:
+    """On to a finding by its name or its place, that is to the next one where one was settled; else to the top."""
+    with shop().looking() as unit:
+        todo = _todo(stocktakes.state(unit, id))
+    at = _place(todo, to) if isinstance(to, str) else to
+    if at is None or not 0 <= at < len(todo):
+        return redirect(_address(id, anchor="main"), 303)
+    return redirect(_address(id, _page(at), quote(todo[at].finding.id)), 303)
+
+
+def _address(id: str, skip: int = 0, anchor: str | None = None) -> str:
+    """Of a page of a count's findings, at this one."""
+    return url_for("count_findings.show", id=id, _anchor=anchor, **({"from": skip} if skip else {}))

@@ -1,0 +1,216 @@
+"""Orders: which there are, one of them, and what a person settles of it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from contextlib import suppress
+from typing import Any
+
+from flask import Blueprint, redirect, request, url_for
+from flask.typing import ResponseReturnValue
+from sqlalchemy import Connection, Row
+
+from labels import slot_code
+from scanflow.domain.derive import OrderState, stands_still
+from scanflow.domain.life import LIVE, OF_BINDING, Hold, LineState
+from scanflow.domain.things import Order, Parcel, Stay
+from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import Rows
+from scanflow.storage.views import orders as order_views
+from scanflow.storage.views import search as search_views
+from scanflow.web.door.visitors import shop
+from scanflow.web.pages.shown import PAGE, act, look, offset, page, settle_doubt, where_are
+from scanflow.web.problem import Problem
+from scanflow.workflow import orders, parcels, stock
+from scanflow.workflow.ports import Invalid
+from scanflow.workflow.stock import doubts
+from scanflow.workflow.stock.sightings import gone
+
+blueprint = Blueprint("order_page", __name__)
+STATES = tuple(state.value for state in OrderState)
+
+
+@blueprint.get("/orders")
+def index() -> ResponseReturnValue:
+    state = request.args.get("state", "")
+    state = state if state in STATES else ""
+    rows = look(order_views.order_list, [state] if state else [], offset(), PAGE)
+    counts = look(order_views.order_counts)
+    return page("orders/orders.html", orders=rows, counts=counts, state=state, skip=offset(), size=PAGE, states=STATES)
+
+
+@blueprint.get("/orders/<id>")
+def show(id: str) -> ResponseReturnValue:
+    return _show(id, "", 200)
+
+
+def _show(id: str, said: str, status: int) -> ResponseReturnValue:
+    with shop().looking() as unit:
+        order = unit.get(Order, id)
+        rows = order_views.order_lines(unit.connection, id)
+        state = order_views.order_state(unit.connection, id)
+        boxes = [unit.get(Parcel, name) for name in dict.fromkeys(row.parcel for row in rows if row.parcel)]
+        again = {each.id for each in boxes if each is not None and parcels.can_reopen(unit, each)}
+        here = {each.id for each in boxes if each is not None and not gone(unit, each)}
+    if order is None:
+        raise Problem(404, "not_found", "There is no such order.")
+    slip = slot_code.slip_text(order.slip)
+    where = where_are(rows)
+    shown = {"order": order, "lines": rows, "state": state, "slip": slip, "boxes": boxes}
+    return page("orders/order.html", where=where, **shown, again=again, here=here, said=said), status
+
+
+@blueprint.post("/orders/<id>/cancel")
+def cancel(id: str) -> ResponseReturnValue:
+    line = request.form.get("line") or None
+    return _done(id, lambda unit: orders.cancel(unit, id, line))
+
+
+def _done(order: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
+    said, status = act(work)
+    if said:
+        return _show(order, said, status)
+    return redirect(url_for("order_page.show", id=order), 303)
+
+
+@blueprint.post("/orders/<id>/pack")
+def pack(id: str) -> ResponseReturnValue:
+    """Choose this order at the table: its parcel is opened there."""
+    table = request.form.get("table") or "main"
+    said, status = act(lambda unit: parcels.open_parcel(unit, [id], table))
+    if said:
+        return _show(id, said, status)
+    return redirect(url_for("table_page.show", table=table), 303)
+
+
+def _line(id: str) -> Row[Any]:
+    row = look(order_views.line, id)
+    if row is None:
+        raise Problem(404, "not_found", "There is no such line.")
+    return row
+
+
+@blueprint.get("/lines/<id>")
+def settle_page(id: str) -> ResponseReturnValue:
+    return _settle(id, "", 200)
+
+
+def _settle(id: str, said: str, status: int) -> ResponseReturnValue:
+    """Each hold of a line with its own way on; the thing is chosen anew where it may be another one."""
+    line = _line(id)
+    words = request.args.get("q", "").strip()
+    choosing = _may_be_another(line)
+    with shop().looking() as unit:
+        stay = unit.get(Stay, line.stay) if line.stay else None
+        doubted = doubts.open_doubts(unit, stay.item) if stay else ()
+        parcel = unit.get(Parcel, line.parcel) if line.parcel else None
+        again = parcel is not None and parcels.can_reopen(unit, parcel)
+        named = () if words else [each.stay for each in orders.others(unit, id)]
+    candidates = look(_candidates, line.reference, words or line.said, named) if choosing else ()
+    shown = {"line": line, "doubted": doubted, "parcel": parcel, "choosing": choosing, "candidates": candidates}
+    where = where_are([line, *candidates])
+    return page("orders/settle.html", where=where, **shown, again=again, words=words, said=said), status
+
+
+OUT_OF_THE_BOX = frozenset({LineState.UNBOUND, LineState.WAITING, LineState.PICKED, LineState.SHORT})
+
+
+def _may_be_another(line: Row[Any]) -> bool:
+    """Whether a person may say that the line means another thing: what lies in a box comes out by a scan first."""
+    asked = {each.hold for each in line.holds} & (OF_BINDING | {Hold.CHANGED_AFTER_PICK})
+    return line.state is LineState.UNBOUND or (line.state in OUT_OF_THE_BOX and bool(asked))
+
+
+def _candidates(connection: Connection, reference: str, words: str, first: Sequence[str]) -> Rows:
+    """What the line may mean: `first` these stays, the slot it names, however badly written, or the card that was
+    scanned instead of words, and similar titles.
+    """
+    for text in (words, reference):
+        with suppress(slot_code.CodeError):
+            return search_views.settle_candidates(connection, slot_code.parse_reference(text).code, words, first)
+    return search_views.settle_candidates(connection, slot_code.compact(reference)[:4], words, first)
+
+
+@blueprint.post("/lines/<id>/settle")
+def settle(id: str) -> ResponseReturnValue:
+    """One hold of the line, and then the next while one is left."""
+    _line(id)
+    stay = request.form.get("stay") or None
+    return _settled(id, lambda unit: orders.settle(unit, id, stay, _hold()))
+
+
+def _hold() -> Hold | None:
+    name = request.form.get("hold") or None
+    if name is not None and name not in list(Hold):
+        raise Invalid("/hold", "unknown_hold", f"There is no such reason to hold a line: {name.replace('_', ' ')}.")
+    return Hold(name) if name else None
+
+
+def _settled(id: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
+    said, status = act(work)
+    if said:
+        return _settle(id, said, status)
+    line = _line(id)
+    if stands_still(line) and line.state in LIVE | {LineState.UNBOUND, LineState.RELEASED}:
+        return redirect(url_for("order_page.settle_page", id=id), 303)
+    return redirect(url_for("order_page.show", id=line.order), 303)
+
+
+@blueprint.post("/lines/<id>/doubts/<doubt>")
+def doubt(id: str, doubt: str) -> ResponseReturnValue:
+    """Settle what is doubted of the thing of this line."""
+    _line(id)
+    return _settled(id, lambda unit: settle_doubt(unit, doubt))
+
+
+@blueprint.post("/lines/<id>/cancel")
+def cancel_line(id: str) -> ResponseReturnValue:
+    line = _line(id)
+    return _settled(id, lambda unit: orders.cancel(unit, line.order, id))
+
+
+STEPS: dict[str, Callable[[SqlUnit, str, str], object]] = {
+    "short": lambda unit, id, words: orders.short(unit, id, words),
+    "found": lambda unit, id, words: orders.found(unit, id),
+    "hold": lambda unit, id, words: orders.hold(unit, id, words or "Not this thing."),
+}
+
+
+@blueprint.post("/lines/<id>/<any(short, found, hold):step>")
+def change(id: str, step: str) -> ResponseReturnValue:
+    """One step of a line, back to the order, or to the round or table that it was asked from."""
+    words = request.form.get("words", "").strip()
+    return _changed(id, lambda unit: STEPS[step](unit, id, words))
+
+
+@blueprint.post("/lines/<id>/take-back")
+def take_back(id: str) -> ResponseReturnValue:
+    """What came back is put away by the card in hand."""
+    line, text, made = _line(id), request.form.get("text", "").strip(), list[str]()
+    said, status = act(lambda unit: made.append(stock.take_back(unit, id, text).id))
+    if said:
+        return _show(str(line.order), said, status)
+    return redirect(url_for("put_away.stored", id=made[0]), 303)
+
+
+@blueprint.post("/lines/<id>/send-again")
+def send_again(id: str) -> ResponseReturnValue:
+    return _changed(id, lambda unit: orders.send_again(unit, id))
+
+
+@blueprint.post("/lines/<id>/revive")
+def revive(id: str) -> ResponseReturnValue:
+    return _changed(id, lambda unit: orders.revive(unit, id))
+
+
+def _changed(id: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
+    line = _line(id)
+    said, status = act(work)
+    if said:
+        return _show(str(line.order), said, status)
+    walk, table = request.form.get("round"), request.form.get("table")
+    if walk:
+        return redirect(url_for("round_page.show", id=walk), 303)
+    if table:
+        return redirect(url_for("table_page.show", table=table), 303)
+    return redirect(url_for("order_page.show", id=line.order), 303)

@@ -1,0 +1,161 @@
+"""A file of orders: how its columns are understood, what loading it would do, and loading it.
+
+The file travels between the two steps in the form itself; nothing is kept of it here.
+"""
+
+from __future__ import annotations
+
+import binascii
+import zlib
+from base64 import b64decode, b64encode
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from flask import Blueprint, request
+from flask.blueprints import BlueprintSetupState
+from flask.typing import ResponseReturnValue
+
+from scanflow.domain.things import Item, Line, Order, Section, Slot, Stay
+from scanflow.exchange import csv_table, mapping, orders_csv
+from scanflow.exchange.csv_table import FileError, Table
+from scanflow.exchange.dates import DateOrder
+from scanflow.exchange.mapping import ColumnMapping, MappingError
+from scanflow.exchange.orders_csv import Parsed
+from scanflow.storage import mappings
+from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import orders as order_views
+from scanflow.web.door.bodies import takes_file
+from scanflow.web.door.visitors import shop, visitor
+from scanflow.web.pages.forms import write_in_parts
+from scanflow.web.pages.shown import page
+from scanflow.workflow.orders import file as order_file
+from scanflow.workflow.orders.file import Loaded, RefusedRow
+from scanflow.workflow.ports import Unit, must
+
+blueprint = Blueprint("order_file_page", __name__)
+SAMPLE = 4
+SHOWN = 100
+"""Held lines and refused rows that are listed before the rest is only counted."""
+
+
+@blueprint.record_once
+def _carry(state: BlueprintSetupState) -> None:
+    """A file in a form field may be as large as a file may be, and a third more in base64."""
+    state.app.config["MAX_FORM_MEMORY_SIZE"] = 2 * csv_table.MAX_BYTES
+
+
+@dataclass(frozen=True, slots=True)
+class Outcome:
+    """What loading did or would do: the counts, the lines that are held, and all rows that became no line."""
+
+    loaded: Loaded
+    held: Sequence[Any]
+    refused: tuple[RefusedRow, ...]
+
+
+@blueprint.get("/orders/load")
+def show() -> ResponseReturnValue:
+    return _choose("", 200)
+
+
+def _choose(said: str, status: int) -> ResponseReturnValue:
+    return page("orders/file_choose.html", said=said), status
+
+
+@blueprint.post("/orders/load")
+@takes_file
+def load() -> ResponseReturnValue:
+    try:
+        data = _file()
+        table = csv_table.read_table(data)
+    except FileError as error:
+        return _choose(str(error), 422)
+    columns = _mapping(table)
+    name = request.form.get("name", "").strip()[:64]
+    said = ""
+    outcome = None
+    begun = 0
+    apply = request.form.get("step") == "apply" and request.form.get("shown") == columns.to_json()
+    try:
+        parsed = orders_csv.orders(table, columns)
+        outcome = _apply(parsed, columns, table, name) if apply else _try(parsed)
+        begun = 0 if apply else shop().loaded(parsed)
+    except MappingError as error:
+        said = str(error)
+    if apply and outcome is not None:
+        return page("orders/file_done.html", outcome=outcome, shown=SHOWN)
+    shown = {"table": table, "columns": columns, "outcome": outcome, "name": name, "carried": _pack(data)}
+    shown["begun"] = begun
+    status = 422 if said else 200
+    return page("orders/file_check.html", **shown, fields=mapping.FIELDS, sample=SAMPLE, shown=SHOWN, said=said), status
+
+
+def _file() -> bytes:
+    upload = request.files.get("file")
+    if upload is not None and upload.filename:
+        return upload.read(csv_table.MAX_BYTES + 1)
+    return _unpack(request.form.get("carried", ""))
+
+
+def _pack(data: bytes) -> str:
+    return b64encode(zlib.compress(data, 9)).decode()
+
+
+def _unpack(text: str) -> bytes:
+    try:
+        data = zlib.decompressobj().decompress(b64decode(text), csv_table.MAX_BYTES + 1)
+    except (binascii.Error, zlib.error, ValueError):
+        data = b""
+    if not data:
+        raise FileError("Choose a file first.")
+    return data
+
+
+def _mapping(table: Table) -> ColumnMapping:
+    """What the person chose, else what was remembered for these headers, else a guess."""
+    if request.form.get("step"):
+        chosen = {name: request.form.get(f"column-{name}", "") for name in mapping.FIELDS}
+        columns = {name: header for name, header in chosen.items() if header in table.headers}
+        order = request.form.get("dates", "")
+        return ColumnMapping(columns, DateOrder(order) if order in list(DateOrder) else None)
+    with shop().looking() as unit:
+        remembered = mappings.by_signature(unit.connection, mapping.signature(table.headers))
+        digits = {section.code: section.digits for section in unit.find(Section)}
+    if remembered is not None:
+        return ColumnMapping.from_json(remembered)
+    return mapping.guess(table, digits)
+
+
+def _outcome(parsed: Parsed, loaded: Loaded, held: Sequence[Any]) -> Outcome:
+    early = tuple(RefusedRow(row.row, row.code, row.text) for row in parsed.refused)
+    return Outcome(loaded, held, tuple(sorted((*early, *loaded.refused), key=lambda row: row.row)))
+
+
+def _try(parsed: Parsed) -> Outcome:
+    """What loading would do."""
+    with shop().trying(visitor().name) as unit:
+        loaded = order_file.load(unit, parsed.orders, parsed.rows)
+        return _outcome(parsed, loaded, [_held(unit, line) for line in loaded.held[:SHOWN]])
+
+
+def _held(unit: Unit, line_id: str) -> Mapping[str, Any]:
+    """A line that would be held, as `order_views` shows one."""
+    line = must(unit, Line, line_id)
+    stay = must(unit, Stay, line.stay) if line.stay else None
+    shown = {"reference": line.reference, "said": line.title, "holds": line.holds, "code": None, "section": None}
+    if stay is not None:
+        slot, item = must(unit, Slot, stay.code), must(unit, Item, stay.item)
+        shown |= {"code": slot.code, "section": slot.section, "title": item.title}
+    return {"id": line.id, "number": must(unit, Order, line.order).number, "title": "", **shown}
+
+
+def _apply(parsed: Parsed, columns: ColumnMapping, table: Table, name: str) -> Outcome:
+    """Load it, and remember its columns: under a name if one was given, and for files of the same headers."""
+    signature = mapping.signature(table.headers)
+
+    def tell(unit: SqlUnit, loaded: Loaded) -> Outcome:
+        mappings.save(unit.connection, name or signature, signature, columns.to_json())
+        return _outcome(parsed, loaded, order_views.lines_by_id(unit.connection, loaded.held[:SHOWN]))
+
+    return write_in_parts(shop().loading(parsed, tell))

@@ -1,0 +1,37 @@
+"""The end of the day: what a basket, a table or a shelf still holds, each with the station whose scan ends it."""
+
+from __future__ import annotations
+
+from itertools import groupby
+
+from flask import Blueprint
+from flask.typing import ResponseReturnValue
+
+from scanflow.storage.views import orders as order_views
+from scanflow.storage.views import parcels as parcel_views
+from scanflow.storage.views import where as where_views
+from scanflow.web.door.visitors import shop
+from scanflow.web.pages.shown import page
+from scanflow.workflow.stock import sightings
+
+blueprint = Blueprint("closing_page", __name__)
+
+
+@blueprint.get("/closing-up")
+def show() -> ResponseReturnValue:
+    with shop().looking() as unit:
+        connection, settings = unit.connection, unit.settings
+        picked = order_views.picked_lines(connection)
+        boxes = parcel_views.open_parcels(connection)
+        numbers = order_views.numbers(connection, [name for box in boxes for name in box.orders.split()])
+        leaving = parcel_views.waiting_count(connection, sightings.gone_before(unit)) if settings.hand_overs else 0
+        back = where_views.duties(connection)
+    baskets = [(*key, list(lines)) for key, lines in groupby(picked, lambda line: (line.basket, line.number))]
+    return page(
+        "parcels/closing.html",
+        baskets=baskets,
+        boxes=boxes,
+        numbers={row.id: row.number for row in numbers},
+        leaving=leaving,
+        back=back,
+    )

@@ -1,0 +1,128 @@
+"""The packing table: an order is chosen or its slip scanned, then its cards, until nothing is missing."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any
+
+from flask import Blueprint, redirect, request, url_for
+from flask.typing import ResponseReturnValue
+from sqlalchemy import Connection, Row
+
+from scanflow.domain.derive import stands_still
+from scanflow.domain.life import Hold, LineState
+from scanflow.domain.things import Station
+from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import Rows
+from scanflow.storage.views import orders as order_views
+from scanflow.storage.views import parcels as parcel_views
+from scanflow.web.door.visitors import shop
+from scanflow.web.pages.picking.last_scan import last_scan
+from scanflow.web.pages.shown import act, page, where_are
+from scanflow.workflow import parcels
+
+blueprint = Blueprint("table_page", __name__)
+SHOWN = 30
+"""Orders to choose from; any other is opened by its slip or from its own page."""
+
+DUTIES = ("waiting", "picked", "short", "unbound")
+"""States of lines that the parcel still misses."""
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """The open parcel with its orders and lines, or what could be packed next: the first of `to_pack` orders."""
+
+    parcel: Row[Any] | None
+    aside: Rows
+    numbers: dict[str, Row[Any]]
+    lines: Rows
+    ready: Rows
+    to_pack: int
+
+    @property
+    def packed(self) -> list[Row[Any]]:
+        return [line for line in self.lines if self.parcel is not None and line.parcel == self.parcel.id]
+
+    @property
+    def missing(self) -> list[Row[Any]]:
+        """Duties: what is not packed yet and not cancelled."""
+        return [line for line in self.lines if line.state in DUTIES]
+
+    @property
+    def held(self) -> list[Row[Any]]:
+        """What is packed and keeps the parcel from closing."""
+        return [line for line in self.packed if stands_still(line)]  # type: ignore[arg-type]
+
+    @property
+    def to_take_out(self) -> list[Row[Any]]:
+        """What was cancelled in the box."""
+        return [line for line in self.held if any(each.hold is Hold.CANCELLED_IN_BOX for each in line.holds)]
+
+
+def read(connection: Connection, name: str, *, scan_at_bin: bool) -> Table:
+    parcels_ = parcel_views.open_parcels(connection)
+    parcel = next((each for each in parcels_ if each.state == "open" and each.at_table == name), None)
+    ids = [order for each in parcels_ for order in each.orders.split()]
+    states = [LineState.PICKED] if scan_at_bin else [LineState.PICKED, LineState.WAITING]
+    return Table(
+        parcel=parcel,
+        aside=[each for each in parcels_ if each.state == "aside"],
+        numbers={row.id: row for row in order_views.numbers(connection, ids)},
+        lines=order_views.order_lines(connection, *parcel.orders.split()) if parcel is not None else (),
+        ready=parcel_views.orders_to_pack(connection, states, SHOWN) if parcel is None else (),
+        to_pack=parcel_views.orders_to_pack_count(connection, states) if parcel is None else 0,
+    )
+
+
+@blueprint.get("/table")
+def show() -> ResponseReturnValue:
+    return _show("", 200)
+
+
+def _name() -> str:
+    return (request.values.get("table") or "main")[:64]
+
+
+def _show(said: str, status: int) -> ResponseReturnValue:
+    name = _name()
+    with shop().looking() as unit:
+        table = read(unit.connection, name, scan_at_bin=unit.settings.scan_at_bin)
+    here = url_for("table_page.show", table=name)
+    where = where_are(table.lines)
+    return page(
+        "parcels/table.html",
+        where=where,
+        table=table,
+        name=name,
+        last=last_scan(Station.TABLE, name),
+        said=said,
+        here=here,
+    ), status
+
+
+def _done(work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
+    said, status = act(work)
+    return _show(said, status) if said else redirect(url_for("table_page.show", table=_name()), 303)
+
+
+@blueprint.post("/table/open")
+def open_parcel() -> ResponseReturnValue:
+    return _done(lambda unit: parcels.open_parcel(unit, request.form.getlist("order"), _name()))
+
+
+@blueprint.post("/table/<id>/close")
+def close(id: str) -> ResponseReturnValue:
+    partial = request.form.get("partial") == "yes"
+    return _done(lambda unit: parcels.close_parcel(unit, id, partial=partial))
+
+
+@blueprint.post("/table/<id>/reopen")
+def reopen(id: str) -> ResponseReturnValue:
+    return _done(lambda unit: parcels.reopen(unit, id))
+
+
+@blueprint.post("/table/<id>/set-aside")
+def set_aside(id: str) -> ResponseReturnValue:
+    return _done(lambda unit: parcels.set_aside(unit, id))

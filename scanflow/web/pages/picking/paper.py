@@ -1,0 +1,201 @@
+"""Slips and rounds on paper, as PDF; and what was done on paper, entered afterwards."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+from io import BytesIO
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from flask import Blueprint, request, send_file
+from flask.typing import ResponseReturnValue
+
+from labels import draw, sheet, slip, walk
+from labels.paper import COLOURS, SHEETS
+from labels.row import Thing
+from scanflow.domain.advice import order_says
+from scanflow.domain.derive import to_walk
+from scanflow.domain.things import Order, Round
+from scanflow.storage import views
+from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import orders as order_views
+from scanflow.storage.views import picking as round_views
+from scanflow.storage.views import room as room_views
+from scanflow.web.door.visitors import shop
+from scanflow.web.pages.forms import KEY, write
+from scanflow.web.pages.orders import STATES
+from scanflow.web.pages.picking.rounds import Spot, spots_of
+from scanflow.web.pages.shown import act, asked, count, look, page, when
+from scanflow.web.problem import Problem
+from scanflow.workflow import orders
+from scanflow.workflow.picking import paper
+from scanflow.workflow.ports import Invalid, Missing, must
+
+blueprint = Blueprint("paper_page", __name__)
+SHOWN = 100
+"""Stops that are entered in one go; then come the next."""
+
+MOST_SLIPS = 200
+"""Of a list of orders, printed in one go."""
+
+COOKIE = "scanflow_paper"
+"""What this device printed on last: its printer's paper."""
+
+DONE = {
+    "picked": "picked",
+    "short": "missing",
+    "packed": "packed",
+    "released": "gone",
+    "cancelled": "cancelled, leave it",
+}
+"""What a stop says on paper when nothing is left to do; anything else that can't be picked is held."""
+
+
+@blueprint.get("/orders/<id>/slip.pdf")
+def order_slip(id: str) -> ResponseReturnValue:
+    with shop().looking() as unit:
+        order = must(unit, Order, id)
+        pages = slip.slips(_slips(unit, [id]), _paper(SHEETS))
+    return _pdf(pages, f"Slip of order {order.number}", "slip")
+
+
+@blueprint.get("/orders/slips.pdf")
+def order_slips() -> ResponseReturnValue:
+    """Of all orders in one state, the most urgent first."""
+    state = request.args.get("state", "")
+    if state not in STATES:
+        raise Invalid("/state", "unknown_state", f"Choose one of {', '.join(STATES)}.")
+    with shop().looking() as unit:
+        rows = order_views.order_list(unit.connection, [state], 0, MOST_SLIPS)
+        pages = slip.slips(_slips(unit, [row.id for row in rows]), _paper(SHEETS))
+    return _pdf(pages, f"Slips of orders, {state}", "slips")
+
+
+@blueprint.get("/rounds/<id>/slips.pdf")
+def round_slips(id: str) -> ResponseReturnValue:
+    """Of all orders of a round, in the order of its baskets."""
+    with shop().looking() as unit:
+        must(unit, Round, id)
+        stops = sorted(round_views.round_stops(unit.connection, id), key=lambda stop: stop.basket or 0)
+        pages = slip.slips(_slips(unit, list(dict.fromkeys(stop.order for stop in stops))), _paper(SHEETS))
+    return _pdf(pages, "Slips of a round", "slips")
+
+
+@blueprint.get("/rounds/<id>/sheet.pdf", endpoint="sheet")
+def sheet_pdf(id: str) -> ResponseReturnValue:
+    with shop().looking() as unit:
+        zone = ZoneInfo(unit.settings.zone)
+        opened = when(must(unit, Round, id).opened, zone, shop().clock().astimezone(zone))
+        stops = round_views.round_stops(unit.connection, id)
+        things = _things(unit, stops)
+    title = f"Round of {opened}, {count(len(stops), 'stop')}"
+    spots = spots_of(stops, id, scan=False)
+    drawn = [_stop(stop, spots[stop.position], thing, id) for stop, thing in zip(stops, things, strict=True)]
+    return _pdf(walk.walk(drawn, title, _paper(walk.PAPERS)), title, "round")
+
+
+def _paper(papers: Iterable[str]) -> str:
+    chosen = request.args.get("paper") or request.cookies.get(COOKIE, "")
+    return chosen if chosen in papers else "letter"
+
+
+def _pdf(pages: Sequence[sheet.Page], title: str, name: str) -> ResponseReturnValue:
+    if not pages:
+        raise Missing("There is no order to print.")
+    out = BytesIO()
+    draw.pdf(pages, out, title=title)
+    response = send_file(BytesIO(out.getvalue()), "application/pdf", download_name=f"{name}.pdf")
+    if request.args.get("paper") in SHEETS:
+        year = 365 * 24 * 3600
+        response.set_cookie(
+            COOKIE, request.args["paper"], max_age=year, samesite="Lax", httponly=True, secure=request.is_secure
+        )
+    return response
+
+
+def _slips(unit: SqlUnit, order_ids: Sequence[str]) -> list[slip.Slip]:
+    """In this order; what was cancelled belongs in no parcel."""
+    numbers = {row.id: row for row in order_views.numbers(unit.connection, order_ids)}
+    rows = [row for row in order_views.order_lines(unit.connection, *order_ids) if row.state != "cancelled"]
+    things: dict[str, list[Thing]] = {name: [] for name in order_ids}
+    baskets: dict[str, int | None] = {}
+    for row, thing in zip(rows, _things(unit, rows), strict=True):
+        things[row.order].append(thing)
+        baskets[row.order] = baskets.get(row.order) or row.basket
+    return [_slip(numbers[name], things[name], baskets.get(name)) for name in order_ids]
+
+
+def _slip(order: Any, things: list[Thing], basket: int | None) -> slip.Slip:
+    under = count(len(things), "thing") + (f", basket {basket}" if basket else "")
+    return slip.Slip(order.number, order.slip, under, things)
+
+
+def _things(unit: SqlUnit, rows: Sequence[Any]) -> list[Thing]:
+    papers = room_views.papers(unit.connection)
+    pictures = views.thumbs(unit.connection, [row.photo for row in rows if row.photo])
+    return [
+        Thing(
+            row.code or "",
+            row.title or row.said or row.reference,
+            row.bin or "",
+            COLOURS.get(papers[row.section][0]) if row.section in papers else None,
+            pictures.get(row.photo, b""),
+            order_says(row.said, row.title or ""),
+        )
+        for row in rows
+    ]
+
+
+def _stop(row: Any, spot: Spot, thing: Thing, round_id: str) -> walk.Stop:
+    done = "" if to_walk(row, round_id) else DONE.get(row.state, "held, leave it")
+    thing = replace(thing, bin=spot.bin)
+    return walk.Stop(row.position, row.stop, str(row.basket or ""), row.number, thing, done, spot.words)
+
+
+@blueprint.get("/rounds/<id>/paper")
+def entry(id: str) -> ResponseReturnValue:
+    return _entry(id, [], 200)
+
+
+def _entry(id: str, told: Sequence[tuple[str, str, str]], status: int) -> ResponseReturnValue:
+    """The stops still open, with what became of those entered just now: code, verdict and advice."""
+    round_ = look(round_views.round_, id)
+    if round_ is None:
+        raise Problem(404, "not_found", "There is no such round.")
+    stops = look(round_views.round_stops, id)
+    waiting = [stop for stop in stops if to_walk(stop, id)]
+    wanted = asked("stop")
+    first = next((place for place, stop in enumerate(waiting) if stop.stop == wanted), 0)
+    rows = waiting[first // SHOWN * SHOWN :][:SHOWN]
+    shown = {"round": round_, "stops": stops, "waiting": waiting, "rows": rows, "wanted": wanted, "told": told}
+    return page("picking/paper.html", **shown, spots=spots_of(stops, id)), status
+
+
+@blueprint.post("/rounds/<id>/paper")
+def enter(id: str) -> ResponseReturnValue:
+    """Each stop on its own, in the order of the sheet: what one is refused for holds up no other."""
+    form, at = request.form.get(KEY, "")[:64], shop().clock().isoformat()
+    told = []
+    for stop in look(round_views.round_stops, id):
+        written, missing = (
+            request.form.get(f"digit-{stop.stop}", "").strip()[:64],
+            request.form.get(f"gone-{stop.stop}"),
+        )
+        if written:
+            told.append(_picked(id, stop, written, form, at))
+        elif missing:
+            said, _ = act(lambda unit, line=stop.id: orders.short(unit, line, "Missing, said the paper"))
+            told.append((stop.code or stop.reference, "refused" if said else "missing", said or "Noted as missing."))
+    return _entry(id, told, 200)
+
+
+def _picked(round_id: str, stop: Any, written: str, form: str, at: str) -> tuple[str, str, str]:
+    try:
+        answer = write(lambda unit: paper.enter(unit, round_id, stop.id, written, form, at))
+    except (Invalid, Missing) as error:
+        return stop.code or stop.reference, "refused", str(error)
+    advice = answer["advice"]
+    if answer["reason"] == "bad_check":
+        advice = f"This is not the last digit of card {stop.code}. Look at the card in basket {stop.basket}."
+    return stop.code, answer["verdict"], advice

@@ -1,0 +1,132 @@
+"""A round: started from what waits, walked one stop at a time, finished."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from flask import Blueprint, redirect, request, url_for
+from flask.typing import ResponseReturnValue
+
+from scanflow.domain.advice import at_stop, order_says
+from scanflow.domain.counts.stocktake import Stocktake
+from scanflow.domain.derive import to_walk
+from scanflow.domain.life import LineState
+from scanflow.domain.things import Round, Station
+from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
+from scanflow.storage.views import Rows
+from scanflow.storage.views import picking as round_views
+from scanflow.storage.views import room as room_views
+from scanflow.web.door.visitors import shop
+from scanflow.web.pages.picking.last_scan import last_scan
+from scanflow.web.pages.shown import PAGE, act, asked, count, look, offset, page, where_are
+from scanflow.web.problem import Problem
+from scanflow.workflow.counts import cycle
+from scanflow.workflow.picking import rounds
+
+blueprint = Blueprint("round_page", __name__)
+MOST = 100
+"""Things of a round that is started here for all that waits: the most urgent orders; the rest is another walk."""
+
+
+@blueprint.get("/rounds")
+def index() -> ResponseReturnValue:
+    return _index("", 200)
+
+
+def _index(said: str, status: int) -> ResponseReturnValue:
+    counts = look(room_views.counts)
+    shown = {"rounds": look(round_views.open_rounds), "counts": counts, "things": round_of(counts["waiting"])}
+    return page("picking/rounds.html", **shown, most=MOST, said=said), status
+
+
+def round_of(waiting: int) -> str:
+    """How many things the next round takes of those that wait."""
+    return count(waiting, "thing") if waiting <= MOST else f"up to {count(MOST, 'thing')}"
+
+
+@blueprint.post("/rounds")
+def start() -> ResponseReturnValue:
+    """A round of what waits, or of the orders asked for."""
+    chosen = request.form.getlist("order") or None
+    made: list[Round] = []
+    said, status = act(lambda unit: made.append(rounds.open_round(unit, chosen, most=None if chosen else MOST)[0]))
+    if said:
+        return _index(said, status)
+    return redirect(url_for("round_page.show", id=made[0].id), 303)
+
+
+@blueprint.get("/rounds/<id>")
+def show(id: str) -> ResponseReturnValue:
+    return _show(id, "", 200)
+
+
+def _show(id: str, said: str, status: int) -> ResponseReturnValue:
+    walk = look(round_views.round_, id)
+    if walk is None:
+        raise Problem(404, "not_found", "There is no such round.")
+    stops = look(round_views.round_stops, id)
+    waiting = [stop for stop in stops if to_walk(stop, id)]
+    left = [stop for stop in stops if _left(stop, id)]
+    wanted = asked("stop")
+    stop = next((each for each in waiting if each.position >= wanted), waiting[0] if waiting else None)
+    shown = {"round": walk, "stops": stops, "stop": stop, "waiting": waiting, "left": left}
+    shown["done"] = len(stops) - len(waiting) - len(left)
+    shown["spots"] = spots = spots_of(stops, id)
+    shown["photograph"] = look_at(spots[stop.position].bin) if stop else None
+    shown["listed"] = [_listed(each, spots[each.position], id) for each in stops]
+    turned = "from" in request.args
+    skip = offset() if turned else (stop.position - 1) // PAGE * PAGE if stop else 0
+    shown |= {"rows": stops[skip : skip + PAGE], "skip": skip, "size": PAGE, "turned": turned}
+    here = url_for("round_page.show", id=id, stop=wanted or None, **({"from": skip} if turned else {}))
+    return page("picking/round.html", **shown, here=here, last=last_scan(Station.BIN, id), said=said), status
+
+
+@dataclass(frozen=True, slots=True)
+class Spot:
+    """Where a stop's thing is now: the bin to walk to, and what to know where it is not in its own, else empty."""
+
+    bin: str
+    words: str
+    out: bool
+
+
+def spots_of(stops: Rows, round_id: str, *, scan: bool = True) -> dict[int, Spot]:
+    """Those of the stops of a round, by position; `scan` as of `advice.at_stop`."""
+    where = where_are(stops)
+    return {stop.position: _spot(stop, where.get(stop.code), round_id, scan) for stop in stops}
+
+
+def _spot(stop: Any, where: Whereabouts | None, round_id: str, scan: bool) -> Spot:
+    name = bin_of_stop(stop.here, stop.state, where)
+    if where is None or not to_walk(stop, round_id):
+        return Spot(name, "", out=False)
+    return Spot(name, at_stop(where, stop.basket, round_id, scan=scan), where.out and not where.misplaced)
+
+
+def look_at(bin_name: str) -> Stocktake | None:
+    """The count for which this bin is photographed, as somebody stands before it."""
+    with shop().looking() as unit:
+        return cycle.to_photograph(unit, bin_name)
+
+
+def _left(stop: Any, round_id: str) -> bool:
+    """A stop of this round that is neither done nor to be walked to: it is held or missing."""
+    undone = stop.round == round_id and stop.state in (LineState.WAITING, LineState.SHORT)
+    return undone and not to_walk(stop, round_id)
+
+
+def _listed(stop: Any, spot: Spot, round_id: str) -> dict[str, Any]:
+    """A stop as the page keeps it for while there is no network."""
+    told = {name: getattr(stop, name) for name in ("position", "code", "title", "notes", "number", "basket", "state")}
+    waits, where = to_walk(stop, round_id), {"bin": spot.bin, "where": spot.words}
+    done, says = not waits and not _left(stop, round_id), order_says(stop.said, stop.title)
+    return {**told, **where, "says": says, "section": stop.section, "waits": waits, "done": done}
+
+
+@blueprint.post("/rounds/<id>/close")
+def close(id: str) -> ResponseReturnValue:
+    said, status = act(lambda unit: rounds.close_round(unit, id))
+    if said:
+        return _show(id, said, status)
+    return redirect(url_for("table_page.show"), 303)

@@ -1,0 +1,54 @@
+"""Two plain stations: cards come back to the tray, things are seen on a shelf."""
+
+from __future__ import annotations
+
+from contextlib import suppress
+
+from flask import Blueprint, request, url_for
+from flask.typing import ResponseReturnValue
+
+from labels import slot_code
+from scanflow.domain.things import Station
+from scanflow.storage.views import room as room_views
+from scanflow.storage.views import stock as slot_views
+from scanflow.storage.views import where as where_views
+from scanflow.web.pages.picking.last_scan import last_scan
+from scanflow.web.pages.shown import look, page, where_are
+
+tray = Blueprint("tray_page", __name__)
+shelf = Blueprint("shelf_page", __name__)
+SHOWN = 60
+
+
+@tray.get("/tray")
+def show() -> ResponseReturnValue:
+    counts = look(room_views.counts)
+    due = look(slot_views.slot_list, state="due", limit=SHOWN + 1)
+    return page(
+        "picking/tray.html",
+        counts=counts,
+        due=due,
+        shown=SHOWN,
+        last=last_scan(Station.TRAY, ""),
+        here=url_for("tray_page.show"),
+    )
+
+
+@shelf.get("/shelf", endpoint="show")
+def show_shelf() -> ResponseReturnValue:
+    names = look(room_views.bin_names)
+    wanted = _bin_of(request.args.get("bin", "").strip().upper())
+    bin_ = wanted if wanted in names else ""
+    slots = look(slot_views.slot_list, bin_=bin_) if bin_ else ()
+    back = look(where_views.duties)
+    last = last_scan(Station.SHELF, bin_) if bin_ else None
+    shown = {"bins": names, "bin": bin_, "wanted": wanted, "slots": slots, "back": back, "where": where_are(slots)}
+    shown |= {"is_card": slot_code.is_card_like(wanted)}
+    return page("picking/shelf.html", **shown, last=last, here=url_for("shelf_page.show", bin=bin_ or None))
+
+
+def _bin_of(text: str) -> str:
+    """The bin whose name or label this is."""
+    with suppress(slot_code.CodeError):
+        return slot_code.parse_bin(text)
+    return text

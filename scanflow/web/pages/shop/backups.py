@@ -1,0 +1,204 @@
+"""Where backups go, how often and how many; one at a press; their encryption; one as a file."""
+
+from __future__ import annotations
+
+import os
+import threading
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+from flask import Blueprint, Response, redirect, request, url_for
+from flask.typing import ResponseReturnValue
+
+from scanflow.domain.backups import Place
+from scanflow.keeper import make_folder
+from scanflow.storage import backups as copies
+from scanflow.storage.backups import Backup, BackupError
+from scanflow.storage.unit import SqlUnit
+from scanflow.web.backup_words import age, newest, sentences
+from scanflow.web.door.visitors import shop, visitor
+from scanflow.web.pages.access.pairing import qr
+from scanflow.web.pages.forms import write
+from scanflow.web.pages.shown import act, page
+from scanflow.web.problem import Problem, of
+from scanflow.workflow import backups
+from scanflow.workflow.ports import Invalid, Missing, Refused
+
+blueprint = Blueprint("backup_page", __name__)
+CHUNK = 64 * 1024
+
+
+@blueprint.get("/backups")
+def show() -> ResponseReturnValue:
+    return _show("", 200)
+
+
+def _show(said: str, status: int) -> ResponseReturnValue:
+    keeper = shop().keeper
+    with shop().looking() as unit:
+        known, seq, now = unit.settings.backups, unit.seq, unit.at
+    last, used = newest(known, keeper), known.used(keeper.own)
+    own = [place for place in used if place.path == keeper.own]
+    shown = {
+        "standings": [keeper.standing(place) for place in (*known.places, *own)],
+        "own": keeper.own,
+        "known": known,
+        "age": age(now - last.at) if last else "",
+        "last": last,
+        "sentences": sentences(known, keeper, seq, now),
+        "doing": keeper.doing,
+        "limits": backups.LIMITS,
+        "longest": backups.LONGEST_PATH,
+        "given": request.form,
+    }
+    return page("shop/backups.html", **shown, said=said), status
+
+
+def _done(work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
+    said, status = act(work)
+    return _show(said, status) if said else _back()
+
+
+def _back() -> ResponseReturnValue:
+    return redirect(url_for("backup_page.show"), 303)
+
+
+@blueprint.post("/backups/now")
+def now() -> ResponseReturnValue:
+    shop().keeper.now()
+    return _back()
+
+
+@blueprint.post("/backups/places")
+def add() -> ResponseReturnValue:
+    """The first backup there is begun at once; where it is to be encrypted, once the recovery key was typed back."""
+    path = request.form.get("path", "")
+    try:
+        with shop().looking() as unit:
+            found = backups.free(unit, path, _own())
+        make_folder(found, _own())
+        if request.form.get("encrypt") == "yes":
+            return _new_key(found)
+        write(lambda unit: backups.add(unit, found, _own()))
+    except (Invalid, Refused) as error:
+        refusal = of(error)
+        return _show(refusal.detail, refusal.status)
+    shop().keeper.look()
+    return _back()
+
+
+def _own() -> str | None:
+    folder = shop().keeper.folder
+    return str(folder) if folder else None
+
+
+@blueprint.post("/backups/remove")
+def remove() -> ResponseReturnValue:
+    path = request.form.get("path", "")
+    return _done(lambda unit: backups.remove(unit, path))
+
+
+@blueprint.post("/backups/plan")
+def plan() -> ResponseReturnValue:
+    numbers = {name: request.form.get(name, type=int) for name in backups.LIMITS}
+    return _done(lambda unit: backups.plan(unit, **numbers))
+
+
+@blueprint.post("/backups/plain")
+def plain() -> ResponseReturnValue:
+    path = request.form.get("path", "")
+    return _done(lambda unit: backups.leave_plain(unit, path))
+
+
+@blueprint.post("/backups/encrypt")
+def encrypt() -> ResponseReturnValue:
+    path = request.form.get("path", "")
+    with shop().looking() as unit:
+        named = unit.settings.backups.place(path) is not None
+        return _new_key(path if named else backups.free(unit, path, _own()))
+
+
+def _new_key(path: str) -> ResponseReturnValue:
+    """A new recovery key, shown here and never again. Nothing changes until it was typed back, so nothing is kept."""
+    recipient, key = copies.new_key()
+    return _key_page(path, recipient, key=key)
+
+
+@blueprint.get("/backups/key")
+def key() -> ResponseReturnValue:
+    """For a key that was shown before, and not tried to the end."""
+    place = _place(request.args.get("path", ""))
+    return _key_page(place.path, place.recipient) if place.recipient else _back()
+
+
+def _key_page(path: str, recipient: str, said: str = "", key: str = "", status: int = 200) -> ResponseReturnValue:
+    shown = {"path": path, "recipient": recipient, "recovery_key": key, "code": qr(key) if key else "", "said": said}
+    return page("shop/backup_key.html", **shown), status
+
+
+@blueprint.post("/backups/key")
+def try_key() -> ResponseReturnValue:
+    """The key was typed back: from now on backups there are encrypted, and one is made and read back with it."""
+    path, recipient, typed = (request.form.get(name, "") for name in ("path", "recipient", "typed"))
+    try:
+        if copies.recipient_of(typed) != recipient:
+            raise BackupError("wrong_key", "This is another recovery key. Type the one of this place.")
+    except BackupError as error:
+        return _key_page(path, recipient, f"{error} Nothing has changed.", status=422)
+    said, status = act(lambda unit: _encrypt(unit, path, recipient))
+    if said:
+        return _show(said, status)
+    shop().keeper.try_key(_place(path), typed, visitor().name)
+    return _back()
+
+
+def _encrypt(unit: SqlUnit, path: str, recipient: str) -> None:
+    """A new place for this recipient, or the one of this path."""
+    if unit.settings.backups.place(path) is None:
+        backups.add(unit, path, _own(), recipient)
+    else:
+        backups.encrypt(unit, path, recipient)
+
+
+def _place(path: str) -> Place:
+    with shop().looking() as unit:
+        place = unit.settings.backups.place(path)
+    if place is None:
+        raise Missing("Backups do not go to this folder any more. Load the page of backups again.")
+    return place
+
+
+@blueprint.get("/backups/download")
+def download() -> ResponseReturnValue:
+    """The newest backup as one file, a plain one if there is any."""
+    found = shop().keeper.packing()
+    if found is None:
+        raise Problem(404, "not_found", "There is no backup yet. Make one, then download it.")
+    place, backup = found
+    if request.method == "GET":
+        write(lambda unit: unit.record("backup downloaded", {"backup": backup.name}))
+    name = f"scanflow-{backup.name.partition('.')[0]}{'-encrypted' if backup.encrypted else ''}.zip"
+    headers = {"Content-Disposition": f'attachment; filename="{name}"'}
+    return Response(_packed(place, backup), mimetype="application/zip", headers=headers)
+
+
+def _packed(place: Place, backup: Backup) -> Iterator[bytes]:
+    """The file while it is packed, piece by piece. Where packing fails the download breaks off: it is not whole."""
+    reader, writer = os.pipe()
+    failed: list[Exception] = []
+
+    def pack() -> None:
+        try:
+            with os.fdopen(writer, "wb") as out:
+                copies.pack(Path(place.path), backup, out)
+        except Exception as error:
+            failed.append(error)
+
+    packing = threading.Thread(target=pack, name="download", daemon=True)
+    packing.start()
+    with os.fdopen(reader, "rb") as packed:  # closed too where the browser is gone: the packing ends then
+        while piece := packed.read(CHUNK):
+            yield piece
+    packing.join()
+    if failed:
+        raise failed[0]

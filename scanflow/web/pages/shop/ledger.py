@@ -1,0 +1,20 @@
+"""The account of every scan, verdict and change, the latest first."""
+
+from __future__ import annotations
+
+from flask import Blueprint, request
+from flask.typing import ResponseReturnValue
+
+from scanflow.storage.views import ledger as ledger_views
+from scanflow.web.pages.shown import PAGE, asked, look, page
+
+blueprint = Blueprint("ledger_page", __name__)
+
+
+@blueprint.get("/ledger")
+def show() -> ResponseReturnValue:
+    about = request.args.get("about", "").strip()[:100]
+    before = asked("before") or None
+    names = list(dict.fromkeys([about, about.upper()])) if about else []
+    entries = look(ledger_views.newest, before=before, about=names, limit=PAGE + 1)
+    return page("shop/ledger.html", entries=entries[:PAGE], more=len(entries) > PAGE, about=about, before=before)

@@ -1,0 +1,116 @@
+"""The day at a glance: what waits and by when, what stands still and why, what must go back."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from flask import Blueprint, url_for
+from flask.typing import ResponseReturnValue
+from sqlalchemy import Connection
+
+from scanflow.domain.counts.stocktake import Stocktake
+from scanflow.domain.life import StocktakeState
+from scanflow.storage.views import Rows
+from scanflow.storage.views import orders as order_views
+from scanflow.storage.views import parcels as parcel_views
+from scanflow.storage.views import picking as round_views
+from scanflow.storage.views import room as room_views
+from scanflow.storage.views import stock as slot_views
+from scanflow.storage.views import where as where_views
+from scanflow.storage.views.where import Duty
+from scanflow.web.backup_words import sentences
+from scanflow.web.count_words import subject
+from scanflow.web.door.visitors import shop
+from scanflow.web.pages.picking.rounds import round_of
+from scanflow.web.pages.shown import count, page, where_are
+
+blueprint = Blueprint("today", __name__)
+SHOWN = 8
+"""Lines of each kind before the rest is folded into a link."""
+
+
+@dataclass(frozen=True, slots=True)
+class Day:
+    counts: dict[str, int]
+    orders: Rows
+    held: Rows
+    short: Rows
+    back: list[Duty]
+    missing: list[Duty]
+    twins: list[Duty]
+    due: Rows
+    rounds: Rows
+    parcels: Rows
+    numbers: dict[str, str]
+    boxes: int
+    """Parcels that are not closed and have something packed in them."""
+
+
+@dataclass(frozen=True, slots=True)
+class Next:
+    """The one thing to do next: its words, where it leads, and whether going there changes something."""
+
+    words: str
+    to: str
+    post: bool = False
+
+
+def read(connection: Connection) -> Day:
+    parcels = parcel_views.open_parcels(connection)
+    names = [name for parcel in parcels for name in parcel.orders.split()]
+    return Day(
+        counts=room_views.counts(connection),
+        orders=order_views.order_list(connection, ["waiting", "picking", "packing"], 0, SHOWN + 1),
+        held=order_views.held_lines(connection, SHOWN + 1),
+        short=order_views.short_lines(connection, SHOWN + 1),
+        back=where_views.duties(connection),
+        missing=where_views.missing(connection),
+        twins=where_views.twins(connection),
+        due=slot_views.slot_list(connection, state="due", limit=SHOWN + 1),
+        rounds=round_views.open_rounds(connection),
+        parcels=parcels,
+        numbers={row.id: row.number for row in order_views.numbers(connection, names)},
+        boxes=parcel_views.parcels_with_things(connection),
+    )
+
+
+def next_of(day: Day, *, scan_at_bin: bool = True) -> Next:
+    """What is under way comes first, then what waits, then what stands still. Without scans at the bin the table
+    packs what waits.
+    """
+    counts = day.counts
+    for parcel in day.parcels:
+        if parcel.state == "open" and parcel.wanted:
+            numbers = ", ".join(day.numbers.get(name, name) for name in parcel.orders.split())
+            return Next(f"Go on packing {numbers}", url_for("table_page.show", table=parcel.at_table))
+    for walk in day.rounds:
+        return Next(f"Go on with the round, {count(walk.waiting, 'stop')}", url_for("round_page.show", id=walk.id))
+    if counts["picked"] or (counts["waiting"] and not scan_at_bin):
+        things = counts["picked"] + (0 if scan_at_bin else counts["waiting"])
+        return Next(f"Pack {count(things, 'thing')}", url_for("table_page.show"))
+    if counts["waiting"]:
+        return Next(f"Start a round of {round_of(counts['waiting'])}", url_for("round_page.start"), post=True)
+    if counts["held"]:
+        return Next(f"Settle {count(counts['held'], 'held line')}", url_for("order_page.index", state="held"))
+    if counts["due"]:
+        return Next(f"Scan {count(counts['due'], 'card')} into the tray", url_for("tray_page.show"))
+    if counts["slots"]:
+        return Next("Put something away", url_for("put_away.show"))
+    return Next("Plan the first section", url_for("plan_page.show"))
+
+
+@blueprint.get("/")
+def show() -> ResponseReturnValue:
+    with shop().looking() as unit:
+        day, settings = read(unit.connection), unit.settings
+        told = sentences(settings.backups, shop().keeper, unit.seq, unit.at)
+        running = unit.find(Stocktake, state=StocktakeState.OPEN)[::-1]
+    shown = {
+        "where": where_are(day.short),
+        "day": day,
+        "running": running,
+        "subject": subject,
+        "shown": SHOWN,
+        "backups": told,
+    }
+    return page("shop/today.html", next=next_of(day, scan_at_bin=settings.scan_at_bin), **shown)

@@ -1,0 +1,172 @@
+"""Where things go wrong, and what to change: by kind, station, section and hour, by person only if the shop says so."""
+
+from __future__ import annotations
+
+from collections import Counter
+from datetime import timedelta
+from zoneinfo import ZoneInfo
+
+from flask import Blueprint, url_for
+from flask.typing import ResponseReturnValue
+
+from scanflow.domain.counts.findings import Kind
+from scanflow.domain.things import Station
+from scanflow.domain.verdict import Reason
+from scanflow.planning.trouble import (
+    COUNT,
+    ENOUGH,
+    SHORT,
+    TWICE,
+    UNDONE,
+    Change,
+    Trouble,
+    What,
+    by_hour,
+    changes,
+    count,
+)
+from scanflow.storage.views import trouble as trouble_views
+from scanflow.web.door.visitors import shop
+from scanflow.web.pages.shown import count as units
+from scanflow.web.pages.shown import look, page
+
+blueprint = Blueprint("trouble_page", __name__)
+DAYS = 90
+"""How far back the page looks."""
+
+KINDS = {
+    Reason.UNREADABLE: "no card read",
+    Reason.MANY_CODES: "more than one card in view",
+    Reason.BAD_CHECK: "wrong check digit",
+    Reason.UNKNOWN_CODE: "no card of the room",
+    Reason.RETIRED: "a card given up as lost",
+    Reason.CLOSED: "the round was over",
+    Reason.SLOT_FREE: "nothing is stored in its slot",
+    Reason.NOT_ORDERED: "nobody ordered it",
+    Reason.CANCELLED: "its order was cancelled",
+    Reason.HELD: "its order is held",
+    Reason.NOT_ON_ROUND: "not on this round",
+    Reason.ALREADY_PICKED: "picked already",
+    Reason.ALREADY_PACKED: "packed already",
+    Reason.NO_PARCEL: "no parcel open",
+    Reason.ALREADY_RELEASED: "left already",
+    Reason.OTHER_ORDER: "another order's",
+    Reason.NOT_PICKED: "not picked before",
+    Reason.NOT_RELEASED: "its item is still in stock",
+    Reason.WRONG_BIN: "belongs in another bin",
+    Reason.NOT_CLOSED: "its parcel is not closed",
+    UNDONE: "scan taken back",
+    SHORT: "thing missing",
+    TWICE: "scanned twice in a row",
+    Kind.MISSING: "counted and not there",
+    Kind.ELSEWHERE: "counted in another bin",
+    Kind.TWIN: "counted in two places",
+    Kind.IN_TRAY: "counted in the tray, its item in stock",
+    Kind.CARD_DUE: "not back in the tray, or back unsaid",
+    Kind.UNKNOWN: "a foreign card counted",
+    Kind.SUSPECT: "on its shelf though picked or packed",
+}
+
+PLACES = {
+    Station.BIN: "at bins",
+    Station.TABLE: "at the table",
+    Station.TRAY: "at the tray",
+    Station.SHELF: "at shelves",
+    COUNT: "in counts",
+    "": "without a scan",
+}
+"""Where it went wrong: at a station, in a count, or where a person said so."""
+
+
+@blueprint.get("/trouble")
+def show() -> ResponseReturnValue:
+    now = shop().clock()
+    past = look(trouble_views.past, now - timedelta(days=DAYS))
+    with shop().looking() as unit:
+        zone = ZoneInfo(unit.settings.zone)
+        people = trouble_views.people(unit.connection, past.since) if unit.settings.by_person else None
+    found = past.troubles
+    wrong, all_ = by_hour([each.at for each in found if each.station != COUNT], zone), by_hour(past.scans, zone)
+    return page(
+        "shop/trouble.html",
+        since=past.since,
+        found=len(found),
+        told=_told(found, len(past.scans)),
+        often=_often,
+        enough=ENOUGH,
+        changes=[_said(change) for change in changes(found)],
+        kinds=_by_station(found),
+        sections=count(found, lambda each: each.section),
+        people=people,
+        hours=[(hour, wrong[hour], all_[hour]) for hour in range(24) if wrong[hour] or all_[hour]],
+    )
+
+
+def _told(found: list[Trouble], scans: int) -> str:
+    """How often something went wrong in so many scans, in counts and without either, in words; empty without any."""
+    counted, unscanned = (sum(each.station == station for each in found) for station in (COUNT, ""))
+    scanned = len(found) - counted - unscanned
+    told = [f"{_often(scanned) if scanned else 'never'} in {units(scans, 'scan')}"] if scans else []
+    told += [f"{_often(counted)} in counts"] if counted else []
+    told += [f"{_often(unscanned)} without a scan"] if unscanned else []
+    words = ", ".join(told)
+    return words[:1].upper() + words[1:]
+
+
+def _often(times: int) -> str:
+    return {1: "once", 2: "twice"}.get(times) or f"{times:,} times"
+
+
+def _by_station(found: list[Trouble]) -> list[tuple[str, int, str]]:
+    """Words, times, and where that was, of each kind, the most frequent first."""
+    return [
+        (KINDS.get(kind, kind), times, _where(Counter(each.station for each in found if each.kind == kind)))
+        for kind, times in count(found, lambda each: each.kind)
+    ]
+
+
+def _where(stations: Counter[str]) -> str:
+    """The place; of several how often at each, the most frequent first."""
+    if len(stations) == 1:
+        return PLACES[next(iter(stations))]
+    return ", ".join(f"{_often(times)} {PLACES[station]}" for station, times in stations.most_common())
+
+
+def _said(change: Change) -> dict[str, object]:
+    """A change in words: what stands on its plate, what was found, what to do, and where that is done."""
+    where, times = change.where, change.times
+    match change.what:
+        case What.MISTYPED:
+            found = f"Codes of section {where} are mistyped: {times} times"
+            todo, do, to = (
+                "Scan the card instead. One that no longer scans is printed again from its slot's page.",
+                f"Show the slots of {where}",
+                url_for("slot_page.index", section=where),
+            )
+        case What.MISREAD:
+            found = f"Cards of section {where} are misread: {times} times"
+            todo, do, to = "Look at how they are printed and lit.", "Check a printed card", url_for("check_page.show")
+        case What.CONFUSED:
+            found = f"In bin {where} another card was scanned first: {times} times"
+            pairs = ", ".join(f"{wrong} before {right} ({each}×)" for wrong, right, each in change.pairs)
+            todo, do, to = f"{pairs}. Move such things apart.", f"Show bin {where}", _bin(where)
+        case What.DOUBLED:
+            at = "the bins" if where == Station.BIN else f"table {where}"
+            found = f"At {at} cards are scanned twice in a row: {times} times"
+            todo, do, to = (
+                "If nobody means to, see whether the scanner sends each card twice.",
+                "Try and set up the scanner",
+                url_for("scanner_page.show"),
+            )
+        case What.MISSING:
+            found = f"Things of section {where} are missing: {times} times"
+            todo, do, to = (
+                "Count its bins.",
+                f"Show what {where} holds",
+                url_for("slot_page.index", section=where, state="taken"),
+            )
+    return {"plate": where, "change": change, "found": found, "todo": todo, "do": do, "to": to}
+
+
+def _bin(name: str) -> str:
+    return url_for("shelf_page.show", bin=name)

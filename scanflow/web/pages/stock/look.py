@@ -1,0 +1,120 @@
+"""Pictures of goods as they stand: which cards are in them, where, what they are now, and how sure that is.
+
+Nothing is kept, recorded or moved: only a scan at a station does that.
+"""
+
+from __future__ import annotations
+
+from base64 import b64encode
+from dataclasses import dataclass
+from io import BytesIO
+from typing import Any
+
+from flask import Blueprint, request
+from flask.typing import ResponseReturnValue
+from werkzeug.datastructures import FileStorage
+
+from labels import slot_code
+from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import stock as slot_views
+from scanflow.vision import Book, Certainty, ImageError, Picture, Reading
+from scanflow.vision.drawn import draw
+from scanflow.vision.kept import opened
+from scanflow.vision.workers import Readers
+from scanflow.web.door.bodies import takes_file
+from scanflow.web.door.visitors import shop
+from scanflow.web.pages.shown import page
+from scanflow.web.problem import Problem
+from scanflow.workflow.stock import cards
+
+blueprint = Blueprint("look_page", __name__)
+MOST_PICTURES = 12
+
+
+@dataclass(frozen=True, slots=True)
+class Card:
+    """A card of the shop in a picture, with the row of its slot."""
+
+    reading: Reading
+    slot: Any
+
+
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """A picture as drawn (a data URI), its cards, the other codes with what they are, and how many labels are unread.
+
+    Where it could not be opened there is only `error`.
+    """
+
+    name: str
+    drawn: str = ""
+    cards: tuple[Card, ...] = ()
+    others: tuple[tuple[str, str], ...] = ()
+    unread: int = 0
+    error: str = ""
+
+    def count(self, certainty: str) -> int:
+        return sum(card.reading.certainty == certainty for card in self.cards)
+
+
+@blueprint.get("/look")
+def show() -> ResponseReturnValue:
+    return _show((), ""), 200
+
+
+@blueprint.post("/look")
+@takes_file
+def look_at() -> ResponseReturnValue:
+    """What is in the pictures that were sent."""
+    if request.mimetype != "multipart/form-data":
+        raise Problem(415, "unsupported_media_type", "Send pictures in a form: Content-Type: multipart/form-data.")
+    files = [each for each in request.files.getlist("pictures") if each.filename]
+    if not 0 < len(files) <= MOST_PICTURES:
+        return _show((), f"Choose one picture, or up to {MOST_PICTURES}."), 422
+    readers, book = shop().readers, shop().book()
+    read = [_read(readers, book, each) for each in files]  # in turn: the other worker is for the stations
+    with shop().looking() as unit:
+        seen = tuple(_told(unit, *each) for each in read)
+    return _show(seen, ""), 200
+
+
+def _show(seen: tuple[Seen, ...], said: str) -> str:
+    return page("stock/look.html", seen=seen, said=said, most=MOST_PICTURES)
+
+
+def _read(readers: Readers, book: Book, file: FileStorage) -> tuple[str, Picture | None, str]:
+    """Name, readings, and the drawn picture or what is wrong with it; only a worker opens what was sent."""
+    name, data = file.filename or "", file.read()
+    try:
+        picture = readers.read(data, book)
+        shown, _ = readers.kept(data)
+    except ImageError as error:
+        return name, None, str(error)
+    out = BytesIO()
+    draw(opened(shown), picture).save(out, "JPEG", quality=82)
+    return name, picture, f"data:image/jpeg;base64,{b64encode(out.getvalue()).decode()}"
+
+
+def _told(unit: SqlUnit, name: str, picture: Picture | None, drawn: str) -> Seen:
+    if picture is None:
+        return Seen(name, error=drawn)
+    read = [(one, one.text) for one in picture.readings if one.text is not None]
+    codes = {text: _code(unit, text) for _, text in read}
+    named = [code for code, _ in codes.values() if code]
+    slots = {slot.code: slot for slot in slot_views.slots_of(unit.connection, named)}
+    found = tuple(Card(one, slots[codes[text][0]]) for one, text in read if codes[text][0] in slots)
+    others = tuple((text, codes[text][1]) for _, text in read if codes[text][0] not in slots)
+    unread = sum(one.certainty is Certainty.UNREAD for one in picture.readings)
+    return Seen(name, drawn, found, others, unread)
+
+
+def _code(unit: SqlUnit, text: str) -> tuple[str, str]:
+    """The slot that a card's text names, and what the text is if the room has no such slot."""
+    if slot_code.is_slip_like(text):
+        return "", "a slip"
+    try:
+        return cards.named(unit, text, cards.widths(unit)).code, "a card of no slot here"
+    except slot_code.BadCheck:
+        return "", "like a card, but its check is wrong"
+    except slot_code.BadFormat:
+        return "", "not a card of this room"

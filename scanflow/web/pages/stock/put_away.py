@@ -1,0 +1,95 @@
+"""Store a thing: the card in hand, or a section that picks the slot; then what to write into the listing."""
+
+from __future__ import annotations
+
+from flask import Blueprint, redirect, request, url_for
+from flask.typing import ResponseReturnValue
+
+from labels import slot_code
+from scanflow.domain.advice import ONCE_MORE
+from scanflow.domain.things import Slot, Stay
+from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import room as room_views
+from scanflow.storage.views import stock as slot_views
+from scanflow.web.door.bodies import takes_file
+from scanflow.web.door.visitors import shop, visitor
+from scanflow.web.pages.shown import act, look, page
+from scanflow.web.pages.stock import photo_form
+from scanflow.web.problem import Problem
+from scanflow.workflow import stock
+from scanflow.workflow.ports import Invalid
+from scanflow.workflow.stock import cards, photos
+
+blueprint = Blueprint("put_away", __name__)
+FIELDS = ("text", "looked", "section", "code", "title", "listing", "notes")
+CARRIED = ("section", "title", "listing", "notes")
+"""What goes along to the page that names the card to fetch."""
+
+
+@blueprint.get("/put-away")
+def show() -> ResponseReturnValue:
+    return _form({name: request.args.get(name, "") for name in FIELDS}, "", 200)
+
+
+def _form(given: dict[str, str], said: str, status: int) -> ResponseReturnValue:
+    with shop().looking() as unit:
+        unit.who = visitor().name
+        sections = room_views.section_list(unit.connection)
+        named = stock.fetching(unit, given["section"]) if given["section"] else unit.get(Slot, given["code"])
+    shown = {"given": given, "sections": sections, "named": named, "once_more": ONCE_MORE}
+    return page("stock/put_away.html", **shown, said=said), status
+
+
+@blueprint.post("/put-away")
+@takes_file
+def store() -> ResponseReturnValue:
+    """By the card in hand, or in the slot chosen before; a section alone names the card to fetch."""
+    given = {name: request.form.get(name, "").strip() for name in FIELDS}
+    if given["text"] and slot_code.compact(given["title"]) == slot_code.compact(given["text"]):
+        given |= {"looked": given["text"], "title": ""}  # the scanner was quicker than the page
+    if given["section"] and not given["text"]:
+        return _fetch(given)
+    where = next(({name: given[name]} for name in ("text", "code") if given[name]), None)
+    if where is None:
+        return _form(given, "Scan the card in your hand, or choose a section.", 422)
+    return _store(given, where)
+
+
+def _fetch(given: dict[str, str]) -> ResponseReturnValue:
+    said, status = act(lambda unit: stock.fetch(unit, given["section"]))
+    if said:
+        return _form(given, said, status)
+    carried = {name: given[name] for name in CARRIED if given[name]}
+    return redirect(url_for("put_away.show", **carried), 303)  # type: ignore[arg-type]
+
+
+def _store(given: dict[str, str], where: dict[str, str]) -> ResponseReturnValue:
+    if not given["title"]:
+        return _form(given, "Say what it is: a title is needed.", 422)
+    try:
+        photo = photo_form.sent()
+    except Invalid as error:
+        return _form(given, error.detail, 422)
+    made: list[Stay] = []
+
+    def work(unit: SqlUnit) -> None:
+        if "text" in where:
+            cards.believe(unit, given["text"], given["looked"])
+        made.append(stock.put_away(unit, given["title"], given["listing"], given["notes"], **where))
+        if photo is not None:
+            photos.keep(unit, made[0].id, photo)
+
+    said, status = act(work)
+    if said == ONCE_MORE:
+        given |= {"looked": given["text"], "text": ""}
+    if said:
+        return _form(given, said, status)
+    return redirect(url_for("put_away.stored", id=made[0].id), 303)
+
+
+@blueprint.get("/put-away/<id>")
+def stored(id: str) -> ResponseReturnValue:
+    stay = look(slot_views.stay, id)
+    if stay is None:
+        raise Problem(404, "not_found", f"There is no stay {id}.")
+    return page("stock/stored.html", stay=stay, reference=slot_code.reference(stay.code, stay.turn))

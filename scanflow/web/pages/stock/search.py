@@ -1,0 +1,76 @@
+"""One box for a code, a card, a slip, a reference, an order number or a title."""
+
+from __future__ import annotations
+
+from flask import Blueprint, redirect, request, url_for
+from flask.typing import ResponseReturnValue
+
+from labels import slot_code
+from scanflow.domain.things import Alias, Order, Section
+from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import picking as round_views
+from scanflow.storage.views import search as search_views
+from scanflow.storage.views import stock as slot_views
+from scanflow.web.door.visitors import shop
+from scanflow.web.pages.shown import PAGE, look, page, where_are
+from scanflow.workflow.parcels import shipping
+
+blueprint = Blueprint("search_page", __name__)
+
+
+@blueprint.get("/search")
+def show() -> ResponseReturnValue:
+    words = request.args.get("q", "").strip()[:200]
+    if words:
+        with shop().looking() as unit:
+            exact = _exact(unit, words)
+        if exact is not None:
+            return redirect(exact, 303)
+    orders = look(search_views.search_orders, words, PAGE) if words else ()
+    things = look(search_views.search_items, words, PAGE) if words else ()
+    return page("stock/search.html", where=where_are(things), words=words, orders=orders, things=things, size=PAGE)
+
+
+def _exact(unit: SqlUnit, words: str) -> str | None:
+    """The page of the one thing that these words name, if they name one."""
+    if slot_code.is_stop_like(words):
+        return _stop_on_paper(unit, words)
+    if slot_code.is_slip_like(words):
+        return _order_of_slip(unit, words)
+    numbered = (*unit.find(Order, number=words), *unit.find(Order, sent_number=words))
+    if len(numbered) == 1:
+        return url_for("order_page.show", id=numbered[0].id)
+    try:
+        named = slot_code.parse_reference(words, {each.code: each.digits for each in unit.find(Section)})
+    except slot_code.CodeError:
+        return _borne_by(unit, words)
+    stay = slot_views.stay_of(unit.connection, named.code, named.turn) if named.turn is not None else None
+    if stay is not None:
+        return url_for("slot_page.story", id=stay)
+    return url_for("slot_page.show", code=named.code) if unit.facts(named.code) is not None else None
+
+
+def _borne_by(unit: SqlUnit, words: str) -> str | None:
+    """The slot of the adopted card, or the parcel of the shipping label, that bears these words."""
+    adopted = unit.get(Alias, slot_code.compact(words))
+    if adopted is not None:
+        return url_for("slot_page.show", code=adopted.code)
+    parcel = shipping.parcel_of(unit, words)
+    return url_for("hand_over_page.show", parcel=parcel, told="known") if parcel else None
+
+
+def _stop_on_paper(unit: SqlUnit, words: str) -> str | None:
+    try:
+        number = slot_code.parse_stop(words)
+    except slot_code.BadCheck:
+        return None
+    walk = round_views.round_of_stop(unit.connection, number)
+    return url_for("paper_page.entry", id=walk, stop=number) if walk else None
+
+
+def _order_of_slip(unit: SqlUnit, words: str) -> str | None:
+    try:
+        found = unit.find(Order, slip=slot_code.parse_slip(words))
+    except slot_code.CodeError:
+        return None
+    return url_for("order_page.show", id=found[0].id) if found else None

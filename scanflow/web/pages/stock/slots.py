@@ -1,0 +1,223 @@
+"""Slots, and an item's story through them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from io import BytesIO
+
+from flask import Blueprint, Response, redirect, request, send_file, url_for
+from flask.typing import ResponseReturnValue
+
+from labels import slot_code
+from scanflow.domain.advice import ONCE_MORE
+from scanflow.domain.derive import SlotState
+from scanflow.domain.life import LIVE
+from scanflow.domain.things import Doubt, Stay
+from scanflow.shop import card_again, card_file
+from scanflow.storage import views
+from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import Rows
+from scanflow.storage.views import ledger as ledger_views
+from scanflow.storage.views import orders as order_views
+from scanflow.storage.views import room as room_views
+from scanflow.storage.views import stock as slot_views
+from scanflow.storage.views import where as where_views
+from scanflow.web import problem
+from scanflow.web.door.bodies import takes_file
+from scanflow.web.door.visitors import shop
+from scanflow.web.pages.forms import write
+from scanflow.web.pages.shown import PAGE, act, look, offset, page, settle_doubt, where_are
+from scanflow.web.pages.stock import photo_form
+from scanflow.web.problem import Problem
+from scanflow.workflow import stock
+from scanflow.workflow.ports import Invalid, Missing, Refused, must
+from scanflow.workflow.stock import cards, doubts, photos
+
+blueprint = Blueprint("slot_page", __name__)
+STATES = (*(state.value for state in SlotState), "away")
+
+
+@blueprint.get("/slots")
+def index() -> ResponseReturnValue:
+    section, state = request.args.get("section", ""), request.args.get("state", "")
+    state = state if state in STATES else ""
+    rows, found = _to_put_back(section) if state == "away" else _listed(section, state)
+    sections = look(room_views.section_list)
+    shown = {"slots": rows, "found": found, "skip": offset(), "size": PAGE, "placed": where_are(rows)}
+    return page("stock/slots.html", **shown, sections=sections, section=section, state=state)
+
+
+def _listed(section: str, state: str) -> tuple[Rows, int]:
+    rows = look(slot_views.slot_list, section=section, state=state, skip=offset(), limit=PAGE)
+    return rows, look(slot_views.slot_count, section, state)
+
+
+def _to_put_back(section: str) -> tuple[Rows, int]:
+    """The slots of things and cards that are not where they belong, and how many there are."""
+    codes = [duty.code for duty in look(where_views.duties) if section in ("", duty.section)]
+    shown = codes[offset() : offset() + PAGE]
+    return sorted(look(slot_views.slots_of, shown), key=lambda row: shown.index(row.code)), len(codes)
+
+
+@blueprint.get("/slots/<code>")
+def show(code: str) -> ResponseReturnValue:
+    return _show(code, "", 200)
+
+
+def _show(code: str, said: str, status: int, looked: str = "") -> ResponseReturnValue:
+    """`looked`: the text of a card without a check, that is asked for once more."""
+    slot = look(slot_views.slot, code)
+    if slot is None:
+        raise Problem(404, "not_found", f"There is no slot {code}.")
+    stays = look(slot_views.stays_where, code=code)
+    entries = look(ledger_views.newest, about=[code], limit=20)
+    lines = look(order_views.lines_of_stays, [slot.stay]) if slot.stay else ()
+    wanted = next((line for line in lines if line.state in LIVE and not line.holds), None)
+    shown = {"slot": slot, "stays": stays, "wanted": wanted, "entries": entries, "said": said, "looked": looked}
+    return page("stock/slot.html", where=where_are([slot]), **shown), status
+
+
+@blueprint.post("/slots/<code>/lost")
+def lose_card(code: str) -> ResponseReturnValue:
+    said, status = act(lambda unit: stock.lose_card(unit, code))
+    return _show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
+
+
+@blueprint.post("/slots/<code>/destroyed")
+def destroyed(code: str) -> ResponseReturnValue:
+    """Of two cards of the slot one is left."""
+    said, status = act(lambda unit: cards.destroyed(unit, code))
+    return _show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
+
+
+@blueprint.post("/slots/<code>/adopt")
+def adopt(code: str) -> ResponseReturnValue:
+    """The card that bears this text stands for the slot."""
+    text, looked = request.form.get("text", ""), request.form.get("looked", "")
+    if text and slot_code.compact(looked) != slot_code.compact(text):
+        return _show(code, ONCE_MORE, 422, text)
+    said, status = act(lambda unit: cards.adopt(unit, text, code))
+    return _show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
+
+
+@blueprint.post("/slots/<code>/reprint")
+def reprint(code: str) -> ResponseReturnValue:
+    """The card again, as a PDF to keep."""
+    text, lost = (request.form.get(name, "").strip() for name in ("text", "lost"))
+    try:
+        pages = write(lambda unit: card_again(unit, code, text=text or None, lost=lost))
+    except (Refused, Invalid, Missing) as error:
+        refusal = problem.of(error)
+        return _show(code, refusal.detail, refusal.status)
+    return send_file(
+        BytesIO(card_file(pages, code)), "application/pdf", as_attachment=True, download_name=f"card-{code}.pdf"
+    )
+
+
+@blueprint.get("/stays/<id>")
+def story(id: str) -> ResponseReturnValue:
+    return _story(id, "", 200)
+
+
+def _story(id: str, said: str, status: int, looked: str = "") -> ResponseReturnValue:
+    stay = look(slot_views.stay, id)
+    if stay is None:
+        raise Problem(404, "not_found", "There is no such stay.")
+    stays = look(slot_views.stays_where, item=stay.item)
+    lines = look(order_views.lines_of_stays, [each.id for each in stays])
+    about = [each.id for each in (*stays, *lines)]
+    entries = look(ledger_views.newest, about=about, limit=60)
+    with shop().looking() as unit:
+        doubted = doubts.open_doubts(unit, stay.item)
+    reference = slot_code.reference(stay.code, stay.turn)
+    shown = {"stay": stay, "stays": stays, "lines": lines, "entries": entries, "reference": reference, "said": said}
+    shown |= {"looked": looked, "doubted": doubted}
+    return page("stock/stay.html", **shown, where=where_are([stay]), why=request.args.get("why", "")), status
+
+
+def _done(id: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
+    said, status = act(work)
+    return _story(id, said, status) if said else redirect(url_for("slot_page.story", id=id), 303)
+
+
+@blueprint.post("/stays/<id>/doubts/<doubt>")
+def doubt(id: str, doubt: str) -> ResponseReturnValue:
+    """Settle what is doubted of this thing."""
+    return _done(id, lambda unit: settle_doubt(unit, doubt))
+
+
+@blueprint.get("/doubts/<id>/photo")
+def doubted(id: str) -> ResponseReturnValue:
+    """The picture of a thing as it was when it was doubted."""
+    with shop().looking() as unit:
+        then = must(unit, Doubt, id).photo
+        data = views.picture(unit.connection, then, small=request.args.get("size") == "small") if then else None
+    if data is None:
+        raise Missing("There was no picture of it.")
+    response = Response(data, mimetype="image/jpeg")
+    response.headers["Cache-Control"] = "private, max-age=31536000, immutable"
+    return response
+
+
+@blueprint.post("/stays/<id>/edit")
+def edit(id: str) -> ResponseReturnValue:
+    given = {name: request.form.get(name, "").strip() for name in ("title", "listing", "notes")}
+    if not given["title"]:
+        return _story(id, "Say what it is: a title is needed.", 422)
+    return _done(id, lambda unit: stock.change_item(unit, id, **given))
+
+
+@blueprint.post("/stays/<id>/photo")
+@takes_file
+def photo(id: str) -> ResponseReturnValue:
+    """A picture of the thing; back to the page that it was sent from."""
+    try:
+        picture = photo_form.sent()
+    except Invalid as error:
+        return _story(id, error.detail, 422)
+    if picture is None:
+        return _story(id, "Choose a picture.", 422)
+    said, status = act(lambda unit: photos.keep(unit, id, picture))
+    if said:
+        return _story(id, said, status)
+    stored = request.form.get("back") == "stored"
+    return redirect(url_for("put_away.stored" if stored else "slot_page.story", id=id), 303)
+
+
+@blueprint.post("/stays/<id>/withdraw")
+def withdraw(id: str) -> ResponseReturnValue:
+    reason = request.form.get("reason", "").strip()
+    if not reason:
+        return _story(id, "Say why it leaves the stock.", 422)
+    return _done(id, lambda unit: stock.withdraw(unit, id, reason))
+
+
+@blueprint.post("/stays/<id>/move")
+def move(id: str) -> ResponseReturnValue:
+    """Into the slot whose code or card text was given."""
+    to = slot_code.compact(request.form.get("to", ""))
+
+    def work(unit: SqlUnit) -> Stay:
+        cards.believe(unit, to, request.form.get("looked", ""))
+        return stock.move(unit, id, _slot_named(unit, "to"))
+
+    return _moved(id, work, to)
+
+
+@blueprint.post("/stays/<id>/exchange")
+def exchange(id: str) -> ResponseReturnValue:
+    """With the thing in the slot whose code or card text was given."""
+    return _moved(id, lambda unit: stock.exchange(unit, id, _slot_named(unit, "with")))
+
+
+def _slot_named(unit: SqlUnit, field: str) -> str:
+    text = slot_code.compact(request.form.get(field, ""))
+    return (unit.facts(text) or cards.card_facts(unit, text, f"/{field}")).slot.code
+
+
+def _moved(id: str, work: Callable[[SqlUnit], Stay], looked: str = "") -> ResponseReturnValue:
+    moved: list[str] = []
+    said, status = act(lambda unit: moved.append(work(unit).id))
+    if said == ONCE_MORE:
+        return _story(id, said, status, looked)
+    return _story(id, said, status) if said else redirect(url_for("slot_page.story", id=moved[0]), 303)

@@ -1,0 +1,22 @@
+// A shipping label that is bound to its parcel: scanned anywhere on the page, it goes into its field and is sent.
+
+import * as sheet from "../scanning/sheet.js";
+import * as sound from "../scanning/sound.js";
+import { listen } from "../scanning/wedge.js";
+
+const label = () => document.querySelector("#label");
+
+function scanned(text) {
+  label().value = text;
+  label().form.requestSubmit();
+}
+
+const entered = () => label().value.trim() && label().form.requestSubmit();
+const shut = () => sheet.stands();
+if (label()) listen(label, { scanned, entered, shut, refused: sound.no, unclear: ([first]) => scanned(first) });
+
+const no = document.querySelector("[data-no]");
+if (no) {
+  sheet.show({ verdict: "refused", reason: "wrong_label", advice: no.textContent }, "hand_over", false, () => label()?.focus());
+  sound.no();
+}

@@ -1,0 +1,423 @@
+"""A finding is put right: each way one transaction, which can be taken back as long as nothing has built on it."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
+from dataclasses import dataclass, fields, replace
+from datetime import datetime
+from typing import Any
+
+from scanflow.domain.counts.findings import Finding, Kind
+from scanflow.domain.counts.stocktake import TRAY, Certainty, Resolved, Stocktake
+from scanflow.domain.life import CardState, Hold, LineState, Settled, StayState, StocktakeState
+from scanflow.domain.things import Doubt, Fetch, Held, Line, Order, Out, Sighting, Slot, Station, Stay
+from scanflow.domain.whereabouts import free_to_give
+from scanflow.workflow import stock
+from scanflow.workflow.counts import stocktakes
+from scanflow.workflow.ports import Facts, Invalid, Missing, Refused, Unit, must
+from scanflow.workflow.stock import cards, doubts
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """What a person decides. `to`: the slot for what is moved. `text`: read from the card as it is laid into the tray,
+    or from the damaged one in hand.
+
+    `sure`: they looked themselves, where the count knows a card by its looks alone.
+    """
+
+    how: str
+    reason: str = ""
+    to: str | None = None
+    text: str | None = None
+    sure: bool = False
+
+
+COUNTED_MISSING = "a count did not find it"
+
+Act = Callable[[Unit, Finding, Said], None]
+
+
+def _facts(unit: Unit, finding: Finding) -> Facts:
+    return cards.slot_facts(unit, finding.subject, "")
+
+
+def _noted(unit: Unit, finding: Finding, said: Said) -> None:
+    """Nothing of the account changes."""
+
+
+def _still_missing(unit: Unit, finding: Finding, said: Said) -> None:
+    """Nothing of the account changes, but a thing that the count missed is known to be missing."""
+    facts = _facts(unit, finding)
+    if facts.taken and facts.stay is not None:
+        doubts.missed(unit, facts.stay.item, COUNTED_MISSING)
+
+
+def _at_home(unit: Unit, finding: Finding, said: Said) -> None:
+    """The card was seen with its thing, which is in its own bin now.
+
+    A line that missed it waits again, and one that had picked it is put back; of what is packed a person has to look
+    into the parcel.
+    """
+    facts = _facts(unit, finding)
+    line = facts.live_line
+    if line is not None and line.state is LineState.PACKED:
+        where = " and ".join(finding.places) or finding.bin
+        unit.put(line.held(Hold.MISPLACED, f"It counts as packed, but its card was read in {where}. Look there."))
+        return
+    slot = facts.slot.after("see on item")
+    unit.put(replace(slot, seen=Sighting(Station.SHELF, slot.bin, True, unit.at), out=None))
+    if line is not None and line.state is LineState.PICKED:
+        line = line.after("put back")
+    if line is not None and line.state is LineState.SHORT:
+        line = line.after("find")
+    if facts.item is not None:
+        doubts.found(unit, facts.item.id, Settled.CORRECTED)
+    if line is not None and facts.item is not None:
+        unit.put(doubts.hold(unit, line, facts.item.id))
+
+
+def _back(unit: Unit, finding: Finding, said: Said) -> None:
+    """The card was seen in the tray."""
+    slot = _facts(unit, finding).slot.after("see in tray")
+    unit.put(replace(slot, seen=Sighting(Station.TRAY, "", True, unit.at)))
+
+
+def asks_for_card(unit: Unit, finding: Finding) -> bool:
+    """Whether it is put right only by the text of its card, read in the tray: the count did not see it there itself, or
+    it was read elsewhere since.
+    """
+    if finding.kind is Kind.MISSING:
+        return finding.bin == TRAY
+    facts = _facts(unit, finding) if finding.kind in (Kind.SLOT_FREE, Kind.CARD_DUE, Kind.TWIN) else None
+    if facts is None or facts.taken:
+        return False
+    seen = facts.slot.seen
+    there = seen is not None and seen.station is Station.TRAY and seen.accepted
+    return TRAY not in finding.places or not there
+
+
+def _brought_back(unit: Unit, finding: Finding, said: Said) -> None:
+    """The card is in the tray now, as its text says that was read there, unless the count saw it there itself.
+
+    A number is handed out again only once its card was seen in the tray: a person's word alone frees none.
+    """
+    if asks_for_card(unit, finding):
+        if said.text is None:
+            raise Invalid("/text", "required", f"Read the card as you lay it into the tray: scan {finding.subject}.")
+        if cards.card_facts(unit, said.text).slot.code != finding.subject:
+            raise Invalid("/text", "other_card", f"That is another card. Scan card {finding.subject}.")
+    _back(unit, finding, said)
+
+
+def _one_left(unit: Unit, finding: Finding, said: Said) -> None:
+    """Of two cards of one code one was taken away; the other is where it belongs."""
+    if _facts(unit, finding).slot.twin:
+        cards.destroyed(unit, finding.subject)
+    if not _facts(unit, finding).taken:
+        _brought_back(unit, finding, said)
+    elif finding.bin in finding.places:
+        _at_home(unit, finding, said)
+
+
+def _lost(unit: Unit, finding: Finding, said: Said) -> None:
+    stock.lose_card(unit, finding.subject)
+    _still_missing(unit, finding, said)
+
+
+def _withdrawn(unit: Unit, finding: Finding, said: Said) -> None:
+    """The thing is gone; where its card lies in the tray, that is back with it."""
+    stay = _facts(unit, finding).stay
+    stock.withdraw(unit, stay.id if stay else "", said.reason)
+    if finding.kind is Kind.IN_TRAY:
+        _back(unit, finding, said)
+
+
+def _moved(unit: Unit, finding: Finding, said: Said) -> None:
+    """The thing stays in the bin where it was seen: it gets a free slot there, and that slot's card."""
+    stay = _facts(unit, finding).stay
+    stock.move(unit, stay.id if stay else "", said.to or _free_in(unit, finding.places[0]))
+
+
+def _free_in(unit: Unit, bin_: str) -> str:
+    for slot in sorted(unit.find(Slot, bin=bin_, card=CardState.TRAY), key=lambda slot: slot.number):
+        facts = unit.facts(slot.code)
+        if facts is not None and free_to_give(slot, taken=facts.taken):
+            return slot.code
+    raise Refused("bin_full", f"No slot of {bin_} is free. Put the thing into another.")
+
+
+def _reprinted(unit: Unit, finding: Finding, said: Said) -> None:
+    """A card is printed again: the damaged one in hand, or one that is gone while its thing is there."""
+    if finding.code is None:
+        code = cards.card_facts(unit, said.text or "").slot.code
+        cards.reprint(unit, code, text=said.text)
+    elif said.text is not None:
+        cards.reprint(unit, finding.code, text=said.text)
+    else:
+        if _facts(unit, finding).slot.card is not CardState.LOST:
+            stock.lose_card(unit, finding.code)
+        cards.reprint(unit, finding.code, lost=said.reason)
+
+
+def _still_here(unit: Unit, finding: Finding, said: Said) -> None:
+    """The card of a shipped stay hangs on a thing: what has left in its place? The order stands until that is known.
+
+    The card's number is out of use until the card is seen in the tray.
+    """
+    facts = _facts(unit, finding)
+    if facts.taken or facts.stay is None or facts.stay.state is not StayState.SHIPPED or facts.line is None:
+        raise Refused("not_shipped", "The last thing of this slot was not shipped.")
+    number = must(unit, Order, facts.line.order).number
+    why = f"Card {finding.subject} was found on a thing in {finding.places[0]}. Ask what order {number} got."
+    unit.put(facts.line.held(Hold.MISPLACED, why))
+    unit.record("held", {"line": facts.line.id, "why": why})
+    if facts.slot.card is not CardState.LOST:
+        stock.lose_card(unit, finding.subject)
+
+
+def _held(unit: Unit, finding: Finding, said: Said) -> None:
+    """“Not this thing”: the line that wants it, or the next one, stands still until a person settles it."""
+    facts = _facts(unit, finding)
+    if facts.stay is not None and facts.taken:
+        doubts.not_this(unit, facts.stay.item, said.reason)
+    else:
+        raise Refused("changed_since", f"{finding.subject} has changed since. Count it again.")
+
+
+ACTS: Mapping[Kind, Mapping[str, Act]] = {
+    Kind.MISSING: {
+        "found_later": _at_home,
+        "lost": _lost,
+        "reprint": _reprinted,
+        "withdraw": _withdrawn,
+        "ignore": _still_missing,
+    },
+    Kind.ELSEWHERE: {"put_right": _at_home, "moved": _moved, "withdraw": _withdrawn, "ignore": _noted},
+    Kind.TWIN: {"put_right": _one_left, "ignore": _noted},
+    Kind.SLOT_FREE: {"put_right": _brought_back, "still_here": _still_here, "ignore": _noted},
+    Kind.IN_TRAY: {"put_right": _at_home, "withdraw": _withdrawn, "ignore": _noted},
+    Kind.CARD_DUE: {"put_right": _brought_back, "found_later": _brought_back, "lost": _lost, "ignore": _noted},
+    Kind.UNKNOWN: {"put_right": _noted, "ignore": _noted},
+    Kind.UNREADABLE: {"put_right": _noted, "reprint": _reprinted, "ignore": _noted},
+    Kind.SUSPECT: {"put_right": _at_home, "hold": _held, "withdraw": _withdrawn, "ignore": _noted},
+}
+"""What can be done about a finding of each kind, and what that does."""
+
+WAYS = tuple(dict.fromkeys(how for acts in ACTS.values() for how in acts))
+NEED_REASON = ("withdraw", "ignore", "hold")
+
+
+def ways(unit: Unit, finding: Finding) -> tuple[str, ...]:
+    """Those of its kind that are possible now, by what the account has of its slot."""
+    facts = unit.facts(finding.code) if finding.code is not None else None
+    return tuple(how for how in ACTS[finding.kind] if _possible(finding, how, facts))
+
+
+def _possible(finding: Finding, how: str, facts: Facts | None) -> bool:
+    match how:
+        case "still_here":
+            return facts is not None and facts.stay is not None and facts.stay.state is StayState.SHIPPED
+        case "hold":
+            return facts is not None and facts.taken
+        case "lost":
+            return facts is not None and facts.slot.card is not CardState.LOST
+        case "withdraw":
+            return facts is not None and facts.taken and facts.live_line is None
+        case "reprint":
+            return finding.kind is not Kind.MISSING or finding.bin != TRAY
+    return True
+
+
+def resolve(unit: Unit, count_id: str, finding_id: str, said: Said) -> stocktakes.Found:
+    """Do what a person decides about a finding.
+
+    Refused: `resolved`, `not_for_this`, `look_closer` where it rests on a matched reading alone, `changed_since`
+    where its slot moved after the count, and what the acts themselves refuse.
+    """
+    now = stocktakes.state(unit, count_id)
+    if now.count.state is StocktakeState.CANCELLED:
+        raise Refused("not_allowed", "This count was cancelled. Count again what is amiss.")
+    finding = _open(now, finding_id, stocktakes.changed(unit, now.count))
+    act = _act(finding, said)
+    after = unit.seq
+    before = unit.facts(finding.code) if finding.code else None
+    doubted = _doubted(unit, before)
+    act(unit, finding, said)
+    undo = _undo_of(before, unit.facts(finding.code) if finding.code else None)
+    undo["doubts"] = _doubts_told(doubted, _doubted(unit, before))
+    resolved = Resolved(
+        id=_name(count_id, finding),
+        stocktake=count_id,
+        finding=json.dumps(finding.as_dict()),
+        how=said.how,
+        reason=said.reason,
+        who=unit.who,
+        at=unit.at,
+        undo=json.dumps(undo | {"to": _moved_to(unit, before) if said.how == "moved" else None}),
+    )
+    unit.add(resolved)
+    unit.record(
+        "finding resolved",
+        {
+            "stocktake": count_id,
+            "finding": finding.id,
+            "how": said.how,
+            "reason": said.reason,
+            "sure": said.sure,
+            "after": after,
+        },
+    )
+    return stocktakes.Found(finding, resolved)
+
+
+def _name(count_id: str, finding: Finding) -> str:
+    return f"{count_id}.{finding.id}"
+
+
+def _open(now: stocktakes.State, finding_id: str, changed: Collection[str]) -> Finding:
+    """The finding of that id that nobody resolved, and whose slot nothing has changed since."""
+    found = next((each for each in now.found if each.finding.id == finding_id), None)
+    if found is not None and found.resolved is not None:
+        raise Refused("resolved", f"This was resolved already: {found.resolved.how.replace('_', ' ')}.")
+    subject = finding_id.partition("-")[2]
+    if subject in changed:
+        raise Refused("changed_since", f"{subject} has changed since. Count it again.")
+    if found is None:
+        raise Missing(f"There is no finding {finding_id} in this count.")
+    return found.finding
+
+
+def _act(finding: Finding, said: Said) -> Act:
+    acts = ACTS[finding.kind]
+    if said.how not in acts:
+        raise Refused("not_for_this", f"What is {finding.kind} can be: {', '.join(acts)}.")
+    if finding.kind is Kind.MISSING and finding.bin == TRAY and said.how in ("withdraw", "reprint"):
+        raise Refused("not_for_this", "A card that is missing in the tray can be: found_later, lost, ignore.")
+    if said.how in NEED_REASON and not said.reason.strip():
+        raise Invalid("/reason", "required", "Say why.")
+    if said.how == "reprint" and said.text is None and (finding.code is None or not said.reason.strip()):
+        raise Invalid("/text", "required", "Read the text of the damaged card, or say why the card is lost.")
+    acts_on_it = acts[said.how] not in (_noted, _still_missing)
+    if finding.certainty is Certainty.MATCHED and acts_on_it and not said.sure:
+        raise Refused("look_closer", "No decoder read this card. Take a closer photo, or look yourself and say so.")
+    if finding.kind is Kind.MISSING and finding.bin == TRAY and said.how == "found_later":
+        return _brought_back
+    return acts[said.how]
+
+
+def _moved_to(unit: Unit, before: Facts | None) -> str | None:
+    return unit.find(Stay, item=before.item.id)[-1].id if before and before.item else None
+
+
+def _doubted(unit: Unit, facts: Facts | None) -> set[str]:
+    """The open doubts of a slot's thing."""
+    return {each.id for each in doubts.open_doubts(unit, facts.item.id)} if facts and facts.item else set()
+
+
+def _doubts_told(before: set[str], after: set[str]) -> dict[str, Any]:
+    return {"added": sorted(after - before), "ended": sorted(before - after)}
+
+
+def _take_back_doubts(unit: Unit, kept: Mapping[str, Any]) -> None:
+    """What an act added is corrected, and what it ended is open again."""
+    for name in kept.get("added", ()):
+        unit.put(replace(must(unit, Doubt, name), how=Settled.CORRECTED, note="Taken back.", ended=unit.at))
+    for name in kept.get("ended", ()):
+        unit.put(replace(must(unit, Doubt, name), how=None, note="", ended=None))
+
+
+def _sighting(kept: Sequence[Any]) -> Sighting:
+    station, place, accepted, at, parcel = kept
+    return Sighting(Station(station), place, accepted, datetime.fromisoformat(at) if at else None, parcel)
+
+
+# What each act may change, and how it is read back from JSON.
+_REVIVE: Mapping[type, Mapping[str, Callable[[Any], Any]]] = {
+    Slot: {"card": CardState, "seen": _sighting, "out": lambda kept: Out(Station(kept[0]), *kept[1:]), "twin": bool},
+    Stay: {"state": StayState, "ended": datetime.fromisoformat, "reason": str},
+    Line: {"state": LineState, "holds": lambda kept: tuple(Held(Hold(h), why) for h, why in kept), "scan": str},
+}
+
+
+def _image(thing: Any) -> dict[str, Any]:
+    """All that is known of a thing, as plain JSON values: another order's line or a newer stay is not the same."""
+    return {each.name: _plain(getattr(thing, each.name)) for each in fields(thing)}
+
+
+def _plain(value: Any) -> Any:
+    match value:
+        case datetime():
+            return value.isoformat()
+        case Sighting() | Out() | Fetch() | Held():
+            return [_plain(getattr(value, each.name)) for each in fields(value)]
+        case tuple():
+            return [_plain(each) for each in value]
+    return value
+
+
+def _parts(facts: Facts | None) -> dict[str, Any]:
+    return {
+        type(each).__name__: each
+        for each in ((facts.slot, facts.stay, facts.line) if facts else ())
+        if each is not None
+    }
+
+
+def _undo_of(before: Facts | None, after: Facts | None) -> dict[str, Any]:
+    """What the parts of a slot were before an act and after it."""
+    both = {"before": before, "after": after}
+    return {when: {name: _image(part) for name, part in _parts(facts).items()} for when, facts in both.items()}
+
+
+def undo(unit: Unit, count_id: str, finding_id: str) -> stocktakes.Found:
+    """Take back how a finding was resolved: all stands as before. `changed_since` once something has built on it."""
+    must(unit, Stocktake, count_id)
+    resolved = unit.get(Resolved, f"{count_id}.{finding_id}")
+    if resolved is None:
+        raise Missing(f"Nothing was resolved under {finding_id} in this count.")
+    finding = Finding.from_dict(json.loads(resolved.finding))
+    kept, after = json.loads(resolved.undo), unit.seq
+    if kept["to"] is not None:
+        _move_back(unit, finding, kept)
+    elif finding.code is not None:
+        _restore(unit, finding.code, kept)
+    _take_back_doubts(unit, kept.get("doubts", {}))
+    unit.drop(Resolved, resolved.id)
+    unit.record("finding reopened", {"stocktake": count_id, "finding": finding_id, "how": resolved.how, "after": after})
+    return stocktakes.Found(finding)
+
+
+def _restore(unit: Unit, code: str, kept: Mapping[str, Any]) -> None:
+    parts = _parts(unit.facts(code))
+    # a sale of what was resolved, a newer stay, any later scan of the card
+    if {name: _image(part) for name, part in parts.items()} != kept["after"]:
+        raise Refused("changed_since", f"{code} has changed since. What was done stands.")
+    for name, part in parts.items():
+        unit.put(_as_before(part, kept["before"][name], _REVIVE[type(part)]))
+
+
+def _as_before(part: Any, was: Mapping[str, Any], names: Iterable[str]) -> Any:
+    """A part of a slot with these of its fields as they were."""
+    revive = _REVIVE[type(part)]
+    return replace(part, **{each: None if was[each] is None else revive[each](was[each]) for each in names})
+
+
+def _move_back(unit: Unit, finding: Finding, kept: Mapping[str, Any]) -> None:
+    """The thing's next stay begins in its former slot, whose card still hangs on it or lies beside it.
+
+    Where that was read, and where the thing lay, is known as before. As long as the line that wanted the thing before
+    the move stands where it stood, nobody touched the thing.
+    """
+    stay, line = must(unit, Stay, kept["to"]), kept["before"].get("Line")
+    facts = unit.facts(finding.subject)
+    moved = unit.facts(stay.code)
+    if facts is None or moved is None or facts.taken or facts.slot.card is not CardState.DUE or not stay.open:
+        raise Refused("changed_since", f"{finding.subject} has changed since. Move the thing instead.")
+    now = moved.live_line
+    untouched = now is None or now.state is LineState.WAITING or (line is not None and line["state"] == now.state)
+    if moved.slot.seen is not None or not untouched:
+        raise Refused("changed_since", "The thing was touched since. Move it instead.")
+    stock.move_back(unit, stay, finding.subject)
+    unit.put(_as_before(must(unit, Slot, finding.subject), kept["before"]["Slot"], ("seen", "out")))

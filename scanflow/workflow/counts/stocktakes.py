@@ -1,0 +1,233 @@
+"""A count of an area: opened, looked into place by place, closed with a report or cancelled. It changes nothing else.
+
+What its findings are put right by stands in `resolving`, what is said at its end in `stocktake_report`.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator, Mapping
+from dataclasses import asdict, dataclass, replace
+from datetime import timedelta
+from typing import Any
+
+from scanflow.domain.counts.findings import Finding, Kind, Place, Standing, findings, places
+from scanflow.domain.counts.stocktake import Area, BadArea, Chosen, Looked, Read, Resolved, Sample, Stocktake
+from scanflow.domain.life import LIVE, StayState, StocktakeState
+from scanflow.domain.things import Bin, Item, Line, Photo, Slot, Station, Stay
+from scanflow.domain.whereabouts import Account, whereabouts
+from scanflow.domain.whereabouts import Place as Stands
+from scanflow.planning.counting import draw
+from scanflow.workflow.ports import Invalid, Unit, must
+
+JUMP = timedelta(days=40)
+"""A longer time without an entry in the ledger may be a wrong clock."""
+
+TRUSTED = timedelta(days=7)
+"""After so long a person has seen that the clock is right."""
+
+
+def open_count(unit: Unit, area: str, note: str = "", sample: int | None = None) -> Stocktake:
+    """Begin a count of an area, or of so many of its bins, drawn blind; it may rest for days.
+
+    What is drawn hangs on the new count's id alone, which nobody chooses: `planning.counting.draw` gives it again from
+    the area's bins, the first `Sample.of` of them. `Invalid` at `/area` and `/sample`.
+    """
+    try:
+        wanted = Area.parse(area)
+    except BadArea as error:
+        raise Invalid("/area", "bad_area", str(error)) from error
+    if not wanted.places(unit.find(Bin)):
+        raise Invalid("/area", "unknown_area", f"There is no bin in {wanted}.")
+    count = Stocktake(unit.new_id(), str(wanted), note, unit.at, unit.seq)
+    if sample is not None:
+        names = bins_of(unit, wanted)
+        if not 0 < sample <= len(names):
+            raise Invalid("/sample", "bad_number", f"Draw 1 to {len(names)} of the bins of {wanted}.")
+        drawn = set(draw(names, sample, count.id))
+        bins = tuple(name for name in names if name in drawn)
+        count = replace(count, sample=Sample(Chosen.BLIND, len(names), bins))
+    return begin(unit, count)
+
+
+def bins_of(unit: Unit, area: Area) -> tuple[str, ...]:
+    """The bins of an area, without the tray."""
+    return tuple(each.name for each in unit.find(Bin) if area.covers(each))
+
+
+def begin(unit: Unit, count: Stocktake) -> Stocktake:
+    """Keep a new count, and write into the ledger what it is about."""
+    unit.add(count)
+    told = {"stocktake": count.id, "area": count.area, "note": count.note}
+    unit.record("stocktake opened", told | ({"sample": asdict(count.sample)} if count.sample else {}))
+    forget_old_photos(unit)
+    return count
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """A finding with how it was resolved, None while it is open."""
+
+    finding: Finding
+    resolved: Resolved | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class State:
+    """A count as it stands: all slots by the shop's account, its looks, what is known of each place, its findings."""
+
+    count: Stocktake
+    room: Mapping[str, Standing]
+    looks: tuple[Looked, ...]
+    places: Mapping[str, Place]
+    found: tuple[Found, ...]
+
+    @property
+    def looked(self) -> int:
+        return sum(each.looked for each in self.places.values())
+
+
+def state(unit: Unit, count_id: str) -> State:
+    """How a count stands. Once it is closed its findings are those of the report, whatever happened since."""
+    count = must(unit, Stocktake, count_id)
+    names = count.places(unit.find(Bin))
+    looks = unit.find(Looked, stocktake=count_id)
+    room = standings(unit)
+    resolved = {
+        finding.id: Found(finding, each)
+        for each in unit.find(Resolved, stocktake=count_id)
+        for finding in (Finding.from_dict(json.loads(each.finding)),)
+    }
+    gone = set() if count.report else changed(unit, count)
+    sorted_out = {
+        one.finding.subject
+        for one in resolved.values()
+        if one.finding.kind is Kind.UNREADABLE and one.resolved is not None and one.resolved.how == "ignore"
+    }
+    known = places(names, room, looks, gone, sorted_out)
+    if count.report:
+        written = [Finding.from_dict(each) for each in json.loads(count.report)["findings"]]
+        return State(count, room, looks, known, tuple(resolved.get(each.id, Found(each)) for each in written))
+    settled = {one.finding.subject for one in resolved.values()}
+    now = [Found(each) for each in findings(names, room, looks, gone, sorted_out) if each.subject not in settled]
+    order = list(Kind)
+    found = sorted([*resolved.values(), *now], key=lambda one: (order.index(one.finding.kind), one.finding.subject))
+    return State(count, room, looks, known, tuple(found))
+
+
+def standings(unit: Unit) -> dict[str, Standing]:
+    """Every slot by the shop's account."""
+    stays = {stay.code: stay for stay in unit.find(Stay, state=StayState.STORED)}
+    lines = {line.stay: line for live in sorted(LIVE) for line in unit.find(Line, state=live)}
+    return {slot.code: _standing(slot, stays.get(slot.code), lines) for slot in unit.find(Slot)}
+
+
+def _standing(slot: Slot, stay: Stay | None, lines: Mapping[str | None, Line]) -> Standing:
+    if stay is None:
+        return Standing(slot.code, slot.bin, False, slot.card, slot.bin)
+    line = lines.get(stay.id)
+    state = line.state if line is not None else None
+    where = whereabouts(Account(slot, True, state, parcel=line.parcel if line else None))
+    read_off = where.read is not None and where.read.station is Station.TABLE
+    return Standing(
+        slot.code, slot.bin, True, slot.card, where.bin or slot.bin, state, where.place is not Stands.BIN or read_off
+    )
+
+
+def unexpected(read: Read, place: str, room: Mapping[str, Standing]) -> bool:
+    """Whether by the account this card is not at this place, nor where the labels in the picture have it."""
+    return bool(read.text) and (read.code is None or room[read.code].place not in (read.bins or (place,)))
+
+
+def changed(unit: Unit, count: Stocktake) -> set[str]:
+    """Codes of the slots whose thing or card moved since the count began, by its own resolutions of them apart.
+
+    What another count put right has moved too, whatever else the ledger has of it.
+    """
+    moved: list[tuple[int, set[str]]] = []
+    for seq, kind, data in unit.told_since(count.seq):
+        if kind in ("finding resolved", "finding reopened"):
+            subject = {data["finding"].partition("-")[2]}
+            if data["stocktake"] == count.id:
+                moved = [(at, codes if at <= data["after"] else codes - subject) for at, codes in moved]
+            elif data["how"] != "ignore":
+                moved.append((seq, subject))
+        elif codes := set(_moved(unit, kind, data)):
+            moved.append((seq, codes))
+    return set().union(*(codes for _, codes in moved))
+
+
+def _moved(unit: Unit, kind: str, data: Mapping[str, Any]) -> Iterator[str]:
+    """The slots that an entry of the ledger is about, if it tells of a thing or card that moved."""
+    match kind:
+        case "put away" | "returned" | "withdrawn" | "card lost" | "found" | "undone" | "settled":
+            yield from [data["code"]] if "code" in data else _codes_of(unit, unit.find(Line, id=data["line"]))
+        case "moved":
+            yield from (data["code"], data["to"])
+        case "scan":
+            yield from data["released"]
+            if data["verdict"] == "accepted" and data["code"] is not None:
+                yield data["code"]
+        case "parcel closed":
+            yield from data["released"]
+        case "parcel reopened":
+            for order in data["orders"]:
+                yield from _codes_of(unit, unit.find(Line, order=order))
+
+
+def _codes_of(unit: Unit, lines: tuple[Line, ...]) -> Iterator[str]:
+    for line in lines:
+        stay = unit.get(Stay, line.stay) if line.stay else None
+        if stay is not None:
+            yield stay.code
+
+
+def cancel(unit: Unit, count_id: str) -> Stocktake:
+    """End a count without a report; what was resolved in it stays resolved."""
+    count = must(unit, Stocktake, count_id).after("cancel", unit.at)
+    unit.put(count)
+    unit.record("stocktake cancelled", {"stocktake": count.id})
+    return count
+
+
+def forget_photos(unit: Unit, count_id: str) -> Stocktake:
+    """Delete the photos of a count for good, but for those that a thing has, or another count."""
+    count = must(unit, Stocktake, count_id)
+    forgotten = []
+    for each in unit.find(Looked, stocktake=count_id):
+        if each.photo is not None:
+            unit.put(replace(each, photo=None))
+            if not unit.find(Looked, photo=each.photo) and not unit.find(Item, photo=each.photo):
+                unit.drop(Photo, each.photo)
+            forgotten.append(each.photo)
+    if forgotten:
+        unit.record("photos deleted", {"stocktake": count_id, "photos": sorted(set(forgotten))})
+    return count
+
+
+def forget_old_photos(unit: Unit) -> bool:
+    """Delete the photos of counts that ended longer ago than the shop keeps them. False where they wait for now: the
+    clock is far past what the ledger knows, and what is deleted by a wrong one is gone for good.
+    """
+    before = unit.at - timedelta(days=unit.settings.photo_days)
+    old = [
+        count.id
+        for ended in (StocktakeState.CLOSED, StocktakeState.CANCELLED)
+        for count in unit.find(Stocktake, state=ended)
+        if count.closed is not None and count.closed < before and any(_photos(unit, count.id))
+    ]
+    if old and _clock_is_ahead(unit):
+        return False
+    for count_id in old:
+        forget_photos(unit, count_id)
+    return True
+
+
+def _photos(unit: Unit, count_id: str) -> Iterator[str]:
+    return (each.photo for each in unit.find(Looked, stocktake=count_id) if each.photo is not None)
+
+
+def _clock_is_ahead(unit: Unit) -> bool:
+    """Whether the time jumped within the last week: what was told by a clock that went wrong then proves nothing."""
+    last = unit.told_before(unit.at - TRUSTED)
+    return last is not None and unit.at - last > JUMP

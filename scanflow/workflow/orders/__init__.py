@@ -1,0 +1,444 @@
+"""Orders come in and their lines are bound; a person settles what is held."""
+
+from __future__ import annotations
+
+from collections import Counter, defaultdict
+from collections.abc import Iterable
+from dataclasses import replace
+from datetime import datetime
+from enum import StrEnum
+from itertools import count
+
+from labels import slot_code
+from scanflow.domain.life import OF_BINDING, DoubtKind, Hold, LineState, Settled
+from scanflow.domain.orders.binding import Asked, Found, bind, learns
+from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.orders.titles import Titled, words_of
+from scanflow.domain.things import Item, Line, Order, Parcel, Section, Stay
+from scanflow.workflow import parcels
+from scanflow.workflow.orders import learned
+from scanflow.workflow.ports import Invalid, Refused, Unit, must
+from scanflow.workflow.stock import doubts
+from scanflow.workflow.stock.sightings import gone
+from scanflow.workflow.times import HOW, instant
+
+
+class Outcome(StrEnum):
+    NEW = "new"
+    CHANGED = "changed"
+    UNCHANGED = "unchanged"
+
+
+def receive(unit: Unit, incoming: IncomingOrder) -> tuple[Order, Outcome]:
+    """Take an order in, once: its number is unique per channel, and the same again changes nothing.
+
+    A later version binds its new lines, holds absent ones (`not_in_file`) and changed ones; nothing is dropped.
+    Without a channel two shops may use one number: what has no line of an order that came before is another order.
+    """
+    known = _numbered(unit, incoming)
+    again = known[0] if known and incoming.channel else _most_alike(unit, known, incoming)
+    if again is not None:
+        return _receive_again(unit, again, incoming)
+    ordered_at, ship_by = _times(unit, incoming)
+    number = _free_number(unit, incoming) if known else incoming.number
+    sent = incoming.number if known else ""
+    order = Order(unit.new_id(), number, incoming.channel, unit.at, unit.next_slip(), ordered_at, ship_by, None, sent)
+    unit.add(order)
+    lines = [_new_line(unit, order, place, line) for place, line in enumerate(incoming.lines, 1)]
+    unit.record(
+        "order received",
+        {"order": order.id, "number": order.number, "channel": order.channel, "lines": [_told(x) for x in lines]},
+    )
+    if known:
+        _hold_both(unit, known, order)
+    return order, Outcome.NEW
+
+
+def _numbered(unit: Unit, incoming: IncomingOrder) -> tuple[Order, ...]:
+    """The orders that came under this number: at most one where a channel is named."""
+    first = unit.find(Order, number=incoming.number, channel=incoming.channel)
+    if not first or incoming.channel:
+        return first
+    return (*first, *unit.find(Order, sent_number=incoming.number, channel=""))
+
+
+def _most_alike(unit: Unit, known: Iterable[Order], incoming: IncomingOrder) -> Order | None:
+    """The order that has the most lines of the one that comes, None where none has any."""
+    asked = Counter(_identity(line) for line in incoming.lines)
+
+    def shared(order: Order) -> int:
+        return (asked & Counter(_identity(line) for line in unit.find(Line, order=order.id))).total()
+
+    best = max(known, key=shared, default=None)
+    return best if best is not None and (shared(best) or not asked) else None
+
+
+def _identity(line: Line | IncomingLine) -> str:
+    """What tells that two lines are the same: the reference, or the title of a row that has none."""
+    return _same(line.reference) or line.title.casefold()
+
+
+def _free_number(unit: Unit, incoming: IncomingOrder) -> str:
+    """The number with the next free mark: `1001 (2)`."""
+    marked = (f"{incoming.number} ({place})" for place in count(2))
+    return next(each for each in marked if not unit.find(Order, number=each, channel=incoming.channel))
+
+
+def _hold_both(unit: Unit, known: Iterable[Order], order: Order) -> None:
+    """Two orders came under one number: nothing of either leaves until a person has looked at each line."""
+    names = ", ".join(each.number for each in known)
+    held = [
+        (each, f"A different order came under the number {order.sent_number}. It is kept as {order.number}.")
+        for each in known
+    ]
+    held.append((order, f"It came under the number {order.sent_number}, which another order already has: {names}."))
+    for each, why in held:
+        for line in unit.find(Line, order=each.id):
+            if line.live or line.state is LineState.UNBOUND:
+                unit.put(line.held(Hold.DOUBTFUL, why))
+                unit.record("held", {"line": line.id, "why": why})
+
+
+def _times(unit: Unit, incoming: IncomingOrder) -> tuple[datetime | None, datetime | None]:
+    times = []
+    for name in ("ordered_at", "ship_by"):
+        try:
+            times.append(instant(getattr(incoming, name), unit.settings.zone))
+        except (ValueError, OverflowError) as error:
+            raise Invalid(f"/{name}", "bad_time", HOW) from error
+    return times[0], times[1]
+
+
+def _told(line: Line) -> dict[str, str | None]:
+    return {"line": line.id, "reference": line.reference, "stay": line.stay, "hold": line.hold}
+
+
+def _new_line(unit: Unit, order: Order, position: int, incoming: IncomingLine) -> Line:
+    line = Line(unit.new_id(), order.id, position, incoming.reference, incoming.title, incoming.listing)
+    asked, found = _found(unit, order, incoming)
+    bound = bind(asked, found)
+    if bound.stay is not None:
+        line = replace(line.after("settle"), stay=bound.stay)
+    for each in bound.holds:
+        line = line.held(each.hold, each.why)
+    unit.add(line)
+    if found.item is not None and learns(asked, found, bound):
+        learned.learn(unit, asked.listing, found.item.id, line.id)
+    return line
+
+
+def _found(unit: Unit, order: Order, line: IncomingLine | Line) -> tuple[Asked, Found]:
+    """What the line says of its thing, and what the room knows of that."""
+    bad = line.bad if isinstance(line, IncomingLine) else None
+    widths = {section.code: section.digits for section in unit.find(Section)}
+    try:
+        named = slot_code.parse_reference(line.reference, widths)
+    except slot_code.CodeError:
+        return Asked(False, bad=bad), Found()
+    asked = Asked(True, named.turn, line.title, line.listing, order.ordered_at, bad)
+    facts = unit.facts(named.code)
+    if facts is None:
+        return replace(asked, known=False), Found()
+    turn = named.turn if named.turn is not None else facts.slot.turns
+    stays = unit.find(Stay, code=named.code, turn=turn)
+    if not stays:
+        return asked, Found(turns=facts.slot.turns)
+    latest = unit.find(Stay, item=stays[0].item)[-1]
+    item = must(unit, Item, latest.item)
+    found = Found(
+        stays[0],
+        latest,
+        item,
+        _wanted_by(unit, latest),
+        facts.slot.turns,
+        doubts.said(unit, doubts.open_doubts(unit, item.id)),
+        learned.listings_of(unit, item),
+        learned.listed(unit, line.listing),
+    )
+    return asked, found if found.listed_here else replace(found, closer=_closer(unit, line.title, item))
+
+
+def _closer(unit: Unit, said: str, item: Item | None) -> Titled | None:
+    """Another thing in stock that the title fits better; what has every word of it can't be outdone."""
+    ours = item.title if item else ""
+    if words_of(said) <= words_of(ours):
+        return None
+    return unit.stocked().closer(said, ours, item.id if item else "")
+
+
+def others(unit: Unit, line_id: str) -> tuple[Titled, ...]:
+    """The other things that a line's listing id and title name: what a person compares first."""
+    line = must(unit, Line, line_id)
+    item = unit.get(Item, must(unit, Stay, line.stay).item) if line.stay else None
+    closer = _closer(unit, line.title, item)
+    found = (*learned.listed(unit, line.listing), *((closer,) if closer else ()))
+    return tuple(dict.fromkeys(each for each in found if item is None or each.item != item.id))
+
+
+def _wanted_by(unit: Unit, stay: Stay) -> str | None:
+    """The number of the order that has the thing, or had it shipped."""
+    for line in unit.find(Line, stay=stay.id):
+        if line.live or line.state is LineState.RELEASED:
+            return must(unit, Order, line.order).number
+    return None
+
+
+def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[Order, Outcome]:
+    ordered_at, ship_by = _times(unit, incoming)
+    newer = replace(order, ordered_at=ordered_at or order.ordered_at, ship_by=ship_by or order.ship_by)
+    lines = unit.find(Line, order=order.id)
+    left: dict[str, list[Line]] = defaultdict(list)
+    for line in lines:
+        left[_same(line.reference)].append(line)
+    changes = []
+    undated = replace(newer, ordered_at=None)  # what it has more now was ordered later, nobody says when
+    position = max((line.position for line in lines), default=0)
+    for wanted in incoming.lines:
+        old = left[_same(wanted.reference)]
+        if old:
+            changes += _compare(unit, old.pop(0), wanted)
+        else:
+            position += 1
+            changes.append(_new_line(unit, undated, position, wanted))
+    changes += [line for gone in left.values() for line in _absent(unit, gone)]
+    if newer == order and not changes:
+        return order, Outcome.UNCHANGED
+    unit.put(newer)
+    unit.record("order changed", {"order": order.id, "number": order.number, "lines": [_told(x) for x in changes]})
+    return newer, Outcome.CHANGED
+
+
+def _same(reference: str) -> str:
+    return slot_code.compact(reference)
+
+
+def _compare(unit: Unit, line: Line, wanted: IncomingLine) -> list[Line]:
+    """The line if the order now says something else of it; a live one is held for a person to look."""
+    new = replace(line, title=wanted.title, listing=wanted.listing, in_file=True)
+    if new == line:
+        return []
+    if (new.title, new.listing) != (line.title, line.listing):
+        touched = line.state in (LineState.PICKED, LineState.PACKED, LineState.RELEASED)
+        hold = Hold.CHANGED_AFTER_PICK if touched else Hold.DOUBTFUL
+        new = _held(unit, new, hold, f"The order now says “{wanted.title}”, before it said “{line.title}”.")
+    unit.put(new)
+    return [new]
+
+
+def _absent(unit: Unit, lines: Iterable[Line]) -> list[Line]:
+    """Hold the lines that the order lacks now and had before; once, so that a person's answer stands."""
+    gone = [
+        replace(_held(unit, line, Hold.NOT_IN_FILE, "The order came again without this line."), in_file=False)
+        for line in lines
+        if line.in_file and line.state is not LineState.CANCELLED and _can_be_held(unit, line)
+    ]
+    for line in gone:
+        unit.put(line)
+    return gone
+
+
+def _held(unit: Unit, line: Line, hold: Hold, why: str) -> Line:
+    return line.held(hold, why) if _can_be_held(unit, line) else line
+
+
+def _can_be_held(unit: Unit, line: Line) -> bool:
+    """Not what has left or come back; a cancelled line keeps its holds for when it is wanted after all."""
+    if line.state is LineState.RELEASED:
+        return not gone(unit, must(unit, Parcel, line.parcel or ""))
+    return line.state is not LineState.RETURNED
+
+
+def cancel(unit: Unit, order_id: str, line_id: str | None = None) -> Order:
+    """Cancel one line or all that can be. What lies in a parcel is only held: it must come out by a scan first, and a
+    closed parcel does not leave meanwhile. Refused: `already_released` where all has left.
+    """
+    order = must(unit, Order, order_id)
+    lines = unit.find(Line, order=order_id)
+    if line_id is not None:
+        lines = tuple(line for line in lines if line.id == line_id)
+        if not lines:
+            raise Invalid("/line", "unknown_line", "The order has no such line.")
+    open_lines = [line for line in lines if _can_be_cancelled(unit, line)]
+    if not open_lines and any(line.state is LineState.RELEASED for line in lines):
+        raise Refused("already_released", "It has left. Nothing can be cancelled.")
+    cancelled = [_cancel(unit, line) for line in open_lines]
+    if cancelled:
+        unit.record("cancelled", {"order": order.id, "number": order.number, "lines": [x.id for x in cancelled]})
+    return order
+
+
+def _can_be_cancelled(unit: Unit, line: Line) -> bool:
+    if line.state is LineState.RELEASED:
+        return _can_be_held(unit, line)
+    return line.live or line.state is LineState.UNBOUND
+
+
+def _cancel(unit: Unit, line: Line) -> Line:
+    match line.state:
+        case LineState.PACKED:
+            new = line.held(Hold.CANCELLED_IN_BOX, "Cancelled while in the parcel. Take it out with a scan.")
+        case LineState.RELEASED:
+            new = line.held(
+                Hold.CANCELLED_IN_BOX,
+                "Cancelled after its parcel was closed. Open the parcel again and take the thing out.",
+            )
+        case _:
+            new = line.after("cancel")
+    unit.put(new)
+    return new
+
+
+def settle(unit: Unit, line_id: str, stay_id: str | None = None, hold: Hold | None = None) -> Line:
+    """A person decides: this stay it is (`stay_id`), or the one it is bound to.
+
+    One hold goes, the gravest unless `hold` says which; with another stay all that was about the former thing goes, and
+    what is doubted of the new one comes. Refused: `not_held`, `still_in_box`, `doubted`.
+    """
+    line = must(unit, Line, line_id)
+    target = stay_id or line.stay
+    if line.state is LineState.UNBOUND and target is None:
+        raise Invalid("/stay", "required", "Say which thing this line means.")
+    if target != line.stay and target is not None:
+        _refuse_in_box(line)
+        _check_wanted(unit, target)
+        new = replace(_unbound(line.freed(OF_BINDING)), stay=target)
+        new = doubts.hold(unit, new.after("settle"), must(unit, Stay, target).item)
+        learned.forget(unit, line=line.id)
+        settled = line.hold
+    else:
+        settled = _settled(line, hold)
+        new = line.freed((settled,)) if settled is not None else line
+    unit.put(new)
+    unit.record("settled", {"line": line.id, "stay": target, "hold": settled})
+    return new
+
+
+def _refuse_in_box(line: Line) -> None:
+    """Of what lies in a closed parcel a person may say that it has left, or is wanted after all."""
+    if line.has(Hold.CANCELLED_IN_BOX) and line.state is not LineState.RELEASED:
+        raise Refused("still_in_box", "It was cancelled. Take it out of the parcel with a scan.")
+
+
+def _settled(line: Line, hold: Hold | None) -> Hold | None:
+    """The hold that a person's word ends. Doubts end by themselves, and what is packed by a scan at its parcel."""
+    chosen = hold or line.hold
+    if chosen is None:
+        return None
+    if not line.has(chosen):
+        raise Refused("not_held", f"The line is not held for this reason: {chosen.replace('_', ' ')}.")
+    match chosen:
+        case Hold.CANCELLED_IN_BOX:
+            _refuse_in_box(line)
+        case Hold.MISPLACED if line.state is LineState.PACKED:
+            raise Refused("still_in_box", "Scan its card at its open parcel, or take it out with a scan.")
+        case Hold.SUSPECT:
+            why = doubts.sentence(line.why)
+            raise Refused("doubted", f"{why} Settle the doubt first: compare it with its picture, then scan its card.")
+    return chosen
+
+
+def _unbound(line: Line) -> Line:
+    """The line free of its stay: what was picked for it has to go back, what is packed must come out first."""
+    match line.state:
+        case LineState.UNBOUND:
+            return line
+        case LineState.PACKED:
+            raise Refused("still_in_box", "Take the other thing out of the parcel with a scan first.")
+        case LineState.PICKED:
+            line = line.after("put back")
+        case LineState.SHORT:
+            line = line.after("find")
+    return replace(line.after("unbind"), stay=None, round=None, basket=None)
+
+
+def _check_wanted(unit: Unit, stay_id: str) -> None:
+    stay = unit.get(Stay, stay_id)
+    if stay is None:
+        raise Invalid("/stay", "unknown_stay", "There is no such stay.")
+    if not stay.open:
+        raise Refused("not_in_stock", "That thing has left its slot.")
+    for line in unit.find(Line, stay=stay_id):
+        if line.live:
+            number = must(unit, Order, line.order).number
+            raise Refused("has_live_line", f"Order {number} wants that thing.")
+
+
+def short(unit: Unit, line_id: str, note: str = "") -> Line:
+    """Its thing is not where it should be; it is missing until somebody sees it, whoever orders it next."""
+    line = _step(unit, line_id, "miss", "short", note)
+    item = must(unit, Stay, line.stay or "").item
+    doubts.doubt(unit, item, DoubtKind.MISSING, note)
+    line = doubts.hold(unit, line, item)
+    unit.put(line)
+    return line
+
+
+def found(unit: Unit, line_id: str) -> Line:
+    """It turned up, as somebody says; the line waits again."""
+    line = _step(unit, line_id, "find", "found")
+    item = must(unit, Stay, line.stay or "").item
+    doubts.found(unit, item, Settled.CORRECTED)
+    line = doubts.hold(unit, line, item)
+    unit.put(line)
+    return line
+
+
+def _step(unit: Unit, line_id: str, event: str, kind: str, note: str = "") -> Line:
+    line = must(unit, Line, line_id).after(event)
+    unit.put(line)
+    unit.record(kind, {"line": line.id, "note": note})
+    return line
+
+
+def hold(unit: Unit, line_id: str, why: str) -> Line:
+    """“Not this thing”: its item is in doubt, and the line stands still until a person settles that.
+
+    Said of what lies in a closed parcel that has not left, the parcel is opened again; where its table is taken, it is
+    held closed.
+    """
+    line = must(unit, Line, line_id)
+    if line.stay is None or not (line.live or line.state is LineState.RELEASED):
+        raise Refused("not_allowed", f"The line is {line.state}; there is nothing to hold.")
+    if line.state is LineState.RELEASED:
+        _open_if_can_be(unit, line)
+    item = must(unit, Stay, line.stay).item
+    doubts.doubt(unit, item, DoubtKind.NOT_THIS, why)
+    line = doubts.hold(unit, must(unit, Line, line_id), item)
+    unit.put(line)
+    unit.record("held", {"line": line.id, "why": why})
+    return line
+
+
+def _open_if_can_be(unit: Unit, line: Line) -> None:
+    """Open its closed parcel again, unless the table or a slot is taken by now. Refused: `handed_over` once it left."""
+    parcel = must(unit, Parcel, line.parcel or "")
+    if gone(unit, parcel) or (parcels.can_reopen(unit, parcel) and parcels.open_parcel_at(unit, parcel.table) is None):
+        parcels.reopen(unit, parcel.id)
+
+
+def revive(unit: Unit, line_id: str) -> Line:
+    """A cancelled line is wanted after all, while its thing is in stock and no other order has it.
+
+    It is held as before, and by what is doubted of its thing now; one that was bound to nothing is unbound again.
+    """
+    line = must(unit, Line, line_id)
+    new = line.after("revive unbound") if line.stay is None else _wanted_again(unit, line, "revive")
+    unit.put(new)
+    unit.record("revived", {"line": line.id, "stay": new.stay})
+    return new
+
+
+def send_again(unit: Unit, line_id: str) -> Line:
+    """What came back goes to its buyer once more: the line waits for the thing where it stands now."""
+    new = _wanted_again(unit, must(unit, Line, line_id), "send again")
+    unit.put(new)
+    unit.record("sent again", {"line": new.id, "stay": new.stay})
+    return new
+
+
+def _wanted_again(unit: Unit, line: Line, event: str) -> Line:
+    """The line bound to its thing's present stay, held by what is doubted of the thing."""
+    new = line.after(event).freed((Hold.MISPLACED, Hold.CANCELLED_IN_BOX))
+    latest = unit.find(Stay, item=must(unit, Stay, line.stay or "").item)[-1]
+    _check_wanted(unit, latest.id)
+    return doubts.hold(unit, replace(new, stay=latest.id, round=None, basket=None, parcel=None), latest.item)

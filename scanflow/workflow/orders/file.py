@@ -1,0 +1,67 @@
+"""A file of orders is loaded, part by part, and no row silently lost."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+
+from scanflow.domain.derive import stands_still
+from scanflow.domain.orders.incoming import IncomingOrder
+from scanflow.domain.things import Line
+from scanflow.workflow.orders import Outcome, receive
+from scanflow.workflow.ports import Invalid, Unit
+
+
+@dataclass(frozen=True, slots=True)
+class RefusedRow:
+    """A row of the file, 1 for its first, that became no line: why, and a sentence about it."""
+
+    row: int
+    code: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Loaded:
+    """How many orders were new, changed and unchanged; the file's lines that are held; the rows refused."""
+
+    loaded: int
+    changed: int
+    unchanged: int
+    held: tuple[str, ...]
+    refused: tuple[RefusedRow, ...]
+
+
+Rows = Mapping[tuple[str, str], Sequence[int]]
+"""The row numbers of an order's lines by (channel, number)."""
+
+
+def load(unit: Unit, orders: Sequence[IncomingOrder], rows: Rows) -> Loaded:
+    """Receive all these orders."""
+    return load_part(unit, orders, rows, 0, lambda: False)[0]
+
+
+def load_part(
+    unit: Unit, orders: Sequence[IncomingOrder], rows: Rows, first: int, enough: Callable[[], bool]
+) -> tuple[Loaded, int]:
+    """Receive orders from `orders[first]` on until it is `enough`, one at least; and the place of the next one.
+
+    What a rule looks at never lies in two parts: no order depends on the others of its file.
+    """
+    outcomes: Counter[Outcome] = Counter()
+    held: list[str] = []
+    refused: list[RefusedRow] = []
+    place = first
+    while place < len(orders) and (place == first or not enough()):
+        incoming = orders[place]
+        place += 1
+        try:
+            order, outcome = receive(unit, incoming)
+        except Invalid as error:
+            refused += [RefusedRow(row, error.code, error.detail) for row in rows[incoming.channel, incoming.number]]
+            continue
+        outcomes[outcome] += 1
+        held += [line.id for line in unit.find(Line, order=order.id) if stands_still(line)]
+    counts = (outcomes[Outcome.NEW], outcomes[Outcome.CHANGED], outcomes[Outcome.UNCHANGED])
+    return Loaded(*counts, tuple(held), tuple(refused)), place

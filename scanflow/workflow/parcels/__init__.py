@@ -1,0 +1,240 @@
+"""The box on the table: opened for orders, closed over what was packed by scan, opened again."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+
+from scanflow.domain.derive import OrderState, order_state, stands_still
+from scanflow.domain.life import CLOSING, REOPENING, Hold, LineState, ParcelState
+from scanflow.domain.things import Line, Order, Parcel, Slot, Station, Stay
+from scanflow.domain.whereabouts import contradicts_closing, contradicts_parcel, place_words
+from scanflow.workflow.ports import Invalid, Refused, Unit, must
+from scanflow.workflow.stock.sightings import gone
+
+ENDED = frozenset({OrderState.RELEASED, OrderState.CANCELLED, OrderState.RETURNED})
+
+
+@dataclass(frozen=True, slots=True)
+class _Packed:
+    """A thing in a parcel: what closing and reopening step together."""
+
+    line: Line
+    stay: Stay
+    card: Slot
+
+
+def lines_of(unit: Unit, orders: Iterable[str]) -> tuple[Line, ...]:
+    return tuple(line for order in orders for line in unit.find(Line, order=order))
+
+
+def named(unit: Unit, order_ids: Iterable[str]) -> list[Order]:
+    """The orders of these ids, each once; `unknown_order` where there is none."""
+    orders = []
+    for place, name in enumerate(dict.fromkeys(order_ids)):
+        order = unit.get(Order, name)
+        if order is None:
+            raise Invalid(f"/orders/{place}", "unknown_order", "There is no such order.")
+        orders.append(order)
+    return orders
+
+
+def still_wanted(lines: Iterable[Line]) -> tuple[Line, ...]:
+    """The lines that keep a parcel from being complete: not yet packed, short, unbound or held."""
+    wanted = (LineState.UNBOUND, LineState.WAITING, LineState.PICKED, LineState.SHORT)
+    return tuple(line for line in lines if line.state in wanted or stands_still(line))
+
+
+def codes_of(unit: Unit, lines: Iterable[Line]) -> list[str]:
+    """What to call these lines: the slot of each, or else its reference."""
+    stays = ((line, unit.get(Stay, line.stay) if line.stay else None) for line in lines)
+    return [stay.code if stay else line.reference for line, stay in stays]
+
+
+def open_parcel_at(unit: Unit, table: str) -> Parcel | None:
+    found = unit.find(Parcel, table=table, state=ParcelState.OPEN)
+    return found[0] if found else None
+
+
+def open_parcel(unit: Unit, order_ids: Iterable[str], table: str = "main") -> Parcel:
+    """Open the box of these orders at a table, or take the one that was set aside for them.
+
+    Refused: `parcel_open` when the table has one or an order's things lie in another box, `nothing_to_pack`.
+    """
+    orders = named(unit, order_ids)
+    _table_free(unit, table)
+    names = tuple(order.id for order in orders)
+    for before in {order.parcel: None for order in orders if order.parcel}:
+        parcel = must(unit, Parcel, before)
+        if parcel.state is ParcelState.ASIDE and set(parcel.orders) == set(names):
+            return _resume(unit, parcel, table)
+        raise Refused("parcel_open", "Another parcel of this order is not closed yet.", parcel=parcel.id)
+    _refuse_ended(unit, orders)
+    parcel = Parcel(unit.new_id(), table, names, unit.at)
+    unit.add(parcel)
+    _bind(unit, names, parcel.id)
+    unit.record("parcel opened", {"parcel": parcel.id, "table": table, "orders": list(names)})
+    return parcel
+
+
+def _refuse_ended(unit: Unit, orders: Iterable[Order]) -> None:
+    for order in orders:
+        if order_state(unit.find(Line, order=order.id)) in ENDED:
+            raise Refused("nothing_to_pack", f"Nothing of order {order.number} is left to pack.")
+
+
+def _table_free(unit: Unit, table: str) -> None:
+    parcel = open_parcel_at(unit, table)
+    if parcel is not None:
+        numbers = ", ".join(must(unit, Order, name).number for name in parcel.orders)
+        raise Refused("parcel_open", f"The parcel of {numbers} is open. Close it or set it aside.", parcel=parcel.id)
+
+
+def _resume(unit: Unit, parcel: Parcel, table: str) -> Parcel:
+    parcel = replace(parcel.after("resume"), table=table, opened=unit.at)
+    unit.put(parcel)
+    unit.record("parcel resumed", {"parcel": parcel.id, "table": table})
+    return parcel
+
+
+def _bind(unit: Unit, orders: Iterable[str], parcel: str | None) -> None:
+    for name in orders:
+        unit.put(replace(must(unit, Order, name), parcel=parcel))
+
+
+def _drop(unit: Unit, parcel: Parcel) -> Parcel:
+    parcel = parcel.after("drop")
+    unit.put(parcel)
+    _bind(unit, parcel.orders, None)
+    unit.record("parcel dropped", {"parcel": parcel.id})
+    return parcel
+
+
+def set_aside(unit: Unit, parcel_id: str) -> Parcel:
+    """Take an open parcel off the table; an empty one is dropped."""
+    parcel = must(unit, Parcel, parcel_id)
+    if not unit.find(Line, parcel=parcel.id, state=LineState.PACKED):
+        return _drop(unit, parcel)
+    parcel = parcel.after("set aside")
+    unit.put(parcel)
+    unit.record("parcel set aside", {"parcel": parcel.id})
+    return parcel
+
+
+def close_parcel(unit: Unit, parcel_id: str, *, partial: bool = False, scan: str | None = None) -> tuple[str, ...]:
+    """Release what was packed: its stays end, their slots are free, their cards are due. Answers the slot codes.
+
+    Refused: `nothing_packed`, `still_in_box` (something in it must come out), `lines_missing` unless `partial`.
+    """
+    parcel = must(unit, Parcel, parcel_id)
+    closed = replace(parcel.after("close"), closed=unit.at)
+    packed = unit.find(Line, parcel=parcel.id, state=LineState.PACKED)
+    for line in packed:
+        if line.holds:
+            raise Refused("still_in_box", _in_the_way(unit, line))
+    if not packed:
+        raise Refused("nothing_packed", "Nothing is packed yet.")
+    missing = still_wanted(lines_of(unit, parcel.orders))
+    if missing and not partial:
+        raise Refused("lines_missing", "Not all is packed. Close it as a part, or pack the rest.")
+    codes = _step_all(unit, packed, CLOSING, scan)
+    codes = tuple(code for code in codes if not _back_already(unit, code))
+    unit.put(closed)
+    _bind(unit, parcel.orders, None)
+    unit.record("parcel closed", {"parcel": parcel.id, "orders": list(parcel.orders), "released": list(codes)})
+    return codes
+
+
+def _in_the_way(unit: Unit, line: Line) -> str:
+    code = must(unit, Stay, line.stay or "").code
+    match line.hold:
+        case Hold.MISPLACED:
+            return f"{code}: {line.why} Scan it here if it is in the parcel."
+        case Hold.CANCELLED_IN_BOX:
+            return f"{code} was cancelled. Take it out with a scan first."
+    return f"{code} is held: {line.why} Settle that, or take it out with a scan first."
+
+
+def _back_already(unit: Unit, code: str) -> bool:
+    """Whether a card was read in the tray while its thing lay in the parcel: then it is back as the parcel closes."""
+    slot = must(unit, Slot, code)
+    if slot.seen is None or slot.seen.station is not Station.TRAY or not slot.seen.accepted:
+        return False
+    unit.put(slot.after("see in tray"))
+    return True
+
+
+def reopen(unit: Unit, parcel_id: str) -> Parcel:
+    """Take back a closing: its things are in the box and stored again.
+
+    Refused: `slot_reused` once a slot has a newer stay, `handed_over` once it has left.
+    """
+    parcel = must(unit, Parcel, parcel_id)
+    if gone(unit, parcel):
+        raise Refused("handed_over", "This parcel has left. If something comes back, take it back on its order's page.")
+    opened = replace(parcel.after("reopen"), opened=unit.at)
+    _table_free(unit, parcel.table)
+    for name in parcel.orders:
+        if must(unit, Order, name).parcel is not None:
+            raise Refused("parcel_open", "Another parcel of this order is not closed yet.")
+    released = unit.find(Line, parcel=parcel.id, state=LineState.RELEASED)
+    if not released:
+        raise Refused("not_allowed", "Nothing of this parcel is still with its buyer.")
+    _step_all(unit, released, REOPENING, None)
+    for line in released:
+        _look_into(unit, must(unit, Line, line.id))
+    unit.put(opened)
+    _bind(unit, parcel.orders, parcel.id)
+    unit.record("parcel reopened", {"parcel": parcel.id, "orders": list(parcel.orders)})
+    return opened
+
+
+def can_reopen(unit: Unit, parcel: Parcel) -> bool:
+    """Whether a closed parcel has not left, and no slot of it has a newer stay: its table may be taken still."""
+    released = unit.find(Line, parcel=parcel.id, state=LineState.RELEASED)
+    stays = [must(unit, Stay, line.stay or "") for line in released]
+    unused = all(must(unit, Slot, stay.code).turns == stay.turn for stay in stays)
+    return parcel.state is ParcelState.CLOSED and bool(stays) and unused and not gone(unit, parcel)
+
+
+def _look_into(unit: Unit, line: Line) -> None:
+    """A thing that is in its box again, whose card was read on a shelf since, may not be there; other readings of it
+    are older than this step, and say nothing against it.
+    """
+    slot = must(unit, Slot, must(unit, Stay, line.stay or "").code)
+    if slot.seen is None or line.has(Hold.MISPLACED):
+        return
+    if contradicts_closing(slot.seen):
+        unit.put(line.held(Hold.MISPLACED, f"Its card was read {place_words(slot.seen)} after the parcel was closed."))
+    elif contradicts_parcel(slot.seen, line.parcel):
+        unit.put(replace(slot, seen=None))
+
+
+def _step_all(
+    unit: Unit, lines: Iterable[Line], steps: tuple[tuple[str, str], ...], scan: str | None
+) -> tuple[str, ...]:
+    """Each line, its stay and its card by one event each; the lines keep `scan` as what changed them last."""
+    codes = []
+    for line in lines:
+        thing = _packed(unit, line)
+        for table, event in steps:
+            match table:
+                case "line":
+                    unit.put(thing.line.after(event, scan if line.scan == scan else None))
+                case "stay":
+                    unit.put(thing.stay.after(event, unit.at))
+                case "card":
+                    unit.put(replace(thing.card.after(event), out=thing.card.out if event == "reopen" else None))
+        codes.append(thing.stay.code)
+    return tuple(codes)
+
+
+def _packed(unit: Unit, line: Line) -> _Packed:
+    stay = must(unit, Stay, line.stay or "")
+    card = must(unit, Slot, stay.code)
+    if card.turns != stay.turn:
+        raise Refused(
+            "slot_reused",
+            f"Another thing stands in {stay.code} by now. Take this one back on its order's page instead.",
+        )
+    return _Packed(line, stay, card)

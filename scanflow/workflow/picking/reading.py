@@ -1,0 +1,97 @@
+"""What is in view of a station: the one card or slip that a reading shows, or why there is none."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from labels import slot_code
+from scanflow.domain.things import Order, Station
+from scanflow.domain.verdict import Reason
+from scanflow.workflow.ports import Facts, Unit
+from scanflow.workflow.stock import cards
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """One reading as it came in.
+
+    `texts` are all texts in view, one for a wedge or a keyboard; `agreed` are those that two engines read. `image`
+    says that they were decoded from a picture, where codes that are not the shop's don't count. `body` is the
+    fingerprint of the whole call. `at` is the client's clock: only recorded, but its presence says that the scan waited
+    for the network. `age_ms` is how long it waited, as the client measured it.
+    """
+
+    station: Station
+    key: str
+    texts: tuple[str, ...]
+    body: str
+    via: str = "wedge"
+    image: bool = False
+    round: str | None = None
+    table: str = "main"
+    bin: str | None = None
+    take_out: bool = False
+    at: str | None = None
+    agreed: tuple[str, ...] = ()
+    age_ms: int = 0
+
+    @property
+    def late(self) -> bool:
+        return self.at is not None or self.age_ms > 0
+
+    @property
+    def spot(self) -> str:
+        """What the station is at: the round, the table, the bin."""
+        spots = {Station.BIN: self.round, Station.TABLE: self.table, Station.SHELF: self.bin}
+        return spots.get(self.station) or ""
+
+
+@dataclass(frozen=True, slots=True)
+class InView:
+    """The slip or the card in view, or why there is none; with both, that card has to be looked at once more."""
+
+    slip: Order | None = None
+    card: Facts | None = None
+    unread: Reason | None = None
+
+
+def read(unit: Unit, reading: Reading) -> InView:
+    orders: dict[str, Order] = {}
+    found: dict[str, Facts] = {}
+    sure: set[str] = set()
+    problems: list[Reason] = []
+    for text in reading.texts:
+        try:
+            if slot_code.is_slip_like(text):
+                number = slot_code.parse_slip(text)
+                orders |= {order.id: order for order in unit.find(Order, slip=number)}
+            else:
+                name = cards.named(unit, text, _widths(unit, text))
+                facts = unit.facts(name.code)
+                found |= {name.code: facts} if facts else {}
+                sure |= {name.code} if name.checked or text in reading.agreed else set()
+        except slot_code.BadCheck:
+            problems.append(Reason.BAD_CHECK)
+        except slot_code.BadFormat:
+            problems.append(Reason.UNKNOWN_CODE)
+    if len(orders) + len(found) > 1:
+        return InView(unread=Reason.MANY_CODES)
+    for code, facts in found.items():
+        believed = code in sure or _looked_before(unit, reading, code)
+        return InView(card=facts, unread=None if believed else Reason.BAD_CHECK)
+    if orders and reading.station is Station.TABLE:
+        return InView(slip=next(iter(orders.values())))
+    if not any(text.strip() for text in reading.texts):
+        return InView(unread=Reason.UNREADABLE)
+    return InView(unread=Reason.BAD_CHECK if Reason.BAD_CHECK in problems else Reason.UNKNOWN_CODE)
+
+
+def _widths(unit: Unit, text: str) -> dict[str, int] | None:
+    """The sections' number widths, asked for only where O or I makes a text ambiguous."""
+    return cards.widths(unit) if slot_code.compact(text)[1:2] in ("O", "I") else None
+
+
+def _looked_before(unit: Unit, reading: Reading, code: str) -> bool:
+    """Whether the scan just before at this spot named the same card: two looks that agree."""
+    last = unit.last_scan(reading.station, reading.spot)
+    return last is not None and last.code == code

@@ -1,0 +1,346 @@
+"""Sections and their slots; a thing is put away, moved, withdrawn."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import asdict, replace
+from datetime import timedelta
+
+from labels import slot_code
+from scanflow.domain.derive import SlotState, slot_state
+from scanflow.domain.life import CardState, Hold, LineState
+from scanflow.domain.things import Bin, Fetch, Item, Line, Out, Parcel, Rack, Section, Slot, Stay
+from scanflow.domain.whereabouts import free_to_give, read_words
+from scanflow.planning import room
+from scanflow.planning.racking import Measured
+from scanflow.workflow import parcels
+from scanflow.workflow.ports import Invalid, Missing, Refused, Unit, must
+from scanflow.workflow.stock import doubts
+from scanflow.workflow.stock.cards import card_facts, refuse_named, refuse_taken, slot_facts
+from scanflow.workflow.stock.sightings import where
+from scanflow.workflow.times import clock
+
+
+def add_section(unit: Unit, code: str, name: str, slots_per_bin: int, colour: str, digits: int = 3) -> Section:
+    """A kind and bulk of goods with letters of its own; `section_exists` when they are in use."""
+    if unit.get(Section, code) is not None:
+        raise Refused("section_exists", f"Section {code} exists. Choose other letters.")
+    section = Section(code, name, slots_per_bin, colour, digits)
+    unit.add(section)
+    unit.record("section added", {"section": code, "name": name, "slots_per_bin": slots_per_bin, "colour": colour})
+    return section
+
+
+def add_slots(unit: Unit, code: str, count: int, rack: str | None = None) -> tuple[Slot, ...]:
+    """More slots with the next numbers; a section's bins are filled in order, new bins stand on `rack` if it has room.
+
+    Their cards count as in the tray.
+    """
+    section = must(unit, Section, code)
+    if section.last + count >= 10**section.digits:
+        raise Invalid("/count", "too_many", f"Section {code} has numbers up to {10**section.digits - 1}.")
+    bins = _bins_for(unit, section, rack)
+    in_bin = section.last % section.slots_per_bin
+    here = next(bins)
+    slots = []
+    for number in range(section.last + 1, section.last + count + 1):
+        if in_bin == section.slots_per_bin:
+            here, in_bin = next(bins), 0
+        slots.append(Slot(slot_code.make(code, number, section.digits), code, number, here.name))
+        in_bin += 1
+    refuse_named(unit, [slot.code for slot in slots])
+    for slot in slots:
+        unit.add(slot)
+    unit.put(replace(section, last=section.last + count))
+    unit.record("slots added", {"section": code, "first": slots[0].code, "last": slots[-1].code})
+    return tuple(slots)
+
+
+def _bins_for(unit: Unit, section: Section, rack: str | None) -> Iterator[Bin]:
+    """The section's last bin while it has room, then new bins, on the wanted rack first, then on others."""
+    mine = unit.find(Bin, section=section.code)
+    if mine and section.last % section.slots_per_bin:
+        yield mine[-1]
+    racks = list(unit.find(Rack))
+    wanted = rack or (mine[-1].rack if mine else None)
+    if wanted is not None and all(each.name != wanted for each in racks):
+        racks.append(_new_rack(unit, racks, wanted))
+    bins = unit.find(Bin)
+    first = [each for each in racks if each.name == wanted]
+    empty = [each for each in racks if each.name != wanted and all(b.rack != each.name for b in bins)]
+    for each in first + empty:
+        yield from _new_bins(unit, section, each, bins)
+    while True:
+        racks.append(_new_rack(unit, racks))
+        yield from _new_bins(unit, section, racks[-1], bins)
+
+
+def _new_rack(unit: Unit, racks: list[Rack], name: str | None = None) -> Rack:
+    rack = room.next_rack(racks, name, unit.settings.racks.shape())
+    unit.add(rack)
+    return rack
+
+
+def _new_bins(unit: Unit, section: Section, rack: Rack, bins: tuple[Bin, ...]) -> Iterator[Bin]:
+    for tier, position in room.free_places(rack.name, bins, unit.settings.racks.shape()):
+        new = Bin(f"{rack.name}-{tier}-{position}", rack.name, tier, position, section.code)
+        unit.add(new)
+        yield new
+
+
+def place_rack(unit: Unit, name: str, aisle: int, start: float) -> Rack:
+    """Say where a rack stands: its aisle, and metres from the front cross-aisle."""
+    rack = replace(must(unit, Rack, name), aisle=aisle, start=start)
+    unit.put(rack)
+    unit.record("rack placed", {"rack": name, "aisle": aisle, "start_mm": round(start * 1000)})
+    return rack
+
+
+def measure_racks(unit: Unit, measured: Measured) -> None:
+    """Keep what racks and bins measure and where the table stands; racks that stood in a row still do.
+
+    Invalid where the measures make no sense, or where a bin that hangs already would have no place.
+    """
+    before = unit.settings.racks.shape()
+    try:
+        shape = measured.shape()
+    except ValueError as error:
+        raise Invalid("/rack", "bad_size", str(error)) from error
+    beyond = [each.name for each in unit.find(Bin) if each.tier > shape.tiers or each.position > shape.positions]
+    if beyond:
+        raise Invalid(
+            "/rack",
+            "bins_beyond",
+            f"{len(beyond)} bins would have no place where {shape.positions} go across and {shape.tiers} up: "
+            f"{beyond[0]} is one. Measure again.",
+        )
+    for rack in unit.find(Rack):
+        place = rack.start / before.rack_width
+        if abs(place - round(place)) < 1e-6:
+            unit.put(replace(rack, start=round(round(place) * shape.rack_width, 4)))
+    unit.set_settings(replace(unit.settings, racks=measured))
+    unit.record("racks measured", asdict(measured))
+
+
+def put_away(
+    unit: Unit,
+    title: str,
+    listing: str = "",
+    notes: str = "",
+    *,
+    text: str | None = None,
+    code: str | None = None,
+    section: str | None = None,
+) -> Stay:
+    """Store a thing: by the card in hand (`text`), in a chosen slot (`code`), or in a section's lowest free slot.
+
+    Refused: `taken`, `card_due`, `retired`, `section_full` (with the free slots of sections of equal or greater
+    bulk). Only a card in hand may be handed out again before it was seen in the tray, or while somebody else fetches
+    it. What this person was fetching is for anybody again.
+    """
+    if text is not None:
+        slot = _in_hand(unit, text)
+    elif code is not None:
+        slot = _free_slot(unit, code, "/code")
+    else:
+        slot = _next_free(unit, section or "")
+    for kept in unit.fetched():
+        unit.put(replace(kept, fetch=None))
+    item = Item(unit.new_id(), title, listing, notes)
+    unit.add(item)
+    stay = _begin(unit, must(unit, Slot, slot.code), item.id)
+    unit.record("put away", {"stay": stay.id, "code": stay.code, "turn": stay.turn, "title": title, "listing": listing})
+    return stay
+
+
+def _in_hand(unit: Unit, text: str) -> Slot:
+    facts = card_facts(unit, text)
+    refuse_taken(facts)
+    return facts.slot
+
+
+def _free_slot(unit: Unit, code: str, pointer: str) -> Slot:
+    facts = slot_facts(unit, code, pointer)
+    refuse_taken(facts)
+    match slot_state(facts.slot, facts.stay):
+        case SlotState.DUE:
+            raise Refused("card_due", f"Card {code} was not seen in the tray since its last item left. Scan it there.")
+        case SlotState.RETIRED:
+            raise Refused("retired", f"Card {code} is lost. Scan it at the tray when it turns up.")
+    now = where(unit, facts)
+    if now.misplaced:
+        raise Refused("card_due", f"Card {code} is free, but {read_words(now)}. Scan it at the tray first.")
+    fetch = facts.slot.fetch
+    if fetch is not None and facts.slot.fetcher(unit.at) not in (None, unit.who):
+        until = clock(fetch.until, unit.at, unit.settings.zone)
+        raise Refused("card_due", f"Card {code} is being fetched by {fetch.by} until {until}. Take another one.")
+    return facts.slot
+
+
+FETCHING = timedelta(minutes=10)
+"""How long a number is kept for whoever fetches its card."""
+
+
+def fetch(unit: Unit, section: str) -> Slot:
+    """Name the number whose card this person fetches from the tray, and keep it from others meanwhile.
+
+    Who asks again gets the same number. Refused: `section_full`.
+    """
+    slot = replace(_next_free(unit, section), fetch=Fetch(unit.who, unit.at + FETCHING))
+    unit.put(slot)
+    unit.record("card to fetch", {"code": slot.code})
+    return slot
+
+
+def fetching(unit: Unit, section: str) -> Slot | None:
+    """The free slot of this section whose card this person fetches."""
+    for slot in unit.fetched():
+        facts = slot_facts(unit, slot.code, "/section")
+        if slot.section == section and free_to_give(slot, taken=facts.taken):
+            return slot
+    return None
+
+
+def _next_free(unit: Unit, code: str) -> Slot:
+    section = unit.get(Section, code)
+    if section is None:
+        raise Invalid("/section", "unknown_section", f"There is no section {code}.")
+    slot = fetching(unit, code) or unit.lowest_free(code)
+    if slot is None:
+        free = unit.free_slots(section.slots_per_bin)
+        where = ", ".join(f"{count} in {name}" for name, count in free.items()) or "none elsewhere"
+        raise Refused("section_full", f"No card of section {code} is free. Free for its bulk: {where}.", free=free)
+    return slot
+
+
+def _begin(unit: Unit, slot: Slot, item: str, out: Out | None = None) -> Stay:
+    """The next stay of this slot; its card is taken in hand and attached. `out`: the thing is off its shelf still."""
+    slot = replace(slot.after("take").after("attach"), turns=slot.turns + 1, seen=None, out=out, fetch=None)
+    unit.put(slot)
+    stay = Stay(unit.new_id(), item, slot.code, slot.turns, unit.at)
+    unit.add(stay)
+    return stay
+
+
+def change_item(unit: Unit, stay_id: str, title: str | None, listing: str | None, notes: str | None) -> Stay:
+    """New words for the item of a stay; None leaves a field as it is."""
+    stay = must(unit, Stay, stay_id)
+    new = {"title": title, "listing": listing, "notes": notes}
+    given = {name: value for name, value in new.items() if value is not None}
+    unit.put(replace(must(unit, Item, stay.item), **given))
+    unit.record("item changed", {"stay": stay.id, "code": stay.code, **given})
+    return stay
+
+
+def withdraw(unit: Unit, stay_id: str, reason: str) -> Stay:
+    """Take a thing out of stock for good; `has_live_line` while an order wants it. Its card is due back."""
+    stay = must(unit, Stay, stay_id)
+    if _live_line(unit, stay) is not None:
+        raise Refused("has_live_line", "An order wants it. Cancel that line first.")
+    _end(unit, stay.after("withdraw", unit.at, reason))
+    doubts.gone(unit, stay.item)
+    unit.record("withdrawn", {"stay": stay.id, "code": stay.code, "reason": reason})
+    return must(unit, Stay, stay.id)
+
+
+def move(unit: Unit, stay_id: str, to: str) -> Stay:
+    """End this stay and begin the item's next one in the free slot `to`; a live line follows the item."""
+    stay = must(unit, Stay, stay_id)
+    line = _live_line(unit, stay)
+    if line is not None and line.state is LineState.PACKED:
+        raise Refused("still_in_box", "It lies in a parcel. Take it out with a scan first.")
+    ended = stay.after("move", unit.at)
+    return _carry(unit, ended, line, _free_slot(unit, to, "/to"))
+
+
+def move_back(unit: Unit, stay: Stay, code: str) -> Stay:
+    """Take a move back: the item's next stay begins in its former slot, whose card never left it."""
+    return _carry(unit, stay.after("move", unit.at), _live_line(unit, stay), must(unit, Slot, code))
+
+
+def exchange(unit: Unit, stay_id: str, other: str) -> Stay:
+    """Two cards were swapped: each thing's next stay begins in the other's slot, and a live line follows its thing.
+
+    `other` is a stay, or the code of its slot. Each card hangs where it hung: where it was read and taken to stays true
+    of its slot, so what had picked the wrong thing waits again. Exchanged once more, all is as before.
+    Refused: `still_in_box`, `retired` while a card is lost.
+    """
+    pair = (must(unit, Stay, stay_id), _swapped_with(unit, stay_id, other))
+    ended = [stay.after("move", unit.at) for stay in pair]
+    lines = [_live_line(unit, stay) for stay in pair]
+    slots = [must(unit, Slot, stay.code) for stay in pair]
+    for line, slot in zip(lines, slots, strict=True):
+        if line is not None and line.state is LineState.PACKED:
+            raise Refused("still_in_box", f"{slot.code} lies in a parcel. Take it out with a scan first.")
+        if slot.card is CardState.LOST:
+            raise Refused("retired", f"Card {slot.code} is lost. Scan it first.")
+    for stay in ended:
+        _end(unit, stay)
+    waiting = [line.after("put back") if line and line.state is LineState.PICKED else line for line in lines]
+    new = [
+        _next(unit, stay, line, must(unit, Slot, slot.code), slot.out)
+        for stay, line, slot in zip(ended, waiting, reversed(slots), strict=True)
+    ]
+    for slot in slots:
+        unit.put(replace(must(unit, Slot, slot.code), seen=slot.seen))
+    return new[0]
+
+
+def _swapped_with(unit: Unit, stay_id: str, other: str) -> Stay:
+    facts = unit.facts(other)
+    stay = unit.get(Stay, other) if facts is None else facts.stay
+    if stay is None or stay.id == stay_id:
+        raise Invalid("/with", "unknown_stay", "Say which other thing has its card.")
+    return stay
+
+
+def take_back(unit: Unit, line_id: str, text: str) -> Stay:
+    """What left and came back is put away by the card in hand: its item's next stay begins in that card's slot.
+
+    Refused: `not_left` while its parcel can be opened again, `taken`.
+    """
+    line = must(unit, Line, line_id)
+    returned = line.after("return").freed((Hold.MISPLACED,))
+    if parcels.can_reopen(unit, must(unit, Parcel, line.parcel or "")):
+        raise Refused("not_left", "Its parcel is still here. Open it again, and take the thing out with a scan.")
+    stay = _begin(unit, _in_hand(unit, text), must(unit, Stay, line.stay or "").item)
+    unit.put(returned)
+    unit.record("returned", {"line": line.id, "stay": stay.id, "code": stay.code, "turn": stay.turn})
+    return stay
+
+
+def _carry(unit: Unit, ended: Stay, line: Line | None, slot: Slot) -> Stay:
+    """From one slot to another; what was out of its bin is so still."""
+    out = must(unit, Slot, ended.code).out
+    _end(unit, ended)
+    return _next(unit, ended, line, slot, out)
+
+
+def _next(unit: Unit, ended: Stay, line: Line | None, slot: Slot, out: Out | None) -> Stay:
+    """The item's next stay, in this slot. `out`: where its thing is, if it is out of its bin."""
+    new = _begin(unit, slot, ended.item, out)
+    if line is not None:
+        unit.put(replace(line, stay=new.id, scan=None))
+    unit.record("moved", {"stay": ended.id, "code": ended.code, "to": new.code, "new_stay": new.id})
+    return new
+
+
+def _live_line(unit: Unit, stay: Stay) -> Line | None:
+    facts = unit.facts(stay.code)
+    return facts.live_line if facts is not None and facts.stay is not None and facts.stay.id == stay.id else None
+
+
+def _end(unit: Unit, stay: Stay) -> None:
+    unit.put(stay)
+    unit.put(replace(must(unit, Slot, stay.code).after("release"), out=None))
+
+
+def lose_card(unit: Unit, code: str) -> Slot:
+    """Say that a card is lost: its number is retired until the card is seen again."""
+    facts = unit.facts(code)
+    if facts is None:
+        raise Missing(f"There is no slot {code}.")
+    slot = replace(facts.slot.after("lose"), seen=None)
+    unit.put(slot)
+    unit.record("card lost", {"code": code})
+    return slot

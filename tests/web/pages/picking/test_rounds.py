@@ -1,0 +1,79 @@
+"""A stop on the round's page and on paper is where the thing is."""
+
+from __future__ import annotations
+
+import html
+import json
+import re
+from typing import Any
+
+import pytest
+from clients import SQLITE_ONLY
+from flask.testing import FlaskClient
+from furnished import furnish, reference, scan
+from paperwork import words
+from pypdfium2 import PdfDocument
+
+from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.things import Station, Stay
+from scanflow.shop import Shop
+from scanflow.workflow import orders, stock
+from scanflow.workflow.picking import rounds
+
+pytestmark = SQLITE_ONLY
+
+
+@pytest.fixture
+def stay(shop: Shop) -> Stay:
+    """A thing that was picked for an order, cancelled since, and sold again."""
+    room = furnish(shop, 2)
+    shop.act("owner", lambda unit: orders.cancel(unit, room.orders[0].id))
+    assert room.round is not None
+    shop.act("owner", lambda unit: rounds.close_round(unit, room.round.id if room.round else ""))
+    lines = (IncomingLine(reference(room.stays[0])),)
+    shop.act("owner", lambda unit: orders.receive(unit, IncomingOrder("C-1", lines=lines)))
+    return room.stays[0]
+
+
+def walk(shop: Shop) -> str:
+    return shop.act("owner", lambda unit: rounds.open_round(unit)[0].id)
+
+
+def stops(page: str) -> list[dict[str, Any]]:
+    """What the page keeps of its stops for while there is no network."""
+    found = re.search(r'data-stops="([^"]*)"', page)
+    assert found is not None
+    told: list[dict[str, Any]] = json.loads(html.unescape(found[1]))
+    return told
+
+
+def test_a_thing_in_an_earlier_basket_is_fetched_there(shop: Shop, client: FlaskClient, stay: Stay) -> None:
+    """The page of the stop, its list for when the network is gone and the sheet of paper say so."""
+    round_ = walk(shop)
+    page = client.get(f"/rounds/{round_}").text
+    said = "In basket 1 of an earlier round: scan it there, then put it into basket 1."
+    assert (True, True) == (f"<small>Not in bin A-1-1</small>{said}" in page, f'data-say="{said}' in page)
+    assert [("A-1-1", said)] == [(stop["bin"], stop["where"]) for stop in stops(page)]
+    sheet = PdfDocument(client.get(f"/rounds/{round_}/sheet.pdf").data)[0]
+    assert "In basket 1 of an earlier round: put it into basket 1." in " ".join(words(sheet).split())
+
+
+def test_an_open_round_goes_where_the_card_was_read(shop: Shop, client: FlaskClient, stay: Stay) -> None:
+    """Read in another bin, or moved to another slot, after the walk was planned."""
+    scan(shop, Station.SHELF, stay.code, bin="A-1-1")
+    round_ = walk(shop)
+    scan(shop, Station.SHELF, stay.code, key="astray", bin="B-1-1")
+    page = client.get(f"/rounds/{round_}").text
+    said = "Its card was read in bin B-1-1. Look there first. Its own bin is A-1-1."
+    assert (True, True) == ("<small>Bin</small>B-1-1" in page, f'<p class="say">{said}</p>' in page)
+    assert "bin B-1-1, basket 1" in client.get(f"/rounds/{round_}/paper").text
+    sheet = words(PdfDocument(client.get(f"/rounds/{round_}/sheet.pdf").data)[0])
+    assert said in " ".join(sheet.split())
+
+    scan(shop, Station.SHELF, stay.code, key="home", bin="A-1-1")
+    shop.act("owner", lambda unit: stock.move(unit, stay.id, "S004"))
+    with shop.looking() as unit:
+        facts = unit.facts("S004")
+    assert facts is not None
+    (stop,) = stops(client.get(f"/rounds/{round_}").text)
+    assert ("S004", facts.slot.bin, "") == (stop["code"], stop["bin"], stop["where"])

@@ -1,0 +1,217 @@
+"""Putting away, looking up, moving and taking out, as a person does it with forms."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from clients import SQLITE_ONLY
+from flask.testing import FlaskClient
+from furnished import furnish, reference
+
+from labels import slot_code
+from scanflow.domain.advice import ONCE_MORE
+from scanflow.domain.life import CardState, StayState
+from scanflow.domain.things import Item, Slot, Stay
+from scanflow.shop import Shop
+from scanflow.workflow import stock
+from scanflow.workflow.stock import cards
+
+pytestmark = SQLITE_ONLY
+
+
+def said(html: str) -> str:
+    """The sentence of a refusal."""
+    found = re.search(r'<p class="said" role="alert">([^<]*)</p>', html)
+    return found[1] if found else ""
+
+
+def test_put_away_with_the_card_in_hand(shop: Shop, client: FlaskClient) -> None:
+    """The card decides the slot; the answer shows the bin, the plate and the reference for the listing."""
+    furnish(shop, 1)
+    text = slot_code.card_text("S003")
+    response = client.post("/put-away", data={"text": text, "title": "Leather saddle"}, follow_redirects=True)
+    assert (200, True) == (response.status_code, slot_code.reference("S003", 1) in response.text)
+    with shop.looking() as unit:
+        slot, stay = unit.get(Slot, "S003"), unit.find(Stay, code="S003")[0]
+        assert slot is not None
+        assert f"Put it in {slot.bin}" in response.text
+        item = unit.get(Item, stay.item)
+    assert item is not None
+    assert "Leather saddle" == item.title
+
+
+def test_put_away_by_section(shop: Shop, client: FlaskClient) -> None:
+    """A section names the card to fetch and its bin, keeps what was typed, and stores by that card's scan."""
+    furnish(shop, 1)
+    typed = {"section": "D", "title": "Rear derailleur", "notes": "a scratch"}
+    named = client.post("/put-away", data=typed, follow_redirects=True).text
+    assert (True, True) == ("Fetch card D002" in named, "kept for you until" in named)
+    assert ("Rear derailleur", "a scratch") == (field(named, "title"), typed_notes(named))
+    answer = client.post("/put-away", data=typed | {"text": slot_code.card_text("D002")})
+    with shop.looking() as unit:
+        stay = unit.get(Stay, answer.headers["Location"].rsplit("/", 1)[1])
+    assert stay is not None
+    assert "D002" == stay.code
+
+
+def test_another_card_than_the_fetched_one(shop: Shop, client: FlaskClient) -> None:
+    """The card in hand counts, and the number that was kept is for anybody again."""
+    furnish(shop, 1)
+    client.post("/put-away", data={"section": "D"})
+    client.post("/put-away", data={"section": "D", "text": slot_code.card_text("D004"), "title": "Bell"})
+    with shop.looking() as unit:
+        slots = {slot.code: slot for slot in unit.find(Slot, section="D")}
+    assert ("D004", None, 1) == (slots["D004"].code, slots["D002"].fetch, slots["D004"].turns)
+
+
+def test_a_section_that_names_nothing(shop: Shop, client: FlaskClient) -> None:
+    """A full or unknown section is refused on the page, which keeps what was typed."""
+    furnish(shop, 0)
+    shop.act("owner", lambda unit: [stock.put_away(unit, "Bell", section="D") for _ in range(5)])
+    answers = [client.post("/put-away", data={"section": code, "title": "Bell"}) for code in ("D", "Q")]
+    assert [(409, "Bell"), (422, "Bell")] == [(answer.status_code, field(answer.text, "title")) for answer in answers]
+
+
+def field(html: str, name: str) -> str:
+    """What stands in a field."""
+    found = re.search(rf'name="{name}"[^>]* value="([^"]*)"', html)
+    return found[1] if found else ""
+
+
+def typed_notes(html: str) -> str:
+    found = re.search(r"<textarea[^>]*>([^<]*)</textarea>", html)
+    return found[1] if found else ""
+
+
+@pytest.fixture
+def unchecked(shop: Shop) -> Shop:
+    """A room that takes cards without a check: 0421 stands for S003."""
+    furnish(shop, 1)
+    shop.act("owner", lambda unit: cards.choose_check(unit, "none"))
+    shop.act("owner", lambda unit: cards.adopt(unit, "0421", "S003"))
+    return shop
+
+
+def test_a_card_without_a_check_is_looked_at_twice(unchecked: Shop, client: FlaskClient) -> None:
+    """The first look is kept and another asked for; two that agree store it, two that differ are the first of two."""
+    fields = {"text": "0421", "title": "Saddle"}
+    first = client.post("/put-away", data=fields)
+    assert (422, ONCE_MORE, "0421", "", "Saddle") == (
+        first.status_code,
+        said(first.text),
+        *(field(first.text, name) for name in ("looked", "text", "title")),
+    )
+    other = client.post("/put-away", data=fields | {"looked": "S001"})
+    assert (422, "0421") == (other.status_code, field(other.text, "looked"))
+    assert 303 == client.post("/put-away", data=fields | {"looked": "0421"}).status_code
+
+
+def test_the_second_look_is_no_title(unchecked: Shop, client: FlaskClient) -> None:
+    """Where the second scan went into the title it is the second look, and what it is still has to be said."""
+    answer = client.post("/put-away", data={"text": "0421", "title": "0421"})
+    expected = (422, "Say what it is: a title is needed.", "0421", "0421", "")
+    html = answer.text
+    assert expected == (answer.status_code, said(html), *(field(html, name) for name in ("looked", "text", "title")))
+
+
+def test_a_printed_card_is_believed_at_once(unchecked: Shop, client: FlaskClient) -> None:
+    """A card of ours has its check in that room too."""
+    assert 303 == client.post("/put-away", data={"text": slot_code.card_text("S004"), "title": "Saddle"}).status_code
+
+
+def test_a_move_by_a_card_without_a_check(unchecked: Shop, client: FlaskClient) -> None:
+    """It is asked for once more, in the field that is open then; two looks move the thing."""
+    with unchecked.looking() as unit:
+        stay = unit.find(Stay)[0].id
+    first = client.post(f"/stays/{stay}/move", data={"to": "0421"})
+    assert (422, ONCE_MORE, "0421") == (first.status_code, said(first.text), field(first.text, "looked"))
+    assert re.search(r'<input id="to"[^>]* autofocus', first.text)
+    client.post(f"/stays/{stay}/move", data={"to": "0421", "looked": "0421"})
+    with unchecked.looking() as unit:
+        assert [("D001", StayState.MOVED), ("S003", StayState.STORED)] == [(s.code, s.state) for s in unit.find(Stay)]
+
+
+@pytest.mark.parametrize(
+    ("fields", "status", "sentence"),
+    [
+        ({"title": "Saddle"}, 422, "Scan the card in your hand, or choose a section."),
+        ({"code": "D002"}, 422, "Say what it is: a title is needed."),
+        ({"text": "D0010", "title": "x"}, 422, "The check digit is wrong. Read the card again."),
+        ({"text": "D0016", "title": "x"}, 409, "In D001 stands: Rear derailleur 1. Take another card."),
+    ],
+)
+def test_put_away_refused(shop: Shop, client: FlaskClient, fields: dict[str, str], status: int, sentence: str) -> None:
+    """A refusal is said on the page, which keeps what was typed, and nothing is stored."""
+    furnish(shop, 1)
+    response = client.post("/put-away", data=fields | {"notes": "a scratch"})
+    assert (status, sentence) == (response.status_code, said(response.text))
+    assert "a scratch" in response.text
+    with shop.looking() as unit:
+        assert 1 == len(unit.find(Stay))
+
+
+def test_story_of_a_moved_thing(shop: Shop, client: FlaskClient) -> None:
+    """A move is told on the story of the item, which leads on to where it is now."""
+    stay = furnish(shop, 1).stays[0]
+    response = client.post(f"/stays/{stay.id}/move", data={"to": slot_code.card_text("S002")}, follow_redirects=True)
+    assert ("turn 1 of S002" in response.text, "turn 1 of D001" in response.text) == (True, True)
+    old = client.get(f"/stays/{stay.id}").text
+    assert "Go to where it is now" in old
+
+
+def test_moves_that_are_refused(shop: Shop, client: FlaskClient) -> None:
+    """A taken slot or a text that is no slot is refused on the page."""
+    stays = furnish(shop, 5).stays
+    taken = client.post(f"/stays/{stays[0].id}/move", data={"to": stays[1].code})
+    wrong = client.post(f"/stays/{stays[0].id}/move", data={"to": "somewhere"})
+    assert (409, 422) == (taken.status_code, wrong.status_code)
+    assert ("stands" in said(taken.text), "This is not the text of a card." == said(wrong.text)) == (True, True)
+
+
+def test_withdraw_needs_a_reason(shop: Shop, client: FlaskClient) -> None:
+    """A thing leaves the stock only with a reason; then its card is due."""
+    stay = furnish(shop, 4).stays[1]
+    assert 422 == client.post(f"/stays/{stay.id}/withdraw", data={"reason": " "}).status_code
+    assert 303 == client.post(f"/stays/{stay.id}/withdraw", data={"reason": "Broken in the bin"}).status_code
+    with shop.looking() as unit:
+        after, slot = unit.get(Stay, stay.id), unit.get(Slot, stay.code)
+    assert after is not None
+    assert slot is not None
+    assert (StayState.WITHDRAWN, CardState.DUE) == (after.state, slot.card)
+
+
+def test_change_of_words(shop: Shop, client: FlaskClient) -> None:
+    """Title, listing and notes are changed together; a title can't be emptied."""
+    stay = furnish(shop, 1).stays[0]
+    fields = {"title": "Rear derailleur, cleaned", "listing": "L9", "notes": ""}
+    assert 303 == client.post(f"/stays/{stay.id}/edit", data=fields).status_code
+    assert 422 == client.post(f"/stays/{stay.id}/edit", data=fields | {"title": ""}).status_code
+    with shop.looking() as unit:
+        assert Item(stay.item, "Rear derailleur, cleaned", "L9", "") == unit.get(Item, stay.item)
+
+
+def test_lost_card(shop: Shop, client: FlaskClient) -> None:
+    """A card that is reported lost retires its number; a second report is refused."""
+    furnish(shop, 1)
+    assert 303 == client.post("/slots/D003/lost").status_code
+    assert "Slot D003, retired" in client.get("/slots/D003").text
+    assert 409 == client.post("/slots/D003/lost").status_code
+
+
+def test_search_leads_to_the_one_thing(shop: Shop, client: FlaskClient) -> None:
+    """A code, a card, a reference, an order number or a slip leads straight to its page; words list what has them."""
+    room = furnish(shop, 9)
+    stay, order = room.stays[0], room.orders[0]
+    expected = {
+        "d001": "/slots/D001",
+        slot_code.card_text("D001"): "/slots/D001",
+        reference(stay): f"/stays/{stay.id}",
+        order.number: f"/orders/{order.id}",
+        slot_code.slip_text(order.slip): f"/orders/{order.id}",
+    }
+    found = {words: client.get("/search", query_string={"q": words}).headers.get("Location") for words in expected}
+    assert expected == found
+    html = client.get("/search?q=SADDLE leather").text
+    assert 2 == html.count("Leather saddle")
+    assert "Nothing has these words." in client.get("/search?q=100%25").text

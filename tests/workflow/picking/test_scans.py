@@ -1,0 +1,557 @@
+"""A card is held before a station: answered once, twice alike, and taken back."""
+
+import json
+from dataclasses import replace
+
+import pytest
+from floor import LATER, Floor
+from memory import NOON
+
+from labels import slot_code
+from scanflow.domain.life import CardState, Hold, LineState, ParcelState
+from scanflow.domain.things import Line, Parcel, Scan, Sighting, Slot, Station, Stay
+from scanflow.workflow import orders, parcels, stock
+from scanflow.workflow.picking import rounds, scans
+from scanflow.workflow.ports import Invalid, Missing, Refused
+
+
+def refused(call, *args, **more):
+    """The code of the refusal that the call meets."""
+    with pytest.raises((Refused, Invalid)) as refusal:
+        call(*args, **more)
+    return refusal.value.code
+
+
+def picked(**settings):
+    """A floor with order 1 of D001 and D002 and order 2 of D003, all picked."""
+    floor = Floor("D001", "D002", "D003", **settings)
+    first, second = floor.order("1", "D001", "D002"), floor.order("2", "D003")
+    floor.pick("D001", "D002", "D003")
+    return floor, first, second
+
+
+def things(floor):
+    """All lines, stays, slots and parcels as they stand."""
+    return [dict(floor.unit.all(kind)) for kind in (Line, Stay, Slot, Parcel)]
+
+
+def test_the_main_job():
+    """Put away, ordered, picked, packed, released, back in the tray, used again."""
+    floor = Floor()
+    stay = stock.put_away(floor.unit, "crank", section="D")
+    order = floor.order("1", stay.code)
+    walk = floor.round()
+    answers = [floor.scan("bin", "D001", round=walk.id)]
+    floor.parcel(order)
+    answers += [floor.scan("table", "D001"), floor.scan("tray", "D001")]
+    assert ["picked", "released", "released"] == [answer["line_state"] for answer in answers]
+    assert (["D001"], "closed") == (answers[1]["released"], answers[1]["parcel_state"])
+    assert ("D001", 2) == ((again := stock.put_away(floor.unit, "lamp", section="D")).code, again.turn)
+
+
+def test_an_answer_names_all_that_it_is_about():
+    """Code, title, order, line, parcel and states are those of the scan."""
+    floor, first, _ = picked()
+    parcel = floor.parcel(first)
+    answer = floor.scan("table", "D001")
+    line = floor.line("D001")
+    wanted = {
+        **{"verdict": "accepted", "reason": None, "replayed": False, "changed": True, "photo": None, "released": []},
+        **{"code": "D001", "title": "thing of D001", "order": first.id, "order_number": "1", "line": line.id},
+        **{"line_state": "packed", "order_state": "picking", "parcel": parcel.id, "parcel_state": "open"},
+        "advice": "Packed. Still missing: D002.",
+    }
+    assert wanted == answer
+
+
+def test_the_title_of_what_has_left_is_not_told():
+    """An empty slot's card shows no thing."""
+    floor, first, _ = picked()
+    floor.parcel(first)
+    floor.pack("D001", "D002")
+    assert None is floor.scan("tray", "D001")["title"]
+
+
+@pytest.mark.parametrize(
+    ("station", "more", "pointer", "code"),
+    [
+        ("bin", {}, "/round", "required"),
+        ("bin", {"round": "none"}, "/round", "unknown_round"),
+        ("shelf", {}, "/bin", "required"),
+        ("shelf", {"bin": "Z-1-1"}, "/bin", "unknown_bin"),
+        ("tray", {"bin": "Z-1-1"}, "/bin", "unknown_bin"),
+    ],
+)
+def test_without_its_spot_a_scan_has_no_verdict(station, more, pointer, code):
+    """A station must be told where it is."""
+    with pytest.raises(Invalid) as refusal:
+        Floor("D001").scan(station, "D001", **more)
+    assert (pointer, code) == (refusal.value.pointer, refusal.value.code)
+
+
+def test_the_same_key_gets_the_same_answer_once():
+    """A replay is marked and changes nothing; the same key with another body is an error."""
+    floor, first, _ = picked()
+    floor.parcel(first)
+    answer = floor.scan("table", "D001", key="k", body="b")
+    before, entries = things(floor), len(floor.unit.ledger)
+    assert {**answer, "replayed": True} == floor.scan("table", "D001", key="k", body="b")
+    assert (before, entries) == (things(floor), len(floor.unit.ledger))
+    assert "key_reused" == refused(floor.scan, "table", "D001", key="k", body="other")
+
+
+def test_a_refused_scan_is_replayed_too():
+    """The answer of a key stays what it was, though the scan would be accepted by now."""
+    floor, first, _ = picked()
+    refusal = floor.scan("table", "D001", key="k", body="b")
+    floor.parcel(first)
+    assert {**refusal, "replayed": True} == floor.scan("table", "D001", key="k", body="b")
+
+
+@pytest.mark.parametrize("station", ["bin", "table", "take out", "tray", "shelf"])
+def test_a_second_beep_is_accepted_and_changes_nothing(station):
+    """The same card right after its acceptance is accepted again, with another key, at every station."""
+    floor = Floor("D001", "D002", "D003")
+    first = floor.order("1", "D001", "D002")
+    walk = floor.round()
+    spot = {"bin": {"round": walk.id}, "shelf": {"bin": "A-1-1"}, "take out": {"take_out": True}}.get(station, {})
+    if station in ("table", "take out"):
+        floor.scan("bin", "D001", round=walk.id)
+        floor.parcel(first)
+    if station == "take out":
+        floor.pack("D001")
+    code = "D004" if station == "tray" else "D001"
+    at = "table" if station == "take out" else station
+    stock.lose_card(floor.unit, "D004")
+    answer = floor.scan(at, code, **spot)
+    before = things(floor)
+    assert (True, {**answer, "changed": False}) == (answer["changed"], floor.scan(at, code, **spot))
+    assert before == things(floor)
+
+
+def test_the_beep_that_closed_the_parcel_may_come_twice():
+    """The card that closed its parcel is accepted again, and again says what was released."""
+    floor, first, _ = picked()
+    floor.parcel(first)
+    floor.pack("D001")
+    answer = floor.scan("table", "D002")
+    assert (["D001", "D002"], {**answer, "changed": False}) == (answer["released"], floor.scan("table", "D002"))
+
+
+def test_a_third_beep_is_a_second_one_again():
+    """A hand that trembles is accepted as often as it likes."""
+    floor, first, _ = picked()
+    floor.parcel(first)
+    answers = [floor.scan("table", "D001") for _ in range(4)]
+    assert [True, False, False, False] == [answer["changed"] for answer in answers]
+    assert {"accepted"} == {answer["verdict"] for answer in answers}
+
+
+def beep_after(floor, first, second, between):
+    """What the card of a packed or closing scan is answered after something else has happened."""
+    floor.parcel(first)
+    floor.pack("D001")
+    match between:
+        case "another card":
+            floor.pack("D002")
+        case "refused card":
+            floor.scan("table", "D003")
+        case "held":
+            orders.hold(floor.unit, floor.line("D001").id, "hm")
+        case "undone":
+            scans.undo(floor.unit, floor.line("D001").scan)
+            return floor.scan("table", "D001")["changed"]
+        case "set aside":
+            parcels.set_aside(floor.unit, floor.line("D001").parcel)
+        case "other parcel":
+            floor.pack("D002")
+            floor.parcel(second)
+            return floor.scan("table", "D002")["reason"]
+        case "tray":
+            floor.pack("D002")
+            floor.scan("tray", "D002")
+            return floor.scan("table", "D002")["reason"]
+    return floor.scan("table", "D001")["reason"]
+
+
+@pytest.mark.parametrize(
+    ("between", "answer"),
+    [
+        ("another card", "no_parcel"),
+        ("refused card", "already_packed"),
+        ("held", "held"),
+        ("undone", True),
+        ("set aside", "no_parcel"),
+        ("other parcel", "already_released"),
+        ("tray", "no_parcel"),
+    ],
+)
+def test_a_second_beep_counts_only_right_after_the_first(between, answer):
+    """Once another card, parcel, hold, undo or station came between, the scan is judged as it stands."""
+    assert answer == beep_after(*picked(), between)
+
+
+def test_a_beep_on_a_closed_round_is_refused():
+    """A live scan after the round's end is told so; a late one is the second beep of its pick."""
+    floor = Floor("D001")
+    floor.order("1", "D001")
+    walk = floor.round()
+    floor.scan("bin", "D001", round=walk.id)
+    rounds.close_round(floor.unit, walk.id)
+    assert "closed" == floor.scan("bin", "D001", round=walk.id)["reason"]
+
+
+def test_a_late_pick_may_beep_twice():
+    """Both beeps that waited for the network are accepted, the second without a change."""
+    floor = Floor("D001")
+    floor.order("1", "D001")
+    walk = floor.round()
+    rounds.close_round(floor.unit, walk.id)
+    answers = [floor.scan("bin", "D001", round=walk.id, at=LATER) for _ in range(2)]
+    assert [("accepted", True), ("accepted", False)] == [(x["verdict"], x["changed"]) for x in answers]
+
+
+def test_a_late_pick_counts_only_while_its_line_waits_on_no_other_round():
+    """What went on another round, or was picked already, is refused as closed."""
+    floor = Floor("D001", "D002")
+    floor.order("1", "D001")
+    walk = floor.round()
+    rounds.close_round(floor.unit, walk.id)
+    floor.round()
+    assert "closed" == floor.scan("bin", "D001", round=walk.id, at=LATER)["reason"]
+
+
+def late_trouble(floor, order, walk, trouble):
+    if trouble == "cancelled":
+        orders.cancel(floor.unit, order.id)
+    elif trouble == "held":
+        orders.hold(floor.unit, floor.lines(order)[0].id, "Another colour.")
+    elif trouble == "already_picked":
+        floor.scan("bin", "D001", round=walk.id)
+        floor.scan("bin", "D002", round=walk.id)
+    elif trouble == "closed":
+        rounds.close_round(floor.unit, walk.id)
+        floor.round()
+    else:
+        orders.cancel(floor.unit, order.id)
+        stock.withdraw(floor.unit, floor.stay("D001").id, "It is broken.")
+
+
+@pytest.mark.parametrize("trouble", ["cancelled", "held", "already_picked", "closed", "slot_free"])
+def test_a_late_refusal_says_since_when(trouble):
+    """What became of the thing without the phone's knowing is told with the hour in the shop's zone; live it is not."""
+    floor = Floor("D001", "D002")
+    floor.unit.set_settings(replace(floor.unit.settings, zone="Europe/Berlin"))
+    order = floor.order("1", "D001", "D002")
+    walk = floor.round()
+    late_trouble(floor, order, walk, trouble)
+    answers = [floor.scan("bin", "D001", round=walk.id, **more) for more in ({"at": LATER}, {})]
+    assert [" since 13:00" in answer["advice"] for answer in answers] == [True, False], answers
+    assert trouble == answers[0]["reason"]
+
+
+def test_a_thing_brought_back_to_its_shelf_again_has_no_duty_left():
+    """A card seen at the shelf, at the table, and at the shelf again is no second beep: its put-back duty ends."""
+    floor, first, _ = picked()
+    floor.put_away("D004")
+    floor.scan("shelf", "D004", bin="A-1-2")
+    floor.parcel(first)
+    floor.scan("table", "D004")
+    duty = floor.where("D004").to_put_back
+    answer = floor.scan("shelf", "D004", bin="A-1-2")
+    after = floor.where("D004").to_put_back
+    assert (True, True, False) == (duty, answer["changed"], after)
+
+
+@pytest.mark.parametrize("between", ["withdrawn", "lost"])
+def test_a_card_comes_back_to_the_tray_as_often_as_it_was_away(between):
+    """Between two scans at the tray the card was used or lost: the second one takes it back."""
+    floor = Floor()
+    floor.scan("tray", "D001")
+    if between == "withdrawn":
+        floor.put_away("D001")
+        stock.withdraw(floor.unit, floor.stay("D001").id, "bent")
+    else:
+        stock.lose_card(floor.unit, "D001")
+    answer = floor.scan("tray", "D001")
+    assert (True, CardState.TRAY) == (answer["changed"], floor.slot("D001").card)
+
+
+def test_a_lost_card_that_turns_up_on_its_thing_is_no_longer_lost():
+    """A scan at the shelf, where the thing was seen before too, says that the card is back on it."""
+    floor = Floor("D001")
+    floor.scan("shelf", "D001", bin="A-1-1")
+    stock.lose_card(floor.unit, "D001")
+    floor.scan("shelf", "D001", bin="A-1-1")
+    assert CardState.ON_ITEM is floor.slot("D001").card
+
+
+def test_a_refusal_moves_nothing_but_the_sighting():
+    """A card of another order at the table leaves all as it was, and is seen there."""
+    floor, first, _ = picked()
+    first_parcel = floor.parcel(first)
+    before = things(floor)
+    assert "other_order" == floor.scan("table", "D003")["reason"]
+    after = things(floor)
+    assert Sighting(Station.TABLE, "main", False, NOON, first_parcel.id) == floor.slot("D003").seen
+    after[2]["D003"] = replace(after[2]["D003"], seen=before[2]["D003"].seen)
+    assert before == after
+
+
+@pytest.mark.parametrize(
+    ("station", "more", "seen"),
+    [
+        ("bin", {}, Sighting(Station.BIN, "A-1-1", True, NOON)),
+        ("bin", {"bin": "A-1-2"}, Sighting(Station.BIN, "A-1-2", True, NOON)),
+        ("table", {"table": "second"}, Sighting(Station.TABLE, "second", False, NOON)),
+        ("tray", {}, Sighting(Station.TRAY, "", False, NOON)),
+        ("shelf", {"bin": "A-1-3"}, Sighting(Station.SHELF, "A-1-3", False, NOON)),
+    ],
+)
+def test_every_scan_is_a_sighting(station, more, seen):
+    """Accepted or refused, the card was last seen at that spot."""
+    floor = Floor("D001")
+    floor.order("1", "D001")
+    floor.scan(station, "D001", **({"round": floor.round().id} if station == "bin" else {}), **more)
+    assert seen == floor.slot("D001").seen
+
+
+def test_taking_out_brings_a_thing_back_from_the_box():
+    """What is packed comes out by its scan; what is not packed can't come out."""
+    floor, first, _ = picked()
+    floor.parcel(first)
+    assert "not_picked" == floor.scan("table", "D001", take_out=True)["reason"]
+    floor.pack("D001")
+    answer = floor.scan("table", "D001", take_out=True)
+    assert ("picked", "open", None) == (answer["line_state"], answer["parcel_state"], floor.line("D001").parcel)
+    floor.wait(6)
+    assert "packed" == floor.scan("table", "D001")["line_state"]
+
+
+def test_a_held_thing_may_come_out():
+    """A hold stops what goes forward, not what comes out of the box."""
+    floor, first, _ = picked()
+    floor.parcel(first)
+    floor.pack("D001")
+    orders.hold(floor.unit, floor.line("D001").id, "hm")
+    assert "picked" == floor.scan("table", "D001", take_out=True)["line_state"]
+    floor.wait(6)
+    assert "held" == floor.scan("table", "D001")["reason"]
+
+
+def test_taking_out_is_for_the_table_alone():
+    """At another station the wish to take out means nothing."""
+    floor = Floor("D001")
+    floor.order("1", "D001")
+    assert "picked" == floor.scan("bin", "D001", round=floor.round().id, take_out=True)["line_state"]
+
+
+def test_the_shelf_puts_a_thing_back():
+    """A picked thing that stands in its bin again waits again."""
+    floor, _, _ = picked()
+    answer = floor.scan("shelf", "D001", bin="A-1-1")
+    assert ("waiting", True) == (answer["line_state"], answer["changed"])
+
+
+def test_a_packed_thing_whose_card_is_at_the_shelf_is_held():
+    """Whether the thing or only its card lies there a person must say; till then no parcel closes over it."""
+    floor, first, _ = picked()
+    parcel = floor.parcel(first)
+    floor.pack("D001")
+    answer = floor.scan("shelf", "D001", bin="A-1-1")
+    line = floor.line("D001")
+    assert ("packed", True, "misplaced") == (answer["line_state"], answer["changed"], line.hold)
+    assert "still_in_box" == refused(parcels.close_parcel, floor.unit, parcel.id, partial=True)
+
+
+def test_what_was_cancelled_in_the_box_stays_there_for_the_shelf():
+    """A card at the shelf does not take its thing out of the box: only a scan at the table does."""
+    floor, first, _ = picked()
+    floor.parcel(first)
+    floor.pack("D001")
+    orders.cancel(floor.unit, first.id, floor.line("D001").id)
+    floor.scan("shelf", "D001", bin="A-1-1")
+    line = floor.line("D001")
+    assert ("packed", True) == (line.state, line.has(Hold.CANCELLED_IN_BOX))
+
+
+def test_packing_is_not_undone_in_a_parcel_set_aside():
+    """Nobody stands before that box: it is opened first, and the thing comes out by a scan."""
+    floor, first, _ = picked()
+    parcel = floor.parcel(first)
+    floor.pack("D001")
+    key = floor.line("D001").scan
+    parcels.set_aside(floor.unit, parcel.id)
+    assert "changed_since" == refused(scans.undo, floor.unit, key)
+
+
+def test_what_was_cancelled_in_the_box_is_cancelled_once_it_is_out():
+    """The scan that takes it out cancels it and ends the hold."""
+    floor, first, _ = picked()
+    floor.parcel(first)
+    floor.pack("D001")
+    orders.cancel(floor.unit, first.id, floor.line("D001").id)
+    assert "held" == floor.scan("table", "D001")["reason"]
+    assert "cancelled" == floor.scan("table", "D001", take_out=True)["line_state"]
+    assert (None, None) == (floor.line("D001").hold, floor.line("D001").parcel)
+
+
+def test_the_shelf_confirms_a_put_away_once():
+    """The first sighting in the right bin is a change, the next one is none."""
+    floor = Floor("D001")
+    answers = [floor.scan("shelf", "D001", bin="A-1-1") for _ in range(2)]
+    assert [True, False] == [answer["changed"] for answer in answers]
+
+
+def test_a_missing_thing_that_is_scanned_at_its_bin_is_found():
+    """Short, found and picked in one scan while its round goes on."""
+    floor = Floor("D001")
+    floor.order("1", "D001")
+    walk = floor.round()
+    orders.short(floor.unit, floor.line("D001").id)
+    assert "picked" == floor.scan("bin", "D001", round=walk.id)["line_state"]
+
+
+@pytest.mark.parametrize("short", [False, True])
+def test_a_shop_that_does_not_scan_at_the_bin_packs_from_waiting(short):
+    """The table picks and packs in one, what was missing too."""
+    floor = Floor("D001", "D002", scan_at_bin=False)
+    floor.parcel(floor.order("1", "D001", "D002"))
+    if short:
+        orders.short(floor.unit, floor.line("D001").id)
+    assert "packed" == floor.scan("table", "D001")["line_state"]
+
+
+@pytest.mark.parametrize("code", ["cancelled", "held", "short"])
+def test_a_parcel_does_not_close_by_itself_while_something_is_wanted(code):
+    """Held and short lines keep it open; a cancelled one is not missed."""
+    floor, first, _ = picked()
+    floor.parcel(first)
+    line = floor.line("D002").id
+    match code:
+        case "cancelled":
+            orders.cancel(floor.unit, first.id, line)
+        case "held":
+            orders.hold(floor.unit, line, "hm")
+        case "short":
+            orders.short(floor.unit, line)
+    assert ("closed" if code == "cancelled" else "open") == floor.scan("table", "D001")["parcel_state"]
+
+
+def undone(floor, code):
+    """The line after the scan that changed it last was taken back."""
+    return scans.undo(floor.unit, floor.line(code).scan)
+
+
+@pytest.mark.parametrize("was", ["waiting", "short"])
+@pytest.mark.parametrize("station", ["bin", "table"])
+def test_undo_brings_a_line_back_to_where_it_was(station, was):
+    """A pick, or a packing straight from the bin, is taken back whole."""
+    floor = Floor("D001", "D002", scan_at_bin=station == "bin")
+    order = floor.order("1", "D001", "D002")
+    walk = floor.round()
+    floor.parcel(order)
+    if was == "short":
+        orders.short(floor.unit, floor.line("D001").id)
+    floor.scan(station, "D001", **({"round": walk.id} if station == "bin" else {}))
+    line = undone(floor, "D001")
+    assert (was, None, None) == (str(line.state), line.parcel, line.scan)
+
+
+def test_undo_of_packing_leaves_the_thing_picked():
+    """The last step only is taken back."""
+    floor, first, _ = picked()
+    floor.parcel(first)
+    floor.pack("D001")
+    assert (LineState.PICKED, None) == ((line := undone(floor, "D001")).state, line.parcel)
+
+
+def test_undo_of_the_scan_that_closed_reopens_the_parcel():
+    """The parcel is open again with the other thing in it, the last one is out: in one step."""
+    floor, first, _ = picked()
+    parcel = floor.parcel(first)
+    floor.pack("D001", "D002")
+    assert LineState.PICKED is undone(floor, "D002").state
+    assert (LineState.PACKED, ParcelState.OPEN) == (floor.line("D001").state, floor.parcel_now(parcel).state)
+
+
+def test_undo_after_the_slot_was_used_again_is_refused():
+    """Once another thing stands in one of its slots, the closing can't be taken back."""
+    floor, first, _ = picked()
+    floor.parcel(first)
+    floor.pack("D001", "D002")
+    key = floor.line("D002").scan
+    floor.put_away("D001")
+    assert "slot_reused" == refused(scans.undo, floor.unit.fork(), key)
+
+
+@pytest.mark.parametrize("change", ["scanned", "held", "reopened", "moved", "undone"])
+def test_undo_is_refused_once_the_line_was_changed_since(change):
+    """Only the latest change of a line is taken back."""
+    floor, first, _ = picked()
+    parcel = floor.parcel(first)
+    floor.pack("D001", "D002") if change == "reopened" else floor.pack("D001")
+    key = floor.line("D002" if change == "reopened" else "D001").scan
+    match change:
+        case "scanned":
+            floor.scan("table", "D001", take_out=True)
+        case "held":
+            orders.hold(floor.unit, floor.line("D001").id, "hm")
+        case "reopened":
+            parcels.reopen(floor.unit, parcel.id)
+        case "moved":
+            floor.scan("table", "D001", take_out=True)
+            stock.move(floor.unit, floor.stay("D001").id, "D004")
+        case "undone":
+            scans.undo(floor.unit, key)
+    assert "changed_since" == refused(scans.undo, floor.unit, key)
+
+
+@pytest.mark.parametrize("case", ["refused", "second beep", "tray", "slip", "take out", "put back"])
+def test_what_went_backwards_or_changed_nothing_is_not_undone(case):
+    """Undo steps back only; what came out of the box goes in again by a scan."""
+    floor, first, _ = picked()
+    match case:
+        case "refused":
+            floor.scan("table", "D001", key="k")
+        case "second beep":
+            floor.parcel(first)
+            floor.pack("D001")
+            floor.scan("table", "D001", key="k")
+        case "tray":
+            floor.scan("tray", "D005", key="k")
+        case "slip":
+            floor.read("table", slot_code.slip_text(first.slip), key="k")
+        case "take out":
+            floor.parcel(first)
+            floor.pack("D001")
+            floor.scan("table", "D001", key="k", take_out=True)
+        case "put back":
+            floor.scan("shelf", "D001", key="k", bin="A-1-1")
+    assert "nothing_to_undo" == refused(scans.undo, floor.unit, "k")
+
+
+def test_an_unknown_key_is_missing():
+    """There is nothing to take back of a scan that never was."""
+    with pytest.raises(Missing):
+        scans.undo(Floor().unit, "none")
+
+
+def test_every_scan_is_kept_and_in_the_ledger():
+    """Its record holds the answer as it was given; the ledger tells station, text, verdict and client's clock."""
+    floor = Floor("D001")
+    floor.order("1", "D001")
+    answer = floor.scan("bin", "D001", round=floor.round().id, key="k", at=LATER, via="camera")
+    kind, data = floor.unit.ledger[-1]
+    assert answer == json.loads(floor.unit.get(Scan, "k").answer)
+    assert ("scan", "bin", ["D0016"], "accepted", "camera", LATER) == (
+        kind,
+        *(data[name] for name in ("station", "text", "verdict", "via", "client_at")),
+    )
+
+
+def test_foreign_codes_in_view_stay_out_of_the_ledger():
+    """Only what could be a card or a slip is recorded, be it right or wrong."""
+    floor = Floor("D001")
+    floor.read("tray", "NOT-OF-THIS-SHOP", "D0015", "D0016", image=True)
+    assert ["D0015", "D0016"] == floor.unit.ledger[-1][1]["text"]

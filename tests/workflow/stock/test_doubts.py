@@ -1,0 +1,83 @@
+"""Doubts belong to the item: they are said once, last through all that happens to it, and end on purpose."""
+
+import pytest
+from floor import Floor
+
+from labels.slot_code import card_text
+from scanflow.domain.life import DoubtKind, Hold, LineState, Settled
+from scanflow.domain.things import Doubt, Photo
+from scanflow.workflow import orders, stock
+from scanflow.workflow.ports import Invalid, Refused
+from scanflow.workflow.stock import doubts, photos
+
+
+def doubted(*words: str) -> tuple[Floor, list[Doubt]]:
+    """D001 is wanted by an order, and somebody said these words of it."""
+    floor = Floor("D001", "D002")
+    floor.order("1", "D001")
+    for each in words:
+        orders.hold(floor.unit, floor.line("D001").id, each)
+    return floor, list(doubts.open_doubts(floor.unit, floor.item("D001").id))
+
+
+def refused(call, *args, **more) -> str:
+    with pytest.raises((Refused, Invalid)) as refusal:
+        call(*args, **more)
+    return refusal.value.code
+
+
+def test_the_same_words_are_one_doubt():
+    """Said twice they are kept once; other words are another doubt, and the hold has both."""
+    floor, open_ = doubted("It is a left crank", "It is a left crank", "It is bent")
+    assert ["It is a left crank", "It is bent"] == [each.words for each in open_]
+    assert "It is a left crank. It is bent" == floor.line("D001").why
+
+
+def test_the_last_doubt_settled_frees_the_line():
+    """One left holds it still, by its own words."""
+    floor, (first, second) = doubted("It is a left crank", "It is bent")
+    doubts.settle(floor.unit, first.id, Settled.CORRECTED, note="The picture was wrong")
+    assert (Hold.SUSPECT, "It is bent") == (floor.line("D001").hold, floor.line("D001").why)
+    doubts.settle(floor.unit, second.id, Settled.SEEN, text=card_text("D001"))
+    assert None is floor.line("D001").hold
+    assert "settled" == refused(doubts.settle, floor.unit, second.id, Settled.CORRECTED)
+
+
+@pytest.mark.parametrize(
+    ("text", "code"), [(None, "required"), ("", "required"), (card_text("D002"), "other_card"), ("D0015", "bad_check")]
+)
+def test_seen_wants_the_card_of_the_thing(text, code):
+    """No word and no other card says that this is the thing."""
+    floor, (doubt,) = doubted("It is a left crank")
+    assert code == refused(doubts.settle, floor.unit, doubt.id, Settled.SEEN, text=text)
+    assert Hold.SUSPECT is floor.line("D001").hold
+
+
+def test_a_missing_thing_that_is_seen_waits_again():
+    """The short line of the thing goes on as soon as somebody read its card."""
+    floor = Floor("D001")
+    floor.order("1", "D001")
+    orders.short(floor.unit, floor.line("D001").id, "Not in its bin")
+    (doubt,) = doubts.open_doubts(floor.unit, floor.item("D001").id)
+    assert (DoubtKind.MISSING, "Not in its bin") == (doubt.kind, doubt.words)
+    doubts.settle(floor.unit, doubt.id, Settled.SEEN, text=card_text("D001"))
+    assert (LineState.WAITING, None) == (floor.line("D001").state, floor.line("D001").hold)
+
+
+def test_what_is_taken_out_of_stock_is_in_doubt_no_more():
+    """Its doubts end with it, and say so."""
+    floor, (doubt,) = doubted("It is bent")
+    orders.cancel(floor.unit, floor.line("D001").order)
+    stock.withdraw(floor.unit, floor.stay("D001").id, "Bent")
+    assert Settled.WITHDRAWN is floor.unit.get(Doubt, doubt.id).how
+
+
+def test_a_doubt_keeps_the_picture_that_it_was_said_of():
+    """The thing gets another picture later, and the doubt shows the one of then."""
+    floor = Floor("D001")
+    stay = floor.stay("D001")
+    photos.keep(floor.unit, stay.id, Photo("a" * 64, b"then", b"then"))
+    doubts.not_this(floor.unit, stay.item, "It is bent")
+    photos.keep(floor.unit, stay.id, Photo("b" * 64, b"now", b"now"))
+    (doubt,) = doubts.open_doubts(floor.unit, stay.item)
+    assert ("a" * 64, "b" * 64) == (doubt.photo, floor.item("D001").photo)

@@ -1,0 +1,31 @@
+"""The past of a section."""
+
+import pytest
+from floor import Floor
+
+from scanflow.domain.things import Stay
+from scanflow.workflow import stock
+from scanflow.workflow.ports import Missing
+from scanflow.workflow.stock.history import stays_in
+
+
+def test_every_stay_of_a_section_and_no_other():
+    """A stay counts for the section of its slot, ended or not; a move to another section counts there from then on."""
+    unit = Floor().unit
+    stock.add_section(unit, "X", "Mixed", 2, "red")
+    stock.add_slots(unit, "X", 3)
+    stock.add_section(unit, "Y", "Other", 2, "blue")
+    stock.add_slots(unit, "Y", 3)
+    first = stock.put_away(unit, "Saddle", section="X")
+    second = stock.put_away(unit, "Crank", section="X")
+    moved = stock.move(unit, first.id, "Y001")
+    stock.withdraw(unit, second.id, "broken")
+    assert [first.id, second.id] == [stay.id for stay in stays_in(unit, "X")]
+    assert (unit.get(Stay, moved.id),) == stays_in(unit, "Y")
+    assert [False, False] == [stay.open for stay in stays_in(unit, "X")]
+
+
+def test_an_unknown_section():
+    """There is no past of a section that does not exist."""
+    with pytest.raises(Missing):
+        stays_in(Floor().unit, "Q")

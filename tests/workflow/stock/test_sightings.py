@@ -1,0 +1,179 @@
+"""Of a card that was printed again after it was lost two may turn up."""
+
+from datetime import timedelta
+
+import pytest
+from counted import Counted
+from floor import Floor
+
+from labels.slot_code import card_text
+from scanflow.domain.life import Hold, LineState
+from scanflow.domain.things import Doubt
+from scanflow.workflow import stock
+from scanflow.workflow.ports import Refused
+from scanflow.workflow.stock import cards, doubts
+from scanflow.workflow.stock.sightings import TWINS_APART
+
+
+def reprinted(*codes, kind=Floor):
+    """A floor where the card of D001 was lost and printed again."""
+    floor = kind("D001", *codes)
+    stock.lose_card(floor.unit, "D001")
+    cards.reprint(floor.unit, "D001", lost="Gone for good")
+    return floor
+
+
+def read(floor, *readings, apart=timedelta(minutes=1)):
+    """The card of D001 at one place after another."""
+    for station, spot in readings:
+        floor.unit.at += apart
+        floor.scan(station, "D001", **spot)
+
+
+def doubted(floor):
+    return [each.words for each in floor.unit.find(Doubt, how=None)]
+
+
+def told(floor):
+    return [kind for kind, _ in floor.unit.ledger if kind == "two cards read"]
+
+
+HOME, ASTRAY = ("shelf", {"bin": "A-1-1"}), ("shelf", {"bin": "A-1-2"})
+TABLE, TRAY = ("table", {}), ("tray", {})
+
+
+@pytest.mark.parametrize("kept", [True, False])
+def test_a_lost_card_that_is_printed_again_has_a_twin(kept):
+    """It may turn up; a damaged one in hand can't."""
+    floor = Floor("D001")
+    assert not floor.slot("D001").twin
+    if kept:
+        cards.reprint(floor.unit, "D001", text=card_text("D001"))
+    else:
+        floor = reprinted()
+    assert (not kept) is floor.slot("D001").twin
+
+
+@pytest.mark.parametrize(
+    "readings",
+    [(HOME, ASTRAY), (HOME, TABLE), (HOME, TRAY), (TRAY, HOME), (ASTRAY, TABLE), (TRAY, ASTRAY)],
+)
+def test_two_cards_of_one_number_make_a_doubt(readings):
+    """Read at two places within minutes, one of them where the account has no card: somebody looks at the thing."""
+    floor = reprinted()
+    read(floor, *readings)
+    (words,) = doubted(floor)
+    assert words.startswith("Two cards of D001 were read within 10 minutes: ")
+    assert words.endswith(". One of them is a twin: destroy it.")
+    assert ["two cards read"] == told(floor)
+
+
+def test_the_words_say_where_and_when():
+    """Both places, the earlier first."""
+    floor = reprinted()
+    read(floor, TABLE, ASTRAY)
+    assert [
+        "Two cards of D001 were read within 10 minutes: at table main 12:01, in bin A-1-2 12:02. "
+        "One of them is a twin: destroy it."
+    ] == doubted(floor)
+
+
+@pytest.mark.parametrize("readings", [(ASTRAY, HOME), (TABLE, HOME), (HOME, HOME), (TABLE, TABLE)])
+def test_one_card_that_is_carried_home_is_no_twin(readings):
+    """Nor is one that is read twice at the same place."""
+    floor = reprinted()
+    read(floor, *readings)
+    assert ([], []) == (doubted(floor), told(floor))
+
+
+def test_readings_far_apart_are_of_one_card():
+    """It was carried there meanwhile, as far as anybody knows."""
+    floor = reprinted()
+    read(floor, HOME, ASTRAY, apart=TWINS_APART + timedelta(seconds=1))
+    assert [] == doubted(floor)
+
+
+def test_a_card_that_was_printed_once_has_no_twin():
+    """The same readings of any other card are one card's."""
+    floor = Floor("D001")
+    read(floor, HOME, ASTRAY)
+    assert [] == doubted(floor)
+
+
+def test_the_way_to_the_buyer_is_no_sign_of_a_twin():
+    """Put away, picked, packed, its card back in the tray, all within minutes: that is one card."""
+    floor = reprinted()
+    read(floor, HOME)
+    floor.release("1", "D001")
+    floor.scan("tray", "D001")
+    assert ([], []) == (doubted(floor), told(floor))
+
+
+def test_what_is_packed_and_read_elsewhere_has_two_holds():
+    """It is neither sure to be in the box nor to be the thing; the parcel stays open."""
+    floor = reprinted("D002")
+    order = floor.order("1", "D001", "D002")
+    floor.pick("D001", "D002")
+    floor.parcel(order)
+    floor.pack("D001")
+    read(floor, ASTRAY)
+    line = floor.line("D001")
+    assert (LineState.PACKED, [Hold.SUSPECT, Hold.MISPLACED]) == (line.state, [each.hold for each in line.holds])
+
+
+def test_one_doubt_is_enough():
+    """While nobody has looked, more readings add none."""
+    floor = reprinted()
+    read(floor, HOME, ASTRAY, TABLE)
+    assert 1 == len(doubted(floor))
+
+
+def test_without_a_thing_it_is_told_alone():
+    """The number is free, and one card lies in the tray: the other has nothing to be doubted."""
+    floor = reprinted()
+    floor.release("1", "D001")
+    read(floor, TRAY, TABLE)
+    assert ([], ["two cards read"]) == (doubted(floor), told(floor))
+
+
+def test_a_card_that_a_count_missed_in_the_tray_was_not_read_there():
+    """So what is read elsewhere soon after is no second card."""
+    floor = reprinted(kind=Counted)
+    floor.release("1", "D001")
+    floor.scan("tray", "D001")
+    floor.unit.at += timedelta(hours=1)
+    floor.look("tray", "D003", "D004", "D005", "D006")
+    read(floor, TABLE)
+    assert [] == told(floor)
+
+
+def test_a_count_finds_both():
+    """A look into another bin is a reading as any."""
+    floor = reprinted(kind=Counted)
+    read(floor, HOME)
+    floor.unit.at += timedelta(minutes=1)
+    floor.look("A-1-2", "D001")
+    assert 1 == len(doubted(floor))
+
+
+def test_one_is_destroyed():
+    """A person says so; then there is one card, and the doubt of the thing waits for its own look."""
+    floor = reprinted()
+    read(floor, HOME, ASTRAY)
+    cards.destroyed(floor.unit, "D001")
+    assert (False, ("twin destroyed", {"code": "D001"})) == (floor.slot("D001").twin, floor.unit.ledger[-1])
+    assert 1 == len(doubts.open_doubts(floor.unit, floor.item("D001").id))
+    with pytest.raises(Refused, match="only one card"):
+        cards.destroyed(floor.unit, "D001")
+
+
+def test_a_count_that_leaves_one_of_two_destroys_the_other():
+    """“One is left” says it of a twin too; taken back, there may be two again."""
+    floor = reprinted(kind=Counted)
+    floor.open()
+    for place in ("A-1-1", "A-1-2"):
+        floor.look(place, "D001")
+    floor.resolve("twin-D001", "put_right")
+    seen = [floor.slot("D001").twin]
+    floor.undo("twin-D001")
+    assert [False, True] == [*seen, floor.slot("D001").twin]
