@@ -21,11 +21,12 @@ from scanflow.domain.things import Photo, Section
 from scanflow.exchange import csv_table, orders_csv
 from scanflow.exchange import mapping as columns
 from scanflow.keeper import Keeper
-from scanflow.storage import mappings, tables, views
+from scanflow.storage import mappings, tables
 from scanflow.storage.access import Role, has_password, make_setup_link, make_token
 from scanflow.storage.access.names import fit
 from scanflow.storage.database import Database
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import lists
 from scanflow.storage.writing import loads
 from scanflow.storage.writing.trial import TrialUnit
 from scanflow.storage.writing.unwritable import Unwritable
@@ -202,7 +203,7 @@ class Shop:
     def book(self) -> Book:
         """The texts of all cards that exist, for labels in pictures that don't decode."""
         with self.looking() as unit:
-            return Book(views.card_texts(unit.connection, unit.settings.check))
+            return Book(lists.card_texts(unit.connection, unit.settings.check))
 
     def shown(self, image: bytes, *, how: How = How.PHOTO, **more: Any) -> Shown:
         """What a photograph shows a count, read before the transaction; `more` as of `Shown`. Raises ImageError.

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import ast
 import shutil
 import subprocess
 import sys
 import tomllib
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -28,6 +30,36 @@ def test_a_tool_finds_nothing_amiss(command: tuple[str, ...]) -> None:
     assert program is not None, f"{command[0]} is not installed beside {sys.executable}"
     done = subprocess.run([program, *command[1:]], cwd=HOUSE, capture_output=True, text=True, timeout=300)
     assert 0 == done.returncode, done.stdout + done.stderr
+
+
+def test_no_package_has_a_name_of_its_own_modules() -> None:
+    """A module that is imported becomes an attribute of its package, in the place of what had its name there."""
+    clashes = []
+    for home in (HOUSE / "scanflow").rglob("__init__.py"):
+        modules = {each.stem for each in (*home.parent.glob("*.py"), *home.parent.glob("*/__init__.py"))}
+        modules |= {each.parent.name for each in home.parent.glob("*/__init__.py")}
+        for node in ast.parse(home.read_text(encoding="utf-8")).body:
+            clashes += [f"{home.relative_to(HOUSE)}: {name}" for name in _names(node) if name in modules]
+    assert [] == [each for each in clashes if not each.startswith("scanflow/cli/")]  # whose commands are so named
+
+
+def _names(node: ast.stmt) -> Iterator[str]:
+    """What a statement names in its module, modules of the same name apart."""
+    match node:
+        case ast.FunctionDef() | ast.ClassDef():
+            yield node.name
+        case ast.Assign():
+            yield from (each.id for each in node.targets if isinstance(each, ast.Name))
+        case ast.ImportFrom():
+            yield from (
+                each.asname or each.name for each in node.names if (HOUSE / _path(node, each)).exists() is False
+            )
+
+
+def _path(node: ast.ImportFrom, name: ast.alias) -> str:
+    """Where the module stands that this imports, if it is one."""
+    home = f"{node.module}.{name.name}".replace(".", "/")
+    return home if (HOUSE / home).is_dir() else f"{home}.py"
 
 
 def test_every_package_is_built() -> None:

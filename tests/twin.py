@@ -19,7 +19,7 @@ from scanflow.shop import Shop
 from scanflow.storage.access import Role
 from scanflow.storage.ledger import entry_of, first_break
 from scanflow.storage.trust.replay import NOW
-from scanflow.storage.views import ledger_page
+from scanflow.storage.views.lists import ledger_page
 from scanflow.web import create_app
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.picking import rounds, scans

@@ -19,8 +19,8 @@ from threadpoolctl import ThreadpoolController
 from scanflow.vision import decoders
 from scanflow.vision.merge import merge
 from scanflow.vision.readings import Picture, Reading
-from scanflow.vision.second_look import second_look
 from scanflow.vision.second_look.book import Book
+from scanflow.vision.second_look.read import second_look
 from scanflow.vision.upright import upright
 
 

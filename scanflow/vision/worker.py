@@ -19,7 +19,8 @@ import sys
 from base64 import b64encode
 from typing import IO, Any
 
-from scanflow.vision import decode, decoders, kept, print_check
+from scanflow.vision import decode, decoders, kept
+from scanflow.vision.print_check import check as print_check
 from scanflow.vision.readings import ImageError
 from scanflow.vision.second_look.book import Book
 

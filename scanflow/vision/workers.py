@@ -23,7 +23,7 @@ from types import TracebackType
 from typing import IO, Any
 
 from scanflow.vision.decoders import say_if_alone
-from scanflow.vision.print_check import Check
+from scanflow.vision.print_check.check import Check
 from scanflow.vision.readings import ImageError, Picture
 from scanflow.vision.second_look.book import Book
 from scanflow.vision.upright import unopened

@@ -17,8 +17,9 @@ from scanflow.domain.counts.stocktake import Looked
 from scanflow.domain.life import StayState
 from scanflow.domain.things import Stay
 from scanflow.shop import Shop
-from scanflow.storage import access, views
+from scanflow.storage import access
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import lists
 from scanflow.workflow import stock
 from scanflow.workflow.counts import stocktakes
 
@@ -311,5 +312,5 @@ def test_two_count_at_once(live: Live, shop: Shop, page: Page, browser: Browser)
         phone.get_by_role("link", name="What is amiss").click()
         expect(phone.locator(".finding").filter(has_text="In A-1-2, not in A-1-1")).to_contain_text("D002")
     with shop.looking() as unit:
-        told = views.ledger_page(unit.connection, 0, 500)
+        told = lists.ledger_page(unit.connection, 0, 500)
     assert ["owner", "Blue phone"] == [entry.actor for entry in told if entry.kind == "looked"]

@@ -18,7 +18,7 @@ from scenes import book_of
 
 from scanflow.vision import Book, ImageError, Picture, decoders, read
 from scanflow.vision.kept import kept
-from scanflow.vision.print_check import check
+from scanflow.vision.print_check.check import check
 from scanflow.vision.workers import Readers, ReadFailed
 
 BROKEN = (sys.executable, str(Path(__file__).with_name("broken_worker.py")))

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 import click
 
 if TYPE_CHECKING:
-    from scanflow.vision.print_check import Check
+    from scanflow.vision.print_check.check import Check
     from scanflow.vision.workers import Readers
 
 

@@ -96,7 +96,7 @@ def make_token(connection: Connection, name: str, role: Role, at: datetime) -> s
     return _add(connection, "token", _free_name(connection, name), role, at, None)
 
 
-def names(connection: Connection) -> set[str]:
+def taken_names(connection: Connection) -> set[str]:
     """The names of all tokens and devices."""
     return set(connection.execute(select(access.c.name).where(access.c.kind.in_(NAMED))).scalars())
 
@@ -104,7 +104,7 @@ def names(connection: Connection) -> set[str]:
 def _free_name(connection: Connection, name: str, but: str = "") -> str:
     """The name as it is kept, if nothing has it, or only what is called `but`. `BadName`, `NameTaken`."""
     kept = naming.fit(name)
-    if naming.key(kept) in {naming.key(each) for each in names(connection) if each != but}:
+    if naming.key(kept) in {naming.key(each) for each in taken_names(connection) if each != but}:
         raise NameTaken(kept)
     return kept
 

@@ -10,7 +10,7 @@ from sqlalchemy import Connection, Row, func, or_, select
 from scanflow.domain.life import LineState
 from scanflow.storage.derived import BY_URGENCY, HELD, LINES, ORDER_STATE
 from scanflow.storage.tables import lines, orders
-from scanflow.storage.views import Rows
+from scanflow.storage.views.lists import Rows
 
 
 def held() -> Any:

@@ -12,7 +12,7 @@ from scanflow.domain.life import LIVE, LineState, ParcelState
 from scanflow.domain.things import Held
 from scanflow.storage.derived import BY_URGENCY, HELD
 from scanflow.storage.tables import labels, lines, orders, parcels
-from scanflow.storage.views import Rows
+from scanflow.storage.views.lists import Rows
 
 
 def open_parcels(connection: Connection) -> Rows:

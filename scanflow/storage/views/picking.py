@@ -9,7 +9,7 @@ from sqlalchemy import Connection, Row, case, func, select
 from scanflow.domain.life import RoundState
 from scanflow.storage.derived import LINES, TO_WALK
 from scanflow.storage.tables import lines, rounds, stops
-from scanflow.storage.views import Rows
+from scanflow.storage.views.lists import Rows
 
 
 def open_rounds(connection: Connection) -> Rows:

@@ -10,7 +10,7 @@ from scanflow.domain.derive import SlotState
 from scanflow.domain.life import CardState, LineState, RoundState, StayState
 from scanflow.storage.derived import HELD, OPEN_STAY, SLOT_STATE, TO_FETCH, TO_WALK
 from scanflow.storage.tables import bins, lines, racks, rounds, sections, slots, stays
-from scanflow.storage.views import Rows
+from scanflow.storage.views.lists import Rows
 from scanflow.storage.views.orders import held
 
 

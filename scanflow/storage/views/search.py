@@ -10,7 +10,7 @@ from sqlalchemy import Connection, and_, case, func, or_, select
 from scanflow.domain.life import StayState
 from scanflow.storage.derived import SLOTS, UNWANTED
 from scanflow.storage.tables import items, orders, slots, stays
-from scanflow.storage.views import Rows
+from scanflow.storage.views.lists import Rows
 
 
 def search_items(connection: Connection, words: str, limit: int) -> Rows:

@@ -9,7 +9,7 @@ from sqlalchemy import Connection, Row, func, select
 
 from scanflow.storage.derived import SLOT_STATE, SLOTS
 from scanflow.storage.tables import items, slots, stays
-from scanflow.storage.views import Rows
+from scanflow.storage.views.lists import Rows
 
 
 def slot_list(

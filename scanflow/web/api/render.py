@@ -10,8 +10,8 @@ from labels import slot_code
 from scanflow.domain.derive import order_state
 from scanflow.domain.things import Doubt, Item, Line, Order, Parcel, Round, Section, Slot, Stay
 from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
-from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import lists
 from scanflow.storage.views import where as where_views
 from scanflow.workflow.orders.file import RefusedRow
 from scanflow.workflow.picking.rounds import LeftOut
@@ -27,7 +27,7 @@ def time(when: datetime | None) -> str | None:
 
 def sections(unit: SqlUnit, shown: Sequence[Section | Any]) -> list[Json]:
     """Sections, or rows of them, with their slots counted."""
-    counts = views.slot_counts(unit.connection, [each.code for each in shown])
+    counts = lists.slot_counts(unit.connection, [each.code for each in shown])
     return [
         {
             "code": each.code,
@@ -45,7 +45,7 @@ def slot(row: Any) -> Json:
     return {
         "code": row.code,
         "section": row.section,
-        "state": views.slot_state(row),
+        "state": lists.slot_state(row),
         "bin": row.bin,
         "stay": row.stay,
         "card": row.card,
@@ -85,12 +85,12 @@ def line(row: Any) -> Json:
 
 
 def one_line(unit: SqlUnit, line_: Line) -> Json:
-    return line(views.line(unit.connection, line_.id))
+    return line(lists.line(unit.connection, line_.id))
 
 
 def orders(unit: SqlUnit, shown: Sequence[Order | Any]) -> list[Json]:
     """Orders, or rows of them, with their lines."""
-    lines = views.order_lines(unit.connection, [each.id for each in shown])
+    lines = lists.order_lines(unit.connection, [each.id for each in shown])
     return [
         {
             "id": each.id,
@@ -112,7 +112,7 @@ def order(unit: SqlUnit, order_: Order) -> Json:
 
 def round_(unit: SqlUnit, shown: Round, left_out: Iterable[LeftOut] = ()) -> Json:
     """`left_out` is known only when the round is opened."""
-    stops = views.round_stops(unit.connection, shown.id)
+    stops = lists.round_stops(unit.connection, shown.id)
     where = where_views.whereabouts_of(unit.connection, [row.code for row in stops])
     return {
         "id": shown.id,
@@ -150,7 +150,7 @@ def settled(shown: Doubt) -> Json:
 
 
 def parcel(unit: SqlUnit, shown: Parcel) -> Json:
-    lines = views.order_lines(unit.connection, shown.orders)
+    lines = lists.order_lines(unit.connection, shown.orders)
     return {
         "id": shown.id,
         "state": shown.state,

@@ -15,7 +15,7 @@ from labels import code128
 from labels.grade import Parameter
 from labels.reflectance import widths_of
 from scanflow.vision import read
-from scanflow.vision.print_check import Check, check
+from scanflow.vision.print_check.check import Check, check
 from scanflow.vision.print_check.disturbances import Disturbance, blur
 from scanflow.vision.print_check.profiles import sweep
 

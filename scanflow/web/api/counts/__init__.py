@@ -10,8 +10,8 @@ from flask import Blueprint, Response, request
 from scanflow.domain.counts.stocktake import Looked, Stocktake
 from scanflow.domain.things import Section
 from scanflow.shop import Reply
-from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import lists
 from scanflow.vision.readings import ImageError
 from scanflow.web import count_rights, count_sheet
 from scanflow.web.api import checking, paging
@@ -46,7 +46,7 @@ def listing(query: dict[str, Any]) -> Response:
 
     def work(unit: SqlUnit) -> dict[str, Any]:
         (start,) = paging.after(query.get("cursor"), (0,))
-        rows = views.stocktake_page(unit.connection, start, query["limit"])
+        rows = lists.stocktake_page(unit.connection, start, query["limit"])
         rows, following = paging.cut(rows, query["limit"], lambda row: (row.n,))
         shown = [render_stocktake.count(unit, must(unit, Stocktake, row.id)) for row in rows]
         return {"stocktakes": shown, "next": following}
@@ -130,7 +130,7 @@ def all_looks(stocktake: str) -> Response:
 def photo(stocktake: str, key: str, query: dict[str, Any]) -> Response:
     """Gives the photo of a look, as long as it is kept."""
     with shop().looking() as unit:
-        row = views.look_photo(unit.connection, stocktake, key, small=query["size"] == "small")
+        row = lists.look_photo(unit.connection, stocktake, key, small=query["size"] == "small")
     if row is None:
         raise Missing("There is no such photo, or it is kept no longer.")
     response = Response(row.data, mimetype=JPEG)

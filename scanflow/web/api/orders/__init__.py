@@ -10,8 +10,8 @@ from scanflow.domain.derive import OrderState
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Order
 from scanflow.shop import Reply
-from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import lists
 from scanflow.web.api import checking, paging, render
 from scanflow.web.api.contract import MANAGERS, STAFF, call, digest, do, look
 from scanflow.web.door.visitors import shop
@@ -64,7 +64,7 @@ def listing(query: dict[str, Any]) -> Response:
     def work(unit: SqlUnit) -> dict[str, Any]:
         (start,) = paging.after(query.get("cursor"), (0,))
         state = OrderState(query["state"]) if "state" in query else None
-        rows = views.order_page(unit.connection, state, start, query["limit"])
+        rows = lists.order_page(unit.connection, state, start, query["limit"])
         rows, following = paging.cut(rows, query["limit"], lambda row: (row.n,))
         return {"orders": render.orders(unit, rows), "next": following}
 

@@ -10,8 +10,8 @@ from labels.paper import COLOURS
 from labels.slot_code import DEFAULT_DIGITS
 from scanflow.domain.things import Section
 from scanflow.shop import Reply
-from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import lists
 from scanflow.web.api import paging, render
 from scanflow.web.api.contract import MANAGERS, STAFF, call, do, look
 from scanflow.workflow import stock
@@ -42,7 +42,7 @@ def create(body: dict[str, Any]) -> Response:
 
 
 def _least_used(unit: SqlUnit) -> str:
-    used = views.colours_used(unit.connection)
+    used = lists.colours_used(unit.connection)
     return min(COLOURS, key=lambda colour: used.get(colour, 0))
 
 
@@ -52,7 +52,7 @@ def listing(query: dict[str, Any]) -> Response:
 
     def work(unit: SqlUnit) -> dict[str, Any]:
         (start,) = paging.after(query.get("cursor"), (0,))
-        rows = views.section_page(unit.connection, start, query["limit"])
+        rows = lists.section_page(unit.connection, start, query["limit"])
         rows, following = paging.cut(rows, query["limit"], lambda row: (row.n,))
         return {"sections": render.sections(unit, rows), "next": following}
 

@@ -7,8 +7,8 @@ from typing import Any
 from flask import Blueprint, Response
 
 from scanflow.domain.derive import SlotState
-from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import lists
 from scanflow.web.api import paging, render
 from scanflow.web.api.contract import STAFF, call, look
 
@@ -22,7 +22,7 @@ def listing(query: dict[str, Any]) -> Response:
     def work(unit: SqlUnit) -> dict[str, Any]:
         start = paging.after(query.get("cursor"), ("", 0))
         state = SlotState(query["state"]) if "state" in query else None
-        rows = views.slot_page(unit.connection, query.get("section"), state, start, query["limit"])
+        rows = lists.slot_page(unit.connection, query.get("section"), state, start, query["limit"])
         rows, following = paging.cut(rows, query["limit"], lambda row: (row.section, row.number))
         return {"slots": [render.slot(row) for row in rows], "next": following}
 

@@ -8,8 +8,8 @@ from flask import Blueprint, Response, request
 
 from scanflow.domain.things import Stay
 from scanflow.shop import Reply
-from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import lists
 from scanflow.web.api import render
 from scanflow.web.api.contract import MANAGERS, STAFF, answer, call, do, look
 from scanflow.web.api.schemas.parts import JPEG
@@ -79,7 +79,7 @@ def show_photo(stay: str, query: dict[str, Any]) -> Response:
     """Gives the picture of a stay's item."""
     with shop().looking() as unit:
         must(unit, Stay, stay)
-        row = views.photo(unit.connection, stay, small=query["size"] == "small")
+        row = lists.photo(unit.connection, stay, small=query["size"] == "small")
     if row is None:
         raise Missing("It has no picture yet.")
     response = Response(row.data, mimetype=JPEG)

@@ -41,7 +41,7 @@ def show(secret: str) -> ResponseReturnValue:
 def _form(secret: str, said: str, status: int) -> ResponseReturnValue:
     with shop().looking() as unit:
         good = access.visitor(unit.connection, "pairing", secret, unit.at) is not None
-        name = request.form.get("name") or proposed(request.user_agent, access.names(unit.connection))
+        name = request.form.get("name") or proposed(request.user_agent, access.taken_names(unit.connection))
     shown = {"good": good, "device": name, "said": said, "longest": LONGEST_NAME, "known": g.visitor}
     return render_template("access/pair.html", name=shop_name(), **shown), status if good else 410
 

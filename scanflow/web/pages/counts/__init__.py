@@ -17,8 +17,8 @@ from scanflow.domain.life import StocktakeState
 from scanflow.domain.things import Bin, Rack, Round, Section
 from scanflow.planning import sampling
 from scanflow.planning.room import Shape
-from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import lists
 from scanflow.vision.kept import opened
 from scanflow.web import count_pictures, count_words
 from scanflow.web.door.visitors import shop
@@ -416,7 +416,7 @@ def picture(id: str, key: str) -> ResponseReturnValue:
     subject = request.args.get("of", "")
     with shop().looking() as unit:
         look = unit.get(Looked, key)
-        row = views.look_photo(unit.connection, id, key)
+        row = lists.look_photo(unit.connection, id, key)
         if look is None or row is None:
             raise Missing("There is no such photo, or it is kept no longer.")
         room = stocktakes.standings(unit)

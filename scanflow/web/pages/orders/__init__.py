@@ -15,9 +15,9 @@ from scanflow.domain.derive import OrderState, stands_still
 from scanflow.domain.life import LIVE, OF_BINDING, Hold, LineState
 from scanflow.domain.things import Order, Parcel, Stay
 from scanflow.storage.unit import SqlUnit
-from scanflow.storage.views import Rows
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import search as search_views
+from scanflow.storage.views.lists import Rows
 from scanflow.web.door.visitors import shop
 from scanflow.web.pages.shown import PAGE, act, look, offset, page, settle_doubt, where_are
 from scanflow.web.problem import Problem

@@ -14,9 +14,9 @@ from scanflow.domain.derive import stands_still
 from scanflow.domain.life import Hold, LineState
 from scanflow.domain.things import Station
 from scanflow.storage.unit import SqlUnit
-from scanflow.storage.views import Rows
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
+from scanflow.storage.views.lists import Rows
 from scanflow.web.door.visitors import shop
 from scanflow.web.pages.picking.last_scan import last_scan
 from scanflow.web.pages.shown import act, page, where_are

@@ -17,8 +17,8 @@ from labels.row import Thing
 from scanflow.domain.advice import order_says
 from scanflow.domain.derive import to_walk
 from scanflow.domain.things import Order, Round
-from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import lists
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import room as room_views
@@ -133,7 +133,7 @@ def _slip(order: Any, things: list[Thing], basket: int | None) -> slip.Slip:
 
 def _things(unit: SqlUnit, rows: Sequence[Any]) -> list[Thing]:
     papers = room_views.papers(unit.connection)
-    pictures = views.thumbs(unit.connection, [row.photo for row in rows if row.photo])
+    pictures = lists.thumbs(unit.connection, [row.photo for row in rows if row.photo])
     return [
         Thing(
             row.code or "",

@@ -14,9 +14,9 @@ from scanflow.domain.derive import to_walk
 from scanflow.domain.life import LineState
 from scanflow.domain.things import Round, Station
 from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
-from scanflow.storage.views import Rows
 from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import room as room_views
+from scanflow.storage.views.lists import Rows
 from scanflow.web.door.visitors import shop
 from scanflow.web.pages.picking.last_scan import last_scan
 from scanflow.web.pages.shown import PAGE, act, asked, count, look, offset, page, where_are

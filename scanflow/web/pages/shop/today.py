@@ -10,13 +10,13 @@ from sqlalchemy import Connection
 
 from scanflow.domain.counts.stocktake import Stocktake
 from scanflow.domain.life import StocktakeState
-from scanflow.storage.views import Rows
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
 from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views import stock as slot_views
 from scanflow.storage.views import where as where_views
+from scanflow.storage.views.lists import Rows
 from scanflow.storage.views.where import Duty
 from scanflow.web.backup_words import sentences
 from scanflow.web.count_words import subject

@@ -11,7 +11,7 @@ from flask.typing import ResponseReturnValue
 from scanflow.domain.things import Section
 from scanflow.planning.adopting import Sample, trial
 from scanflow.vision import ImageError
-from scanflow.vision.print_check import Check
+from scanflow.vision.print_check.check import Check
 from scanflow.web.door.bodies import takes_file
 from scanflow.web.door.visitors import shop
 from scanflow.web.pages.planning import typed

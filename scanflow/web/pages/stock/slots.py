@@ -14,14 +14,14 @@ from scanflow.domain.derive import SlotState
 from scanflow.domain.life import LIVE
 from scanflow.domain.things import Doubt, Stay
 from scanflow.shop import card_again, card_file
-from scanflow.storage import views
 from scanflow.storage.unit import SqlUnit
-from scanflow.storage.views import Rows
 from scanflow.storage.views import ledger as ledger_views
+from scanflow.storage.views import lists
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views import stock as slot_views
 from scanflow.storage.views import where as where_views
+from scanflow.storage.views.lists import Rows
 from scanflow.web import problem
 from scanflow.web.door.bodies import takes_file
 from scanflow.web.door.visitors import shop
@@ -151,7 +151,7 @@ def doubted(id: str) -> ResponseReturnValue:
     """The picture of a thing as it was when it was doubted."""
     with shop().looking() as unit:
         then = must(unit, Doubt, id).photo
-        data = views.picture(unit.connection, then, small=request.args.get("size") == "small") if then else None
+        data = lists.picture(unit.connection, then, small=request.args.get("size") == "small") if then else None
     if data is None:
         raise Missing("There was no picture of it.")
     response = Response(data, mimetype="image/jpeg")

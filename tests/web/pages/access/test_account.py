@@ -125,7 +125,7 @@ def test_one_is_ended(app: Flask, shop: Shop, clock: Clock) -> None:
     odd = ("", "1e9", 30 * "9")
     assert 3 * [404] == [here.post("/account/sessions/end", data={"session": n}).status_code for n in odd]
     with shop.looking() as unit:
-        assert {"printer"} == access.names(unit.connection)
+        assert {"printer"} == access.taken_names(unit.connection)
     assert 1 == kinds(shop).count("session ended")
 
 
