@@ -16,6 +16,7 @@ from typing import Any, TypeVar
 from sqlalchemy import insert, select, update
 
 from labels import card, draw, sheet
+from scanflow.domain import events
 from scanflow.domain.counts.stocktake import Certainty, How
 from scanflow.domain.things import Photo, Section
 from scanflow.exchange import csv_table, orders_csv
@@ -289,7 +290,7 @@ class Shop:
 
         def work(unit: SqlUnit) -> str:
             secret = make_token(unit.connection, name, role, unit.at)
-            unit.record("token made", {"name": name, "role": role.value})
+            unit.record(events.TokenMade(name=name, role=role.value))
             return secret
 
         return self.act(name, work)
@@ -301,7 +302,7 @@ class Shop:
 
         def work(unit: SqlUnit) -> str:
             if has_password(unit.connection):
-                unit.record("password link made", {})
+                unit.record(events.PasswordLinkMade())
             return make_setup_link(unit.connection, unit.at)
 
         return self.act("scanflow", work)

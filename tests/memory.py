@@ -14,6 +14,7 @@ from dataclasses import fields
 from datetime import UTC, datetime
 from typing import Any, TypeVar
 
+from scanflow.domain import events
 from scanflow.domain.counts.stocktake import Looked, Resolved, Stocktake
 from scanflow.domain.life import CardState, LineState, StocktakeState
 from scanflow.domain.orders.titles import Stocked, Titled
@@ -75,12 +76,12 @@ def name_of(thing: object) -> Any:
 
 
 class Memory:
-    """All things by kind and name, the ledger as (kind, data), and the settings. Ids are counted, so runs repeat."""
+    """All things by kind and name, the ledger as events, and the settings. Ids are counted, so runs repeat."""
 
     def __init__(self, settings: Settings | None = None, at: datetime = NOON, who: str = "tester") -> None:
         self.at, self.who = at, who
         self.settings = settings or Settings()
-        self.ledger: list[tuple[str, Mapping[str, Any]]] = []
+        self.ledger: list[events.Event] = []
         self._things: dict[type, dict[Any, Any]] = {kind: {} for kind in KINDS}
         self._last_scans: dict[tuple[Station, str], Scan] = {}
         self._ids = self._slips = 0
@@ -147,15 +148,15 @@ class Memory:
     def seq(self) -> int:
         return len(self.ledger)
 
-    def record(self, kind: str, data: Mapping[str, Any]) -> None:
-        self.ledger.append((kind, dict(data)))
+    def record(self, event: events.Event) -> None:
+        self.ledger.append(event)
 
-    def told_since(self, seq: int) -> list[tuple[int, str, Mapping[str, Any]]]:
-        return [(place, *entry) for place, entry in enumerate(self.ledger, 1) if place > seq]
+    def told_since(self, seq: int) -> list[tuple[int, events.Event]]:
+        return [(place, event) for place, event in enumerate(self.ledger, 1) if place > seq]
 
-    def told_at(self, kind: str, name: str) -> datetime | None:
+    def told_at(self, of: type[events.Event], name: str) -> datetime | None:
         """All that happens here happens now."""
-        told = (json.dumps(data) for each, data in self.ledger if each == kind)
+        told = (json.dumps(event.data()) for event in self.ledger if isinstance(event, of))
         return self.at if any(json.dumps(name) in each for each in told) else None
 
     def told_before(self, at: datetime) -> datetime | None:

@@ -12,12 +12,14 @@ import os
 import signal
 import sys
 import threading
+from collections.abc import Sequence
 from typing import Any
 
 import waitress  # noqa: F401  (loaded once for all)
 from sqlalchemy import Engine, event
 
 from scanflow import cli
+from scanflow.domain.events import Event
 from scanflow.storage import access  # noqa: F401
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import create_app  # noqa: F401
@@ -32,8 +34,8 @@ def arm(moment: str) -> None:
     here = threading.local()
     record = SqlUnit.record
 
-    def recorded(unit: SqlUnit, kind: str, data: Any) -> None:
-        record(unit, kind, data)
+    def recorded(unit: SqlUnit, event: Event, now: Sequence[str] = ()) -> None:
+        record(unit, event, now)
         here.wrote = True
         if moment == "inside":
             _die()

@@ -13,6 +13,7 @@ from furnished import furnish
 from memory import NOON
 from sqlalchemy import text
 
+from scanflow.domain import events
 from scanflow.domain.things import Photo
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
@@ -60,7 +61,7 @@ def spoil(database: Database, *statements: str) -> None:
 def write(database: Database, count: int = 1, at: datetime = NOON) -> None:
     for number in range(count):
         with database.writing(at + timedelta(seconds=number), "tester") as unit:
-            unit.record("scan", {"n": number, "words": "a card was held before the station " * 20})
+            unit.record(events.TwoCardsRead(code="D001", words="a card was held before the station " * 20))
 
 
 class Folder:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+import re
 import shutil
 import subprocess
 import sys
@@ -11,6 +12,8 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+
+from scanflow.domain import events
 
 HOUSE = Path(__file__).parents[1]
 
@@ -72,3 +75,40 @@ def test_every_package_is_built() -> None:
         for each in (HOUSE / room).rglob("__init__.py")
     ]
     assert sorted(".".join(each.parts) for each in inside) == sorted(settings["tool"]["setuptools"]["packages"])
+
+
+def test_kinds_of_the_ledger_stand_with_their_types_alone() -> None:
+    """Nothing else in the house spells a kind: neither one of several words, nor any where a `kind` is asked for."""
+    own = HOUSE / "scanflow" / "domain" / "events"
+    found = []
+    for path in sorted((HOUSE / "scanflow").rglob("*.py")):
+        if not path.is_relative_to(own):
+            tree = ast.parse(path.read_text(encoding="utf-8"))
+            found += [f"{path.relative_to(HOUSE)}:{line} {kind}" for line, kind in sorted(_spelt(tree))]
+    for path in sorted((HOUSE / "scanflow").rglob("*.html")):
+        asked = re.findall(r"""kind\b[^%}]*?["']([^"']+)["']""", path.read_text(encoding="utf-8"))
+        found += [f"{path.relative_to(HOUSE)} {kind}" for kind in asked if kind in events.KINDS]
+    assert [] == found
+
+
+def _spelt(tree: ast.AST) -> Iterator[tuple[int, str]]:
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Constant) and node.value in events.KINDS and not str(node.value).isalpha():
+            yield node.lineno, node.value
+        if isinstance(node, ast.Compare | ast.Match | ast.Call) and _asks_for_a_kind(node):
+            consts = (each for each in ast.walk(node) if isinstance(each, ast.Constant))
+            yield from ((each.lineno, each.value) for each in consts if each.value in events.KINDS)
+
+
+def _asks_for_a_kind(node: ast.Compare | ast.Match | ast.Call) -> bool:
+    """Whether it compares a `kind`, or calls something of one: `kind == …`, `match kind`, `ledger.c.kind.in_(…)`."""
+    match node:
+        case ast.Compare():
+            asked = [node.left, *node.comparators]
+        case ast.Match():
+            asked = [node.subject]
+        case ast.Call(func=ast.Attribute(value=value)):
+            asked = [value]
+        case _:
+            asked = []
+    return any(getattr(each, "attr", getattr(each, "id", "")) == "kind" for each in asked)

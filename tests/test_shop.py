@@ -11,6 +11,7 @@ from furnished import furnish
 
 from labels import draw
 from labels.slot_code import card_text
+from scanflow.domain import events
 from scanflow.shop import Shop
 
 pytestmark = SQLITE_ONLY
@@ -23,7 +24,7 @@ def test_a_card_is_drawn_when_its_transaction_is_over(shop: Shop, monkeypatch: p
 
     def meanwhile(*pages: Any, **more: Any) -> None:
         with ThreadPoolExecutor(1) as elsewhere:
-            written = elsewhere.submit(shop.act, "helper", lambda unit: unit.record("noted", {}))
+            written = elsewhere.submit(shop.act, "helper", lambda unit: unit.record(events.Changed()))
             wrote.append(written.result(timeout=5))
         whole(*pages, **more)
 

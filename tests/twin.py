@@ -18,13 +18,16 @@ from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Sectio
 from scanflow.shop import Shop
 from scanflow.storage.access import Role
 from scanflow.storage.ledger import entry_of, first_break
-from scanflow.storage.trust.replay import NOW
+from scanflow.storage.trust.replay import NOW, rows_now
 from scanflow.storage.views.lists import ledger_page
 from scanflow.web import create_app
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.picking import rounds, scans
 from scanflow.workflow.picking.reading import Reading
 from scanflow.workflow.ports import Settings
+
+GONE = "- -"
+"""What the ledger says of a row that is there no more."""
 
 DEFAULTS = {"table": "main", "take_out": False}
 
@@ -53,6 +56,8 @@ class Twin:
         self.seen: Counter[str] = Counter()
         self.readings: dict[str, dict[str, Any]] = {}
         self.answered: list[tuple[str, str, Any, Any]] = []
+        self.replayed, self.told = 0, dict[str, str]()
+        """The ledger's last entry that was replayed, and what it says by then of each row."""
 
     # One call on both sides
 
@@ -437,6 +442,15 @@ class Twin:
         for each in list(room.all(Round).values())[-1:]:
             self.names.same(model.round_(room, each), self.get(f"/api/rounds/{each.id}"), "/round")
 
+    def rows_stand_as_told(self) -> None:
+        """Replayed from its first entry on, the ledger says of each row how it stands, and of no other."""
+        with self.shop.looking() as unit:
+            for entry in ledger_page(unit.connection, self.replayed, 100_000):
+                self.told.update(map(_row, json.loads(entry.data).get(NOW, ())))
+                self.replayed = entry.seq
+            stand = dict(map(_row, rows_now(unit.connection)))
+        assert stand == {name: said for name, said in self.told.items() if said != GONE}
+
     def all_agrees(self) -> None:
         """At the end every field of every thing is the same, and so is the account; a verification finds nothing."""
         with self.shop.looking() as unit:
@@ -444,9 +458,15 @@ class Twin:
             self.names.same(ours, model.everything(unit.find))
             entries = [entry_of(row) for row in ledger_page(unit.connection, 0, 100_000)]
         told = [[entry["kind"], _without_rows(entry["data"])] for entry in entries if entry["kind"] != "token made"]
-        self.names.same([[kind, dict(data)] for kind, data in self.room.ledger], told, "/ledger")
+        self.names.same([[event.kind, event.data()] for event in self.room.ledger], told, "/ledger")
         assert None is first_break(entries)
         assert [] == self.shop.database.verify(self.shop.clock(), whole=True).findings
+
+
+def _row(now: str) -> tuple[str, str]:
+    """Table and name of a row, and its state with the digest of all its columns."""
+    name, state, digest = now.rsplit(" ", 2)
+    return name, f"{state} {digest}"
 
 
 def _without_rows(data: Mapping[str, Any]) -> dict[str, Any]:

@@ -14,6 +14,7 @@ from typing import Any
 
 from sqlalchemy import Connection, Engine, Executable, Select, bindparam, func, select, text, update
 
+from scanflow.domain import events
 from scanflow.storage import tables
 from scanflow.storage.engine import UNTIL, connect, connect_frozen, file_of, take_time, unsafe
 from scanflow.storage.ledger import FIRST
@@ -22,8 +23,8 @@ from scanflow.storage.stock_words import StockWords
 from scanflow.storage.trust.files import OpenFiles
 from scanflow.storage.trust.guard import Guard
 from scanflow.storage.trust.note import Notebook
-from scanflow.storage.trust.replay import BASELINE, CHUNK, NOW, rows_now
-from scanflow.storage.trust.verify import ACCEPTED, Say, Verified, revision, verify
+from scanflow.storage.trust.replay import CHUNK, rows_now
+from scanflow.storage.trust.verify import Say, Verified, revision, verify
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.writing import failing
 from scanflow.storage.writing.changes import CHANNEL, Changes
@@ -120,7 +121,7 @@ class Database:
             _end_head(connection)
             head = self._statements.get("lock", lambda: _head().with_for_update()).run(connection, {}).fetchone()
             unit = SqlUnit(connection, self._statements, at, who, head)
-            unit.record(ACCEPTED, {"reason": reason, "found": found})
+            unit.record(events.AcceptedAmiss(reason=reason, found=tuple(found)))
             tell_all(unit)
         self.guard.settled(self._reader)
 
@@ -270,7 +271,7 @@ def tell_all(unit: SqlUnit) -> None:
     """Baseline entries of all rows, and the head moved behind them."""
     rows = list(rows_now(unit.connection))
     for first in range(0, len(rows), CHUNK):
-        unit.record(BASELINE, {"first": first, "of": len(rows), NOW: rows[first : first + CHUNK]})
+        unit.record(events.Baseline(first=first, of_=len(rows)), rows[first : first + CHUNK])
     unit.settle()
     unit.connection.execute(update(tables.head).values(seq=unit.seq, hash=unit.hash))
 

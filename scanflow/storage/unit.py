@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import secrets
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import asdict
 from datetime import UTC, datetime
 from enum import StrEnum
@@ -28,6 +28,7 @@ from sqlalchemy import (
     update,
 )
 
+from scanflow.domain import events
 from scanflow.domain.life import LIVE, CardState, LineState, StayState, StocktakeState
 from scanflow.domain.orders.titles import Stocked, Titled
 from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
@@ -147,16 +148,18 @@ class SqlUnit:
         self.dropped = True
         self._changed(kind, name, None)
 
-    def record(self, kind: str, data: Mapping[str, Any]) -> None:
+    def record(self, event: events.Event, now: Sequence[str] = ()) -> None:
+        """`now`: rows that the entry tells of, beside those that change with it."""
         self._write_entry()
         self.seq += 1
         at = self.at.isoformat(timespec="microseconds")
-        self._entry = {"seq": self.seq, "at": at, "kind": kind, "actor": self.who, "data": data}
+        data = event.data() | ({NOW: now} if now else {})
+        self._entry = {"seq": self.seq, "at": at, "kind": event.kind, "actor": self.who, "data": data}
 
     def settle(self) -> None:
         """Before the unit is committed: each row that changed stands in an entry of the ledger."""
         if self._entry is None and any(kind in REPLAYED for kind, _ in self._rows):
-            self.record("changed", {})
+            self.record(events.Changed())
         self._write_entry()
 
     def _write_entry(self) -> None:
@@ -171,18 +174,18 @@ class SqlUnit:
         row = {**entry, "data": canonical(entry["data"]), "hash": self.hash}
         self._statements.get("record", lambda: insert(tables.ledger), list(row)).run(self.connection, row)
 
-    def told_since(self, seq: int) -> Iterator[tuple[int, str, Mapping[str, Any]]]:
+    def told_since(self, seq: int) -> Iterator[tuple[int, events.Told]]:
         self._write_entry()
         entries = tables.ledger.c
         query = select(entries.seq, entries.kind, entries.data).where(entries.seq > seq).order_by(entries.seq)
         for row in self.connection.execute(query):
-            yield row.seq, row.kind, json.loads(row.data)
+            yield row.seq, events.read(row.kind, json.loads(row.data))
 
-    def told_at(self, kind: str, name: str) -> datetime | None:
+    def told_at(self, of: type[events.Event], name: str) -> datetime | None:
         self._write_entry()
         entries = tables.ledger.c
         named = entries.data.contains(json.dumps(name), autoescape=True)
-        query = select(entries.at).where(entries.seq > self.seq - RECENT, entries.kind == kind, named)
+        query = select(entries.at).where(entries.seq > self.seq - RECENT, entries.kind == of.kind, named)
         at = self.connection.execute(query.order_by(entries.seq.desc()).limit(1)).scalar()
         return datetime.fromisoformat(at) if at else None
 

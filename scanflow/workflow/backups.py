@@ -7,6 +7,7 @@ from collections.abc import Callable
 from dataclasses import asdict, replace
 from pathlib import Path
 
+from scanflow.domain import events
 from scanflow.domain.backups import Backups, Place
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit
 
@@ -109,4 +110,4 @@ def _change(unit: Unit, path: str, how: Callable[[Place], Place]) -> Place:
 
 def _set(unit: Unit, new: Backups) -> None:
     unit.set_settings(replace(unit.settings, backups=new))
-    unit.record("backups set", asdict(new))
+    unit.record(events.BackupsSet(**asdict(new)))

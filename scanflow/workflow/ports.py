@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any, Literal, Protocol, TypeVar
 
+from scanflow.domain import events
 from scanflow.domain.backups import Backups
 from scanflow.domain.orders.titles import Stocked
 from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
@@ -125,16 +126,16 @@ class Unit(Protocol):
         """Delete a thing to which nothing refers; only what is no account may go: photos, and what was taken back."""
         ...
 
-    def record(self, kind: str, data: Mapping[str, Any]) -> None:
+    def record(self, event: events.Event) -> None:
         """Append one entry to the ledger."""
         ...
 
-    def told_since(self, seq: int) -> Iterable[tuple[int, str, Mapping[str, Any]]]:
-        """Number, kind and data of the ledger's entries after this one."""
+    def told_since(self, seq: int) -> Iterable[tuple[int, events.Told]]:
+        """The ledger's entries after this one, with their numbers."""
         ...
 
-    def told_at(self, kind: str, name: str) -> datetime | None:
-        """When the ledger's latest entry of this kind that names this thing was made; None where that is long ago."""
+    def told_at(self, of: type[events.Event], name: str) -> datetime | None:
+        """When the ledger's latest entry of this type that names this thing was made; None where that is long ago."""
         ...
 
     def told_before(self, at: datetime) -> datetime | None:

@@ -23,6 +23,7 @@ from sqlalchemy import insert, update
 from verdict_bench import Client, Packer, serving
 
 from labels.slot_code import slip_text
+from scanflow.domain import events
 from scanflow.domain.things import Item, Photo
 from scanflow.shop import Shop
 from scanflow.storage import backups, tables
@@ -57,7 +58,7 @@ def work_a_day(database: Database, day: int) -> None:
             made = photo()
             unit.add(made)
             unit.add(Item(f"d{day}-{number}", "Front wheel", photo=made.hash))
-            unit.record("stored", {"number": number})
+            unit.record(events.Changed())
 
 
 def cost(work: Callable[[], object]) -> tuple[float, float]:

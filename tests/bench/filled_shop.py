@@ -13,6 +13,7 @@ from typing import Any
 from sqlalchemy import Connection, Table, insert, update
 
 from labels import slot_code
+from scanflow.domain import events
 from scanflow.domain.things import Rack
 from scanflow.planning import room
 from scanflow.storage import tables
@@ -160,7 +161,7 @@ def _fill_history(connection: Connection, codes: list[str]) -> None:
     _add(connection, tables.scans, ({"key": f"old-{code}", "code": code, **scan, **rest} for code in codes))
     entries, previous = [], FIRST
     for seq, code in enumerate(codes, 1):
-        entry = {"seq": seq, "at": AT.isoformat(timespec="microseconds"), "kind": "scan", "actor": "bench"}
+        entry = {"seq": seq, "at": AT.isoformat(timespec="microseconds"), "kind": events.Scanned.kind, "actor": "bench"}
         data = {"station": "table", "code": code, "verdict": "accepted"}
         previous = entry_hash(previous, {**entry, "data": data})
         entries.append({**entry, "data": canonical(data), "hash": previous})

@@ -17,6 +17,7 @@ from live_shop import PASSWORD, Live, anew, free_port, go_on, serving, sign_in, 
 from playwright.sync_api import Browser, BrowserContext, Error, Page, expect
 
 from labels.slot_code import card_text
+from scanflow.domain import events
 from scanflow.domain.things import Line, Scan
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
@@ -53,7 +54,7 @@ def recorded(shop: Shop, code: str) -> int:
 def ages_of(shop: Shop, code: str) -> list[int]:
     """How long each scan of this card had waited, in ms."""
     with shop.looking() as unit:
-        return [told["age_ms"] for _, kind, told in unit.told_since(0) if (kind, told.get("code")) == ("scan", code)]
+        return [told.age_ms for _, told in unit.told_since(0) if isinstance(told, events.Scanned) and told.code == code]
 
 
 def until(page: Page, script: str, arg: str | None = None) -> None:

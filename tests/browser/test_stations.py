@@ -116,7 +116,7 @@ def test_empty_enter_and_typing(live: Live, page: Page) -> None:
     with live.shop.looking() as unit:
         tray = unit.find(Scan, station=Station.TRAY)
         entries = ledger_views.newest(unit.connection, about=["D001"], limit=1)
-    assert (1, "typed") == (len(tray), entries[0].data["via"])
+    assert (1, "typed") == (len(tray), entries[0].event.via)
 
 
 def test_the_scan_box_stays_beside_a_long_list(live: Live, page: Page) -> None:

@@ -15,6 +15,7 @@ from memory import NOON
 from sqlalchemy import text
 from sqlalchemy.exc import DBAPIError
 
+from scanflow.domain import events
 from scanflow.domain.life import LineState, ParcelState, StayState
 from scanflow.domain.things import Bin, Item, Line, Order, Parcel, Rack, Section, Slot, Stay
 from scanflow.storage.database import Database
@@ -121,16 +122,16 @@ def test_an_exception_leaves_no_trace(database: Database, write: Enter) -> None:
     """Things, ledger and its head are as before when the block raises, and the next write goes on from there."""
     with write() as unit:
         furnish(unit)
-        unit.record("furnished", {})
+        unit.record(events.Changed())
     before = everything(database)
     with pytest.raises(ZeroDivisionError), write() as unit:
         unit.add(Item("i3", "Saddle"))
         unit.put(replace(unit.get(Slot, "D001"), turns=9))
-        unit.record("lost", {"n": 1})
+        unit.record(events.Changed())
         1 / 0  # noqa: B018
     assert before == everything(database)
     with write() as unit:
-        unit.record("kept", {})
+        unit.record(events.Changed())
         assert 2 == unit.seq
 
 
@@ -140,7 +141,7 @@ def test_a_refused_statement_leaves_no_trace(database: Database, write: Enter) -
         furnish(unit)
     before = everything(database)
     with pytest.raises(TWICE), write() as unit:
-        unit.record("lost", {})
+        unit.record(events.Changed())
         unit.add(Item("i3", "Saddle"))
         unit.add(Item("i3", "Saddle again"))
     assert before == everything(database)
@@ -155,7 +156,7 @@ def test_reading_cannot_write(database: Database, write: Enter, change: str) -> 
     acts: dict[str, Callable[[SqlUnit], object]] = {
         "add": lambda unit: unit.add(Item("i3", "Saddle")),
         "put": lambda unit: unit.put(Item("i1", "Other")),
-        "record": lambda unit: (unit.record("x", {}), unit.settle()),
+        "record": lambda unit: (unit.record(events.Changed()), unit.settle()),
     }
     refused = (sqlite3.OperationalError, psycopg.errors.ReadOnlySqlTransaction, DBAPIError)
     with pytest.raises(refused), database.reading(NOON) as unit:
@@ -174,7 +175,7 @@ def test_reading_sees_one_state(database: Database, write: Enter) -> None:
         with write() as unit:
             unit.add(Item("i3", "Saddle"))
             unit.put(Item("i1", "Other"))
-            unit.record("changed", {})
+            unit.record(events.Changed())
         seen = (len(view.find(Item)), view.get(Item, "i1").title, view.seq)
     with database.reading(NOON) as view:
         later = (len(view.find(Item)), view.get(Item, "i1").title, view.seq)
@@ -191,7 +192,7 @@ def test_writes_follow_each_other(database: Database) -> None:
             with database.writing(NOON, "tester") as unit:
                 slot = unit.get(Slot, "D001")
                 unit.put(replace(slot, turns=slot.turns + 1))
-                unit.record("counted", {"turns": slot.turns + 1})
+                unit.record(events.Changed())
 
     threads = [threading.Thread(target=work) for _ in range(8)]
     for thread in threads:
@@ -206,12 +207,12 @@ def test_a_second_process_sees_what_was_committed(database: Database, database_u
     """Another door to the same database finds the same room, and its writes are seen here."""
     with write() as unit:
         furnish(unit)
-        unit.record("furnished", {})
+        unit.record(events.Changed())
     other = Database(database_url)
     with other.writing(NOON + timedelta(seconds=1), "other") as unit:
         assert "Rear" == unit.get(Item, "i1").title
         unit.put(Item("i1", "Other"))
-        unit.record("changed", {})
+        unit.record(events.Changed())
     other.close()
     with database.reading(NOON) as view:
         assert ("Other", 2) == (view.get(Item, "i1").title, view.seq)

@@ -15,6 +15,7 @@ from memory import NOON
 from sqlalchemy import select, text
 from sqlalchemy.exc import DBAPIError
 
+from scanflow.domain import events
 from scanflow.storage import tables
 from scanflow.storage.database import Database
 from scanflow.storage.ledger import FIRST, canonical, entry_hash, entry_of, first_break
@@ -122,8 +123,8 @@ def kept(database: Database) -> list[dict[str, Any]]:
 def write(database: Database, count: int = 3) -> None:
     for number in range(count):
         with database.writing(NOON + timedelta(microseconds=number), "tester") as unit:
-            unit.record("scan", {"text": ["D0016", "“x”\n\u2028"], "n": number, "reason": None})
-            unit.record("second", {})
+            unit.record(events.RackPlaced(rack="“x”\n\u2028", aisle=number, start_mm=0))
+            unit.record(events.Changed())
 
 
 def test_what_is_written_is_a_chain(database: Database) -> None:
@@ -132,9 +133,9 @@ def test_what_is_written_is_a_chain(database: Database) -> None:
     entries = kept(database)
     assert [1, 2, 3, 4, 5, 6] == [entry["seq"] for entry in entries]
     assert None is first_break(entries)
-    assert ("2026-03-02T12:00:00.000002+00:00", "scan", "tester", 2) == (
-        *(entries[4][name] for name in ("at", "kind", "actor")),
-        entries[4]["data"]["n"],
+    told = {"rack": "“x”\n\u2028", "aisle": 2, "start_mm": 0}
+    assert ("2026-03-02T12:00:00.000002+00:00", "rack placed", "tester", told) == (
+        *(entries[4][name] for name in ("at", "kind", "actor", "data")),
     )
 
 

@@ -16,6 +16,7 @@ from memory import NOON
 from schema import conditions, dropped
 from sqlalchemy import inspect, text
 
+from scanflow.domain import events
 from scanflow.domain.things import Alias, Item
 from scanflow.storage import access, tables
 from scanflow.storage import database as module
@@ -51,7 +52,7 @@ def test_opening_twice_changes_nothing(own_database: Database, own_url: str) -> 
     """A database that is up to date is left as it is, and running its migrations again does no harm."""
     with own_database.writing(NOON, "tester") as unit:
         unit.add(Item("i1", "Saddle"))
-        unit.record("added", {})
+        unit.record(events.Changed())
     Database(own_url).close()
     with own_database.engine.begin() as connection:
         module.run_migrations(connection, REVISION)
@@ -132,11 +133,12 @@ def test_adopted_cards_of_earlier_tables_go_on(own_url: str) -> None:
 
 OPEN = """
 import sys
+from scanflow.domain import events
 from scanflow.storage.database import Database
 sys.stdin.readline()
 database = Database(sys.argv[1])
 with database.writing(__import__("datetime").datetime.now(__import__("datetime").UTC), "tester") as unit:
-    unit.record("opened", {})
+    unit.record(events.Changed())
 """
 
 
@@ -173,6 +175,6 @@ def test_killed_while_it_is_made(own_url: str) -> None:
     assert -9 == subprocess.run([sys.executable, "-c", KILL, url], timeout=60).returncode
     database = Database(url)
     with database.writing(NOON, "tester") as unit:
-        unit.record("opened", {})
+        unit.record(events.Changed())
         assert 1 == unit.seq
     database.close()

@@ -16,6 +16,7 @@ import psycopg
 import pytest
 from memory import NOON, Memory
 
+from scanflow.domain import events
 from scanflow.domain.counts.stocktake import Certainty, Chosen, How, Looked, Read, Resolved, Sample, Stocktake
 from scanflow.domain.life import (
     CardState,
@@ -480,23 +481,25 @@ def test_settings_stay(place: Place) -> None:
 
 def test_when_something_was_told(place: Place) -> None:
     """The time of the entry of this kind that names the thing, whole; of another kind or thing there is none."""
-    for kind, names in (("cancelled", ["l1", "l2"]), ("held", ["l3"])):
+    for event in (events.Cancelled(order="o1", number="A-1", lines=("l1", "l2")), events.Held(line="l3", why="")):
         with place.unit() as unit:
-            unit.record(kind, {"lines": names})
+            unit.record(event)
+    asked = ((events.Cancelled, "l2"), (events.Held, "l2"), (events.Held, "l"))
     with place.unit() as unit:
-        told = [unit.told_at(kind, name) for kind, name in (("cancelled", "l2"), ("held", "l2"), ("held", "l"))]
+        told = [unit.told_at(of, name) for of, name in asked]
     assert [NOON, None, None] == told
 
 
 def test_what_was_told_since(place: Place) -> None:
-    """Number, kind and data of the entries after one, in order, this unit's own among them."""
-    for kind in ("first", "second"):
+    """The entries after one, with their numbers, in order, this unit's own among them."""
+    first, second = events.CardLost(code="D001"), events.ParcelReopened(parcel="p1", orders=("o1", "o2"))
+    for event in (first, second):
         with place.unit() as unit:
-            unit.record(kind, {"of": kind})
+            unit.record(event)
     with place.unit() as unit:
-        unit.record("third", {"of": "third"})
+        unit.record(first)
         told, seq = list(unit.told_since(1)), unit.seq
-    assert [(2, "second", {"of": "second"}), (3, "third", {"of": "third"})] == told
+    assert [(2, second), (3, first)] == told
     assert 3 == seq
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import shutil
 from collections.abc import Iterator
 from dataclasses import dataclass, field
@@ -23,6 +24,7 @@ from sqlalchemy import Column, Connection, String, inspect, text
 from sqlalchemy.exc import IntegrityError
 
 from labels.slot_code import card_text
+from scanflow.domain import events
 from scanflow.domain.life import RoundState
 from scanflow.domain.things import Order, Round, Stay
 from scanflow.shop import Shop
@@ -31,6 +33,7 @@ from scanflow.storage.access import Role
 from scanflow.storage.database import REVISION, Database
 from scanflow.storage.engine import connect
 from scanflow.storage.ledger import entry_of, first_break
+from scanflow.storage.trust.replay import NOW
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app
 
@@ -139,6 +142,15 @@ def test_every_revision_has_its_shops() -> None:
     assert {(revision, kind) for revision in revisions for kind in KINDS} == {
         (each.revision, each.kind) for each in kept()
     }
+
+
+def test_every_entry_of_the_ledger_is_an_event(upgraded: Upgraded) -> None:
+    """Each is of a type that is known, and says all that it said when it was recorded."""
+    for row in upgraded.before.ledger:
+        kept = {name: value for name, value in json.loads(row["data"]).items() if name != NOW}
+        event = events.read(row["kind"], kept)
+        assert isinstance(event, events.Event), row
+        assert kept == {name: value for name, value in event.data().items() if name in kept}
 
 
 def test_nothing_is_lost(upgraded: Upgraded) -> None:

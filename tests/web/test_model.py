@@ -145,6 +145,10 @@ class Room(RuleBasedStateMachine):
     def lists_agree(self) -> None:
         self.twin.lists_agree()
 
+    @invariant()
+    def the_ledger_has_it_all(self) -> None:
+        self.twin.rows_stand_as_told()
+
     def teardown(self) -> None:
         type(self).calls += self.twin.calls
         type(self).seen.update(self.twin.seen)

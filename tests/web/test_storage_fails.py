@@ -16,6 +16,7 @@ from flask.testing import FlaskClient
 
 from labels.slot_code import card_text
 from scanflow.cli import main
+from scanflow.domain import events
 from scanflow.domain.things import Slot
 from scanflow.house import House, Job, timedelta
 from scanflow.shop import Shop
@@ -117,7 +118,7 @@ def test_a_job_of_the_house_tells_in_one_line(kept: Shop, caplog: pytest.LogCapt
 
     def work(shop: Shop) -> None:
         with small_disk.full(None):
-            shop.act("house", lambda unit: unit.record("counted", {}))
+            shop.act("house", lambda unit: unit.record(events.Changed()))
 
     caplog.clear()
     job = Job("count", timedelta(hours=1), work)

@@ -7,6 +7,7 @@ from typing import Any
 import pytest
 from clients import SQLITE_ONLY
 
+from scanflow.domain import events
 from scanflow.domain.backups import Backups, Place
 from scanflow.shop import Shop
 from scanflow.storage.views import ledger as ledger_views
@@ -48,8 +49,8 @@ def test_a_place_from_its_naming_to_its_end(shop: Shop) -> None:
     ] == steps
     with shop.looking() as unit:
         told = ledger_views.newest(unit.connection)
-    assert ["backups set"] * 7 == [entry.kind for entry in told]
-    assert path == told[1].data["places"][0]["path"]
+    assert [events.BackupsSet] * 7 == [type(entry.event) for entry in told]
+    assert path == told[1].event.places[0]["path"]
 
 
 @pytest.mark.parametrize(

@@ -9,6 +9,7 @@ import pytest
 from floor import Floor
 
 from labels import slot_code
+from scanflow.domain import events
 from scanflow.domain.life import CardState, DoubtKind, Hold, LineState, StayState
 from scanflow.domain.things import Line, Order, Parcel, Stay
 from scanflow.workflow import orders, parcels, stock
@@ -47,7 +48,7 @@ def test_what_left_is_put_away_by_the_card_in_hand() -> None:
     item = floor.item("D001")
     stay = take_back(floor, line, "D004")
     assert (LineState.RETURNED, item.id, "D004", 1) == (now(floor, line).state, stay.item, stay.code, stay.turn)
-    assert ("returned", {"line": line.id, "stay": stay.id, "code": "D004", "turn": 1}) == floor.unit.ledger[-1]
+    assert events.Returned(line=line.id, stay=stay.id, code="D004", turn=1) == floor.unit.ledger[-1]
     assert (CardState.ON_ITEM, CardState.DUE) == (floor.slot("D004").card, floor.slot("D001").card)
 
 

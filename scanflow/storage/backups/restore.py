@@ -16,6 +16,7 @@ from pathlib import Path
 from sqlalchemy import Connection, MetaData, inspect, select, text
 from sqlalchemy.exc import SQLAlchemyError
 
+from scanflow.domain import events
 from scanflow.storage import tables
 from scanflow.storage.access import make_setup_link
 from scanflow.storage.backups import Progress, read_through, write_out
@@ -236,7 +237,7 @@ def _opened(url: str, backup: Backup, now: datetime) -> Restored:
     database = Database(url)
     try:
         with database.writing(now, "scanflow restore") as unit:
-            unit.record("restored", {"from": backup.name, "seq": backup.seq})
+            unit.record(events.Restored(from_=backup.name, seq=backup.seq))
             secret = make_setup_link(unit.connection, now, "restored")
             stored = tables.stays.c.state == "stored"
             things = len(unit.connection.execute(select(tables.stays.c.id).where(stored)).all())

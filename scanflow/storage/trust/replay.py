@@ -21,11 +21,8 @@ from scanflow.storage.rows import COLUMNS, FIELDS, KINDS, thing, values
 from scanflow.storage.tables import Instant
 
 NOW = "now"
-BASELINE = "baseline"
-"""The entry, or some in a row, that tell of every row: replay begins at the first of the last such row."""
-
 CHUNK = 2_000
-"""Rows of one baseline entry."""
+"""Rows of one `Baseline` entry. One or some in a row tell of every row: replay begins at the first of the last ones."""
 
 REPLAYED = tuple(kind for kind in KINDS if kind is not things.Stop)
 """A round's stops have no name of their own, and never change."""

@@ -6,6 +6,7 @@ Everything is read in short transactions, so that nothing waits for it.
 from __future__ import annotations
 
 import hashlib
+import json
 import time
 from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
@@ -16,15 +17,13 @@ from typing import Any
 from sqlalchemy import Connection, Engine, and_, func, inspect, select, text
 from sqlalchemy.exc import DBAPIError
 
+from scanflow.domain import events
 from scanflow.domain.things import Photo
 from scanflow.storage import tables
 from scanflow.storage.ledger import FIRST, entry_of, first_break
 from scanflow.storage.rows import COLUMNS, FIELDS, KINDS, thing
 from scanflow.storage.trust.note import Finding, Note
-from scanflow.storage.trust.replay import BASELINE, NOW, REPLAYED, digest, row_now
-
-ACCEPTED = "accepted amiss"
-"""The entry by which a person said to go on; what it names is not said again."""
+from scanflow.storage.trust.replay import NOW, REPLAYED, digest, row_now
 
 MOST = 20
 """Findings of one kind that are named; where the file is spoilt there could be thousands."""
@@ -210,7 +209,7 @@ class _Checker:
         self._chain(entries)
         for entry in entries:
             told = entry["data"].get(NOW, ())
-            if entry["kind"] == BASELINE and entry["data"].get("first") == 0:
+            if entry["kind"] == events.Baseline.kind and entry["data"].get("first") == 0:
                 self._told.clear()
             for name, said in map(_split, told):
                 table, _, hash_ = name.partition(" ")
@@ -303,9 +302,9 @@ class _Checker:
 
 def accepted(connection: Connection) -> Iterable[str]:
     """The words of all findings that a person accepted."""
-    query = select(tables.ledger).where(tables.ledger.c.kind == ACCEPTED)
-    for row in connection.execute(query):
-        yield from entry_of(row)["data"]["found"]
+    query = select(tables.ledger.c.data).where(tables.ledger.c.kind == events.AcceptedAmiss.kind)
+    for data in connection.execute(query).scalars():
+        yield from json.loads(data)["found"]
 
 
 def revision(connection: Connection) -> str | None:

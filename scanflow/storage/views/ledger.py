@@ -9,19 +9,18 @@ from typing import Any, NamedTuple
 
 from sqlalchemy import Connection, or_, select
 
+from scanflow.domain import events
 from scanflow.storage.tables import ledger
 from scanflow.storage.trust.replay import NOW
 
 
 class Entry(NamedTuple):
-    """One entry; `data` as it was recorded, without what rows became by it."""
+    """One entry: what was recorded, without what rows became by it."""
 
     seq: int
     at: datetime
-    kind: str
     actor: str
-    data: dict[str, Any]
-    hash: str
+    event: events.Told
 
 
 def newest(
@@ -35,7 +34,7 @@ def newest(
         named = (json.dumps(name, ensure_ascii=False) for name in about)
         query = query.where(or_(*(ledger.c.data.contains(each, autoescape=True) for each in named)))
     return [
-        Entry(row.seq, datetime.fromisoformat(row.at), row.kind, row.actor, _told(row.data), row.hash)
+        Entry(row.seq, datetime.fromisoformat(row.at), row.actor, events.read(row.kind, _told(row.data)))
         for row in connection.execute(query)
     ]
 

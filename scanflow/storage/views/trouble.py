@@ -11,10 +11,11 @@ from collections import Counter
 from collections.abc import Container, Sequence
 from dataclasses import replace
 from datetime import datetime
-from typing import Any, NamedTuple
+from typing import Any, NamedTuple, TypeGuard
 
 from sqlalchemy import Connection, and_, or_, select
 
+from scanflow.domain import events
 from scanflow.domain.counts.findings import Finding, Kind
 from scanflow.domain.life import StocktakeState
 from scanflow.domain.things import Station
@@ -42,14 +43,14 @@ def past(connection: Connection, after: datetime) -> Past:
     oldest = connection.execute(select(ledger.c.at).where(ledger.c.seq == before + 1)).scalar()
     since = max(after, datetime.fromisoformat(oldest)) if before > 0 and oldest else after
     recent = ledger.c.seq > before
-    times = connection.execute(select(ledger.c.at).where(recent, ledger.c.kind == "scan")).scalars()
+    times = connection.execute(select(ledger.c.at).where(recent, ledger.c.kind == events.Scanned.kind)).scalars()
     scanned = [at for at in map(datetime.fromisoformat, times) if at >= since]
     amiss = or_(
-        ledger.c.kind.in_(["undone", "short"]),
-        and_(ledger.c.kind == "scan", ledger.c.data.contains('"changed":false', autoescape=True)),
+        ledger.c.kind.in_([events.Undone.kind, events.Short.kind]),
+        and_(ledger.c.kind == events.Scanned.kind, ledger.c.data.contains('"changed":false', autoescape=True)),
     )
     query = select(ledger.c.at, ledger.c.kind, ledger.c.data).where(recent, amiss).order_by(ledger.c.seq)
-    told = [(datetime.fromisoformat(row.at), row.kind, json.loads(row.data)) for row in connection.execute(query)]
+    told = [(datetime.fromisoformat(row.at), _event(row)) for row in connection.execute(query)]
     troubles = _troubles(connection, [entry for entry in told if entry[0] >= since])
     return Past(since, troubles + _placed(connection, _counted(connection, since)), scanned)
 
@@ -58,39 +59,42 @@ def people(connection: Connection, since: datetime) -> list[tuple[str, int, int]
     """Who scanned since then: the name, how many scans were refused, doubled or taken back, and how many there were."""
     before = connection.execute(select(head.c.seq)).scalar_one() - LATEST
     query = select(ledger.c.at, ledger.c.kind, ledger.c.actor, ledger.c.data)
-    query = query.where(ledger.c.seq > before, ledger.c.kind.in_(["scan", "undone"]))
+    query = query.where(ledger.c.seq > before, ledger.c.kind.in_([events.Scanned.kind, events.Undone.kind]))
     amiss, scanned = Counter[str](), Counter[str]()
     for row in connection.execute(query):
         if datetime.fromisoformat(row.at) >= since:
-            scanned[row.actor] += row.kind == "scan"
-            amiss[row.actor] += row.kind == "undone" or _changed_nothing(json.loads(row.data))
+            event = _event(row)
+            scanned[row.actor] += isinstance(event, events.Scanned)
+            amiss[row.actor] += isinstance(event, events.Undone) or _changed_nothing(event)
     return [(who, amiss[who], number) for who, number in sorted(scanned.items())]
 
 
-def _changed_nothing(scan: dict[str, Any]) -> bool:
-    return not scan["changed"] and _kind(scan) is not None
+def _event(row: Any) -> events.Told:
+    return events.read(row.kind, json.loads(row.data))
 
 
-Told = Sequence[tuple[datetime, str, dict[str, Any]]]
+def _changed_nothing(event: events.Told) -> bool:
+    return isinstance(event, events.Scanned) and not event.changed and _kind(event) is not None
 
 
-def _troubles(connection: Connection, told: Told) -> list[Trouble]:
-    undone = _scans(connection, [data["key"] for _, kind, data in told if kind == "undone"])
-    short = _codes(connection, [data["line"] for _, kind, data in told if kind == "short"])
-    right = _next_right(connection, [data["key"] for _, kind, data in told if kind == "scan" and _at_bin(data)])
+def _troubles(connection: Connection, told: Sequence[tuple[datetime, events.Told]]) -> list[Trouble]:
+    undone = _scans(connection, [event.key for _, event in told if isinstance(event, events.Undone)])
+    short = _codes(connection, [event.line for _, event in told if isinstance(event, events.Short)])
+    right = _next_right(connection, [event.key for _, event in told if _refused_at_bin(event)])
     letters = set(connection.execute(select(sections.c.code)).scalars())
     found = []
-    for at, kind, data in told:
-        if kind == "undone":
-            scan = undone[data["key"]]
-            found.append(Trouble(UNDONE, at, scan.station, _table(scan.station, scan.spot), code=scan.code or ""))
-        elif kind == "short":
-            found.append(Trouble(SHORT, at, code=short.get(data["line"], "")))
-        elif (what := _kind(data)) is not None:
-            station, code = data["station"], data["code"] or ""
-            section = "" if code else _section(data["text"], letters)
-            place, then = _table(station, data["spot"]), right.get(data["key"], "")
-            found.append(Trouble(what, at, station, place, section, code, via=data["via"], right=then))
+    for at, event in told:
+        match event:
+            case events.Undone():
+                scan = undone[event.key]
+                found.append(Trouble(UNDONE, at, scan.station, _table(scan.station, scan.spot), code=scan.code or ""))
+            case events.Short():
+                found.append(Trouble(SHORT, at, code=short.get(event.line, "")))
+            case events.Scanned() if (what := _kind(event)) is not None:
+                section = "" if event.code else _section(event.text, letters)
+                place, then = _table(event.station, event.spot), right.get(event.key, "")
+                code = event.code or ""
+                found.append(Trouble(what, at, event.station, place, section, code, via=event.via, right=then))
     return _placed(connection, found)
 
 
@@ -113,18 +117,19 @@ def _counted(connection: Connection, since: datetime) -> list[Trouble]:
     return found
 
 
-def _kind(data: dict[str, Any]) -> str | None:
+def _kind(scan: events.Scanned) -> str | None:
     """The kind of trouble of a scan that changed nothing; None for what is none.
 
     The first look at a card without a check is none, nor is a card that is seen where it was seen before.
     """
-    if data["verdict"] == "refused":
-        return None if data["reason"] == Reason.BAD_CHECK and data["code"] else str(data["reason"])
-    return TWICE if data["code"] and data["station"] in (Station.BIN, Station.TABLE) else None
+    if not scan.accepted:
+        return None if scan.reason == Reason.BAD_CHECK and scan.code else scan.reason
+    return TWICE if scan.code and scan.station in (Station.BIN, Station.TABLE) else None
 
 
-def _at_bin(data: dict[str, Any]) -> bool:
-    return data["verdict"] == "refused" and data["station"] == Station.BIN and bool(data["code"])
+def _refused_at_bin(event: events.Told) -> TypeGuard[events.Scanned]:
+    is_scan = isinstance(event, events.Scanned)
+    return is_scan and not event.accepted and event.station == Station.BIN and bool(event.code)
 
 
 def _table(station: str, spot: str) -> str:

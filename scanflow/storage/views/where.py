@@ -9,6 +9,7 @@ from typing import Any
 
 from sqlalchemy import Connection, Select, and_, exists, func, literal_column, or_, select
 
+from scanflow.domain import events
 from scanflow.domain.life import LIVE, CardState, DoubtKind, LineState, ParcelState
 from scanflow.domain.things import Slot, Station
 from scanflow.domain.whereabouts import Account, Place, Whereabouts, whereabouts
@@ -100,9 +101,10 @@ def twins(connection: Connection) -> list[Duty]:
     rows = connection.execute(_accounts().where(slots.c.twin).order_by(slots.c.section, slots.c.number)).all()
     if not rows:
         return []
-    told = select(ledger.c.kind, ledger.c.data).where(ledger.c.kind.in_(("card reprinted", "two cards read")))
-    last = {json.loads(data)["code"]: kind for kind, data in connection.execute(told.order_by(ledger.c.seq))}
-    return [_duty(row) for row in rows if last.get(row.code) == "two cards read"]
+    kinds = (events.CardReprinted.kind, events.TwoCardsRead.kind)
+    told = select(ledger.c.kind, ledger.c.data).where(ledger.c.kind.in_(kinds)).order_by(ledger.c.seq)
+    last = {json.loads(data)["code"]: kind for kind, data in connection.execute(told)}
+    return [_duty(row) for row in rows if last.get(row.code) == events.TwoCardsRead.kind]
 
 
 def _duty(row: Any) -> Duty:

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any, TypeVar
 
+from scanflow.domain.events import Event
 from scanflow.storage.rows import FIELDS
 from scanflow.storage.unit import SqlUnit
 
@@ -39,7 +40,7 @@ class TrialUnit(SqlUnit):
     def drop(self, kind: type, name: str) -> None:
         raise NotImplementedError("a trial takes nothing away")
 
-    def record(self, kind: str, data: Mapping[str, Any]) -> None:
+    def record(self, event: Event, now: Sequence[str] = ()) -> None:
         self.seq += 1
 
     def next_slip(self) -> int:

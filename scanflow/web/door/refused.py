@@ -5,6 +5,7 @@ from __future__ import annotations
 import threading
 from datetime import datetime, timedelta
 
+from scanflow.domain import events
 from scanflow.house import Job
 from scanflow.shop import Shop
 from scanflow.storage.unit import SqlUnit
@@ -39,7 +40,7 @@ class Refused:
 
         def work(unit: SqlUnit) -> None:
             for address, (since, tries) in told.items():
-                unit.record("sign-in refused", {"address": address, "tries": tries, "since": since.isoformat()})
+                unit.record(events.SignInRefused(address=address, tries=tries, since=since.isoformat()))
 
         if told:
             shop.act("scanflow", work)

@@ -25,6 +25,7 @@ from scanflow.storage.views import room as room_views
 from scanflow.storage.views import where as where_views
 from scanflow.web import problem
 from scanflow.web.door.visitors import shop
+from scanflow.web.ledger_words import said
 from scanflow.web.pages.forms import write
 from scanflow.web.pages.rights import may
 from scanflow.workflow.ports import Invalid, Missing, Refused
@@ -190,6 +191,7 @@ def register(app: Flask) -> None:
     app.add_template_filter(reasons)
     app.add_template_filter(whereabouts.words, "place")
     app.add_template_filter(advice.put_right)
+    app.add_template_filter(said)
     app.add_template_filter(lambda words: words[:1].upper() + words[1:], "capital")
     app.add_template_test(stands_still, "held_still")
     app.add_template_test(lambda line: line.state in life.LIVE, "live")

@@ -8,6 +8,7 @@ from datetime import datetime, timedelta
 from math import dist
 
 from labels import slot_code
+from scanflow.domain import events
 from scanflow.domain.counts import shelf_view
 from scanflow.domain.counts.stocktake import TRAY, Certainty, How, Looked, Read, Stocktake
 from scanflow.domain.life import CardState, LineState, StocktakeState
@@ -155,20 +156,19 @@ def _miss_in_tray(unit: Unit, count_id: str) -> None:
 
 
 def _record(unit: Unit, looked: Looked) -> None:
-    told = {certainty: [r.text for r in looked.reads if r.certainty is certainty] for certainty in Certainty}
+    told = {certainty: tuple(r.text for r in looked.reads if r.certainty is certainty) for certainty in Certainty}
     unit.record(
-        "looked",
-        {
-            "stocktake": looked.stocktake,
-            "key": looked.key,
-            "place": looked.place,
-            "how": looked.how,
-            "decoded": told[Certainty.DECODED],
-            "matched": told[Certainty.MATCHED],
-            "unread": looked.unread,
-            "doubted": sorted(read.text for read in looked.reads if read.doubted),
-            "photo": looked.photo,
-        },
+        events.Looked(
+            stocktake=looked.stocktake,
+            key=looked.key,
+            place=looked.place,
+            how=looked.how,
+            decoded=told[Certainty.DECODED],
+            matched=told[Certainty.MATCHED],
+            unread=looked.unread,
+            doubted=tuple(sorted(read.text for read in looked.reads if read.doubted)),
+            photo=looked.photo,
+        )
     )
 
 
@@ -304,6 +304,6 @@ def drop(unit: Unit, count_id: str, key: str) -> Stocktake:
             unit.drop(Photo, each.photo)
     if look.place == TRAY:
         _forget_missed(unit, look.at)
-    dropped = sorted(each.key for each in (look, *closer))
-    unit.record("look dropped", {"stocktake": count_id, "place": look.place, "keys": dropped})
+    dropped = tuple(sorted(each.key for each in (look, *closer)))
+    unit.record(events.LookDropped(stocktake=count_id, place=look.place, keys=dropped))
     return count

@@ -9,6 +9,7 @@ from math import ceil, floor
 from typing import Any
 
 from labels import slot_code
+from scanflow.domain import events
 from scanflow.domain.counts.findings import Finding, Kind
 from scanflow.domain.counts.stocktake import TRAY, Area, Chosen, Stocktake
 from scanflow.domain.things import Bin
@@ -35,7 +36,7 @@ def close(unit: Unit, count_id: str) -> Stocktake:
     unit.put(closed)
     kinds = [each.finding.kind for each in now.found]
     told = {kind.value: kinds.count(kind) for kind in Kind if kind in kinds}
-    unit.record("stocktake closed", {"stocktake": count_id, "looked": now.looked, "findings": told})
+    unit.record(events.StocktakeClosed(stocktake=count_id, looked=now.looked, findings=told))
     return closed
 
 

@@ -8,6 +8,7 @@ from dataclasses import dataclass, fields, replace
 from datetime import datetime
 from typing import Any
 
+from scanflow.domain import events
 from scanflow.domain.counts.findings import Finding, Kind
 from scanflow.domain.counts.stocktake import TRAY, Certainty, Resolved, Stocktake
 from scanflow.domain.life import CardState, Hold, LineState, Settled, StayState, StocktakeState
@@ -172,7 +173,7 @@ def _still_here(unit: Unit, finding: Finding, said: Said) -> None:
     number = must(unit, Order, facts.line.order).number
     why = f"Card {finding.subject} was found on a thing in {finding.places[0]}. Ask what order {number} got."
     unit.put(facts.line.held(Hold.MISPLACED, why))
-    unit.record("held", {"line": facts.line.id, "why": why})
+    unit.record(events.Held(line=facts.line.id, why=why))
     if facts.slot.card is not CardState.LOST:
         stock.lose_card(unit, finding.subject)
 
@@ -259,15 +260,9 @@ def resolve(unit: Unit, count_id: str, finding_id: str, said: Said) -> stocktake
     )
     unit.add(resolved)
     unit.record(
-        "finding resolved",
-        {
-            "stocktake": count_id,
-            "finding": finding.id,
-            "how": said.how,
-            "reason": said.reason,
-            "sure": said.sure,
-            "after": after,
-        },
+        events.FindingResolved(
+            stocktake=count_id, finding=finding.id, how=said.how, reason=said.reason, sure=said.sure, after=after
+        )
     )
     return stocktakes.Found(finding, resolved)
 
@@ -385,7 +380,7 @@ def undo(unit: Unit, count_id: str, finding_id: str) -> stocktakes.Found:
         _restore(unit, finding.code, kept)
     _take_back_doubts(unit, kept.get("doubts", {}))
     unit.drop(Resolved, resolved.id)
-    unit.record("finding reopened", {"stocktake": count_id, "finding": finding_id, "how": resolved.how, "after": after})
+    unit.record(events.FindingReopened(stocktake=count_id, finding=finding_id, how=resolved.how, after=after))
     return stocktakes.Found(finding)
 
 

@@ -9,8 +9,8 @@ import json
 from collections.abc import Iterator, Mapping
 from dataclasses import asdict, dataclass, replace
 from datetime import timedelta
-from typing import Any
 
+from scanflow.domain import events
 from scanflow.domain.counts.findings import Finding, Kind, Place, Standing, findings, places
 from scanflow.domain.counts.stocktake import Area, BadArea, Chosen, Looked, Read, Resolved, Sample, Stocktake
 from scanflow.domain.life import LIVE, StayState, StocktakeState
@@ -58,8 +58,8 @@ def bins_of(unit: Unit, area: Area) -> tuple[str, ...]:
 def begin(unit: Unit, count: Stocktake) -> Stocktake:
     """Keep a new count, and write into the ledger what it is about."""
     unit.add(count)
-    told = {"stocktake": count.id, "area": count.area, "note": count.note}
-    unit.record("stocktake opened", told | ({"sample": asdict(count.sample)} if count.sample else {}))
+    sample = asdict(count.sample) if count.sample else None
+    unit.record(events.StocktakeOpened(stocktake=count.id, area=count.area, note=count.note, sample=sample))
     forget_old_photos(unit)
     return count
 
@@ -145,34 +145,23 @@ def changed(unit: Unit, count: Stocktake) -> set[str]:
     What another count put right has moved too, whatever else the ledger has of it.
     """
     moved: list[tuple[int, set[str]]] = []
-    for seq, kind, data in unit.told_since(count.seq):
-        if kind in ("finding resolved", "finding reopened"):
-            subject = {data["finding"].partition("-")[2]}
-            if data["stocktake"] == count.id:
-                moved = [(at, codes if at <= data["after"] else codes - subject) for at, codes in moved]
-            elif data["how"] != "ignore":
-                moved.append((seq, subject))
-        elif codes := set(_moved(unit, kind, data)):
+    for seq, event in unit.told_since(count.seq):
+        if isinstance(event, events.OfFinding) and event.stocktake == count.id:
+            moved = [(at, codes if at <= event.after else codes - {event.subject}) for at, codes in moved]
+        elif codes := {code for each in event.moved() for code in _slots(unit, each)}:
             moved.append((seq, codes))
     return set().union(*(codes for _, codes in moved))
 
 
-def _moved(unit: Unit, kind: str, data: Mapping[str, Any]) -> Iterator[str]:
-    """The slots that an entry of the ledger is about, if it tells of a thing or card that moved."""
-    match kind:
-        case "put away" | "returned" | "withdrawn" | "card lost" | "found" | "undone" | "settled":
-            yield from [data["code"]] if "code" in data else _codes_of(unit, unit.find(Line, id=data["line"]))
-        case "moved":
-            yield from (data["code"], data["to"])
-        case "scan":
-            yield from data["released"]
-            if data["verdict"] == "accepted" and data["code"] is not None:
-                yield data["code"]
-        case "parcel closed":
-            yield from data["released"]
-        case "parcel reopened":
-            for order in data["orders"]:
-                yield from _codes_of(unit, unit.find(Line, order=order))
+def _slots(unit: Unit, named: events.Named) -> Iterator[str]:
+    """The slot of what is named: of an order those of all its lines, as they are bound now."""
+    match named.noun:
+        case events.Noun.SLOT:
+            yield named.name
+        case events.Noun.LINE:
+            yield from _codes_of(unit, unit.find(Line, id=named.name))
+        case events.Noun.ORDER:
+            yield from _codes_of(unit, unit.find(Line, order=named.name))
 
 
 def _codes_of(unit: Unit, lines: tuple[Line, ...]) -> Iterator[str]:
@@ -186,7 +175,7 @@ def cancel(unit: Unit, count_id: str) -> Stocktake:
     """End a count without a report; what was resolved in it stays resolved."""
     count = must(unit, Stocktake, count_id).after("cancel", unit.at)
     unit.put(count)
-    unit.record("stocktake cancelled", {"stocktake": count.id})
+    unit.record(events.StocktakeCancelled(stocktake=count.id))
     return count
 
 
@@ -201,7 +190,7 @@ def forget_photos(unit: Unit, count_id: str) -> Stocktake:
                 unit.drop(Photo, each.photo)
             forgotten.append(each.photo)
     if forgotten:
-        unit.record("photos deleted", {"stocktake": count_id, "photos": sorted(set(forgotten))})
+        unit.record(events.PhotosDeleted(stocktake=count_id, photos=tuple(sorted(set(forgotten)))))
     return count
 
 

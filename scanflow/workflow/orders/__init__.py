@@ -10,6 +10,7 @@ from enum import StrEnum
 from itertools import count
 
 from labels import slot_code
+from scanflow.domain import events
 from scanflow.domain.life import OF_BINDING, DoubtKind, Hold, LineState, Settled
 from scanflow.domain.orders.binding import Asked, Found, bind, learns
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
@@ -45,10 +46,8 @@ def receive(unit: Unit, incoming: IncomingOrder) -> tuple[Order, Outcome]:
     order = Order(unit.new_id(), number, incoming.channel, unit.at, unit.next_slip(), ordered_at, ship_by, None, sent)
     unit.add(order)
     lines = [_new_line(unit, order, place, line) for place, line in enumerate(incoming.lines, 1)]
-    unit.record(
-        "order received",
-        {"order": order.id, "number": order.number, "channel": order.channel, "lines": [_told(x) for x in lines]},
-    )
+    told = tuple(_told(line) for line in lines)
+    unit.record(events.OrderReceived(order=order.id, number=order.number, channel=order.channel, lines=told))
     if known:
         _hold_both(unit, known, order)
     return order, Outcome.NEW
@@ -96,7 +95,7 @@ def _hold_both(unit: Unit, known: Iterable[Order], order: Order) -> None:
         for line in unit.find(Line, order=each.id):
             if line.live or line.state is LineState.UNBOUND:
                 unit.put(line.held(Hold.DOUBTFUL, why))
-                unit.record("held", {"line": line.id, "why": why})
+                unit.record(events.Held(line=line.id, why=why))
 
 
 def _times(unit: Unit, incoming: IncomingOrder) -> tuple[datetime | None, datetime | None]:
@@ -109,7 +108,7 @@ def _times(unit: Unit, incoming: IncomingOrder) -> tuple[datetime | None, dateti
     return times[0], times[1]
 
 
-def _told(line: Line) -> dict[str, str | None]:
+def _told(line: Line) -> events.LineTold:
     return {"line": line.id, "reference": line.reference, "stay": line.stay, "hold": line.hold}
 
 
@@ -204,7 +203,8 @@ def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[O
     if newer == order and not changes:
         return order, Outcome.UNCHANGED
     unit.put(newer)
-    unit.record("order changed", {"order": order.id, "number": order.number, "lines": [_told(x) for x in changes]})
+    told = tuple(_told(line) for line in changes)
+    unit.record(events.OrderChanged(order=order.id, number=order.number, lines=told))
     return newer, Outcome.CHANGED
 
 
@@ -263,7 +263,8 @@ def cancel(unit: Unit, order_id: str, line_id: str | None = None) -> Order:
         raise Refused("already_released", "It has left. Nothing can be cancelled.")
     cancelled = [_cancel(unit, line) for line in open_lines]
     if cancelled:
-        unit.record("cancelled", {"order": order.id, "number": order.number, "lines": [x.id for x in cancelled]})
+        names = tuple(line.id for line in cancelled)
+        unit.record(events.Cancelled(order=order.id, number=order.number, lines=names))
     return order
 
 
@@ -309,7 +310,7 @@ def settle(unit: Unit, line_id: str, stay_id: str | None = None, hold: Hold | No
         settled = _settled(line, hold)
         new = line.freed((settled,)) if settled is not None else line
     unit.put(new)
-    unit.record("settled", {"line": line.id, "stay": target, "hold": settled})
+    unit.record(events.Settled(line=line.id, stay=target, hold=settled))
     return new
 
 
@@ -365,7 +366,7 @@ def _check_wanted(unit: Unit, stay_id: str) -> None:
 
 def short(unit: Unit, line_id: str, note: str = "") -> Line:
     """Its thing is not where it should be; it is missing until somebody sees it, whoever orders it next."""
-    line = _step(unit, line_id, "miss", "short", note)
+    line = _step(unit, line_id, "miss", events.Short(line=line_id, note=note))
     item = must(unit, Stay, line.stay or "").item
     doubts.doubt(unit, item, DoubtKind.MISSING, note)
     line = doubts.hold(unit, line, item)
@@ -375,7 +376,7 @@ def short(unit: Unit, line_id: str, note: str = "") -> Line:
 
 def found(unit: Unit, line_id: str) -> Line:
     """It turned up, as somebody says; the line waits again."""
-    line = _step(unit, line_id, "find", "found")
+    line = _step(unit, line_id, "find", events.Found(line=line_id, note=""))
     item = must(unit, Stay, line.stay or "").item
     doubts.found(unit, item, Settled.CORRECTED)
     line = doubts.hold(unit, line, item)
@@ -383,10 +384,10 @@ def found(unit: Unit, line_id: str) -> Line:
     return line
 
 
-def _step(unit: Unit, line_id: str, event: str, kind: str, note: str = "") -> Line:
-    line = must(unit, Line, line_id).after(event)
+def _step(unit: Unit, line_id: str, step: str, event: events.Event) -> Line:
+    line = must(unit, Line, line_id).after(step)
     unit.put(line)
-    unit.record(kind, {"line": line.id, "note": note})
+    unit.record(event)
     return line
 
 
@@ -405,7 +406,7 @@ def hold(unit: Unit, line_id: str, why: str) -> Line:
     doubts.doubt(unit, item, DoubtKind.NOT_THIS, why)
     line = doubts.hold(unit, must(unit, Line, line_id), item)
     unit.put(line)
-    unit.record("held", {"line": line.id, "why": why})
+    unit.record(events.Held(line=line.id, why=why))
     return line
 
 
@@ -424,7 +425,7 @@ def revive(unit: Unit, line_id: str) -> Line:
     line = must(unit, Line, line_id)
     new = line.after("revive unbound") if line.stay is None else _wanted_again(unit, line, "revive")
     unit.put(new)
-    unit.record("revived", {"line": line.id, "stay": new.stay})
+    unit.record(events.Revived(line=line.id, stay=new.stay))
     return new
 
 
@@ -432,7 +433,7 @@ def send_again(unit: Unit, line_id: str) -> Line:
     """What came back goes to its buyer once more: the line waits for the thing where it stands now."""
     new = _wanted_again(unit, must(unit, Line, line_id), "send again")
     unit.put(new)
-    unit.record("sent again", {"line": new.id, "stay": new.stay})
+    unit.record(events.SentAgain(line=new.id, stay=new.stay))
     return new
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from scanflow.domain import events
 from scanflow.domain.orders.titles import Titled
 from scanflow.domain.things import Item, Learned, Stay
 from scanflow.workflow.ports import Unit, must
@@ -28,11 +29,11 @@ def _titled(unit: Unit, item: str) -> Titled:
 
 def learn(unit: Unit, listing: str, item: str, line: str) -> None:
     unit.add(Learned(unit.new_id(), listing, item, line))
-    unit.record("listing learned", {"listing": listing, "item": item, "line": line})
+    unit.record(events.ListingLearned(listing=listing, item=item, line=line))
 
 
 def forget(unit: Unit, **of: str) -> None:
     """What this line brought, or what was learned of this item, is no evidence after all."""
     for each in unit.find(Learned, **of):
         unit.drop(Learned, each.id)
-        unit.record("listing forgotten", {"listing": each.listing, "item": each.item, "line": each.line})
+        unit.record(events.ListingForgotten(listing=each.listing, item=each.item, line=each.line))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
+from scanflow.domain import events
 from scanflow.domain.derive import OrderState, order_state, stands_still
 from scanflow.domain.life import CLOSING, REOPENING, Hold, LineState, ParcelState
 from scanflow.domain.things import Line, Order, Parcel, Slot, Station, Stay
@@ -73,7 +74,7 @@ def open_parcel(unit: Unit, order_ids: Iterable[str], table: str = "main") -> Pa
     parcel = Parcel(unit.new_id(), table, names, unit.at)
     unit.add(parcel)
     _bind(unit, names, parcel.id)
-    unit.record("parcel opened", {"parcel": parcel.id, "table": table, "orders": list(names)})
+    unit.record(events.ParcelOpened(parcel=parcel.id, table=table, orders=names))
     return parcel
 
 
@@ -93,7 +94,7 @@ def _table_free(unit: Unit, table: str) -> None:
 def _resume(unit: Unit, parcel: Parcel, table: str) -> Parcel:
     parcel = replace(parcel.after("resume"), table=table, opened=unit.at)
     unit.put(parcel)
-    unit.record("parcel resumed", {"parcel": parcel.id, "table": table})
+    unit.record(events.ParcelResumed(parcel=parcel.id, table=table))
     return parcel
 
 
@@ -106,7 +107,7 @@ def _drop(unit: Unit, parcel: Parcel) -> Parcel:
     parcel = parcel.after("drop")
     unit.put(parcel)
     _bind(unit, parcel.orders, None)
-    unit.record("parcel dropped", {"parcel": parcel.id})
+    unit.record(events.ParcelDropped(parcel=parcel.id))
     return parcel
 
 
@@ -117,7 +118,7 @@ def set_aside(unit: Unit, parcel_id: str) -> Parcel:
         return _drop(unit, parcel)
     parcel = parcel.after("set aside")
     unit.put(parcel)
-    unit.record("parcel set aside", {"parcel": parcel.id})
+    unit.record(events.ParcelSetAside(parcel=parcel.id))
     return parcel
 
 
@@ -141,7 +142,7 @@ def close_parcel(unit: Unit, parcel_id: str, *, partial: bool = False, scan: str
     codes = tuple(code for code in codes if not _back_already(unit, code))
     unit.put(closed)
     _bind(unit, parcel.orders, None)
-    unit.record("parcel closed", {"parcel": parcel.id, "orders": list(parcel.orders), "released": list(codes)})
+    unit.record(events.ParcelClosed(parcel=parcel.id, orders=parcel.orders, released=codes))
     return codes
 
 
@@ -185,7 +186,7 @@ def reopen(unit: Unit, parcel_id: str) -> Parcel:
         _look_into(unit, must(unit, Line, line.id))
     unit.put(opened)
     _bind(unit, parcel.orders, parcel.id)
-    unit.record("parcel reopened", {"parcel": parcel.id, "orders": list(parcel.orders)})
+    unit.record(events.ParcelReopened(parcel=parcel.id, orders=parcel.orders))
     return opened
 
 

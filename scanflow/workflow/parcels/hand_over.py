@@ -7,7 +7,7 @@ import json
 from dataclasses import replace
 
 from labels import slot_code
-from scanflow.domain import advice
+from scanflow.domain import advice, events
 from scanflow.domain.derive import order_state
 from scanflow.domain.life import LineState, ParcelState
 from scanflow.domain.things import Item, Line, Order, Parcel, Scan, Station, Stay
@@ -58,7 +58,7 @@ def begin(unit: Unit) -> None:
     for parcel in past:
         unit.put(replace(parcel.after("hand over"), handed=unit.at))
     if past:
-        unit.record("counted as gone", {"parcels": [parcel.id for parcel in past]})
+        unit.record(events.CountedAsGone(parcels=tuple(parcel.id for parcel in past)))
 
 
 def _named(unit: Unit, text: str, body: str) -> tuple[Parcel | None, tuple[Order, ...]]:
@@ -147,5 +147,5 @@ def _keep(unit: Unit, key: str, body: str, text: str, answer: Answer) -> Answer:
     )
     told = ("verdict", "reason", "changed", "order_number", "line", "parcel", "parcel_state")
     by = "slip" if slot_code.is_slip_like(text) else "label"
-    unit.record("hand-over", {"key": key, "by": by, **{name: answer[name] for name in told}})
+    unit.record(events.HandOver(key=key, by=by, **{name: answer[name] for name in told}))
     return answer

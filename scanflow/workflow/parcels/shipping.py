@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 
 from labels import slot_code
+from scanflow.domain import events
 from scanflow.domain.life import ParcelState
 from scanflow.domain.things import Label, Order, Parcel
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
@@ -40,7 +41,7 @@ def bind(unit: Unit, parcel_id: str, text: str) -> Label:
         unit.add(label)
     else:
         unit.put(label)
-    unit.record("label bound", {"parcel": parcel.id, "label": label.hash, "ends": label.ends})
+    unit.record(events.LabelBound(parcel=parcel.id, label=label.hash, ends=label.ends))
     return label
 
 

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from itertools import count
 
+from scanflow.domain import events
 from scanflow.domain.derive import OrderState, order_state, to_fetch, to_walk
 from scanflow.domain.life import LineState, RoundState
 from scanflow.domain.things import Bin, Line, Order, Rack, Round, Stay, Stop
@@ -58,7 +59,7 @@ def open_round(
     if not chosen:
         round_ = round_.after("close")
         unit.put(round_)
-    unit.record("round opened", {"round": round_.id, "lines": [line.id for line, _ in chosen]})
+    unit.record(events.RoundOpened(round=round_.id, lines=tuple(line.id for line, _ in chosen)))
     cycle.open_on_the_way(unit, (where for _, where in chosen))
     return round_, tuple(left_out)
 
@@ -115,5 +116,5 @@ def close_round(unit: Unit, round_id: str) -> Round:
     """The walk is over; what was not picked waits for another round."""
     round_ = must(unit, Round, round_id).after("close")
     unit.put(round_)
-    unit.record("round closed", {"round": round_.id})
+    unit.record(events.RoundClosed(round=round_.id))
     return round_

@@ -8,7 +8,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 from labels import slot_code
-from scanflow.domain import advice
+from scanflow.domain import advice, events
 from scanflow.domain.derive import order_state
 from scanflow.domain.life import CardState, DoubtKind, Hold, LineState, ParcelState, RoundState, Settled
 from scanflow.domain.things import Bin, Line, Out, Parcel, Round, Scan, Sighting, Slot, Station, Stay
@@ -134,13 +134,13 @@ def _since(unit: Unit, look: Look, reason: Reason) -> str:
     line, stay, at = look.line, look.stay, None
     match reason:
         case Reason.CANCELLED if line:
-            at = unit.told_at("cancelled", line.id)
+            at = unit.told_at(events.Cancelled, line.id)
         case Reason.HELD if line:
-            at = unit.told_at("held", line.id)
+            at = unit.told_at(events.Held, line.id)
         case Reason.ALREADY_PICKED | Reason.ALREADY_PACKED if line and line.scan:
-            at = unit.told_at("scan", line.scan)
+            at = unit.told_at(events.Scanned, line.scan)
         case Reason.CLOSED if look.round:
-            at = unit.told_at("round closed", look.round.id)
+            at = unit.told_at(events.RoundClosed, look.round.id)
         case Reason.SLOT_FREE if stay:
             at = stay.ended
     return clock(at, unit.at, unit.settings.zone) if at else ""
@@ -357,19 +357,18 @@ def _record(unit: Unit, reading: Reading, kept: Scan, answer: Answer) -> Answer:
     unit.add(kept)
     told = ("verdict", "reason", "changed", "code", "order_number", "line", "line_state", "parcel", "parcel_state")
     unit.record(
-        "scan",
-        {
-            "station": reading.station,
-            "spot": reading.spot,
-            "key": reading.key,
-            "text": [text for text in reading.texts if _is_ours(unit, text)],
-            "via": reading.via,
-            "client_at": reading.at,
-            "age_ms": reading.age_ms,
-            "take_out": kept.take_out,
+        events.Scanned(
+            station=reading.station,
+            spot=reading.spot,
+            key=reading.key,
+            text=tuple(text for text in reading.texts if _is_ours(unit, text)),
+            via=reading.via,
+            client_at=reading.at,
+            age_ms=reading.age_ms,
+            take_out=kept.take_out,
             **{name: answer[name] for name in told},
-            "released": answer["released"],
-        },
+            released=tuple(answer["released"]),
+        )
     )
     return answer
 
@@ -405,17 +404,17 @@ def undo(unit: Unit, key: str) -> Line:
         line = must(unit, Line, line.id)
     elif line.state is LineState.PACKED and not must(unit, Parcel, line.parcel or "").open:
         raise Refused("changed_since", "Its parcel was set aside since. Open it, and take the thing out with a scan.")
-    events = BACK.get((scan_.was, line.state))
-    if events is None:
+    steps = BACK.get((scan_.was, line.state))
+    if steps is None:
         raise Refused("nothing_to_undo", "This can't be taken back. Scan the card again instead.")
-    for event in events:
+    for event in steps:
         line = line.after(event)
     line = replace(line, parcel=line.parcel if line.state is LineState.PACKED else None)
     unit.put(line)
     stay = must(unit, Stay, line.stay or "")
-    if "put back" in events:
+    if "put back" in steps:
         unit.put(replace(must(unit, Slot, stay.code), out=None))
-    if "miss" in events:
+    if "miss" in steps:
         doubts.doubt(unit, stay.item, DoubtKind.MISSING, "")
-    unit.record("undone", {"key": key, "line": line.id, "line_state": line.state})
+    unit.record(events.Undone(key=key, line=line.id, line_state=line.state))
     return line

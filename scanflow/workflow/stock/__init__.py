@@ -7,6 +7,7 @@ from dataclasses import asdict, replace
 from datetime import timedelta
 
 from labels import slot_code
+from scanflow.domain import events
 from scanflow.domain.derive import SlotState, slot_state
 from scanflow.domain.life import CardState, Hold, LineState
 from scanflow.domain.things import Bin, Fetch, Item, Line, Out, Parcel, Rack, Section, Slot, Stay
@@ -27,7 +28,7 @@ def add_section(unit: Unit, code: str, name: str, slots_per_bin: int, colour: st
         raise Refused("section_exists", f"Section {code} exists. Choose other letters.")
     section = Section(code, name, slots_per_bin, colour, digits)
     unit.add(section)
-    unit.record("section added", {"section": code, "name": name, "slots_per_bin": slots_per_bin, "colour": colour})
+    unit.record(events.SectionAdded(section=code, name=name, slots_per_bin=slots_per_bin, colour=colour))
     return section
 
 
@@ -52,7 +53,7 @@ def add_slots(unit: Unit, code: str, count: int, rack: str | None = None) -> tup
     for slot in slots:
         unit.add(slot)
     unit.put(replace(section, last=section.last + count))
-    unit.record("slots added", {"section": code, "first": slots[0].code, "last": slots[-1].code})
+    unit.record(events.SlotsAdded(section=code, first=slots[0].code, last=slots[-1].code))
     return tuple(slots)
 
 
@@ -92,7 +93,7 @@ def place_rack(unit: Unit, name: str, aisle: int, start: float) -> Rack:
     """Say where a rack stands: its aisle, and metres from the front cross-aisle."""
     rack = replace(must(unit, Rack, name), aisle=aisle, start=start)
     unit.put(rack)
-    unit.record("rack placed", {"rack": name, "aisle": aisle, "start_mm": round(start * 1000)})
+    unit.record(events.RackPlaced(rack=name, aisle=aisle, start_mm=round(start * 1000)))
     return rack
 
 
@@ -119,7 +120,7 @@ def measure_racks(unit: Unit, measured: Measured) -> None:
         if abs(place - round(place)) < 1e-6:
             unit.put(replace(rack, start=round(round(place) * shape.rack_width, 4)))
     unit.set_settings(replace(unit.settings, racks=measured))
-    unit.record("racks measured", asdict(measured))
+    unit.record(events.RacksMeasured(**asdict(measured)))
 
 
 def put_away(
@@ -149,7 +150,7 @@ def put_away(
     item = Item(unit.new_id(), title, listing, notes)
     unit.add(item)
     stay = _begin(unit, must(unit, Slot, slot.code), item.id)
-    unit.record("put away", {"stay": stay.id, "code": stay.code, "turn": stay.turn, "title": title, "listing": listing})
+    unit.record(events.PutAway(stay=stay.id, code=stay.code, turn=stay.turn, title=title, listing=listing))
     return stay
 
 
@@ -188,7 +189,7 @@ def fetch(unit: Unit, section: str) -> Slot:
     """
     slot = replace(_next_free(unit, section), fetch=Fetch(unit.who, unit.at + FETCHING))
     unit.put(slot)
-    unit.record("card to fetch", {"code": slot.code})
+    unit.record(events.CardToFetch(code=slot.code))
     return slot
 
 
@@ -228,7 +229,7 @@ def change_item(unit: Unit, stay_id: str, title: str | None, listing: str | None
     new = {"title": title, "listing": listing, "notes": notes}
     given = {name: value for name, value in new.items() if value is not None}
     unit.put(replace(must(unit, Item, stay.item), **given))
-    unit.record("item changed", {"stay": stay.id, "code": stay.code, **given})
+    unit.record(events.ItemChanged(stay=stay.id, code=stay.code, **given))
     return stay
 
 
@@ -239,7 +240,7 @@ def withdraw(unit: Unit, stay_id: str, reason: str) -> Stay:
         raise Refused("has_live_line", "An order wants it. Cancel that line first.")
     _end(unit, stay.after("withdraw", unit.at, reason))
     doubts.gone(unit, stay.item)
-    unit.record("withdrawn", {"stay": stay.id, "code": stay.code, "reason": reason})
+    unit.record(events.Withdrawn(stay=stay.id, code=stay.code, reason=reason))
     return must(unit, Stay, stay.id)
 
 
@@ -305,7 +306,7 @@ def take_back(unit: Unit, line_id: str, text: str) -> Stay:
         raise Refused("not_left", "Its parcel is still here. Open it again, and take the thing out with a scan.")
     stay = _begin(unit, _in_hand(unit, text), must(unit, Stay, line.stay or "").item)
     unit.put(returned)
-    unit.record("returned", {"line": line.id, "stay": stay.id, "code": stay.code, "turn": stay.turn})
+    unit.record(events.Returned(line=line.id, stay=stay.id, code=stay.code, turn=stay.turn))
     return stay
 
 
@@ -321,7 +322,7 @@ def _next(unit: Unit, ended: Stay, line: Line | None, slot: Slot, out: Out | Non
     new = _begin(unit, slot, ended.item, out)
     if line is not None:
         unit.put(replace(line, stay=new.id, scan=None))
-    unit.record("moved", {"stay": ended.id, "code": ended.code, "to": new.code, "new_stay": new.id})
+    unit.record(events.Moved(stay=ended.id, code=ended.code, to=new.code, new_stay=new.id))
     return new
 
 
@@ -342,5 +343,5 @@ def lose_card(unit: Unit, code: str) -> Slot:
         raise Missing(f"There is no slot {code}.")
     slot = replace(facts.slot.after("lose"), seen=None)
     unit.put(slot)
-    unit.record("card lost", {"code": code})
+    unit.record(events.CardLost(code=code))
     return slot

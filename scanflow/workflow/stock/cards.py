@@ -7,7 +7,7 @@ from dataclasses import asdict, dataclass, replace
 from typing import Literal
 
 from labels import slot_code
-from scanflow.domain import advice
+from scanflow.domain import advice, events
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Alias, Section, Slot
 from scanflow.planning.adopting import Form, Meaning, Room, is_foreign, meanings
@@ -129,7 +129,7 @@ def adopt(unit: Unit, text: str, code: str) -> Alias:
         if before.code != code:
             _refuse_given(unit, before, alias)
         unit.put(alias)
-    unit.record("card adopted", {"code": code, "text": alias.printed, "before": before.code if before else None})
+    unit.record(events.CardAdopted(code=code, text=alias.printed, before=before.code if before else None))
     return alias
 
 
@@ -162,7 +162,7 @@ def choose_check(unit: Unit, check: Literal["mod_11_10", "none"]) -> None:
     """Set what the room's cards are checked by."""
     new = replace(unit.settings, check=check)
     unit.set_settings(new)
-    unit.record("settings changed", asdict(new))
+    unit.record(events.SettingsChanged(settings=asdict(new)))
 
 
 def refuse_taken(facts: Facts) -> None:
@@ -203,7 +203,7 @@ def reprint(unit: Unit, code: str, *, text: str | None = None, lost: str = "") -
         raise Refused("retired", f"Nothing stands in {code}. Its number rests until the lost card is seen.")
     slot = facts.slot if text is not None else replace(facts.slot, twin=True)
     unit.put(slot)
-    unit.record("card reprinted", {"code": code, "lost": lost.strip() or None})
+    unit.record(events.CardReprinted(code=code, lost=lost.strip() or None))
     return slot, must(unit, Section, slot.section)
 
 
@@ -216,5 +216,5 @@ def destroyed(unit: Unit, code: str) -> Slot:
         raise Refused("no_twin", f"There is only one card {code}.")
     slot = replace(facts.slot, twin=False)
     unit.put(slot)
-    unit.record("twin destroyed", {"code": code})
+    unit.record(events.TwinDestroyed(code=code))
     return slot

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import replace
 
+from scanflow.domain import events
 from scanflow.domain.life import DoubtKind, Hold, LineState, Settled
 from scanflow.domain.things import Doubt, Item, Line, Stay
 from scanflow.workflow.orders import learned
@@ -43,7 +44,7 @@ def doubt(unit: Unit, item: str, kind: DoubtKind, words: str) -> Doubt:
             return each
     new = Doubt(unit.new_id(), item, kind, words, unit.at, unit.who, must(unit, Item, item).photo)
     unit.add(new)
-    unit.record("doubted", {"doubt": new.id, "item": item, "doubt_kind": kind, "words": words})
+    unit.record(events.Doubted(doubt=new.id, item=item, doubt_kind=kind, words=words))
     return new
 
 
@@ -135,5 +136,5 @@ def _end(unit: Unit, doubt_: Doubt, how: Settled, note: str) -> Doubt:
     unit.put(ended)
     if doubt_.kind is DoubtKind.NOT_THIS and how is not Settled.SEEN:
         learned.forget(unit, item=doubt_.item)
-    unit.record("doubt settled", {"doubt": ended.id, "item": ended.item, "how": how, "note": note})
+    unit.record(events.DoubtSettled(doubt=ended.id, item=ended.item, how=how, note=note))
     return ended

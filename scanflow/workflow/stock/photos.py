@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from scanflow.domain import events
 from scanflow.domain.things import Item, Photo, Stay
 from scanflow.workflow.ports import Unit, must
 
@@ -19,7 +20,7 @@ def keep(unit: Unit, stay_id: str, photo: Photo) -> Stay:
         unit.add(photo)
     if item.photo != photo.hash:
         unit.put(replace(item, photo=photo.hash))
-        unit.record("photo kept", {"stay": stay.id, "code": stay.code, "photo": photo.hash})
+        unit.record(events.PhotoKept(stay=stay.id, code=stay.code, photo=photo.hash))
     return stay
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import datetime, timedelta
 
+from scanflow.domain import events
 from scanflow.domain.life import CardState, DoubtKind, Hold, LineState, ParcelState
 from scanflow.domain.things import Line, Order, Parcel, Sighting, Slot, Station
 from scanflow.domain.whereabouts import (
@@ -104,7 +105,7 @@ def _tell_two(unit: Unit, facts: Facts, before: Sighting, seen: Sighting) -> Non
     )
     minutes = TWINS_APART // timedelta(minutes=1)
     words = f"{begin} within {minutes} minutes: {places}. One of them is a twin: destroy it."
-    unit.record("two cards read", {"code": facts.slot.code, "words": words})
+    unit.record(events.TwoCardsRead(code=facts.slot.code, words=words))
     item = facts.item.id if facts.taken and facts.item is not None else None
     if item is not None and not any(each.words.startswith(begin) for each in open_doubts(unit, item)):
         not_this(unit, item, words)
@@ -146,4 +147,4 @@ def gone_before(unit: Unit) -> datetime | None:
 
 def _hold(unit: Unit, line: Line, why: str) -> None:
     unit.put(line.held(Hold.MISPLACED, why))
-    unit.record("held", {"line": line.id, "why": why})
+    unit.record(events.Held(line=line.id, why=why))

@@ -23,6 +23,7 @@ from old_shops import FOLDER, load
 from schema import dropped
 from sqlalchemy import select, text
 
+from scanflow.domain import events
 from scanflow.domain.things import Item, Photo
 from scanflow.shop import Shop
 from scanflow.storage import access, backups, tables
@@ -53,7 +54,7 @@ def add_pictures(database: Database, numbers: range) -> None:
             shown = photo(number)
             unit.add(shown)
             unit.add(Item(f"item{number}", f"{TITLE} {number}", photo=shown.hash))
-        unit.record("added", {})
+        unit.record(events.Changed())
 
 
 def rows(url: str) -> dict[str, list[tuple[Any, ...]]]:
@@ -145,7 +146,7 @@ def test_a_backup_waits_for_no_write_and_holds_none_up(own_database: Database, p
     add_pictures(own_database, range(1))
     with own_database.writing(NOON, "owner") as unit:
         unit.add(Item("late", "Late"))
-        unit.record("added", {})
+        unit.record(events.Changed())
         taken = backups.take(own_database, place, NOON)
     assert (1, 2) == (taken.seq, len(rows(own_database.engine.url.render_as_string(hide_password=False))["ledger"]))
 

@@ -17,6 +17,7 @@ from schema import dropped
 from spoilt import Folder, fill, filled, findings, found, spoil, write
 from sqlalchemy import text
 
+from scanflow.domain import events
 from scanflow.domain.things import Item
 from scanflow.shop import Shop
 from scanflow.storage.database import REVISION, Database
@@ -131,7 +132,7 @@ def test_while_others_write(database: Database, monkeypatch: pytest.MonkeyPatch)
             with database.writing(NOON, "tester") as unit:
                 for item in unit.find(Item)[:3]:
                     unit.put(replace(item, notes=f"Looked at {number} times"))
-                unit.record("described", {"n": number})
+                unit.record(events.Changed())
 
     writer = threading.Thread(target=work)
     writer.start()
@@ -155,8 +156,8 @@ def test_what_is_amiss_stops_writes_until_it_is_accepted(own_database: Database)
         seq = unit.seq
     own_database.accept(NOON, "owner", "I mended it by hand")
     with own_database.reading(NOON) as unit:
-        _, kind, data = next(iter(unit.told_since(seq)))
-    assert ("accepted amiss", "I mended it by hand", [words]) == (kind, data["reason"], data["found"])
+        _, event = next(iter(unit.told_since(seq)))
+    assert events.AcceptedAmiss(reason="I mended it by hand", found=(words,)) == event
     assert [] == found(own_database)
     write(own_database)
 

@@ -11,6 +11,7 @@ import pytest
 from memory import NOON
 from sqlalchemy import text
 
+from scanflow.domain import events
 from scanflow.storage.database import Database
 from scanflow.storage.writing import changes
 
@@ -28,7 +29,7 @@ def elsewhere(database_url: str) -> Iterator[Database]:
 
 def write(database: Database) -> int:
     with database.writing(NOON, "tester") as unit:
-        unit.record("note", {})
+        unit.record(events.Changed())
     return unit.seq
 
 
@@ -58,7 +59,7 @@ def test_what_is_taken_back_is_not_told(database: Database) -> None:
     with database.changes.listening():
         before = database.changes.after(None, PATIENCE)
         with pytest.raises(ZeroDivisionError), database.writing(NOON, "tester") as unit:
-            unit.record("note", {})
+            unit.record(events.Changed())
             raise ZeroDivisionError
         with database.writing(NOON, "tester"):
             pass

@@ -18,6 +18,7 @@ import small_disk
 from memory import NOON
 from sqlalchemy import create_engine, make_url, text
 
+from scanflow.domain import events
 from scanflow.domain.things import Item
 from scanflow.storage.database import Database
 from scanflow.storage.writing import failing
@@ -26,10 +27,11 @@ from scanflow.storage.writing.unwritable import Unwritable
 HOLDER = """
 import sys, time
 from datetime import UTC, datetime
+from scanflow.domain import events
 from scanflow.storage.database import Database
 database = Database(sys.argv[1])
 with database.writing(datetime.now(UTC), "other") as unit:
-    unit.record("begun", {})
+    unit.record(events.Changed())
     print("holds", flush=True)
     time.sleep(60)
 """
@@ -45,7 +47,7 @@ def disk(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Path | None
 def add(database: Database, name: str) -> None:
     with database.writing(NOON, "tester") as unit:
         unit.add(Item(name, "Saddle " * 40))
-        unit.record("added", {"item": name})
+        unit.record(events.Changed())
 
 
 def items(database: Database) -> list[str]:

@@ -20,6 +20,7 @@ from werkzeug.test import TestResponse
 
 import scanflow.web
 from labels import slot_code
+from scanflow.domain import events
 from scanflow.domain.life import LineState
 from scanflow.domain.things import Item, Line, Order, Stay
 from scanflow.shop import Shop
@@ -250,7 +251,7 @@ def test_a_card_printed_again_twice(client: FlaskClient, shop: Shop) -> None:
     assert ("application/pdf", first.data) == (second.mimetype, second.data)
     assert "attachment" in second.headers["Content-Disposition"]
     with shop.looking() as unit:
-        assert 1 == sum(kind == "card reprinted" for _, kind, _ in unit.told_since(0))
+        assert 1 == sum(isinstance(event, events.CardReprinted) for _, event in unit.told_since(0))
 
 
 @SQLITE_ONLY

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 from counted import Counted
 
+from scanflow.domain import events
 from scanflow.domain.counts.stocktake import Looked
 from scanflow.domain.things import Photo
 from scanflow.workflow.counts import looks
@@ -29,8 +30,8 @@ def test_what_it_showed_is_as_never_seen():
     looks.drop(floor.unit, floor.count.id, wrong.key)
     assert before == floor.found()
     assert ["A-1-1"] == [look.place for look in floor.unit.find(Looked)]
-    kind, told = floor.unit.ledger[-1]
-    assert ("look dropped", "A-1-2", 2) == (kind, told["place"], len(told["keys"]))
+    told = floor.unit.ledger[-1]
+    assert (events.LookDropped, "A-1-2", 2) == (type(told), told.place, len(told.keys))
 
 
 def test_its_photo_is_deleted_unless_another_look_has_it():

@@ -8,6 +8,7 @@ import pytest
 from counted import Counted
 from scipy.stats import hypergeom
 
+from scanflow.domain import events
 from scanflow.domain.counts.stocktake import Chosen
 from scanflow.domain.things import Bin
 from scanflow.planning.counting import draw
@@ -35,8 +36,8 @@ def test_the_draw_can_be_made_again():
     assert (Chosen.BLIND, 10) == (sample.chosen, sample.of)
     names = [each.name for each in floor.unit.find(Bin)][: sample.of]
     assert sample.bins == tuple(sorted(draw(names, 4, floor.count.id), key=names.index))
-    told = [data for kind, data in floor.unit.ledger if kind == "stocktake opened"][-1]
-    assert {"chosen": "blind", "of": 10, "bins": sample.bins} == told["sample"]
+    told = [event for event in floor.unit.ledger if isinstance(event, events.StocktakeOpened)][-1]
+    assert {"chosen": "blind", "of": 10, "bins": sample.bins} == told.sample
 
 
 def test_each_count_draws_anew():

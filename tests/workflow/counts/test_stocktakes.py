@@ -11,6 +11,7 @@ from memory import NOON
 from scipy.stats import binomtest
 
 from labels.slot_code import bin_text, card_text
+from scanflow.domain import events
 from scanflow.domain.counts.stocktake import Certainty, How, Looked, Stocktake
 from scanflow.domain.life import NotAllowed
 from scanflow.domain.things import Item, Photo
@@ -248,7 +249,7 @@ def test_a_count_itself_changes_nothing():
     assert before == {Item: floor.unit.all(Item)}
     assert slots == {code: replace(floor.slot(code), seen=None) for code in ALL}
     told = ["stocktake opened", *["looked"] * 4, *["doubted"] * 2, "stocktake closed"]
-    assert told == [kind for kind, _ in floor.unit.ledger[-8:]]
+    assert told == [event.kind for event in floor.unit.ledger[-8:]]
 
 
 def picture(name):
@@ -269,7 +270,7 @@ def test_photos_go_when_their_time_is_up():
     floor.open("tray")
     assert ((), [None]) == (floor.unit.find(Photo), [look.photo for look in floor.unit.find(Looked)])
     assert ["missing-D002"] == [each.finding.id for each in stocktakes.state(floor.unit, first.id).found]
-    assert ("photos deleted", {"stocktake": first.id, "photos": ["a" * 64]}) in floor.unit.ledger
+    assert events.PhotosDeleted(stocktake=first.id, photos=("a" * 64,)) in floor.unit.ledger
 
 
 def test_a_picture_that_is_used_elsewhere_stays():

@@ -229,7 +229,7 @@ def test_the_same_again_changes_nothing():
     """An order sent twice is one order; its lines may come in another order."""
     floor, order, outcome = received(A2, A1)
     assert (Outcome.UNCHANGED, [("waiting", None)] * 2) == (outcome, told(floor, order))
-    assert ["order received"] == [kind for kind, _ in floor.unit.ledger if kind.startswith("order")]
+    assert ["order received"] == [event.kind for event in floor.unit.ledger if event.kind.startswith("order")]
 
 
 def test_numbers_are_unique_within_their_channel_only():
@@ -544,5 +544,5 @@ def test_every_change_is_in_the_ledger():
     orders.revive(floor.unit, line)
     orders.hold(floor.unit, line, "hm")
     told = ["short", "doubted", "found", "doubt settled", "settled", "cancelled", "revived", "doubted", "held"]
-    assert told == [kind for kind, _ in floor.unit.ledger[-len(told) :]]
+    assert told == [event.kind for event in floor.unit.ledger[-len(told) :]]
     assert line == floor.unit.get(Line, line).id

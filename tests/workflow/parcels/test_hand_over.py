@@ -9,6 +9,7 @@ import pytest
 from floor import Floor
 
 from labels import slot_code
+from scanflow.domain import events
 from scanflow.domain.life import Hold, ParcelState
 from scanflow.domain.things import Order, Parcel, Scan
 from scanflow.workflow import parcels
@@ -54,8 +55,8 @@ def test_a_closed_parcel_leaves_by_its_slip_or_its_label(by: str) -> None:
         *(answer["parcel_state"], answer["order_number"]),
     )
     assert (ParcelState.HANDED_OVER, floor.unit.at) == (floor.parcel_now(parcel).state, floor.parcel_now(parcel).handed)
-    kind, data = floor.unit.ledger[-1]
-    assert ("hand-over", by, "key", parcel.id) == (kind, data["by"], data["key"], data["parcel"])
+    told = floor.unit.ledger[-1]
+    assert (events.HandOver, by, "key", parcel.id) == (type(told), told.by, told.key, told.parcel)
     assert LABEL not in repr((floor.unit.ledger, floor.unit.all(Scan)))
 
 

@@ -8,6 +8,7 @@ import pytest
 from floor import Floor
 
 from labels import slot_code
+from scanflow.domain import events
 from scanflow.domain.things import Label, Parcel
 from scanflow.workflow import parcels
 from scanflow.workflow.parcels import shipping
@@ -37,7 +38,7 @@ def test_first_use_binds_and_the_label_tells_its_parcel() -> None:
     label = shipping.bind(floor.unit, parcel, FIRST)
     assert (parcel, "85DE") == (label.parcel, label.ends)
     assert label == shipping.label_of(floor.unit, FIRST.replace(" ", "").lower())
-    assert ("label bound", {"parcel": parcel, "label": label.hash, "ends": "85DE"}) == floor.unit.ledger[-1]
+    assert events.LabelBound(parcel=parcel, label=label.hash, ends="85DE") == floor.unit.ledger[-1]
     assert slot_code.compact(FIRST) not in repr((label, floor.unit.ledger))
 
 

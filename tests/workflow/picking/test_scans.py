@@ -542,11 +542,11 @@ def test_every_scan_is_kept_and_in_the_ledger():
     floor = Floor("D001")
     floor.order("1", "D001")
     answer = floor.scan("bin", "D001", round=floor.round().id, key="k", at=LATER, via="camera")
-    kind, data = floor.unit.ledger[-1]
+    told = floor.unit.ledger[-1]
     assert answer == json.loads(floor.unit.get(Scan, "k").answer)
     assert ("scan", "bin", ["D0016"], "accepted", "camera", LATER) == (
-        kind,
-        *(data[name] for name in ("station", "text", "verdict", "via", "client_at")),
+        told.kind,
+        *(told.data()[name] for name in ("station", "text", "verdict", "via", "client_at")),
     )
 
 
@@ -554,4 +554,4 @@ def test_foreign_codes_in_view_stay_out_of_the_ledger():
     """Only what could be a card or a slip is recorded, be it right or wrong."""
     floor = Floor("D001")
     floor.read("tray", "NOT-OF-THIS-SHOP", "D0015", "D0016", image=True)
-    assert ["D0015", "D0016"] == floor.unit.ledger[-1][1]["text"]
+    assert ("D0015", "D0016") == floor.unit.ledger[-1].text

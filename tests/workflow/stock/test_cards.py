@@ -7,6 +7,7 @@ from floor import Floor
 from memory import Memory
 
 from labels import slot_code
+from scanflow.domain import events
 from scanflow.domain.advice import ONCE_MORE
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Alias, Line, Parcel, Scan, Slot, Stay
@@ -53,7 +54,7 @@ def test_a_card_without_check_is_judged_at_its_second_look(via):
     before = things(floor)
     first = floor.read("bin", "D001", via=via, **spot)
     assert (("refused", "bad_check", "D001"), ONCE_MORE) == (verdict(first), first["advice"])
-    assert (before, "scan") == (things(floor), floor.unit.ledger[-1][0])
+    assert (before, events.Scanned) == (things(floor), type(floor.unit.ledger[-1]))
     second = floor.read("bin", "D001", via=via, **spot)
     assert (("accepted", None, "D001"), True) == (verdict(second), second["changed"])
 
@@ -109,7 +110,7 @@ def test_the_main_job_with_an_alias():
         floor.slot("D002").card,
     ]
     assert ["bad_check"] * 3 == [looks[0]["reason"] for looks in (picks, packs, back)]
-    assert ["box-17"] == floor.unit.ledger[-1][1]["text"]
+    assert ("box-17",) == floor.unit.ledger[-1].text
 
 
 def test_two_looks_never_move_another_orders_thing():
@@ -216,7 +217,7 @@ def test_how_a_card_is_printed_can_be_put_right():
     stock.put_away(floor.unit, "crank", text="AB-0123")
     cards.adopt(floor.unit, "]C0AB\u20110123 ", "D001")
     assert (Alias("AB0123", "D001", "AB-0123"),) == floor.unit.find(Alias)
-    assert ("card adopted", {"code": "D001", "text": "AB-0123", "before": "D001"}) == floor.unit.ledger[-1]
+    assert events.CardAdopted(code="D001", text="AB-0123", before="D001") == floor.unit.ledger[-1]
 
 
 def test_a_new_slot_never_takes_an_adopted_text():
@@ -261,7 +262,7 @@ def test_a_damaged_card_in_hand_is_printed_again():
     floor = Floor("D001")
     slot, section = cards.reprint(floor.unit, "D001", text=slot_code.card_text("D001"))
     assert ("D001", "Derailleurs") == (slot.code, section.name)
-    assert ("card reprinted", {"code": "D001", "lost": None}) == floor.unit.ledger[-1]
+    assert events.CardReprinted(code="D001", lost=None) == floor.unit.ledger[-1]
 
 
 def test_an_adopted_card_is_printed_again_by_its_own_text():
@@ -280,7 +281,7 @@ def test_a_lost_card_is_printed_again_only_while_its_item_stands_there():
     stock.lose_card(floor.unit, "D002")
     assert "retired" == refused(cards.reprint, floor.unit, "D002", **looked)
     cards.reprint(floor.unit, "D001", **looked)
-    assert ("card reprinted", {"code": "D001", **looked}) == floor.unit.ledger[-1]
+    assert events.CardReprinted(code="D001", **looked) == floor.unit.ledger[-1]
 
 
 def test_the_new_card_of_a_lost_one_takes_its_place():

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 from memory import Memory
 
+from scanflow.domain import events
 from scanflow.domain.things import Item, Photo
 from scanflow.workflow import stock
 from scanflow.workflow.ports import Missing
@@ -28,7 +29,7 @@ def test_a_picture_is_stored_once_and_told_in_the_ledger() -> None:
     for stay in (first, second, second):
         photos.keep(unit, stay.id, FRONT)
     assert [FRONT] == list(unit.all(Photo).values())
-    told = [("photo kept", {"stay": each.id, "code": each.code, "photo": FRONT.hash}) for each in (first, second)]
+    told = [events.PhotoKept(stay=each.id, code=each.code, photo=FRONT.hash) for each in (first, second)]
     assert told == unit.ledger
 
 

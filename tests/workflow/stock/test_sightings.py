@@ -7,6 +7,7 @@ from counted import Counted
 from floor import Floor
 
 from labels.slot_code import card_text
+from scanflow.domain import events
 from scanflow.domain.life import Hold, LineState
 from scanflow.domain.things import Doubt
 from scanflow.workflow import stock
@@ -35,7 +36,7 @@ def doubted(floor):
 
 
 def told(floor):
-    return [kind for kind, _ in floor.unit.ledger if kind == "two cards read"]
+    return [event.kind for event in floor.unit.ledger if isinstance(event, events.TwoCardsRead)]
 
 
 HOME, ASTRAY = ("shelf", {"bin": "A-1-1"}), ("shelf", {"bin": "A-1-2"})
@@ -161,7 +162,7 @@ def test_one_is_destroyed():
     floor = reprinted()
     read(floor, HOME, ASTRAY)
     cards.destroyed(floor.unit, "D001")
-    assert (False, ("twin destroyed", {"code": "D001"})) == (floor.slot("D001").twin, floor.unit.ledger[-1])
+    assert (False, events.TwinDestroyed(code="D001")) == (floor.slot("D001").twin, floor.unit.ledger[-1])
     assert 1 == len(doubts.open_doubts(floor.unit, floor.item("D001").id))
     with pytest.raises(Refused, match="only one card"):
         cards.destroyed(floor.unit, "D001")

@@ -8,6 +8,7 @@ from datetime import timedelta
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
+from scanflow.domain import events
 from scanflow.storage import access
 from scanflow.storage.access.passwords import SHORTEST_PASSWORD, WeakPassword
 from scanflow.storage.unit import SqlUnit
@@ -65,7 +66,7 @@ def change() -> ResponseReturnValue:
         if access.password_hash(unit.connection) != before:
             raise Refused("changed_since", "The password was changed elsewhere just now. Sign in with the new one.")
         access.set_password(unit.connection, password, unit.at, keep=visitor().n)
-        unit.record("password changed", {"address": request.remote_addr})
+        unit.record(events.PasswordChanged(address=request.remote_addr))
 
     said, status = act(work)
     return _show(said, status) if said else redirect(url_for("account_page.show", _anchor="sessions"), 303)
@@ -81,7 +82,7 @@ def end() -> ResponseReturnValue:
         ended = access.end_sessions(unit.connection, n=n)
         if not ended:
             raise Missing("That browser is signed out already.")
-        unit.record("session ended", {"address": request.remote_addr, "browser": agents.words(ended[0])})
+        unit.record(events.SessionEnded(address=request.remote_addr, browser=agents.words(ended[0])))
 
     said, status = act(work)
     return _show(said, status) if said else redirect(url_for("account_page.show", _anchor="sessions"), 303)
@@ -93,7 +94,7 @@ def end_all() -> ResponseReturnValue:
 
     def work(unit: SqlUnit) -> None:
         ended = access.end_sessions(unit.connection)
-        unit.record("signed out everywhere", {"address": request.remote_addr, "sessions": len(ended)})
+        unit.record(events.SignedOutEverywhere(address=request.remote_addr, sessions=len(ended)))
 
     write(work)
     return go_out()

@@ -9,6 +9,7 @@ from urllib.parse import urlsplit
 from flask import Blueprint, current_app, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
+from scanflow.domain import events
 from scanflow.storage import access
 from scanflow.storage.access import PAIRING_LINK
 from scanflow.storage.access.names import LONGEST_NAME, BadName, NameTaken, fit
@@ -63,7 +64,7 @@ def pair() -> ResponseReturnValue:
     at = wanted if wanted in reached else reached[0]
 
     def work(unit: SqlUnit) -> str:
-        unit.record("pairing link made", {})
+        unit.record(events.PairingLinkMade())
         return access.make_pairing_link(unit.connection, unit.at)
 
     link = at + url_for("pairing.show", secret=shop().act(visitor().name, work))
@@ -86,7 +87,7 @@ def rename() -> ResponseReturnValue:
             raise Refused("taken", str(error)) from error
         except BadName as error:
             raise Invalid("/to", "bad_name", str(error)) from error
-        unit.record("device renamed", {"name": name, "to": fit(to)})
+        unit.record(events.DeviceRenamed(name=name, to=fit(to)))
 
     return _done(work)
 
@@ -99,7 +100,7 @@ def revoke() -> ResponseReturnValue:
     def work(unit: SqlUnit) -> None:
         if not access.revoke(unit.connection, name):
             raise Missing(f"There is no {name} any more.")
-        unit.record("device revoked", {"name": name})
+        unit.record(events.DeviceRevoked(name=name))
 
     return _done(work)
 

@@ -8,6 +8,7 @@ from urllib.parse import urlsplit
 from flask import Blueprint, Response, current_app, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 
+from scanflow.domain import events
 from scanflow.storage import access
 from scanflow.storage.access import SESSION, Role, Visitor, passwords
 from scanflow.storage.access.passwords import SHORTEST_PASSWORD, WeakPassword, check_new
@@ -93,7 +94,7 @@ def _owner(target: str) -> Response:
 
     def work(unit: SqlUnit) -> str:
         access.end_session(unit.connection, before)
-        unit.record("signed in", {"address": request.remote_addr, "browser": agents.words(agent)})
+        unit.record(events.SignedIn(address=request.remote_addr, browser=agents.words(agent)))
         return access.make_session(unit.connection, OWNER, unit.at, agent)
 
     return come_in(shop().act(OWNER.name, work), SESSION, target)
@@ -157,7 +158,7 @@ def set_up(secret: str) -> ResponseReturnValue:
         if access.visitor(unit.connection, "setup", secret, unit.at) is None:
             return False
         access.set_password(unit.connection, password, unit.at)
-        unit.record("password set", {"address": request.remote_addr})
+        unit.record(events.PasswordSet(address=request.remote_addr))
         return True
 
     if not shop().act(OWNER.name, work):
@@ -171,7 +172,7 @@ def leave() -> ResponseReturnValue:
 
     def work(unit: SqlUnit) -> None:
         if access.end_session(unit.connection, secret):
-            unit.record("signed out", {"address": request.remote_addr})
+            unit.record(events.SignedOut(address=request.remote_addr))
 
     shop().act(visitor().name, work)
     return go_out()

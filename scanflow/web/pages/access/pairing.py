@@ -8,6 +8,7 @@ from flask.typing import ResponseReturnValue
 from markupsafe import Markup
 from werkzeug.user_agent import UserAgent
 
+from scanflow.domain import events
 from scanflow.storage import access
 from scanflow.storage.access import DEVICE, LinkSpent
 from scanflow.storage.access.names import LONGEST_NAME, BadName, NameTaken, fit, key
@@ -55,7 +56,7 @@ def use(secret: str) -> ResponseReturnValue:
     def work(unit: SqlUnit) -> str:
         access.end_session(unit.connection, before)
         device = access.pair(unit.connection, secret, name, unit.at, request.user_agent.string)
-        unit.record("device paired", {"name": name, "address": request.remote_addr})
+        unit.record(events.DevicePaired(name=name, address=request.remote_addr))
         return device
 
     try:

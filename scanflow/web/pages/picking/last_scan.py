@@ -6,6 +6,7 @@ import json
 from dataclasses import dataclass
 from typing import Any
 
+from scanflow.domain import events
 from scanflow.domain.derive import stands_still
 from scanflow.domain.life import LineState, ParcelState
 from scanflow.domain.things import Line, Parcel, Scan, Station
@@ -98,7 +99,7 @@ def _now(unit: SqlUnit, scan: Scan, line: Line) -> str:
     facts = unit.facts(scan.code or "")
     if facts is None or facts.line is None or facts.line.id != line.id:
         return f"{scan.code} is another thing's now."
-    undone = unit.told_at("undone", line.id)
+    undone = unit.told_at(events.Undone, line.id)
     taken_back = undone is not None and scan.at is not None and undone >= scan.at
     where = words(sightings.where(unit, facts))
     held = f" Held: {line.why}" if stands_still(line) else ""

@@ -10,6 +10,7 @@ from pathlib import Path
 from flask import Blueprint, Response, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
+from scanflow.domain import events
 from scanflow.domain.backups import Place
 from scanflow.keeper import make_folder
 from scanflow.storage import backups as copies
@@ -176,7 +177,7 @@ def download() -> ResponseReturnValue:
         raise Problem(404, "not_found", "There is no backup yet. Make one, then download it.")
     place, backup = found
     if request.method == "GET":
-        write(lambda unit: unit.record("backup downloaded", {"backup": backup.name}))
+        write(lambda unit: unit.record(events.BackupDownloaded(backup=backup.name)))
     name = f"scanflow-{backup.name.partition('.')[0]}{'-encrypted' if backup.encrypted else ''}.zip"
     headers = {"Content-Disposition": f'attachment; filename="{name}"'}
     return Response(_packed(place, backup), mimetype="application/zip", headers=headers)

@@ -11,6 +11,7 @@ from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
 from labels.paper import COLOURS
+from scanflow.domain import events
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import room as room_views
 from scanflow.web.pages.shown import act, look, page
@@ -76,7 +77,7 @@ def save() -> ResponseReturnValue:
             check="none" if request.form.get("check") == "none" else "mod_11_10",
         )
         unit.set_settings(new)
-        unit.record("settings changed", asdict(new))
+        unit.record(events.SettingsChanged(settings=asdict(new)))
 
     return _done("shop", work)
 

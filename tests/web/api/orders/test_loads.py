@@ -19,6 +19,7 @@ from served import nursery
 from sqlalchemy import text
 
 from scanflow import shop as shops
+from scanflow.domain import events
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Line, Order
 from scanflow.shop import Shop
@@ -80,7 +81,7 @@ def test_others_have_their_turn_between_two_parts(calls: Calls, shop: Shop) -> N
             with shop.looking() as unit:
                 if unit.seq == begun:
                     continue
-            shop.act("other", lambda unit: unit.record("meanwhile", {}))
+            shop.act("other", lambda unit: unit.record(events.Changed()))
             wrote.set()
 
     thread = threading.Thread(target=other)

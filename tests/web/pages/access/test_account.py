@@ -56,7 +56,7 @@ def is_out(client: FlaskClient) -> bool:
 
 def kinds(shop: Shop) -> list[str]:
     with shop.looking() as unit:
-        return [each.kind for each in ledger_views.newest(unit.connection)]
+        return [each.event.kind for each in ledger_views.newest(unit.connection)]
 
 
 def test_change(app: Flask, shop: Shop, clock: Clock) -> None:

@@ -117,7 +117,8 @@ def test_an_easy_password_is_refused(anonymous: FlaskClient, shop: Shop, passwor
 def entries(shop: Shop) -> list[tuple[str, str, dict[str, Any]]]:
     """Kind, actor and data of what the ledger says, the first first."""
     with shop.looking() as unit:
-        return [(each.kind, each.actor, each.data) for each in reversed(ledger_views.newest(unit.connection))]
+        newest = ledger_views.newest(unit.connection)
+    return [(each.event.kind, each.actor, each.event.data()) for each in reversed(newest)]
 
 
 def test_the_ledger_tells_of_signing_in(app: Flask, shop: Shop) -> None:

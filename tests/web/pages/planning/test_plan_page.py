@@ -11,6 +11,7 @@ from flask import Flask
 from flask.testing import FlaskClient
 from furnished import furnish
 
+from scanflow.domain import events
 from scanflow.domain.things import Bin, Section, Slot
 from scanflow.planning.bulk import bulk
 from scanflow.planning.measures import size
@@ -66,8 +67,8 @@ def test_whole_way(shop: Shop, client: FlaskClient) -> None:
     with shop.looking() as unit:
         assert Section("B", "Bells & horns", 12, "green", 3, sizing.chosen.slots) == unit.get(Section, "B")
         assert sizing.bins == len(unit.find(Bin, section="B"))
-        assert {"section added", "slots added"} <= {
-            entry.kind for entry in ledger_views.newest(unit.connection, limit=5)
+        assert {events.SectionAdded, events.SlotsAdded} <= {
+            type(entry.event) for entry in ledger_views.newest(unit.connection, limit=5)
         }
     assert 'href="/cards?section=B"' in client.get("/plan/made/B").text
 

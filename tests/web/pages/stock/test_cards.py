@@ -13,6 +13,7 @@ from flask.testing import FlaskClient
 from furnished import furnish
 
 from labels.slot_code import card_text
+from scanflow.domain import events
 from scanflow.domain.things import Alias
 from scanflow.shop import Shop
 from scanflow.storage.access import Role
@@ -37,7 +38,8 @@ def test_a_damaged_card_comes_as_a_pdf(shop: Shop, client: FlaskClient) -> None:
     assert "attachment; filename=card-D001.pdf" == response.headers["Content-Disposition"]
     assert [card_text("D001")] == texts_of(response.data)
     with shop.looking() as unit:
-        assert "card reprinted" == newest(unit.connection, about=["D001"], limit=1)[0].kind
+        (entry,) = newest(unit.connection, about=["D001"], limit=1)
+    assert events.CardReprinted(code="D001", lost=None) == entry.event
 
 
 @pytest.mark.parametrize(

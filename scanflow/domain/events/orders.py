@@ -1,0 +1,106 @@
+"""Orders, their lines, and the listings that they brought."""
+
+from __future__ import annotations
+
+from typing import TypedDict
+
+from scanflow.domain.events.event import Event, ItemId, LineId, Named, Noun, OrderId, StayId, event
+
+
+class LineTold(TypedDict):
+    """A line as it came, and what it was bound to."""
+
+    line: str
+    reference: str
+    stay: str | None
+    hold: str | None
+
+
+def _with_lines(order: Event, lines: tuple[LineTold, ...]) -> tuple[Named, ...]:
+    stays = (Named(Noun.STAY, each["stay"]) for each in lines if each["stay"] is not None)
+    return (*Event.about(order), *(Named(Noun.LINE, each["line"]) for each in lines), *stays)
+
+
+@event("order received", moves=())
+class OrderReceived(Event):
+    order: OrderId
+    number: str
+    channel: str
+    lines: tuple[LineTold, ...]
+
+    def about(self) -> tuple[Named, ...]:
+        return _with_lines(self, self.lines)
+
+
+@event("order changed", moves=())
+class OrderChanged(Event):
+    """It came again; `lines` are those of which it says something else now."""
+
+    order: OrderId
+    number: str
+    lines: tuple[LineTold, ...]
+
+    def about(self) -> tuple[Named, ...]:
+        return _with_lines(self, self.lines)
+
+
+@event("held", moves=())
+class Held(Event):
+    line: LineId
+    why: str
+
+
+@event("settled", moves=("line",))
+class Settled(Event):
+    """A person decided what a held line means; what was picked for it has to go back."""
+
+    line: LineId
+    stay: StayId | None
+    hold: str | None
+
+
+@event("short", moves=())
+class Short(Event):
+    """Its thing is not there: nobody knows where it is, so nothing is known to have moved."""
+
+    line: LineId
+    note: str
+
+
+@event("found", moves=("line",))
+class Found(Event):
+    line: LineId
+    note: str
+
+
+@event("cancelled", moves=())
+class Cancelled(Event):
+    order: OrderId
+    number: str
+    lines: tuple[LineId, ...]
+
+
+@event("revived", moves=())
+class Revived(Event):
+    line: LineId
+    stay: StayId | None
+
+
+@event("sent again", moves=())
+class SentAgain(Event):
+    line: LineId
+    stay: StayId | None
+
+
+@event("listing learned", moves=())
+class ListingLearned(Event):
+    listing: str
+    item: ItemId
+    line: LineId
+
+
+@event("listing forgotten", moves=())
+class ListingForgotten(Event):
+    listing: str
+    item: ItemId
+    line: LineId

@@ -1,0 +1,74 @@
+"""Boxes from the packing table to the door."""
+
+from __future__ import annotations
+
+from scanflow.domain.events.event import Event, LineId, OrderId, ParcelId, SlotCode, event
+
+
+@event("parcel opened", moves=())
+class ParcelOpened(Event):
+    parcel: ParcelId
+    table: str
+    orders: tuple[OrderId, ...]
+
+
+@event("parcel resumed", moves=())
+class ParcelResumed(Event):
+    parcel: ParcelId
+    table: str
+
+
+@event("parcel dropped", moves=())
+class ParcelDropped(Event):
+    parcel: ParcelId
+
+
+@event("parcel set aside", moves=())
+class ParcelSetAside(Event):
+    parcel: ParcelId
+
+
+@event("parcel closed", moves=("released",))
+class ParcelClosed(Event):
+    """`released`: the slots whose cards are due back."""
+
+    parcel: ParcelId
+    orders: tuple[OrderId, ...]
+    released: tuple[SlotCode, ...]
+
+
+@event("parcel reopened", moves=("orders",))
+class ParcelReopened(Event):
+    """Its things are stored again: which ones, only their orders say."""
+
+    parcel: ParcelId
+    orders: tuple[OrderId, ...]
+
+
+@event("label bound", moves=())
+class LabelBound(Event):
+    parcel: ParcelId
+    label: str
+    ends: str
+
+
+@event("counted as gone", moves=())
+class CountedAsGone(Event):
+    """Parcels that were closed some days ago, when the shop began to record hand-overs."""
+
+    parcels: tuple[ParcelId, ...]
+
+
+@event("hand-over", moves=())
+class HandOver(Event):
+    """`by` is what was scanned: the parcel's slip or its label."""
+
+    key: str
+    by: str
+    verdict: str
+    reason: str | None
+    changed: bool
+    order_number: str | None
+    line: LineId | None
+    parcel: ParcelId | None
+    parcel_state: str | None

@@ -1,0 +1,149 @@
+"""Sections, slots, things, cards and doubts."""
+
+from __future__ import annotations
+
+from dataclasses import field
+
+from scanflow.domain.events.event import LEFT_OUT, DoubtId, Event, ItemId, LineId, SlotCode, StayId, event
+
+
+@event("section added", moves=())
+class SectionAdded(Event):
+    section: str
+    name: str
+    slots_per_bin: int
+    colour: str
+
+
+@event("slots added", moves=())
+class SlotsAdded(Event):
+    section: str
+    first: SlotCode
+    last: SlotCode
+
+
+@event("rack placed", moves=())
+class RackPlaced(Event):
+    rack: str
+    aisle: int
+    start_mm: int
+
+
+@event("racks measured", moves=())
+class RacksMeasured(Event):
+    """As the owner typed it."""
+
+    rack: str
+    bin: str
+    base_width: str
+    kg: str
+    rated: str
+    table: str
+
+
+@event("put away", moves=("code",))
+class PutAway(Event):
+    stay: StayId
+    code: SlotCode
+    turn: int
+    title: str
+    listing: str
+
+
+@event("card to fetch", moves=())
+class CardToFetch(Event):
+    """A person is named the number whose card lies in the tray until they take it."""
+
+    code: SlotCode
+
+
+@event("item changed", moves=())
+class ItemChanged(Event):
+    """New words; those that stay as they were are not told."""
+
+    stay: StayId
+    code: SlotCode
+    title: str | None = field(default=None, metadata=LEFT_OUT)
+    listing: str | None = field(default=None, metadata=LEFT_OUT)
+    notes: str | None = field(default=None, metadata=LEFT_OUT)
+
+
+@event("photo kept", moves=())
+class PhotoKept(Event):
+    stay: StayId
+    code: SlotCode
+    photo: str
+
+
+@event("withdrawn", moves=("code",))
+class Withdrawn(Event):
+    stay: StayId
+    code: SlotCode
+    reason: str
+
+
+@event("moved", moves=("code", "to"))
+class Moved(Event):
+    stay: StayId
+    code: SlotCode
+    to: SlotCode
+    new_stay: StayId
+
+
+@event("returned", moves=("code",))
+class Returned(Event):
+    """What came back of a line is put away; the slot and the stay are the new ones."""
+
+    line: LineId
+    stay: StayId
+    code: SlotCode
+    turn: int
+
+
+@event("card lost", moves=("code",))
+class CardLost(Event):
+    code: SlotCode
+
+
+@event("card adopted", moves=())
+class CardAdopted(Event):
+    """`before`: the slot that the text stood for until now."""
+
+    code: SlotCode
+    text: str
+    before: SlotCode | None
+
+
+@event("card reprinted", moves=())
+class CardReprinted(Event):
+    """`lost`: where one looked for the card that is gone; None where the damaged one was in hand."""
+
+    code: SlotCode
+    lost: str | None
+
+
+@event("two cards read", moves=())
+class TwoCardsRead(Event):
+    code: SlotCode
+    words: str
+
+
+@event("twin destroyed", moves=())
+class TwinDestroyed(Event):
+    code: SlotCode
+
+
+@event("doubted", moves=())
+class Doubted(Event):
+    doubt: DoubtId
+    item: ItemId
+    doubt_kind: str
+    words: str
+
+
+@event("doubt settled", moves=())
+class DoubtSettled(Event):
+    doubt: DoubtId
+    item: ItemId
+    how: str
+    note: str
