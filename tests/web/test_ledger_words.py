@@ -73,8 +73,8 @@ def test_anything_else_is_told_name_by_name(event: events.Told, sentence: str) -
 @SQLITE_ONLY
 def test_pages_show_what_a_later_version_told(client: FlaskClient, shop: Shop) -> None:
     """An entry of a kind that this version does not know stands on the ledger's page, by its kind and its words."""
-    shop.act("owner", lambda unit: unit.record(events.CardToFetch(code="D014")))
-    later = {"seq": 2, "at": "2026-03-02T12:00:00.000000+00:00", "kind": "sold by lot", "actor": "owner", "hash": "0"}
+    with shop.looking() as unit:
+        later = {"seq": unit.seq + 1, "at": unit.at.isoformat(), "kind": "sold by lot", "actor": "owner", "hash": "0"}
     with shop.database.engine.begin() as connection:
         connection.execute(insert(tables.ledger), later | {"data": '{"code":"D014","lots":[1,2]}'})
     page = client.get("/ledger")

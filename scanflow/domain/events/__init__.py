@@ -5,13 +5,13 @@ A type is added in the module of its noun. All of them stand here by name: `even
 
 from scanflow.domain.events.access import *  # noqa: F403
 from scanflow.domain.events.counts import *  # noqa: F403
-from scanflow.domain.events.event import KINDS as KINDS
-from scanflow.domain.events.event import Event as Event
-from scanflow.domain.events.event import Named as Named
-from scanflow.domain.events.event import Noun as Noun
-from scanflow.domain.events.event import Told as Told
-from scanflow.domain.events.event import Unknown as Unknown
-from scanflow.domain.events.event import read as read
+from scanflow.domain.events.kinds import KINDS as KINDS
+from scanflow.domain.events.kinds import Event as Event
+from scanflow.domain.events.kinds import Named as Named
+from scanflow.domain.events.kinds import Noun as Noun
+from scanflow.domain.events.kinds import Told as Told
+from scanflow.domain.events.kinds import Unknown as Unknown
+from scanflow.domain.events.kinds import read as read
 from scanflow.domain.events.orders import *  # noqa: F403
 from scanflow.domain.events.parcels import *  # noqa: F403
 from scanflow.domain.events.picking import *  # noqa: F403

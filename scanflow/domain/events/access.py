@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from scanflow.domain.events.event import Event, event
+from scanflow.domain.events.kinds import Event, event
 
 
 @event("signed in", moves=())

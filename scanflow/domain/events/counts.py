@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from scanflow.domain.events.event import LEFT_OUT, CountId, Event, Named, Noun, event
+from scanflow.domain.events.kinds import LEFT_OUT, CountId, Event, Named, Noun, event
 
 
 @event("stocktake opened", moves=())

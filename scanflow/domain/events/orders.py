@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TypedDict
 
-from scanflow.domain.events.event import Event, ItemId, LineId, Named, Noun, OrderId, StayId, event
+from scanflow.domain.events.kinds import Event, ItemId, LineId, Named, Noun, OrderId, StayId, event
 
 
 class LineTold(TypedDict):

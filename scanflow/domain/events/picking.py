@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from scanflow.domain.events.event import Event, LineId, Named, ParcelId, RoundId, SlotCode, event
+from scanflow.domain.events.kinds import Event, LineId, Named, ParcelId, RoundId, SlotCode, event
 
 
 @event("round opened", moves=())

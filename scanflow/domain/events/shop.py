@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any, Self
 
-from scanflow.domain.events.event import Event, event
+from scanflow.domain.events.kinds import Event, event
 
 
 @event("settings changed", moves=())

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import field
 
-from scanflow.domain.events.event import LEFT_OUT, DoubtId, Event, ItemId, LineId, SlotCode, StayId, event
+from scanflow.domain.events.kinds import LEFT_OUT, DoubtId, Event, ItemId, LineId, SlotCode, StayId, event
 
 
 @event("section added", moves=())

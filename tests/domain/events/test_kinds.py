@@ -12,7 +12,7 @@ import pytest
 
 from scanflow.domain import events
 from scanflow.domain.events import orders
-from scanflow.domain.events.event import event
+from scanflow.domain.events.kinds import event
 
 every = pytest.mark.parametrize("of", events.KINDS.values(), ids=list(events.KINDS))
 PLAIN = {str: "x", int: 3, bool: True}
