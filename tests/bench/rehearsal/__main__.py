@@ -2,12 +2,14 @@
 
 Each shop lives 25 days with its seed, and is kept as a line of JSON in FILE; started again with the same FILE it goes
 on where it was. Tables are printed at the end, and by `--report` of what is kept so far. `--seed S --days N --kinds K`
-lives one shop again and prints its steps. `--guards` takes out one guard of the service at a time.
+lives one shop again and prints its steps. `--guards` takes out one guard of the service at a time. `--together` lets
+two people work at the same time; give it a FILE of its own.
 """
 
 from __future__ import annotations
 
 import argparse
+import itertools
 import json
 import sys
 from collections import Counter
@@ -36,6 +38,7 @@ def asked() -> argparse.Namespace:
     parser.add_argument("--days", type=int, default=life.DAYS)
     parser.add_argument("--kinds", default="", help="of --seed: kinds with commas between them, `mixed`, or nothing")
     parser.add_argument("--without", default="", help="of --seed: a guard to take out")
+    parser.add_argument("--together", action="store_true", help="two people work at the same time")
     parser.add_argument("--guards", action="store_true", help="take out each guard for some shops")
     return parser.parse_args()
 
@@ -46,12 +49,13 @@ def chances_of(kinds: str) -> dict[str, float]:
     return {name: chance for kind in filter(None, kinds.split(",")) for name, chance in slips.alone(kind).items()}
 
 
-def again(empty: Empty, seed: int, kinds: str, days: int, without: str) -> Found:
+def again(empty: Empty, seed: int, kinds: str, days: int, without: str, *, two: bool = False) -> Found:
     """One shop, with the name of what it was lived for; a service that breaks is found, too."""
     try:
-        found = life.rehearse(empty, seed, chances_of(kinds), days, without)
+        found = life.rehearse(empty, seed, chances_of(kinds), days, without, two=two)
     except Broken as error:
-        found = {"broken": str(error), "seed": seed, "days": days, "kinds": sorted(chances_of(kinds)), **_NOTHING}
+        lived = {"seed": seed, "days": days, "kinds": sorted(chances_of(kinds)), "two": two}
+        found = {"broken": str(error), **lived, **_NOTHING}
     return {"for": kinds, "without": without, **found}
 
 
@@ -65,29 +69,42 @@ _NOTHING: Found = {
 def plan(kept: list[Found], wanted: argparse.Namespace) -> Iterator[tuple[int, str, str]]:
     """Seed, kinds and guard of each shop that is still to live; the caller adds to `kept` meanwhile."""
     if wanted.guards:
-        yield from _without_guards(kept)
-        return
-    for kind in ("", "mixed"):
-        days = wanted.mixed if kind else wanted.honest
-        for seed in range((days + life.DAYS - 1) // life.DAYS):
-            if not any((each["seed"], each["for"], each["without"]) == (seed, kind, "") for each in kept):
-                yield seed, kind, ""
+        shops = _without_guards()
+    elif wanted.together:
+        shops = itertools.product(range(SHOPS_OF_TWO), ("", "mixed"), ("",))
+    else:
+        shops = ((seed, kind, "") for kind in ("", "mixed") for seed in range(-(-_days(wanted, kind) // life.DAYS)))
+    lived = {(each["seed"], each["for"], each["without"]) for each in kept}
+    yield from (shop for shop in shops if shop not in lived)
+    if not (wanted.guards or wanted.together):
+        yield from _alone(kept, wanted.slips)
+
+
+def _days(wanted: argparse.Namespace, kind: str) -> int:
+    days: int = wanted.mixed if kind else wanted.honest
+    return days
+
+
+def _alone(kept: list[Found], enough: int) -> Iterator[tuple[int, str, str]]:
+    """Shops of one kind of slip each, until `enough` of each were made."""
     for kind in slips.KINDS:
         for seed in range(1000):
             mine = [each for each in kept if each["for"] == kind and not each["without"]]
             made = Counter(slip["kind"] for each in mine for slip in each["slips"])[kind]
-            if made >= wanted.slips or (kind in slips.HARMLESS and len(mine) >= 4):
+            if made >= enough or (kind in slips.HARMLESS and len(mine) >= 4):
                 break
             if all(each["seed"] != seed for each in mine):
                 yield seed, kind, ""
 
 
-def _without_guards(kept: list[Found]) -> Iterator[tuple[int, str, str]]:
+SHOPS_OF_TWO = 20
+
+
+def _without_guards() -> Iterator[tuple[int, str, str]]:
     for seed in range(8):
         for guard in ("", *guards()):
             for kinds in filter(None, ("mixed", slips.SHOWS.get(guard, ""))):
-                if not any((each["seed"], each["for"], each["without"]) == (seed, kinds, guard) for each in kept):
-                    yield seed, kinds, guard
+                yield seed, kinds, guard
 
 
 def tables(kept: list[Found], of_guards: bool) -> None:
@@ -107,7 +124,7 @@ def main() -> None:
     wanted = asked()
     if wanted.seed is not None:
         with empty_shop() as empty:
-            found = again(empty, wanted.seed, wanted.kinds, wanted.days, wanted.without)
+            found = again(empty, wanted.seed, wanted.kinds, wanted.days, wanted.without, two=wanted.together)
         print("\n".join(found["steps"]))
         tables([{**found, "without": ""}], of_guards=False)
         return
@@ -116,7 +133,7 @@ def main() -> None:
         kept = [json.loads(line) for line in wanted.keep.read_text(encoding="utf-8").splitlines()]
     with empty_shop() as empty:
         for seed, kinds, without in plan(kept, wanted) if not wanted.report else ():
-            kept.append(again(empty, seed, kinds, wanted.days, without))
+            kept.append(again(empty, seed, kinds, wanted.days, without, two=wanted.together))
             if wanted.keep:
                 with wanted.keep.open("a", encoding="utf-8") as file:
                     file.write(json.dumps(kept[-1]) + "\n")

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from rehearsal.service import DAY, OPENING
 from rehearsal.slips_rounds import Slipping
 
@@ -19,8 +21,8 @@ def furnish(person: Slipping, seed: int) -> None:
         person.put_away()
 
 
-def live(person: Slipping, number: int) -> None:
-    """Day `number`, from 0 on."""
+def live(person: Slipping, number: int, work: Callable[[Slipping], None]) -> None:
+    """Day `number`, from 0 on; `work` is how its orders are walked for and packed."""
     person.calls.now = max(person.calls.now, OPENING + number * DAY)
     person.bring_back()
     for _ in range(person.random.randint(2, 4)):

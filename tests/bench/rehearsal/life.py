@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from functools import partial
 from random import Random
 from typing import Any
 
-from rehearsal import compare, day
+from rehearsal import compare, day, together
 from rehearsal.service import Calls, Empty, serving
 from rehearsal.slips import Habit, Slip
 from rehearsal.slips_rounds import Slipping
@@ -21,24 +22,35 @@ Found = dict[str, Any]
 
 
 def rehearse(
-    empty: Empty, seed: int, chances: dict[str, float], days: int = DAYS, without: str = "", eyes: float = EYES
+    empty: Empty,
+    seed: int,
+    chances: dict[str, float],
+    days: int = DAYS,
+    without: str = "",
+    *,
+    eyes: float = EYES,
+    two: bool = False,
 ) -> Found:
+    """`two`: two people work at the same time, and all is sent twice at once."""
     with serving(empty, without) as calls:
-        return live(calls, seed, chances, days, eyes)
+        return live(calls, seed, chances, days, eyes, two=two)
 
 
-def live(calls: Calls, seed: int, chances: dict[str, float], days: int, eyes: float) -> Found:
+def live(calls: Calls, seed: int, chances: dict[str, float], days: int, eyes: float, *, two: bool) -> Found:
     tally = Tally()
     person = Slipping(calls, Random(seed), tally)
     person.habit = Habit(chances)
     if chances:
         person.eyes = eyes
-    calls.twice = "everything sent twice" in chances
+    calls.twice = two or "everything sent twice" in chances
     if "scanner beeps twice" in chances:
         person.beeps_twice = 0.6
     day.furnish(person, seed)
+    beside = calls.beside()
+    beside.twice = calls.twice
+    work = partial(together.work, calls=beside) if two else day.work
     for number in range(days):
-        day.live(person, number)
+        day.live(person, number, work)
     person.habit.chances, person.eyes = {}, 1.0
     day.wind_down(person, LAST)
     amiss = compare.compare(person)
@@ -46,7 +58,8 @@ def live(calls: Calls, seed: int, chances: dict[str, float], days: int, eyes: fl
         "seed": seed,
         "days": days,
         "kinds": sorted(chances),
-        "calls": calls.count,
+        "two": two,
+        "calls": calls.count + beside.count,
         "scans": dict(tally.scans),
         "refused": dict(tally.refused),
         "held": dict(tally.held),

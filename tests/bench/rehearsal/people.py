@@ -6,6 +6,7 @@ import re
 
 from rehearsal.selling import PATIENCE, Seller
 from rehearsal.service import Json
+from rehearsal.told import Told
 from rehearsal.world import Box, Sale, Thing
 
 WANTED = ("unbound", "waiting", "picked", "short")
@@ -15,6 +16,9 @@ class Person(Seller):
     """`eyes`: how often the thing in hand is compared with the picture that the page shows."""
 
     eyes = 1.0
+    table, spare = "main", 0
+    """Where this person packs, and after which number the baskets begin that no round names."""
+
     auto_close = True
     scan_at_bin = True
     slip_closes = False
@@ -33,7 +37,7 @@ class Person(Seller):
         if not self.scan_at_bin:
             self.fetch_without_round()
             return
-        status, location = self.calls.form("/rounds")
+        status, location = self.calls.form("/rounds", **self.orders_to_walk())
         if status != 303:
             return
         name = location.rsplit("/", 1)[1]
@@ -41,6 +45,10 @@ class Person(Seller):
             if stop["state"] == "waiting":
                 self.stop(name, stop)
         self.calls.form(f"/rounds/{name}/close")
+
+    def orders_to_walk(self) -> dict[str, list[str]]:
+        """Of a round's form: nothing asks for all that waits."""
+        return {}
 
     def stop(self, name: str, stop: Json) -> None:
         thing = self.pull(stop)
@@ -81,7 +89,7 @@ class Person(Seller):
         status, _ = self.calls.form(f"/lines/{line}/short", words="", **where)
         stay = self.stay_at(code)
         if status == 303 and stay:
-            self.told.missed[stay] = self.calls.now
+            self.told.missed[stay] = self.calls.sent
             self.tally.noticed.append((self.calls.now, "bin: missing", code, ""))
 
     def not_this(self, line: str, code: str, **where: str) -> None:
@@ -116,11 +124,11 @@ class Person(Seller):
 
     def fetch_without_round(self) -> None:
         """In a shop that does not scan at its bins each order's things are fetched by its page."""
-        for sale in self.world.sales:
-            number = next((n for n, each in self.world.baskets.items() if each is sale), len(self.world.baskets) + 1)
-            for line in self.order(sale)["lines"] if sale.id and not sale.done else ():
-                if line["state"] != "waiting" or line["holds"]:
-                    continue
+        for sale in filter(self.mine, self.world.sales):
+            lines = self.order(sale)["lines"] if sale.id and not sale.done else []
+            waiting = [line for line in lines if line["state"] == "waiting" and not line["holds"]]
+            number = self.basket_for(sale) if waiting else 0
+            for line in waiting:
                 home = self.world.homes[line["code"]]
                 stop = {"code": line["code"], "bin": home, "line": line["id"], "order": sale.id, "basket": number}
                 thing = self.pull(stop)
@@ -129,15 +137,22 @@ class Person(Seller):
                 elif not thing.place.startswith("basket"):
                     self.into_basket(stop, thing)
 
+    def basket_for(self, sale: Sale) -> int:
+        baskets = self.world.baskets
+        number = next((n for n, each in baskets.items() if each is sale), max((self.spare, *baskets)) + 1)
+        baskets[number] = sale
+        return number
+
     # the table
 
     def pack(self) -> None:
         """Each basket that has something in it is packed, at one table or at two in turns."""
         self.gather()
-        full = [(n, sale) for n, sale in self.world.baskets.items() if self.world.at(f"basket {n}")]
+        baskets = self.world.baskets.items()
+        full = [(n, sale) for n, sale in baskets if self.mine(sale) and self.world.at(f"basket {n}")]
         while full:
             boxes = []
-            for table in ("main", "window") if self.two_tables() else ("main",):
+            for table in ("main", "window") if self.two_tables() else (self.table,):
                 if full:
                     number, sale = full.pop()
                     box = self.open_box(sale, table)
@@ -154,7 +169,7 @@ class Person(Seller):
         """What an order's page has in a basket, and is not there, is brought, or said to be missing."""
         for order in self.listed("picking", "packing", "waiting"):
             sale = self.sale_of(order)
-            for line in order["lines"]:
+            for line in order["lines"] if self.mine(sale) else ():
                 thing = self.world.record.get(line["code"] or "")
                 if line["state"] != "picked" or line["holds"] or thing is None:
                     continue
@@ -175,7 +190,7 @@ class Person(Seller):
     def finish_what_is_aside(self) -> None:
         """The table's page lists the parcels that were set aside: what is complete by now is closed."""
         for box in list(self.world.boxes):
-            if not box.closed and not box.table and self.lay_open(box):
+            if self.mine(box.sale) and not box.closed and not box.table and self.lay_open(box):
                 self.finish(box)
 
     def basket_of(self, thing: Thing) -> int:
@@ -183,7 +198,7 @@ class Person(Seller):
 
     def carry(self, sale: Sale, thing: Thing) -> None:
         used = {n for n in self.world.baskets if self.world.at(f"basket {n}")}
-        number = next((n for n in used if self.world.baskets[n] is sale), max(used, default=0) + 1)
+        number = next((n for n in used if self.world.baskets[n] is sale), max({self.spare, *used}) + 1)
         self.world.baskets[number] = sale
         self.world.put(thing, f"basket {number}")
 
@@ -193,7 +208,7 @@ class Person(Seller):
     def empty(self, number: int) -> None:
         """Nothing of that order is left to pack: what lies in its basket is put back later."""
         for thing in self.world.at(f"basket {number}"):
-            self.world.put(thing, "table main")
+            self.world.put(thing, f"table {self.table}")
 
     def fill(self, boxes: list[tuple[Box, list[Thing]]]) -> None:
         while open_ := [pair for pair in boxes if pair[1]]:
@@ -270,7 +285,7 @@ class Person(Seller):
         box.table = ""
         if self.calls.get(f"/api/parcels/{box.parcel}")["state"] == "dropped":
             for thing in list(box.things):
-                self.world.put(thing, "table main")
+                self.world.put(thing, f"table {self.table}")
             self.world.boxes.remove(box)
 
     def finish(self, box: Box) -> None:
@@ -318,7 +333,7 @@ class Person(Seller):
 
     def open_again(self, box: Box) -> bool:
         """A closed box that is still here: its cards are hung on its things again."""
-        table = box.table or "main"
+        table = box.table or self.table
         if self.open_at(table):
             self.put_aside_what_is_open(table)
         status, _ = self.calls.form(f"/table/{box.parcel}/reopen", table=table)
@@ -338,32 +353,30 @@ class Person(Seller):
         """Its box lies open at its table, whatever lies there now is set aside."""
         if box.table:
             return True
-        return self.open_box(box.sale, "main") is box
+        return self.open_box(box.sale, self.table) is box
 
     # the door
 
     def hand_over(self) -> None:
         for box in list(self.world.boxes):
-            if box.closed and not box.gone and self.chance(0.9):
+            if self.mine(box.sale) and box.closed and not box.gone and self.chance(0.9):
                 self.hand_over_one(box)
 
     def hand_over_one(self, box: Box) -> None:
-        slip = (box.slip or box.sale).slip
+        slip, told = (box.slip or box.sale).slip, self.told.so_far()
         _, answer = self.calls.post("/api/hand-over", key=self.calls.key(), text=slip)
         self.tally.scanned("hand-over", answer, self.calls.now)
         if answer["verdict"] == "accepted":
-            self.leaves(box, answer["parcel"])
+            self.leaves(box, answer["parcel"], told)
         elif answer["reason"] in ("held", "cancelled"):
             self.stays_here(box, answer)
 
-    def leaves(self, box: Box, parcel: str, *, asked: bool = True) -> None:
-        """What was told against each of its lines is noted before it is gone, if the service was `asked`."""
+    def leaves(self, box: Box, parcel: str, told: Told) -> None:
+        """`told`: what the service had been told when it was asked; nothing if nobody asked."""
         lines = self.calls.get(f"/api/parcels/{parcel}")["lines"]
         mine = [line for line in lines if line["parcel"] == parcel]
-        against = {line["id"]: self.told.against(line["code"], line["stay"], line["id"], parcel) for line in mine}
-        if not asked:
-            against = dict.fromkeys(against, "")
-        taken_in = {thing.n: self.told.taken_in(thing.code, parcel) if asked else "" for thing in box.things}
+        against = {line["id"]: told.against(line["code"], line["stay"], line["id"], parcel) for line in mine}
+        taken_in = {thing.n: told.taken_in(thing.code, parcel) for thing in box.things}
         self.tally.left(self.calls.now, box, list(box.things), mine, against, taken_in)
         self.world.hand_over(box)
 

@@ -71,7 +71,8 @@ def of_escapes(lives: Iterable[Found]) -> None:
     print(f"boxes left wrong    {share(sum(life['left_wrong'] for life in lives), boxes)}")
     print(f"told and let go     {share(len(escapes), boxes)}  goal 0")
     for life, each in escapes:
-        print(f"  --seed {life['seed']} --days {life['days']} --kinds {life['for']!r}: {told(each)}")
+        two = " --together" if life.get("two") else ""
+        print(f"  --seed {life['seed']} --days {life['days']} --kinds {life['for']!r}{two}: {told(each)}")
 
 
 def told(escape: Found) -> str:

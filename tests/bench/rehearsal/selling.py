@@ -133,15 +133,18 @@ class Seller(Stockroom):
     def cancel(self, sale: Sale, bought: Bought | None) -> None:
         """On the order's page; a closed box that still stands here is opened again first."""
         fields = {"line": bought.line} if bought else {}
+        those = [bought] if bought else sale.bought
+        for each in those:
+            each.off |= not each.delivered
         status, _ = self.calls.form(f"/orders/{sale.id}/cancel", **fields)
-        for each in [bought] if bought else sale.bought:
+        for each in those:
             self.wants_no_more(each)
         box = self.box_of(sale, closed=True)
         if status != 303 and box is not None and not self.believes(sale):
             if self.open_again(box):
                 self.calls.form(f"/orders/{sale.id}/cancel", **fields)
             else:
-                self.take_back(sale, [bought] if bought else sale.bought)
+                self.take_back(sale, those)
 
     def believes(self, sale: Sale) -> bool:
         """Whether a page that says that the order has left is believed, though its box stands here."""
@@ -250,10 +253,12 @@ class Seller(Stockroom):
             self.put_right(thing)
         for doubt in self.calls.get(f"/api/stays/{line['stay']}/doubts")["doubts"]:
             text = slot_code.card_text(line["code"])
+            before = self.told.so_far()
+            self.told.doubted.pop(line["stay"], None)
+            self.told.missed.pop(line["stay"], None)
             status, _ = self.calls.form(f"/lines/{line['id']}/doubts/{doubt['id']}", how="seen", text=text)
-            if status == 303:
-                self.told.doubted.pop(line["stay"], None)
-                self.told.missed.pop(line["stay"], None)
+            if status != 303:
+                self.told.doubted, self.told.missed = before.doubted, before.missed
 
     def look_in_box(self, sale: Sale, line: Json) -> None:
         """A packed thing whose card was read elsewhere: is it in the box?"""
@@ -261,8 +266,8 @@ class Seller(Stockroom):
         if line["state"] == "released":
             box = self.box_of(sale, closed=True)
             if box is not None and thing in box.things:
-                self.calls.form(f"/lines/{line['id']}/settle", hold="misplaced")
                 self.seen_in_box(line, box)
+                self.calls.form(f"/lines/{line['id']}/settle", hold="misplaced")
             elif box is not None and not self.open_again(box):
                 self.take_back(sale, [each for each in sale.bought if each.line == line["id"]])
             return

@@ -1,8 +1,8 @@
 """Services of rehearsed shops: for each line `DATABASE` or `DATABASE WITHOUT` that it reads, a process of its own.
 
-Of each it prints process, port and the tokens of two people. The time is what the header of a call says, so that days
-pass in seconds. WITHOUT names a guard that is taken out of the list of its station: `table: other_order`,
-`hand-over: held`, `every station: bad_check`.
+Of each it prints process, port and the tokens of two people, an owner and a helper. The time is what the header of a
+call says, so that days pass in seconds. WITHOUT names a guard that is taken out of the list of its station:
+`table: other_order`, `hand-over: held`, `every station: bad_check`.
 """
 
 from __future__ import annotations
@@ -77,7 +77,7 @@ def serve(url: str, without: str) -> None:
     shop = Shop(Database(url), clock=clock.now)
     clock.app = create_app(shop)
     server = waitress.create_server(clock, host="127.0.0.1", port=0, threads=4, ident=None)
-    tokens = (shop.token(name, Role.OWNER) for name in ("rehearsal", "a second person"))
+    tokens = (shop.token(role, role) for role in (Role.OWNER, Role.HELPER))
     print(os.getpid(), server.effective_port, *tokens, flush=True)
     server.run()
 

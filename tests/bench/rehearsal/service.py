@@ -14,6 +14,7 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from http.client import HTTPConnection
 from pathlib import Path
+from threading import Lock, Thread
 from typing import Any
 from urllib.parse import urlencode
 
@@ -31,31 +32,112 @@ class Broken(Exception):
     """The service gave an answer that no page can do anything with."""
 
 
-class Calls:
-    """`now` is the time of the next call, in seconds since 1970. `twice`: the next scans and forms are sent twice."""
+@dataclass(slots=True)
+class Watch:
+    """`now`: the time of the next call, in seconds since 1970. `hands` is held by who does something in the room.
 
-    def __init__(self, port: int, tokens: list[str]) -> None:
+    It is let go while a call is on its way, so that the other of two people goes on meanwhile.
+    """
+
+    now: float = OPENING
+    hands: Lock | None = None
+
+
+Answered = tuple[int, str, bytes]
+"""Status, Location and content."""
+
+
+class Calls:
+    """`twice`: scans and forms are sent twice, one after the other, or both at once while two people work at a time.
+
+    `sent`: the time of the last call. `helps`: a helper makes these calls, who may not do all that an owner may.
+    """
+
+    def __init__(self, port: int, tokens: list[str], name: str = "rehearsal", watch: Watch | None = None) -> None:
+        self.port, self.tokens, self.name, self.watch = port, tokens, name, watch or Watch()
         self.connection = HTTPConnection("127.0.0.1", port, timeout=60)
         self.head, self.other = ({"Authorization": f"Bearer {token}"} for token in tokens)
-        self.now, self.count, self.keys, self.twice = OPENING, 0, 0, False
+        self.count, self.keys, self.twice, self.helps, self.sent = 0, 0, False, False, 0.0
         self.steps: list[str] = []
         """What was sent and answered, in short, so that a day can be read again."""
+
+    @property
+    def now(self) -> float:
+        return self.watch.now
+
+    @now.setter
+    def now(self, at: float) -> None:
+        self.watch.now = at
 
     def turn(self) -> None:
         """The other of two people makes the next calls."""
         self.head, self.other = self.other, self.head
+        self.helps = not self.helps
+
+    def beside(self) -> Calls:
+        """The other of two people, with a connection of their own; the watch on the wall is the same."""
+        other = Calls(self.port, self.tokens[::-1], "beside", self.watch)
+        other.helps, other.steps = not self.helps, self.steps
+        return other
 
     def key(self) -> str:
         self.keys += 1
-        return f"rehearsal-{self.keys}"
+        return self.last_key
 
-    def send(self, method: str, path: str, body: bytes | None = None, kind: str = "") -> tuple[int, str, bytes]:
-        """Status, Location and content; 20 s pass before each call, none before what only looks."""
+    @property
+    def last_key(self) -> str:
+        return f"{self.name}-{self.keys}"
+
+    def send(self, method: str, path: str, body: bytes | None = None, kind: str = "") -> Answered:
+        """20 s pass before each call, none before what only looks."""
         self.count += 1
         self.now += 0 if method == "GET" else 20
-        head = {**self.head, CLOCK: repr(self.now), **({"Content-Type": kind} if kind else {})}
-        self.connection.request(method, path, body, head)
-        answer = self.connection.getresponse()
+        self.sent = self.now
+        with self._on_its_way():
+            return self._exchange(self.connection, method, path, body, self._head(kind))
+
+    def send_both(self, path: str, body: bytes, kind: str) -> tuple[Answered, Answered]:
+        """A call and its repeat: both at once while two people work at a time, else one after the other."""
+        if self.watch.hands is None:
+            first = self.send("POST", path, body, kind)
+            return first, first if first[0] >= 400 else self.send("POST", path, body, kind)
+        answers: list[Answered] = []
+        head = self._head(kind)
+
+        def repeat() -> None:
+            second = HTTPConnection("127.0.0.1", self.port, timeout=60)
+            answers.append(self._exchange(second, "POST", path, body, head))
+            second.close()
+
+        thread = Thread(target=repeat)
+        thread.start()
+        first = self.send("POST", path, body, kind)
+        with self._on_its_way():
+            thread.join()
+        if not answers:
+            raise Broken(f"POST {path}: its repeat had no answer")
+        return first, answers[0]
+
+    def _head(self, kind: str) -> dict[str, str]:
+        return {**self.head, CLOCK: repr(self.now), **({"Content-Type": kind} if kind else {})}
+
+    @contextmanager
+    def _on_its_way(self) -> Iterator[None]:
+        if self.watch.hands is None:
+            yield
+            return
+        self.watch.hands.release()
+        try:
+            yield
+        finally:
+            self.watch.hands.acquire()
+
+    @staticmethod
+    def _exchange(
+        connection: HTTPConnection, method: str, path: str, body: bytes | None, head: dict[str, str]
+    ) -> Answered:
+        connection.request(method, path, body, head)
+        answer = connection.getresponse()
         content = answer.read()
         if answer.status >= 500:
             raise Broken(f"{method} {path}: {answer.status} {content[:200]!r}")
@@ -73,12 +155,13 @@ class Calls:
     def post(self, path: str, **body: Any) -> tuple[int, Json]:
         """Status and JSON of a call that scripts of pages make."""
         sent = json.dumps(body).encode()
-        status, _, content = self.send("POST", path, sent, "application/json")
         if self.twice and "key" in body:
-            again = json.loads(self.send("POST", path, sent, "application/json")[2])
-            first = json.loads(content)
-            if {**again, "replayed": False} != first:
+            (status, _, content), (_, _, repeated) = self.send_both(path, sent, "application/json")
+            first, again = ({**json.loads(each), "replayed": False} for each in (content, repeated))
+            if again != first:
                 raise Broken(f"POST {path} {body}: sent again it had another answer: {first}, {again}")
+        else:
+            status, _, content = self.send("POST", path, sent, "application/json")
         answer = json.loads(content)
         self.note(f"{path} {_short(body)}", status, answer.get("reason") or answer.get("code") or "")
         return status, answer
@@ -86,11 +169,13 @@ class Calls:
     def form(self, path: str, **fields: Any) -> tuple[int, str]:
         """Status and Location of a page's form; what was refused shows the page again, with a status of 4xx."""
         sent = urlencode({"key": self.key(), **fields}, doseq=True).encode()
-        status, location, _ = self.send("POST", path, sent, "application/x-www-form-urlencoded")
-        if self.twice and status < 400:
-            again = self.send("POST", path, sent, "application/x-www-form-urlencoded")
-            if (status, location) != again[:2]:
+        kind = "application/x-www-form-urlencoded"
+        if self.twice:
+            (status, location, _), again = self.send_both(path, sent, kind)
+            if status < 400 and (status, location) != again[:2]:
                 raise Broken(f"POST {path} {fields}: sent again it had another answer: {again[:2]}")
+        else:
+            status, location, _ = self.send("POST", path, sent, kind)
         self.note(f"{path} {_short(fields)}", status, location)
         return status, location
 

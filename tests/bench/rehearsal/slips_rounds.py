@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from rehearsal.service import Json
 from rehearsal.slips_stock import YES, StockSlips
+from rehearsal.told import Told
 from rehearsal.world import Bought, Box, Sale, Thing
 
 
@@ -150,12 +151,13 @@ class Slipping(StockSlips):
     # the door
 
     def hand_over(self) -> None:
-        closed = [box for box in self.world.boxes if box.closed and not box.gone and box.slip is not None]
+        boxes = [box for box in self.world.boxes if self.mine(box.sale)]
+        closed = [box for box in boxes if box.closed and not box.gone and box.slip is not None]
         if len(closed) > 1 and closed[0].slip is not closed[1].slip:
             sales = (closed[0].sale, closed[1].sale)
             if self.slips("slips of two boxes swapped", *closed[0].things, *closed[1].things, orders=sales):
                 closed[0].slip, closed[1].slip = closed[1].slip, closed[0].slip
         for box in closed:
             if not box.gone and self.slips("left the house without a scan", *box.things, orders=(box.sale,)):
-                self.leaves(box, box.parcel, asked=False)
+                self.leaves(box, box.parcel, Told())
         super().hand_over()

@@ -200,7 +200,7 @@ class StockSlips(Counting):
             thing = self.world.record.get(code)
             if thing is not None and self.slips("right scan undone", thing):
                 parcel = self.open_at(where.get("table", ""))
-                status, _ = self.calls.post(f"/api/scans/rehearsal-{self.calls.keys}/undo")
+                status, _ = self.calls.post(f"/api/scans/{self.calls.last_key}/undo")
                 undone = Reading(self.calls.now, "undo", "", parcel, status == 200, packs=False, takes_out=True)
                 self.told.read(code, undone)
         return answer

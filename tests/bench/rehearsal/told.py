@@ -35,6 +35,14 @@ class Told:
         self.closed: dict[str, float] = {}
         """By parcel: when it was closed last."""
 
+    def so_far(self) -> Told:
+        """What is told by now: what comes later changes it no more."""
+        told = Told()
+        told.readings.update({code: list(readings) for code, readings in self.readings.items()})
+        told.doubted, told.missed = dict(self.doubted), dict(self.missed)
+        told.off, told.closed = set(self.off), dict(self.closed)
+        return told
+
     def read(self, code: str, reading: Reading) -> None:
         self.readings[code].append(reading)
 
