@@ -44,7 +44,7 @@ def asked() -> argparse.Namespace:
 
 
 def chances_of(kinds: str) -> dict[str, float]:
-    if kinds == "mixed" or len(kinds.split(",")) > 10:
+    if kinds == "mixed" or len(kinds.split(",")) > slips.MANY:
         return slips.mixed()
     return {name: chance for kind in filter(None, kinds.split(",")) for name, chance in slips.alone(kind).items()}
 
@@ -98,11 +98,15 @@ def _alone(kept: list[Found], enough: int) -> Iterator[tuple[int, str, str]]:
 
 
 SHOPS_OF_TWO = 20
+SHOPS_OF_GUARDS = 4
 
 
 def _without_guards() -> Iterator[tuple[int, str, str]]:
-    for seed in range(8):
-        for guard in ("", *guards()):
+    """Each guard's shops beside the same ones with all guards."""
+    for seed in range(SHOPS_OF_GUARDS):
+        for kinds in ("mixed", *dict.fromkeys(slips.SHOWS.values())):
+            yield seed, kinds, ""
+        for guard in guards():
             for kinds in filter(None, ("mixed", slips.SHOWS.get(guard, ""))):
                 yield seed, kinds, guard
 
@@ -113,6 +117,7 @@ def tables(kept: list[Found], of_guards: bool) -> None:
         return
     whole = [each for each in kept if not each["without"]]
     report.of_slips(whole)
+    report.of_what_no_scan_shows(whole)
     report.of_right_acts(whole)
     report.of_escapes(whole)
     for each in whole:

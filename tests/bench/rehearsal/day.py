@@ -13,10 +13,18 @@ def of(at: float) -> int:
     return int((at - OPENING) // DAY)
 
 
-def furnish(person: Slipping, seed: int) -> None:
-    """Most shops scan at the bin and let parcels close by themselves; a few things stand there at the beginning."""
+def furnish(person: Slipping, seed: int, ways: set[str]) -> None:
+    """Most shops scan at the bin and let parcels close by themselves; a few things stand there at the beginning.
+
+    Every third binds labels, every fifth walks with paper at times, every sixth has cards of another system. `ways`:
+    what else this one has, for slips that can't be made without.
+    """
     person.furnish()
-    person.settings(auto_close=seed % 4 != 1, scan_at_bin=seed % 5 != 2, slip_closes=seed % 7 == 3)
+    chosen = {"auto_close": seed % 4 != 1, "scan_at_bin": seed % 5 != 2, "slip_closes": seed % 7 == 3}
+    chosen |= {"bind_labels": seed % 3 == 2, "check": seed % 6 == 5, "paper": seed % 5 == 3}
+    on = {name for name, by_seed in chosen.items() if by_seed} | ways | ({"scan_at_bin"} if "paper" in ways else set())
+    person.on_paper = 0.5 if "paper" in on and "check" not in on else 0.0
+    person.settings(on - {"paper"})
     for _ in range(20):
         person.put_away()
 
@@ -32,18 +40,23 @@ def live(person: Slipping, number: int, work: Callable[[Slipping], None]) -> Non
     person.orders_come()
     person.minds_change(0.02)
     person.on_the_floor()
+    if number % 8 == 7:
+        person.count_with_a_phone()
     work(person)
+    person.photos_come(len(person.photos) // 2)
     person.minds_change(0.01)
     person.hand_over()
     person.offer_again()
     if number % 8 == 7:
         person.count()
+    person.in_the_evening()
 
 
 def work(person: Slipping) -> None:
     """What is there is done as far as it can be."""
     person.settle_all()
     person.walk()
+    person.at_noon()
     person.minds_change(0.02)
     person.report_missing()
     if person.chance(0.5):

@@ -8,7 +8,7 @@ from typing import Any
 
 from rehearsal import compare, day, together
 from rehearsal.service import Calls, Empty, serving
-from rehearsal.slips import Habit, Slip
+from rehearsal.slips import MANY, WAYS, Habit, Slip
 from rehearsal.slips_rounds import Slipping
 from rehearsal.tally import Tally
 
@@ -45,7 +45,7 @@ def live(calls: Calls, seed: int, chances: dict[str, float], days: int, eyes: fl
     calls.twice = two or "everything sent twice" in chances
     if "scanner beeps twice" in chances:
         person.beeps_twice = 0.6
-    day.furnish(person, seed)
+    day.furnish(person, seed, {WAYS[kind] for kind in chances if kind in WAYS} if len(chances) < MANY else set())
     beside = calls.beside()
     beside.twice = calls.twice
     work = partial(together.work, calls=beside) if two else day.work

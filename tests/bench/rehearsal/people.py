@@ -3,19 +3,37 @@
 from __future__ import annotations
 
 import re
+from dataclasses import dataclass, field
+from random import Random
 
 from rehearsal.selling import PATIENCE, Seller
-from rehearsal.service import Json
-from rehearsal.told import Told
-from rehearsal.world import Box, Sale, Thing
+from rehearsal.service import Calls, Json
+from rehearsal.tally import Tally
+from rehearsal.told import Reading, Told
+from rehearsal.world import Box, Label, Sale, Thing
 
 WANTED = ("unbound", "waiting", "picked", "short")
+NOT_TAKEN = {"verdict": "refused", "reason": "not_taken", "advice": "The page of the round says why."}
+
+
+@dataclass(slots=True)
+class Sheet:
+    """A round's printed sheet: each stop, the thing that was fetched for it, and what was written beside it."""
+
+    name: str
+    stops: list[tuple[Json, Thing | None, str]] = field(default_factory=list)
 
 
 class Person(Seller):
     """`eyes`: how often the thing in hand is compared with the picture that the page shows."""
 
     eyes = 1.0
+
+    def __init__(self, calls: Calls, random: Random, tally: Tally) -> None:
+        super().__init__(calls, random, tally)
+        self.sheets: list[Sheet] = []
+        """Rounds on paper that are not entered yet."""
+
     table, spare = "main", 0
     """Where this person packs, and after which number the baskets begin that no round names."""
 
@@ -23,12 +41,20 @@ class Person(Seller):
     scan_at_bin = True
     slip_closes = False
 
-    def settings(self, *, auto_close: bool, scan_at_bin: bool, slip_closes: bool) -> None:
-        self.auto_close, self.scan_at_bin, self.slip_closes = auto_close, scan_at_bin, slip_closes
-        chosen = {"auto_close": auto_close, "scan_at_bin": scan_at_bin, "slip_closes": slip_closes, "hand_overs": True}
-        fields = {name: "yes" for name, on in chosen.items() if on}
-        status, _ = self.calls.form("/settings", name="Rehearsal", zone="UTC", **fields)
+    bind_labels = False
+    on_paper = 0.0
+    """How many of the rounds are walked with a printed sheet."""
+
+    def settings(self, chosen: set[str]) -> None:
+        """`chosen`: the settings that are on, by their fields; `check` for cards without one."""
+        self.auto_close, self.scan_at_bin = "auto_close" in chosen, "scan_at_bin" in chosen
+        self.slip_closes, self.bind_labels = "slip_closes" in chosen, "bind_labels" in chosen
+        fields = {name: "none" if name == "check" else "yes" for name in sorted(chosen)}
+        status, _ = self.calls.form("/settings", name="Rehearsal", zone="UTC", hand_overs="yes", **fields)
         assert status == 303, status
+        self.adopted = "check" in chosen
+        if self.adopted:
+            self.adopt()
 
     # the round
 
@@ -41,10 +67,63 @@ class Person(Seller):
         if status != 303:
             return
         name = location.rsplit("/", 1)[1]
-        for stop in self.calls.get(f"/api/rounds/{name}")["stops"]:
-            if stop["state"] == "waiting":
+        stops = [stop for stop in self.calls.get(f"/api/rounds/{name}")["stops"] if stop["state"] == "waiting"]
+        if self.on_paper and self.chance(self.on_paper):
+            self.sheets.append(self.walk_on_paper(name, stops))
+            self.enter_sheets()
+        else:
+            for stop in stops:
                 self.stop(name, stop)
         self.calls.form(f"/rounds/{name}/close")
+
+    # a round on paper
+
+    def walk_on_paper(self, name: str, stops: list[Json]) -> Sheet:
+        """The sheet says what to fetch; beside each stop the last figure of the card in hand is written."""
+        sheet = Sheet(name)
+        for stop in stops:
+            thing = self.pull(stop)
+            if thing is not None and self.sees_another(thing, stop["code"]):
+                thing = None
+            written = self.written(thing) if thing is not None else ""
+            sheet.stops.append((stop, thing, written))
+            if thing is not None:
+                self.into_basket(stop, thing)
+        return sheet
+
+    def written(self, thing: Thing) -> str:
+        return self.text_of(thing.card.code)[-1] if thing.card is not None else ""
+
+    def enter_sheets(self) -> None:
+        """What was written down is typed, stop by stop; what is not taken goes back."""
+        while self.sheets:
+            self.enter(self.sheets.pop(0))
+
+    def enter(self, sheet: Sheet) -> None:
+        shown = self.calls.page(f"/rounds/{sheet.name}/paper")
+        names = dict(re.findall(r'Last digit of card (\S+) <input class="digit" name="digit-([^"]+)"', shown))
+        fields, entered = {}, []
+        for stop, thing, written in sheet.stops:
+            number = names.get(stop["code"])
+            if number is not None and written:
+                fields[f"digit-{number}"] = written
+                entered.append((stop, thing))
+            elif number is not None:
+                fields[f"gone-{number}"] = "yes"
+                stay = self.stay_at(stop["code"])
+                self.told.missed[stay] = self.calls.now + 20
+        self.calls.form(f"/rounds/{sheet.name}/paper", **fields)
+        now = {stop["line"]: stop["state"] for stop in self.calls.get(f"/api/rounds/{sheet.name}")["stops"]}
+        for stop, thing in entered:
+            taken = now[stop["line"]] in ("picked", "packed", "released")
+            self.tally.scanned("paper", {"verdict": "accepted"} if taken else NOT_TAKEN, self.calls.now, stop["code"])
+            if taken:
+                self.told.read(stop["code"], self.entered_pick())
+            elif thing.here and not thing.boxed:
+                self.world.put(thing, f"table {self.table}")
+
+    def entered_pick(self) -> Reading:
+        return Reading(self.calls.now, "paper", "", "", True, packs=False, takes_out=False)
 
     def orders_to_walk(self) -> dict[str, list[str]]:
         """Of a round's form: nothing asks for all that waits."""
@@ -243,20 +322,29 @@ class Person(Seller):
         before = self.box_of(sale, closed=False)
         if before is not None and before.table:
             return None
-        if self.chance(0.5):
+        sales = before.sales if before is not None else self.go_together(sale)
+        if len(sales) == 1 and self.chance(0.5):
             answer = self.scan_slip(sale, table)
             parcel = answer["parcel"] if answer.get("parcel_state") == "open" else ""
         else:
-            status, _ = self.calls.form("/table/open", order=sale.id, table=table)
+            status, _ = self.calls.form("/table/open", order=[each.id for each in sales], table=table)
             parcel = self.shown_at(table) if status == 303 else ""
         if not parcel:
             return None
         if before is None:
             self.world.boxed += 1
-            before = Box(self.world.boxed, table, sale, parcel)
+            before = Box(self.world.boxed, table, sale, parcel, sales=sales)
             self.world.boxes.append(before)
         before.table, before.parcel = table, parcel
         return before
+
+    def go_together(self, sale: Sale) -> tuple[Sale, ...]:
+        """This order, with another one of its buyer that has something left to pack and no box yet."""
+        other = sale.joined
+        if other is None or not other.id or other.done or self.box_of(other, closed=False) is not None:
+            return (sale,)
+        ended = self.order(other)["state"] in ("released", "cancelled", "returned")
+        return (sale,) if ended else (sale, other)
 
     def scan_slip(self, sale: Sale, table: str) -> Json:
         body = {"station": "table", "key": self.calls.key(), "text": sale.slip, "via": "wedge", "table": table}
@@ -318,7 +406,8 @@ class Person(Seller):
 
     def close_whole(self, box: Box) -> None:
         if self.slip_closes:
-            self.scan_slip(box.sale, box.table)
+            for sale in box.sales:
+                self.scan_slip(sale, box.table)
         else:
             self.calls.form(f"/table/{box.parcel}/close", table=box.table)
 
@@ -327,6 +416,45 @@ class Person(Seller):
         for thing in box.things:
             self.card_off(thing)
         box.closed, box.slip = True, box.sale
+        if self.bind_labels:
+            self.label(box)
+
+    def label(self, box: Box) -> None:
+        """The slip on the box chooses its parcel; its shipping label is scanned, and stuck on."""
+        label = self.label_for(box)
+        wrong = next((each for each in self.world.boxes if each is not box and each.label is label), None)
+        if wrong is None:
+            self.put_label(box, box.slip or box.sale, label)
+        else:
+            self.label_is_on(wrong, box)
+
+    def label_for(self, box: Box) -> Label:
+        """What is stuck on it, or the one that was printed for it."""
+        sale = box.slip or box.sale
+        printed = self.world.labels.setdefault(box.n, Label(f"LABEL-{sale.number}-{sale.channel}-{box.n}", sale))
+        return box.label or printed
+
+    def label_is_on(self, wrong: Box, box: Box) -> None:
+        """This box's label is on another one, which is opened again for it; if that has left, one is printed again."""
+        self.tally.noticed.append((self.calls.now, "label: on another box", "", wrong.sale.number))
+        label = self.world.labels[box.n]
+        if not wrong.gone and self.open_again(wrong):
+            wrong.label = None
+            self.put_label(box, box.slip or box.sale, label)
+            self.finish(wrong)
+            return
+        self.world.labels[box.n] = again = Label(f"{label.text}-AGAIN", label.sale)
+        self.put_label(box, box.slip or box.sale, again)
+
+    def put_label(self, box: Box, sale: Sale, label: Label) -> None:
+        status, location = self.calls.form("/hand-over", text=sale.slip, parcel="")
+        found = re.search(r"parcel=([^&]+)", location)
+        if status == 303 and found:
+            status, _ = self.calls.form("/hand-over", text=label.text, parcel=found[1])
+        if status == 303:
+            box.label = label
+        else:
+            self.tally.refused_call(f"label: {status}", f"{label.text} on the box of {sale.number}")
 
     def card_off(self, thing: Thing) -> None:
         self.world.take_off(thing)
@@ -363,8 +491,8 @@ class Person(Seller):
                 self.hand_over_one(box)
 
     def hand_over_one(self, box: Box) -> None:
-        slip, told = (box.slip or box.sale).slip, self.told.so_far()
-        _, answer = self.calls.post("/api/hand-over", key=self.calls.key(), text=slip)
+        text, told = box.label.text if box.label else (box.slip or box.sale).slip, self.told.so_far()
+        _, answer = self.calls.post("/api/hand-over", key=self.calls.key(), text=text)
         self.tally.scanned("hand-over", answer, self.calls.now)
         if answer["verdict"] == "accepted":
             self.leaves(box, answer["parcel"], told)

@@ -8,7 +8,7 @@ from typing import Any
 
 from scipy.stats import binomtest
 
-from rehearsal.slips import HARMLESS, KINDS
+from rehearsal.slips import BEHIND, HARMLESS, KINDS, PROOFS
 
 Found = dict[str, Any]
 
@@ -39,6 +39,15 @@ def of_slips(lives: Iterable[Found]) -> None:
         told = ", ".join(f"{name} {times}" for name, times in where)
         figures = f"{len(made):6} {caught:7} {wrong:6} {stranded:8} {still:5} {escaped:7}"
         print(f"{kind:40} {figures}  {share(wrong, len(made))[18:] if made else ''}  {told}")
+
+
+def of_what_no_scan_shows(lives: Iterable[Found]) -> None:
+    """Kinds by which boxes left wrong, though nothing was told against them, and the cheapest proof of each."""
+    slips = [slip for life in lives for slip in life["slips"] if life["for"] == slip["kind"]]
+    made, wrong = Counter(each["kind"] for each in slips), Counter(each["kind"] for each in slips if each["wrong"])
+    print(f"\n{'what no scan shows':40} {'made':>6} {'wrong':>6}  the cheapest proof")
+    for kind, count in wrong.most_common():
+        print(f"{kind:40} {made[kind]:6} {count:6}  {PROOFS.get(kind, 'none known')}")
 
 
 def of_right_acts(lives: Iterable[Found]) -> None:
@@ -80,18 +89,34 @@ def told(escape: Found) -> str:
 
 
 def of_guards(lives: Iterable[Found]) -> None:
-    """With a guard taken out: what escapes, or goes wrong beyond the same days with all guards."""
-    by_guard: dict[str, list[Found]] = defaultdict(list)
+    """With a guard taken out: what escapes, or goes wrong beyond the same shops with all guards."""
+    by_guard: dict[str, dict[tuple[int, str], Found]] = defaultdict(dict)
     for life in lives:
-        by_guard[life["without"]].append(life)
-    whole = by_guard.pop("", [])
-    print(f"\n{'without':34} {'escapes':>7} {'wrong':>6} {'amiss':>6} {'broken':>6}; with all guards: {_sums(whole)}")
+        by_guard[life["without"]][life["seed"], life["for"]] = life
+    whole = by_guard.pop("", {})
+    head = " ".join(f"{name:>9}" for name in _sums(()))
+    print(f"\n{'without':30} {'shops':>5} {head}  in brackets: with all guards; shows")
     for guard, found in by_guard.items():
-        print(f"{guard:34} {_sums(found)}")
+        shops = [shop for shop in found if shop in whole]
+        without, with_all = (_sums(lives[shop] for shop in shops) for lives in (found, whole))
+        figures = " ".join(f"{f'{without[name]} ({with_all[name]})':>9}" for name in without)
+        shows = [name for name in ("escapes", "broken") if without[name] > with_all[name]]
+        shows += [f"more {name}" for name in ("wrong", "amiss") if _more(without[name], with_all[name])]
+        says = ", ".join(shows) or f"nothing: {BEHIND.get(guard, 'and nothing known stands behind it')}"
+        print(f"{guard:30} {len(shops):5} {figures}  {says}")
 
 
-def _sums(lives: list[Found]) -> str:
-    escapes = sum(len(life["escapes"]) for life in lives)
-    amiss = sum(len(life["amiss"]) for life in lives)
-    broken = sum(bool(life.get("broken")) for life in lives)
-    return f"{escapes:7} {sum(life['wrong'] for life in lives):6} {amiss:6} {broken:6}"
+def _more(one: int, other: int) -> bool:
+    """By more than two standard deviations of a difference of counts: without a guard a shop's days go otherwise."""
+    return one - other > 2 * (one + other) ** 0.5
+
+
+def _sums(lives: Iterable[Found]) -> dict[str, int]:
+    """`amiss`: what does not stand at the end as the account has it; `broken`: shops whose service did."""
+    lives = list(lives)
+    return {
+        "escapes": sum(len(life["escapes"]) for life in lives),
+        "wrong": sum(life["wrong"] for life in lives),
+        "amiss": sum(len(life["amiss"]) for life in lives),
+        "broken": sum(bool(life.get("broken")) for life in lives),
+    }

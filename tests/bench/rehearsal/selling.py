@@ -8,7 +8,6 @@ import io
 import re
 from datetime import UTC, datetime
 
-from labels import slot_code
 from rehearsal.service import Json
 from rehearsal.stockroom import Stockroom
 from rehearsal.world import Bought, Box, Sale, Thing
@@ -31,6 +30,9 @@ class Seller(Stockroom):
     def orders_come(self) -> None:
         new = [sale for _ in range(self.random.randint(1, 3)) if (sale := self.sell()) is not None]
         old = [sale for sale in self.world.sales if sale.id and not sale.done and self.chance(0.15)]
+        if len(new) > 1 and self.chance(0.2):
+            new[0].joined, new[1].joined = new[1], new[0]
+            new[1].channel = new[0].channel
         self.receive([*new, *old], by_file=self.chance(0.6))
 
     def sell(self) -> Sale | None:
@@ -158,7 +160,7 @@ class Seller(Stockroom):
             if not free or line["state"] != "released" or not bought.thing.here:
                 continue
             card = self.random.choice(free)
-            text = slot_code.card_text(card.code)
+            text = self.text_of(card.code)
             status, location = self.calls.form(f"/lines/{line['id']}/take-back", text=text)
             if status != 303:
                 self.tally.refused_call(f"take back: {status}", card.code)
@@ -183,7 +185,7 @@ class Seller(Stockroom):
 
     def box_of(self, sale: Sale, *, closed: bool) -> Box | None:
         boxes = self.world.boxes
-        return next((each for each in boxes if each.sale is sale and each.closed is closed and not each.gone), None)
+        return next((each for each in boxes if each.is_for(sale) and each.closed is closed and not each.gone), None)
 
     # held lines
 
@@ -252,7 +254,7 @@ class Seller(Stockroom):
         if thing.card is None or thing.card.code != line["code"]:
             self.put_right(thing)
         for doubt in self.calls.get(f"/api/stays/{line['stay']}/doubts")["doubts"]:
-            text = slot_code.card_text(line["code"])
+            text = self.text_of(line["code"])
             before = self.told.so_far()
             self.told.doubted.pop(line["stay"], None)
             self.told.missed.pop(line["stay"], None)

@@ -53,13 +53,19 @@ class Calls:
     `sent`: the time of the last call. `helps`: a helper makes these calls, who may not do all that an owner may.
     """
 
-    def __init__(self, port: int, tokens: list[str], name: str = "rehearsal", watch: Watch | None = None) -> None:
-        self.port, self.tokens, self.name, self.watch = port, tokens, name, watch or Watch()
-        self.connection = HTTPConnection("127.0.0.1", port, timeout=60)
-        self.head, self.other = ({"Authorization": f"Bearer {token}"} for token in tokens)
-        self.count, self.keys, self.twice, self.helps, self.sent = 0, 0, False, False, 0.0
+    def __init__(self, house: House, name: str = "rehearsal", watch: Watch | None = None) -> None:
+        self.house, self.name, self.watch, self.helps = house, name, watch or Watch(), name != "rehearsal"
+        self.count, self.keys, self.twice, self.sent = 0, 0, False, 0.0
         self.steps: list[str] = []
         """What was sent and answered, in short, so that a day can be read again."""
+
+        self.sign_in()
+
+    def sign_in(self) -> None:
+        """With the tokens of the service that runs now."""
+        self.connection = HTTPConnection("127.0.0.1", self.house.port, timeout=60)
+        tokens = self.house.tokens[::-1] if self.helps else self.house.tokens
+        self.head, self.other = ({"Authorization": f"Bearer {token}"} for token in tokens)
 
     @property
     def now(self) -> float:
@@ -76,9 +82,16 @@ class Calls:
 
     def beside(self) -> Calls:
         """The other of two people, with a connection of their own; the watch on the wall is the same."""
-        other = Calls(self.port, self.tokens[::-1], "beside", self.watch)
-        other.helps, other.steps = not self.helps, self.steps
+        other = Calls(self.house, "beside", self.watch)
+        other.steps = self.steps
         return other
+
+    def restore(self) -> None:
+        """Yesterday's backup is put back; who works goes on with a new token."""
+        self.connection.close()
+        self.house.restore()
+        self.sign_in()
+        self.note("yesterday's backup is restored", 0, "")
 
     def key(self) -> str:
         self.keys += 1
@@ -105,7 +118,7 @@ class Calls:
         head = self._head(kind)
 
         def repeat() -> None:
-            second = HTTPConnection("127.0.0.1", self.port, timeout=60)
+            second = HTTPConnection("127.0.0.1", self.house.port, timeout=60)
             answers.append(self._exchange(second, "POST", path, body, head))
             second.close()
 
@@ -227,19 +240,55 @@ def empty_shop() -> Iterator[Empty]:
             process.communicate(timeout=30)
 
 
+class House:
+    """One shop's service in a process of its own, on a folder of its own; what is done to it by commands."""
+
+    def __init__(self, empty: Empty, folder: Path, without: str) -> None:
+        self.nursery, self.folder, self.without = empty.nursery, folder, without
+        self.database = folder / "shop.db"
+        shutil.copy(empty.path, self.database)
+        self.process, self.port, self.tokens = self._start()
+        self.restored = 0
+
+    def _start(self) -> tuple[int, int, list[str]]:
+        assert self.nursery.stdin is not None and self.nursery.stdout is not None
+        self.nursery.stdin.write(f"sqlite:///{self.database} {self.without}\n")
+        self.nursery.stdin.flush()
+        process, port, *tokens = self.nursery.stdout.readline().split()
+        return int(process), int(port), tokens
+
+    def stop(self) -> None:
+        os.kill(self.process, signal.SIGTERM)
+
+    def back_up(self) -> None:
+        self._command("backup", str(self.folder / "backups"), "--database", f"sqlite:///{self.database}")
+
+    def restore(self) -> None:
+        """The service stops, and another begins with what the newest backup holds; its people have new tokens."""
+        self.stop()
+        self.restored += 1
+        data = self.folder / f"restored-{self.restored}"
+        self._command("restore", str(self.folder / "backups"), "--data", str(data))
+        self.database = data / "scanflow.db"
+        self.process, self.port, self.tokens = self._start()
+
+    @staticmethod
+    def _command(*given: str) -> None:
+        house = {**os.environ, "PYTHONPATH": str(HOUSE)}
+        code = "from scanflow.cli import main; main()"
+        done = subprocess.run([sys.executable, "-c", code, *given], env=house, capture_output=True, text=True)
+        if done.returncode != 0:
+            raise Broken(f"scanflow {' '.join(given)}: {done.stdout} {done.stderr}")
+
+
 @contextmanager
 def serving(empty: Empty, without: str = "") -> Iterator[Calls]:
-    """A new shop and its service in a process of its own."""
-    nursery = empty.nursery
-    assert nursery.stdin is not None and nursery.stdout is not None
+    """A new shop and its service."""
     with tempfile.TemporaryDirectory(prefix="rehearsal-", dir=_folder()) as folder:
-        shutil.copy(empty.path, Path(folder) / "shop.db")
-        nursery.stdin.write(f"sqlite:///{folder}/shop.db {without}\n")
-        nursery.stdin.flush()
-        process, port, *tokens = nursery.stdout.readline().split()
-        calls = Calls(int(port), tokens)
+        house = House(empty, Path(folder), without)
+        calls = Calls(house)
         try:
             yield calls
         finally:
             calls.connection.close()
-            os.kill(int(process), signal.SIGTERM)
+            house.stop()

@@ -2,22 +2,37 @@
 
 from __future__ import annotations
 
+from rehearsal import restoring
 from rehearsal.service import Json
 from rehearsal.slips_stock import YES, StockSlips
 from rehearsal.told import Told
-from rehearsal.world import Bought, Box, Sale, Thing
+from rehearsal.world import Bought, Box, Label, Sale, Thing
 
 
 class Slipping(StockSlips):
     """People who make each kind of slip that their habit has, and are honest in all else."""
 
     scanless = False
-    dead = False
+    dead = entering = False
     unsent: list[tuple[float, str, str]]
 
     def neighbour(self, thing: Thing) -> Thing | None:
         near = [each for each in self.world.at(thing.place) if each is not thing and each.card is not None]
         return self.random.choice(near) if near else None
+
+    # the account
+
+    def in_the_evening(self) -> None:
+        """The shop is backed up, by those who will need it."""
+        if self.slips("yesterday's backup restored"):
+            self.evening = restoring.back_up(self)
+
+    def at_noon(self) -> None:
+        if self.evening is not None:
+            restoring.restore(self, self.evening)
+            self.evening = None
+
+    evening: restoring.Evening | None = None
 
     # the round
 
@@ -33,6 +48,9 @@ class Slipping(StockSlips):
         for at, name, code in getattr(self, "unsent", ()):
             self.scan("bin", code, round=name, age_ms=round((self.calls.now + 20 - at) * 1000))
         self.unsent = []
+        self.entering = True
+        self.enter_sheets()
+        self.entering = False
 
     def pull(self, stop: Json) -> Thing | None:
         thing = super().pull(stop)
@@ -76,6 +94,31 @@ class Slipping(StockSlips):
         if self.slips("refusal ignored at the bin", thing):
             self.into_basket(stop, thing)
 
+    # on paper
+
+    def written(self, thing: Thing) -> str:
+        figure = super().written(thing)
+        if figure and self.slips("another figure written down", thing):
+            return self.random.choice("0123456789".replace(figure, ""))
+        return figure
+
+    def enter_sheets(self) -> None:
+        """At times the sheet lies about until the day's boxes are packed."""
+        things = [thing for sheet in self.sheets for _, thing, _ in sheet.stops if thing is not None]
+        if not self.entering and things and self.slips("paper entered late", *things):
+            return
+        super().enter_sheets()
+
+    # labels
+
+    def label_for(self, box: Box) -> Label:
+        """At times the label of the box beside it is scanned and stuck on this one."""
+        others = [each for each in self.world.boxes if each is not box and not each.gone and each.label is None]
+        wrong = others and box.label is None
+        if wrong and self.slips("label scanned for the wrong parcel", *box.things, orders=(box.sale, others[0].sale)):
+            return super().label_for(others[0])
+        return super().label_for(box)
+
     # the table
 
     def into_box(self, box: Box, thing: Thing) -> None:
@@ -110,7 +153,20 @@ class Slipping(StockSlips):
         others = [each for each in self.world.baskets.values() if each is not sale and not each.done]
         if others and self.slips("wrong order's box opened", orders=(sale, others[0])):
             sale = others[0]
-        return super().open_box(sale, table)
+        early = self.scanned_early(sale, table)
+        box = super().open_box(sale, table)
+        if box is not None and early is not None:
+            self.world.put(early, box.place)
+        return box
+
+    def scanned_early(self, sale: Sale, table: str) -> Thing | None:
+        """A thing of this order whose card had a yes before any box was open."""
+        baskets = [number for number, each in self.world.baskets.items() if each is sale]
+        things = [thing for number in baskets for thing in self.world.at(f"basket {number}") if thing.card is not None]
+        if not things or self.open_at(table) or not self.slips("scanned before the box was opened", things[0]):
+            return None
+        code = self.card_at_table(things[0])
+        return things[0] if code and self.scan("table", code, table=table)["verdict"] == "accepted" else None
 
     def closes_early(self) -> bool:
         return self.slips("closed early")
@@ -157,7 +213,15 @@ class Slipping(StockSlips):
             sales = (closed[0].sale, closed[1].sale)
             if self.slips("slips of two boxes swapped", *closed[0].things, *closed[1].things, orders=sales):
                 closed[0].slip, closed[1].slip = closed[1].slip, closed[0].slip
+        labelled = [box for box in closed if box.label is not None]
+        if len(labelled) > 1:
+            one, other = labelled[:2]
+            if self.slips("labels of two boxes swapped", *one.things, *other.things, orders=(one.sale, other.sale)):
+                one.label, other.label = other.label, one.label
         for box in closed:
             if not box.gone and self.slips("left the house without a scan", *box.things, orders=(box.sale,)):
                 self.leaves(box, box.parcel, Told())
+        for box in boxes:
+            if not box.closed and self.slips("open box carried to the door", *box.things, orders=(box.sale,)):
+                self.hand_over_one(box)
         super().hand_over()

@@ -166,6 +166,10 @@ class StockSlips(Counting):
 
     # counts
 
+    def count_with_a_phone(self) -> None:
+        if self.slips("count's photos come late"):
+            self.photograph()
+
     def codes_in(self, name: str) -> list[str]:
         """What stands in a bin; at times one is passed over."""
         codes = super().codes_in(name)
@@ -190,10 +194,18 @@ class StockSlips(Counting):
             self.world.put(thing, self.random.choice(self.world.bins()))
         return answer
 
+    def of_slot(self, code: str) -> list[Thing]:
+        return [self.world.record[code]] if code in self.world.record else []
+
     def scan(self, station: str, code: str, **where: Any) -> Json:
-        if self.slips("card text mistyped", *([self.world.record[code]] if code in self.world.record else [])):
-            text = self.mistyped(slot_code.card_text(code))
+        if self.slips("card text mistyped", *self.of_slot(code)):
+            text = self.mistyped(self.text_of(code))
             if self._sent(station, code, text, **where)["verdict"] == "accepted":
+                return {**YES, "changed": False}
+        if self.adopted and self.slips("adopted card typed wrongly twice", *self.of_slot(code)):
+            text = self.mistyped(self.text_of(code))
+            answers = [self._sent(station, code, text, **where) for _ in range(2)]
+            if answers[1]["verdict"] == "accepted":
                 return {**YES, "changed": False}
         answer = super().scan(station, code, **where)
         if station in ("bin", "table") and answer["verdict"] == "accepted" and answer["changed"]:

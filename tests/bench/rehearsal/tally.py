@@ -78,18 +78,18 @@ class Tally:
     ) -> None:
         """A box is handed over: `inside` is what truly lies in it, `lines` what the service takes to be in it.
 
-        What the buyer on its slip did not buy is too much; what the service says is in it, and is not, is missing.
+        What its buyer did not buy is too much; what the service says is in it, and is not, is missing.
         """
         self.handed_over += 1
         before = len(self.wrong)
-        sale = box.slip or box.sale
-        wanted = {id(each.thing): each for each in sale.bought if not each.off}
+        sale = box.to
+        wanted = {id(each.thing) for order in sale.all for each in order.bought if not each.off}
         for thing in inside:
             if id(thing) in wanted:
                 continue
             told = next((against[line["id"]] for line in lines if line["stay"] == thing.stay), taken_in[thing.n])
             self.wrong.append(Wrong(at, sale.number, str(thing.n), thing.code, "too much", told))
-        bought = {each.line: each for each in box.sale.bought}
+        bought = {each.line: each for order in box.sale.all for each in order.bought}
         for line in lines:
             each = bought.get(line["id"])
             if each is not None and not each.off and each.thing not in inside:

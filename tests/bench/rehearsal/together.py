@@ -68,12 +68,14 @@ def two_of(owner: Slipping, calls: Calls) -> tuple[Mate, Helper]:
     helper = Helper(calls, Random(owner.random.random()), owner.tally)
     for each in (mate, helper):
         each.__dict__.update({name: value for name, value in vars(owner).items() if name not in ("calls", "random")})
+    mate.sheets, helper.sheets = [], []
     mate.spare, helper.spare, helper.table = 100, 200, "window"
     return mate, helper
 
 
 def work(owner: Slipping, calls: Calls) -> None:
     """A day's work by two at once; then the owner alone does what is left."""
+    calls.sign_in()
     owner.settle_all()
     mate, helper = two_of(owner, calls)
     numbers = [sale.number for sale in owner.world.sales if not sale.done]

@@ -79,14 +79,31 @@ class Sale:
     id: str = ""
     slip: str = ""
     done: bool = False
+    joined: Sale | None = None
 
     def __repr__(self) -> str:
         return f"order {self.number}"
 
+    @property
+    def all(self) -> tuple[Sale, ...]:
+        """This order, and the one of the same buyer that may go with it."""
+        return (self,) if self.joined is None else (self, self.joined)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class Label:
+    """A shipping label: what its bars say, and the order whose buyer's address it bears."""
+
+    text: str
+    sale: Sale
+
 
 @dataclass(eq=False, slots=True)
 class Box:
-    """A box at a table: `slip` is the sale whose slip lies on it, `parcel` what its person takes it for."""
+    """A box at a table: `slip` is the sale whose slip lies on it, `parcel` what its person takes it for.
+
+    `sales` are the orders that are packed into it, `label` what is stuck on it.
+    """
 
     n: int
     table: str
@@ -96,10 +113,20 @@ class Box:
     closed: bool = False
     gone: bool = False
     slip: Sale | None = None
+    label: Label | None = None
+    sales: tuple[Sale, ...] = ()
 
     @property
     def place(self) -> str:
         return f"box {self.n}"
+
+    @property
+    def to(self) -> Sale:
+        """The order whose buyer gets it: the carrier reads the label, and who labels a box reads its slip."""
+        return self.label.sale if self.label is not None else self.slip or self.sale
+
+    def is_for(self, sale: Sale | None) -> bool:
+        return sale is self.sale or sale in self.sales
 
 
 class World:
@@ -112,6 +139,8 @@ class World:
         self.things: list[Thing] = []
         self.sales: list[Sale] = []
         self.boxes: list[Box] = []
+        self.labels: dict[int, Label] = {}
+        """By box: the shipping label that was printed for it."""
         self.boxed = self.made = 0
         """How many boxes and things there were so far: each has a number of its own."""
         self.baskets: dict[int, Sale] = {}
@@ -180,9 +209,9 @@ class World:
         thing.place = place
 
     def hand_over(self, box: Box) -> None:
-        """The box leaves for the buyer whose slip lies on it."""
+        """The box leaves for the buyer of its label, or its slip."""
         box.gone = True
-        for bought in (box.slip or box.sale).bought:
+        for bought in (each for sale in box.to.all for each in sale.bought):
             bought.delivered |= bought.thing in box.things
         for thing in box.things:
             thing.place = f"gone {box.n}"
