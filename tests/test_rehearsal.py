@@ -40,6 +40,29 @@ def test_honest_days_are_let_through(empty):
     assert (0, []) == (found["wrong"], found["escapes"])
 
 
+def test_two_work_at_the_same_time(empty):
+    """An owner and a helper, at two tables and on two rounds, each call sent twice at once: nothing goes otherwise."""
+    found = life.rehearse(empty, seed=4, chances={}, days=2, two=True)
+    assert found["boxes"] > 2
+    assert {} == {kind: hits for kind, hits in found["refused"].items() if hits}
+    assert ([], 0, []) == (found["amiss"], found["wrong"], found["escapes"])
+
+
+def test_labels_and_cards_of_another_system(empty):
+    """Shipping labels are bound, cards have no check digit: honest people get on as ever."""
+    found = life.rehearse(empty, seed=5, chances={}, days=2)
+    assert found["boxes"] > 2
+    assert {} == {kind: hits for kind, hits in found["refused"].items() if hits}
+    assert ({}, [], 0) == (found["calls_refused"], found["amiss"], found["wrong"])
+
+
+def test_yesterdays_backup_is_put_back(empty):
+    """At noon the account is that of the evening before: nothing is acted against what was told since."""
+    found = life.rehearse(empty, seed=4, chances={"yesterday's backup restored": 1.0}, days=2)
+    assert {"yesterday's backup restored"} == {slip["kind"] for slip in found["slips"]}
+    assert [] == found["escapes"]
+
+
 def test_nothing_told_is_let_go(empty):
     """Days full of slips of all kinds: some things leave wrong that no scan shows, none against what was told."""
     found = life.rehearse(empty, seed=1, chances=slips.mixed(0.3), days=5)

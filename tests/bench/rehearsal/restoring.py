@@ -27,7 +27,9 @@ def back_up(person: Counting) -> Evening:
 
 
 def restore(person: Counting, evening: Evening) -> None:
-    """The people know what they did since: orders come again, things are stored again, boxes are packed again."""
+    """The people know what they did since: orders come again, things are stored again, what lies in baskets is picked
+    again, and boxes are packed again.
+    """
     person.calls.restore()
     person.told, person.world.record = evening.told, evening.record
     for box in [box for box in person.world.boxes if not box.gone]:
@@ -47,6 +49,8 @@ def restore(person: Counting, evening: Evening) -> None:
         for bought in sale.bought:
             if bought.off or bought.delivered:
                 person.calls.form(f"/lines/{bought.line}/cancel")
+    person.settle_all()
+    person.walk()
 
 
 def to_send(sale: Sale) -> bool:

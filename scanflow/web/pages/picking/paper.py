@@ -197,5 +197,14 @@ def _picked(round_id: str, stop: Any, written: str, form: str, at: str) -> tuple
         return stop.code or stop.reference, "refused", str(error)
     advice = answer["advice"]
     if answer["reason"] == "bad_check":
-        advice = f"This is not the last digit of card {stop.code}. Look at the card in basket {stop.basket}."
+        advice = _another_digit(stop)
     return stop.code, answer["verdict"], advice
+
+
+def _another_digit(stop: Any) -> str:
+    """A card without a check digit proves nothing on paper: it is scanned in its basket."""
+    with shop().looking() as unit:
+        check = unit.settings.check
+    if check == "none":
+        return f"This is no check digit of card {stop.code}. Scan the card in basket {stop.basket}, as on a round."
+    return f"This is not the last digit of card {stop.code}. Look at the card in basket {stop.basket}."

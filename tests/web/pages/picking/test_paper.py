@@ -22,7 +22,7 @@ from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import picking as round_views
 from scanflow.workflow import orders
 from scanflow.workflow.picking import rounds
-from scanflow.workflow.stock import photos
+from scanflow.workflow.stock import cards, photos
 
 pytestmark = SQLITE_ONLY
 
@@ -145,6 +145,16 @@ def test_a_round_is_entered_from_paper(app: Flask, shop: Shop, room: Furnished) 
         r'<li class="line told">.*?<span class="title">([^<]*)', page, re.DOTALL
     )
     assert f"digit-{second}" in page and f"digit-{first}" not in page
+
+
+def test_a_card_without_a_check_is_scanned_in_its_basket(client: FlaskClient, shop: Shop, room: Furnished) -> None:
+    """Where cards have no check digit, what is written down picks nothing, and the page says what does."""
+    assert room.round is not None
+    number, line, code = waiting(shop, room.round.id)[0]
+    shop.act("owner", lambda unit: cards.choose_check(unit, "none"))
+    answers = [enter(client, room.round.id, **{f"digit-{number}": written}).text for written in (code[-1], code)]
+    assert [True, True] == ["as on a round" in page.partition('role="status"')[2][:600] for page in answers]
+    assert LineState.WAITING is state(shop, line)
 
 
 def test_the_bars_of_a_stop_lead_to_its_line(client: FlaskClient, shop: Shop, room: Furnished) -> None:
