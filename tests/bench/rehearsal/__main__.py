@@ -75,7 +75,7 @@ def plan(kept: list[Found], wanted: argparse.Namespace) -> Iterator[tuple[int, s
     else:
         shops = ((seed, kind, "") for kind in ("", "mixed") for seed in range(-(-_days(wanted, kind) // life.DAYS)))
     lived = {(each["seed"], each["for"], each["without"]) for each in kept}
-    yield from (shop for shop in shops if shop not in lived)
+    yield from (shop for shop in dict.fromkeys(shops) if shop not in lived)
     if not (wanted.guards or wanted.together):
         yield from _alone(kept, wanted.slips)
 
@@ -102,13 +102,12 @@ SHOPS_OF_GUARDS = 4
 
 
 def _without_guards() -> Iterator[tuple[int, str, str]]:
-    """Each guard's shops beside the same ones with all guards."""
+    """Each guard's shops beside the same ones with all guards: those of the slip that shows it, then mixed ones."""
     for seed in range(SHOPS_OF_GUARDS):
-        for kinds in ("mixed", *dict.fromkeys(slips.SHOWS.values())):
-            yield seed, kinds, ""
-        for guard in guards():
-            for kinds in filter(None, ("mixed", slips.SHOWS.get(guard, ""))):
-                yield seed, kinds, guard
+        for guard, kind in slips.SHOWS.items():
+            yield from ((seed, kind, without) for without in ("", guard))
+    for seed in range(SHOPS_OF_GUARDS):
+        yield from ((seed, "mixed", without) for without in ("", *guards()))
 
 
 def tables(kept: list[Found], of_guards: bool) -> None:
