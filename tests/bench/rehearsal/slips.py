@@ -216,6 +216,7 @@ WITH = {
     "refusal ignored at the bin": {"neighbour pulled": 0.3},
     "refusal ignored at the table": {"neighbour taken after the right scan": 0.2, "wrong basket": 0.2},
     "closed early": {"right thing not seen": 0.3},
+    "open box carried to the door": {"right thing not seen": 0.3},
     "held line settled without a look": {"reference of another thing in stock": 0.3},
     "put back without a scan": {"cancelled by the buyer": 0.15, "neighbour taken after the right scan": 0.2},
     "put back into a wrong bin": {"cancelled by the buyer": 0.15, "neighbour taken after the right scan": 0.2},
