@@ -31,9 +31,8 @@ def bind(unit: Unit, parcel_id: str, text: str) -> Label:
     if known is not None and not _is_free(unit, known):
         if known.parcel == parcel.id:
             return known
-        raise Refused(
-            "label_taken", f"This label is on the parcel of {numbers(unit, known.parcel)}. Take the right one."
-        )
+        on = f"This label is on the parcel of {numbers(unit, known.parcel)}."
+        raise Refused("label_taken", f"{on} Take the right one, or open that parcel again to free it.")
     if parcel.state is not ParcelState.CLOSED:
         raise Refused("not_closed", "Close the parcel before its label goes on.")
     label = Label(_hash(written), parcel.id, written[-_SHOWN:])

@@ -71,7 +71,7 @@ def scan() -> ResponseReturnValue:
         return redirect(url_for("hand_over_page.show", parcel=found), 303)
     with shop().looking() as unit:
         known = shipping.parcel_of(unit, text)
-    if known is not None and chosen in ("", known):
+    if known is not None and not chosen:
         return redirect(url_for("hand_over_page.show", parcel=known, told="known"), 303)
     if not chosen:
         return _show("", "", "This label is on no parcel yet. Scan the parcel's slip, then its label.", 409)

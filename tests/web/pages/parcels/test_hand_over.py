@@ -43,14 +43,24 @@ def test_a_label_is_bound_and_known_again(app: Flask, shop: Shop, parcels: list[
     assert "Label ends in 85DE" in helper.get("/hand-over").text
 
 
+def test_a_label_sent_again_is_bound_again(client: FlaskClient, parcels: list[tuple[str, str, str]]) -> None:
+    """The same form sent twice leads to the same page, and so does the same label scanned once more."""
+    (one, _, _), _ = parcels
+    form = {"text": TEXT, "parcel": one, "key": "form-1"}
+    answers = [client.post("/hand-over", data=each) for each in (form, form, {**form, "key": "form-2"})]
+    assert [(303, f"/hand-over?parcel={one}&told=bound")] * 3 == [
+        (each.status_code, each.headers["Location"]) for each in answers
+    ]
+
+
 def test_another_parcel_s_label_is_refused(client: FlaskClient, parcels: list[tuple[str, str, str]]) -> None:
-    """It says whose it is; a label that nobody knows asks for the slip first."""
+    """It says whose it is and what frees it; a label that nobody knows asks for the slip first."""
     (one, _, _), (other, _, _) = parcels
     status, _, page = send(client, TEXT)
     assert (409, True) == (status, "on no parcel yet" in page)
     send(client, TEXT, one)
     status, _, page = send(client, TEXT, other)
-    assert (409, True) == (status, "on the parcel of 1001" in page)
+    assert (409, True) == (status, "on the parcel of 1001" in page and "open that parcel again" in page)
 
 
 def test_switched_off_it_says_where_to_switch_it_on(client: FlaskClient, shop: Shop) -> None:
