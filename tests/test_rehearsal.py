@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from rehearsal import life, service, slips
+from rehearsal import life, server, service, slips
 
 HERE = Path(__file__).parent / "bench" / "rehearsal"
 OF_THE_SERVICE = {"server.py"}
@@ -29,6 +29,13 @@ def test_the_world_knows_nothing_of_the_rules():
         if isinstance(node, ast.ImportFrom) and (node.module or "").split(".")[0] in ("scanflow", "labels")
     }
     assert {"labels"} == {module for name, module in imported if name not in OF_THE_SERVICE}
+
+
+def test_each_guard_has_its_slip():
+    """A kind of slip shows it missing, or words say what stands behind it; each kind that is named anywhere exists."""
+    assert set(server.guards()) == {*slips.SHOWS, *slips.BEHIND}
+    named = {*slips.SHOWS.values(), *slips.PROOFS, *slips.WITH, *slips.WAYS, *slips.HARMLESS}
+    assert set() == named - set(slips.KINDS)
 
 
 def test_honest_days_are_let_through(empty):

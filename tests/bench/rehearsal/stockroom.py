@@ -161,9 +161,9 @@ class Stockroom:
         text = self.text_of(card.code)
         fields = {"text": text, "title": thing.title, "listing": thing.listing, "looked": text if self.adopted else ""}
         status, location = self.calls.form("/put-away", section="", code="", notes="", **fields)
+        answer = {"verdict": "accepted" if status == 303 else "refused", "reason": status, "advice": card.code}
+        self.tally.scanned("put away", answer, self.calls.now, card.code)
         if status != 303:
-            self.tally.refused_call(f"put away: {status}", card.code)
-            self.tally.noticed.append((self.calls.now, "put away: refused", card.code, ""))
             return False
         self.stored(thing, card, location)
         if self.chance(0.3) and thing.card is not None:
