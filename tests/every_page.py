@@ -2,15 +2,46 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
+from contextlib import suppress
+from urllib.parse import urlsplit
 
+from flask import Flask
 from furnished import Furnished
 from shown_counts import two_counts
+from werkzeug.exceptions import NotFound
 
 from scanflow.domain.life import Hold, ParcelState
 from scanflow.domain.things import Line, Parcel
 from scanflow.shop import Shop
+from scanflow.storage import access
 from scanflow.workflow import backups
+
+FILES = frozenset(
+    {
+        *("trust.download", "edges.show", "installed.icon", "installed.manifest", "installed.worker"),
+        *("paper_page.order_slip", "paper_page.order_slips", "paper_page.round_slips", "paper_page.sheet"),
+        *("card_page.picture", "card_page.sheet_picture", "card_page.download", "backup_page.download"),
+        *("count_page.picture", "slot_page.doubted"),
+    }
+)
+"""What is asked for by GET and gives no page: pictures, styles, files to keep."""
+
+
+def shown_by(app: Flask, addresses: Iterable[str]) -> set[str]:
+    """The endpoints that these addresses lead to."""
+    adapter, found = app.url_map.bind("localhost"), set()
+    for address in addresses:
+        with suppress(NotFound):
+            found.add(adapter.match(urlsplit(address).path)[0])
+    return found
+
+
+def front_door(shop: Shop) -> Iterator[str]:
+    """Every page that needs nobody, with a link that works and with one that does not."""
+    pairing = shop.act("owner", lambda unit: access.make_pairing_link(unit.connection, unit.at))
+    yield from ("/login", f"/set-up/{shop.setup_link()}", "/set-up/used", f"/pair/{pairing}", "/pair/used")
+    yield from ("/trust", "/offline")
 
 
 def backup_places(shop: Shop) -> str:
@@ -61,7 +92,7 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
     yield from ("/hand-over", f"/hand-over?parcel={closed}", f"/hand-over?parcel={closed}&told=known")
     yield "/closing-up"
     yield "/sections/D/near?intake=9&quick=30&quick_stay=9&slow_stay=90"
-    yield from ("/devices", "/account", "/trust", "/offline", "/backups", f"/backups/key?path={backup_places(shop)}")
+    yield from ("/devices", "/account", "/trust", "/backups", f"/backups/key?path={backup_places(shop)}")
     plan = "/plan?section=Bells&code=b&slots_per_bin=9&things=5x4x3in&intake=9&stay=9&count=9&colour=pink&step="
     yield from ("/plan", f"{plan}2", f"{plan}3", f"{plan}4", f"{plan}5", "/plan/made/D")
     running, closed = (f"/counts/{count.id}" for count in two_counts(shop))

@@ -41,6 +41,7 @@ def create_app(
     bodies.register(app)
     visitors.register(app)
     packed.register(app)
-    for blueprint in (*api.BLUEPRINTS, *pages.BLUEPRINTS):
+    for blueprint in api.BLUEPRINTS:
         app.register_blueprint(blueprint)
+    pages.register(app)
     return app

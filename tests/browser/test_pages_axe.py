@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 from calls import photo
-from every_page import addresses
+from every_page import addresses, front_door
 from furnished import furnish
 from live_shop import Live, sign_in, type_fast
 from paperwork import jpeg
@@ -70,7 +70,7 @@ def test_empty_room_and_front_door(live: Live, page: Page, scheme: str) -> None:
     """Nor on the pages before the sign-in and in a room with nothing in it."""
     page.emulate_media(color_scheme=scheme)  # type: ignore[arg-type]
     found = []
-    for address in ("/login", f"/set-up/{live.shop.setup_link()}", "/set-up/used", "/pair/used", "/trust"):
+    for address in front_door(live.shop):
         page.goto(address)
         found += violations(page, address)
     sign_in(page, live)

@@ -17,7 +17,7 @@ from scanflow.storage.access import Role
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.api import checking
 from scanflow.web.api.schemas.parts import ID
-from scanflow.web.door import bodies
+from scanflow.web.door import bodies, visitors
 from scanflow.web.door.visitors import need, shop, visitor
 from scanflow.web.problem import Problem
 from scanflow.workflow.ports import Missing
@@ -115,6 +115,8 @@ def _admitted(declared: Call, view: View) -> View:
             ids |= {"image": checking.image()}
         return view(**ids)
 
+    if not declared.roles:
+        visitors.needs_nobody(admitted)
     return bodies.takes_file(admitted) if declared.image or declared.form is not None else admitted
 
 

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from typing import Any, TypeVar
+from typing import Any
 
 from flask import Flask, current_app, request
 
 from scanflow.web.door import visitors
+from scanflow.web.door.visitors import View
 from scanflow.web.problem import Problem
 
 OPEN = 64 * 1024
@@ -19,8 +19,6 @@ USUAL = 1024 * 1024
 FILE = 32 * 1024 * 1024
 """Bytes of a body that is or holds a file; a 48-megapixel photograph fits."""
 
-View = TypeVar("View", bound=Callable[..., Any])
-
 
 def takes_file(view: View) -> View:
     """Declares that calls of this view may bring a file. It stands between the route and the view."""
@@ -30,7 +28,7 @@ def takes_file(view: View) -> View:
 
 def largest() -> int:
     """Bytes that the body of the present request may have."""
-    if request.endpoint is None or request.endpoint in visitors.OPEN:
+    if request.endpoint is None or visitors.for_anybody():
         return OPEN
     return FILE if getattr(current_app.view_functions[request.endpoint], "takes_file", False) else USUAL
 

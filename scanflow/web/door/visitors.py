@@ -9,7 +9,7 @@ import time
 from collections import deque
 from collections.abc import Callable
 from datetime import datetime, timedelta
-from typing import cast
+from typing import Any, TypeVar, cast
 from urllib.parse import urlsplit
 
 from flask import Flask, after_this_request, current_app, g, redirect, request, url_for
@@ -26,18 +26,6 @@ from scanflow.web.door.refused import Refused
 from scanflow.web.problem import Problem, is_api
 
 COOKIE = "scanflow_session"
-OPEN = frozenset(
-    {
-        *("health.show", "openapi.show", "static", "login.show", "login.enter", "login.set_up", "login.set_up_page"),
-        *("pairing.show", "pairing.use", "trust.show", "trust.download"),
-        *("installed.icon", "installed.manifest", "installed.worker", "installed.offline"),
-    }
-)
-"""Endpoints that need nobody."""
-
-GREETING = frozenset({"pairing.show", "pairing.use", "trust.show"})
-"""Those among them that speak otherwise to somebody who is known."""
-
 BY_ITSELF = "X-By-Itself"
 """The header of a call that a page makes on its own: nobody used it for that."""
 
@@ -48,6 +36,7 @@ POLICY = (
 )
 
 
+View = TypeVar("View", bound=Callable[..., Any])
 log = logging.getLogger(__name__)
 
 
@@ -70,6 +59,17 @@ def cookie() -> str:
 def session_secret() -> str:
     """What this browser shows as its session; empty where it has none."""
     return request.cookies.get(cookie(), "")
+
+
+def needs_nobody(view: View) -> View:
+    """Declares that calls of this view may come from anybody."""
+    view.needs_nobody = True  # type: ignore[attr-defined]
+    return view
+
+
+def for_anybody() -> bool:
+    """Whether what is asked for needs nobody."""
+    return getattr(current_app.view_functions.get(request.endpoint or ""), "needs_nobody", False)
 
 
 def need(*roles: Role) -> None:
@@ -182,6 +182,12 @@ def identify() -> Visitor | None:
     return recent.known(*shown) if shown else None
 
 
+def greet() -> Visitor | None:
+    """Who comes to a page that needs nobody, for one that speaks otherwise to somebody who is known."""
+    g.visitor = identify()
+    return visitor()
+
+
 def _shown() -> tuple[str, str] | None:
     """Kind and secret of the token or session that came with the call."""
     header = request.headers.get("Authorization", "")
@@ -215,8 +221,7 @@ def _check_csrf(known: Visitor) -> None:
 
 def _enter() -> ResponseReturnValue | None:
     g.visitor = None
-    if request.endpoint in OPEN or (request.endpoint is None and is_api() and request.routing_exception is not None):
-        g.visitor = identify() if request.endpoint in GREETING else None
+    if for_anybody() or (request.endpoint is None and is_api() and request.routing_exception is not None):
         return None
     known = identify()
     if known is None:
@@ -249,5 +254,6 @@ def register(app: Flask) -> None:
     app.extensions["attempts"] = Attempts()
     app.extensions["refused"] = Refused()
     app.extensions["recent"] = Recent(app.extensions["scanflow"])
+    needs_nobody(app.view_functions["static"])
     app.before_request(_enter)
     app.after_request(_protect)

@@ -7,6 +7,7 @@ from urllib.parse import quote
 from flask import Blueprint, Response
 
 from labels.paper import COLOURS, INK, PATTERNS, TILE
+from scanflow.web.pages.declare import STAFF, page
 
 blueprint = Blueprint("edges", __name__)
 TILE_PX = 16
@@ -33,7 +34,7 @@ def stylesheet() -> str:
     return "\n".join(rules) + "\n"
 
 
-@blueprint.get("/edges.css")
+@page(blueprint, "GET", "/edges.css", roles=STAFF)
 def show() -> Response:
     headers = {"Cache-Control": "private, max-age=3600"}
     return Response(stylesheet(), mimetype="text/css", headers=headers)

@@ -17,7 +17,7 @@ from collections.abc import Callable
 from contextlib import suppress
 from typing import Any, TypeVar
 
-from flask import Blueprint, Flask, Response, g, redirect, request
+from flask import Flask, Response, g, redirect, request
 from werkzeug.wrappers import Response as AnyResponse
 
 from scanflow.shop import Once, Reply
@@ -86,7 +86,8 @@ def write_in_parts(work: Callable[[SqlUnit], T | None]) -> T:
     return made[0]
 
 
-def _answer_again() -> AnyResponse | None:
+def answer_again() -> AnyResponse | None:
+    """The answer that this very form got before; None where it is new, or has no key."""
     g.once = _sent()
     return _reply(g.once) if g.once is not None else None
 
@@ -145,12 +146,7 @@ def _reply_of(response: Response) -> Reply:
     return Reply(response.status_code, {"headers": headers, "content": content})
 
 
-def guard(blueprint: Blueprint) -> None:
-    """Let the forms of these pages be answered once."""
-    blueprint.before_request(_answer_again)
-    blueprint.after_request(_keep)
-
-
 def register(app: Flask) -> None:
+    app.after_request(_keep)
     app.add_template_global(new_key, "form_key")
     app.register_error_handler(_Again, lambda again: _reply(again.once))

@@ -17,6 +17,7 @@ from PIL import Image, ImageDraw
 
 from labels.paper import COLOURS, INK
 from scanflow.web.pages.access.login import shop_name
+from scanflow.web.pages.declare import ANYONE, page
 from scanflow.web.problem import Problem
 
 blueprint = Blueprint("installed", __name__)
@@ -56,14 +57,14 @@ def draw_icon(size: int) -> bytes:
 icon_of = cache(draw_icon)
 
 
-@blueprint.get("/icon-<int:size>.png")
+@page(blueprint, "GET", "/icon-<int:size>.png", roles=ANYONE)
 def icon(size: int) -> Response:
     if size not in SIZES:
         raise Problem(404, "not_found", "There is no icon of this size.")
     return Response(icon_of(size), mimetype="image/png", headers={"Cache-Control": "public, max-age=86400"})
 
 
-@blueprint.get("/manifest.webmanifest")
+@page(blueprint, "GET", "/manifest.webmanifest", roles=ANYONE)
 def manifest() -> Response:
     icons = [
         {"src": url_for("installed.icon", size=size), "sizes": f"{size}x{size}", "type": "image/png", "purpose": use}
@@ -90,7 +91,7 @@ def static_files(folder: Path) -> dict[str, bytes]:
     return {name: content for name, content in named.items() if name != WORKER}
 
 
-@blueprint.get("/worker.js")
+@page(blueprint, "GET", "/worker.js", roles=ANYONE)
 def worker() -> Response:
     """The service worker of the whole service. Another hash of what it keeps makes it another worker."""
     folder = Path(current_app.static_folder or "")
@@ -104,7 +105,7 @@ def worker() -> Response:
     return Response(head + source, mimetype="text/javascript", headers={"Cache-Control": "no-cache"})
 
 
-@blueprint.get("/offline")
+@page(blueprint, "GET", "/offline", roles=ANYONE)
 def offline() -> ResponseReturnValue:
     """Stands in for other pages while there is no network; kept by the worker."""
     return render_template("offline.html")

@@ -26,8 +26,8 @@ from scanflow.storage.views import where as where_views
 from scanflow.web import problem
 from scanflow.web.door.visitors import shop
 from scanflow.web.ledger_words import said
+from scanflow.web.pages.declare import may, menu
 from scanflow.web.pages.forms import write
-from scanflow.web.pages.rights import may
 from scanflow.workflow.ports import Invalid, Missing, Refused
 from scanflow.workflow.stock import doubts, photos
 
@@ -38,26 +38,8 @@ PAGE = 50
 LARGEST = 2**53
 """Of a number in an address: SQL counts further, and JSON (RFC 8259, 6) so far."""
 
-LIVE = frozenset(
-    {
-        *("today.show", "order_page.index", "order_page.show", "round_page.index", "round_page.show"),
-        *("table_page.show", "tray_page.show", "shelf_page.show", "hand_over_page.show", "closing_page.show"),
-        *("slot_page.index", "slot_page.show", "slot_page.story", "section_page.show"),
-        *("count_page.index", "count_page.show", "count_findings.show"),
-        *("ledger_page.show", "device_page.show"),
-    }
-)
-"""Pages that follow what changes elsewhere: `static/js/page/changes.js`."""
 
-
-def note_seq() -> None:
-    """Where the ledger ends before a page is read, so that what comes meanwhile counts as news."""
-    if request.endpoint in LIVE or request.method == "POST":
-        with shop().looking() as unit:
-            g.seq = unit.seq
-
-
-def page(template: str, **rows: Any) -> str:
+def render(template: str, **rows: Any) -> str:
     """A template with the shop's settings and papers beside its own rows."""
     with shop().looking() as unit:
         papers, digits = room_views.papers(unit.connection), room_views.digits(unit.connection)
@@ -204,4 +186,4 @@ def register(app: Flask) -> None:
     app.add_template_global(may)
     app.add_template_global(photos.address_of, "photo_of")
     app.add_template_global(advice.order_says)
-    app.add_template_filter(lambda links: [link for link in links if may(link[0])], "allowed")
+    app.add_template_global(menu)

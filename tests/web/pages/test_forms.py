@@ -27,7 +27,8 @@ from scanflow.shop import Shop
 from scanflow.storage import access
 from scanflow.storage.access import Role, Visitor
 from scanflow.storage.unit import SqlUnit
-from scanflow.web.pages import FRONT_DOOR, forms
+from scanflow.web.pages import forms
+from scanflow.web.pages.declare import PAGES
 from scanflow.workflow import orders, stock
 from scanflow.workflow.stock import cards
 
@@ -90,7 +91,6 @@ def doubted_and_twice(shop: Shop, room: Furnished) -> str:
 @SQLITE_ONLY
 def test_each_form_has_a_key_of_its_own(app: Flask, client: FlaskClient, shop: Shop) -> None:
     """The POST rules of the pages are met by forms that were rendered, and each has one key, like no other's."""
-    at_the_door = tuple(blueprint.name for blueprint in FRONT_DOOR)
     room = furnish(shop, 25)
     line = doubted_and_twice(shop, room)
     pages = [
@@ -101,16 +101,11 @@ def test_each_form_has_a_key_of_its_own(app: Flask, client: FlaskClient, shop: S
     ]
     settings = {"check": "none", "bind_labels": True, "count_weeks": 4, "count_began": "2026-01-05"}
     shop.act("owner", lambda unit: unit.set_settings(replace(unit.settings, **settings)))
-    found = [each for each in sent(app, client, pages) if not each[1].startswith(at_the_door)]
+    found = [each for each in sent(app, client, pages) if PAGES[each[1]].roles]
     assert [] == [(page, endpoint) for page, endpoint, keys in found if len(keys) != 1 or not keys[0]]
     keys = [key for _, _, keys in found for key in keys]
     assert len(keys) == len(set(keys))
-    rules = {
-        rule.endpoint
-        for rule in app.url_map.iter_rules()
-        if "POST" in (rule.methods or ()) and not rule.rule.startswith("/api")
-    }
-    expected = {rule for rule in rules if not rule.startswith(at_the_door)}
+    expected = {endpoint for endpoint, each in PAGES.items() if each.method == "POST" and each.roles}
     assert expected - UNSEEN == {endpoint for _, endpoint, _ in found}
 
 
@@ -118,20 +113,20 @@ def test_no_template_has_a_form_without_a_key() -> None:
     """Each form that is sent by POST begins with the fields of `csrf_field`, but those before the sign-in."""
     home = Path(scanflow.web.__file__).parent / "templates"
     written = {
-        path.name: re.findall(r'<form[^>]*method="post".*?</form>', path.read_text(), re.DOTALL)
-        for path in home.glob("*.html")
+        path.relative_to(home).as_posix(): re.findall(r'<form[^>]*method="post".*?</form>', path.read_text(), re.DOTALL)
+        for path in home.rglob("*.html")
     }
     without = {
         name for name, found in written.items() for form in found if not re.search(r"csrf_field\(\)|fields\(", form)
     }
-    assert {"access/login.html", "access/pair.html", "access/set_up.html", "access/trust.html"} == without
+    assert {"access/login.html", "access/pair.html", "access/set_up.html"} == without
 
 
 def test_pages_write_through_the_key() -> None:
     """Beside `forms.write` write only the pages before the sign-in and a link whose secret is not kept."""
     home = Path(scanflow.web.__file__).parent / "pages"
-    beside = {path.name for path in home.glob("*.py") if re.search(r"shop\(\)\s*\.act", path.read_text())}
-    assert {"login.py", "pairing.py", "device_page.py"} == beside - {"forms.py"}
+    beside = {path.name for path in home.rglob("*.py") if re.search(r"shop\(\)\s*\.act", path.read_text())}
+    assert {"login.py", "pairing.py", "devices.py"} == beside - {"forms.py"}
 
 
 BELL = {"text": slot_code.card_text("D001"), "title": "Bell"}

@@ -15,8 +15,9 @@ from scanflow.storage.unit import SqlUnit
 from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.pages.access import agents
 from scanflow.web.pages.access.login import go_out, is_password, new_password
+from scanflow.web.pages.declare import page
 from scanflow.web.pages.forms import write
-from scanflow.web.pages.shown import act, page
+from scanflow.web.pages.shown import act, render
 from scanflow.web.problem import Problem
 from scanflow.workflow.ports import Missing, Refused
 
@@ -26,7 +27,7 @@ MOST = 50
 """Sessions that are shown, those used last."""
 
 
-@blueprint.get("/account")
+@page(blueprint, "GET", "/account")
 def show() -> ResponseReturnValue:
     return _show("", 200)
 
@@ -36,7 +37,7 @@ def _show(said: str, status: int) -> ResponseReturnValue:
         sessions = access.sessions(unit.connection, unit.at)
         ready = access.has_password(unit.connection)
     here = next((each for each in sessions if each.n == visitor().n), None)
-    return page(
+    return render(
         "access/account.html",
         sessions=sessions[:MOST],
         all=len(sessions),
@@ -48,7 +49,7 @@ def _show(said: str, status: int) -> ResponseReturnValue:
     ), status
 
 
-@blueprint.post("/account/password")
+@page(blueprint, "POST", "/account/password")
 def change() -> ResponseReturnValue:
     """A new password for who knows the one of now. All other sessions end."""
     with shop().looking() as unit:
@@ -72,7 +73,7 @@ def change() -> ResponseReturnValue:
     return _show(said, status) if said else redirect(url_for("account_page.show", _anchor="sessions"), 303)
 
 
-@blueprint.post("/account/sessions/end")
+@page(blueprint, "POST", "/account/sessions/end")
 def end() -> ResponseReturnValue:
     """One session; it is out with its very next call."""
     sent = request.form.get("session", "")
@@ -88,7 +89,7 @@ def end() -> ResponseReturnValue:
     return _show(said, status) if said else redirect(url_for("account_page.show", _anchor="sessions"), 303)
 
 
-@blueprint.post("/account/sessions/end-all")
+@page(blueprint, "POST", "/account/sessions/end-all")
 def end_all() -> ResponseReturnValue:
     """Sign out everywhere, here too. Helpers' phones and tokens go on: they are revoked one by one."""
 

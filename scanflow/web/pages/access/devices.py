@@ -19,7 +19,8 @@ from scanflow.web.door.certificates import fingerprint
 from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.pages.access.pairing import qr
 from scanflow.web.pages.access.trust import authority
-from scanflow.web.pages.shown import act, page
+from scanflow.web.pages.declare import page
+from scanflow.web.pages.shown import act, render
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
 blueprint = Blueprint("device_page", __name__)
@@ -34,7 +35,7 @@ def reached_at() -> list[str]:
     return list(dict.fromkeys([f"{scheme}://{request.host}", *listening.urls()]))
 
 
-@blueprint.get("/devices")
+@page(blueprint, "GET", "/devices", live=True)
 def show() -> ResponseReturnValue:
     return _show("", 200)
 
@@ -51,10 +52,10 @@ def _show(said: str, status: int) -> ResponseReturnValue:
         "fingerprint": fingerprint(found) if found else "",
         "longest": LONGEST_NAME,
     }
-    return page("access/devices.html", **shown, said=said), status
+    return render("access/devices.html", **shown, said=said), status
 
 
-@blueprint.post("/devices/pair")
+@page(blueprint, "POST", "/devices/pair")
 def pair() -> ResponseReturnValue:
     """A new link; the one before stops working. Only its hash is kept, so it can be shown here and never again."""
     reached = reached_at()
@@ -72,10 +73,10 @@ def pair() -> ResponseReturnValue:
     trust = plain + url_for("trust.show") if plain else ""
     until = shop().clock() + PAIRING_LINK - timedelta(seconds=1)
     shown = {"link": link, "code": qr(link), "trust": trust, "trust_code": qr(trust) if trust else "", "until": until}
-    return page("access/pair_phone.html", **shown, at=at, others=[each for each in reached if each != at])
+    return render("access/pair_phone.html", **shown, at=at, others=[each for each in reached if each != at])
 
 
-@blueprint.post("/devices/rename")
+@page(blueprint, "POST", "/devices/rename")
 def rename() -> ResponseReturnValue:
     name, to = request.form.get("name", ""), request.form.get("to", "")
 
@@ -92,7 +93,7 @@ def rename() -> ResponseReturnValue:
     return _done(work)
 
 
-@blueprint.post("/devices/revoke")
+@page(blueprint, "POST", "/devices/revoke")
 def revoke() -> ResponseReturnValue:
     """It is out with its very next call."""
     name = request.form.get("name", "")

@@ -17,6 +17,7 @@ from scanflow.web.door.addresses import EXPOSED, is_loopback
 from scanflow.web.door.refused import Refused
 from scanflow.web.door.visitors import Attempts, cookie, session_secret, shop, visitor
 from scanflow.web.pages.access import agents
+from scanflow.web.pages.declare import ANYONE, STAFF, page
 from scanflow.web.problem import Problem
 
 blueprint = Blueprint("login", __name__)
@@ -110,7 +111,7 @@ def come_in(secret: str, lasts: timedelta, target: str) -> Response:
     return response
 
 
-@blueprint.get("/login")
+@page(blueprint, "GET", "/login", roles=ANYONE)
 def show() -> ResponseReturnValue:
     return _form("", 200, request.args.get("next", ""))
 
@@ -122,7 +123,7 @@ def _form(said: str, status: int, target: str) -> ResponseReturnValue:
     return render_template("access/login.html", name=shop_name(), **shown), status
 
 
-@blueprint.post("/login")
+@page(blueprint, "POST", "/login", roles=ANYONE)
 def enter() -> ResponseReturnValue:
     check_origin()
     target = request.form.get("next", "")
@@ -133,7 +134,7 @@ def enter() -> ResponseReturnValue:
     return _owner(target) if right else _form("That is not the password. Try again.", 401, target)
 
 
-@blueprint.get("/set-up/<secret>")
+@page(blueprint, "GET", "/set-up/<secret>", roles=ANYONE)
 def set_up_page(secret: str) -> ResponseReturnValue:
     return _set_up_form(secret, "", 200)
 
@@ -146,7 +147,7 @@ def _set_up_form(secret: str, said: str, status: int) -> ResponseReturnValue:
     return render_template("access/set_up.html", name=shop_name(), **shown), status
 
 
-@blueprint.post("/set-up/<secret>")
+@page(blueprint, "POST", "/set-up/<secret>", roles=ANYONE)
 def set_up(secret: str) -> ResponseReturnValue:
     check_origin()
     try:
@@ -166,7 +167,7 @@ def set_up(secret: str) -> ResponseReturnValue:
     return _owner("/")
 
 
-@blueprint.post("/logout")
+@page(blueprint, "POST", "/logout", roles=STAFF)
 def leave() -> ResponseReturnValue:
     secret = session_secret()
 

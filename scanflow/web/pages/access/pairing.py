@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import segno
-from flask import Blueprint, g, render_template, request
+from flask import Blueprint, render_template, request
 from flask.typing import ResponseReturnValue
 from markupsafe import Markup
 from werkzeug.user_agent import UserAgent
@@ -13,9 +13,10 @@ from scanflow.storage import access
 from scanflow.storage.access import DEVICE, LinkSpent
 from scanflow.storage.access.names import LONGEST_NAME, BadName, NameTaken, fit, key
 from scanflow.storage.unit import SqlUnit
-from scanflow.web.door.visitors import session_secret, shop
+from scanflow.web.door.visitors import greet, session_secret, shop
 from scanflow.web.pages.access import agents
 from scanflow.web.pages.access.login import check_origin, come_in, shop_name
+from scanflow.web.pages.declare import ANYONE, page
 
 blueprint = Blueprint("pairing", __name__)
 
@@ -33,7 +34,7 @@ def proposed(agent: UserAgent, taken: set[str]) -> str:
     return next(name for name in names if key(name) not in keys)
 
 
-@blueprint.get("/pair/<secret>")
+@page(blueprint, "GET", "/pair/<secret>", roles=ANYONE)
 def show(secret: str) -> ResponseReturnValue:
     """Only looking at a link, as previews of links do, doesn't use it up."""
     return _form(secret, "", 200)
@@ -43,11 +44,11 @@ def _form(secret: str, said: str, status: int) -> ResponseReturnValue:
     with shop().looking() as unit:
         good = access.visitor(unit.connection, "pairing", secret, unit.at) is not None
         name = request.form.get("name") or proposed(request.user_agent, access.taken_names(unit.connection))
-    shown = {"good": good, "device": name, "said": said, "longest": LONGEST_NAME, "known": g.visitor}
+    shown = {"good": good, "device": name, "said": said, "longest": LONGEST_NAME, "known": greet()}
     return render_template("access/pair.html", name=shop_name(), **shown), status if good else 410
 
 
-@blueprint.post("/pair/<secret>")
+@page(blueprint, "POST", "/pair/<secret>", roles=ANYONE)
 def use(secret: str) -> ResponseReturnValue:
     """The link is used up, and this browser is a device from now on, in place of who it was before."""
     check_origin()

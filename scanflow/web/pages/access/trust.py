@@ -9,12 +9,13 @@ from __future__ import annotations
 
 from cryptography import x509
 from cryptography.hazmat.primitives.serialization import Encoding
-from flask import Blueprint, Response, current_app, g, render_template, request
+from flask import Blueprint, Response, current_app, render_template, request
 from flask.typing import ResponseReturnValue
 
 from scanflow.web.door.certificates import Home
-from scanflow.web.door.visitors import shop
+from scanflow.web.door.visitors import greet, shop
 from scanflow.web.pages.access.login import shop_name
+from scanflow.web.pages.declare import ANYONE, Entry, page
 from scanflow.web.problem import Problem
 
 blueprint = Blueprint("trust", __name__)
@@ -26,18 +27,18 @@ def authority() -> x509.Certificate | None:
     return home.authority(shop().clock()).certificate if home else None
 
 
-@blueprint.get("/trust")
+@page(blueprint, "GET", "/trust", roles=ANYONE, menu=Entry(15, "This phone"))
 def show() -> ResponseReturnValue:
     found = authority()
     named = found.subject.rfc4514_string().partition("=")[2] if found else ""
     secure = f"https://{request.host}/" if current_app.extensions["listening"].https else ""
     agent = request.user_agent.string
     phone = "apple" if "iPhone" in agent or "iPad" in agent else "android" if "Android" in agent else ""
-    shown = {"authority": named, "https": secure, "here": g.visitor, "phone": phone}
+    shown = {"authority": named, "https": secure, "here": greet(), "phone": phone}
     return render_template("access/trust.html", name=shop_name(), **shown)
 
 
-@blueprint.get("/trust/authority.crt")
+@page(blueprint, "GET", "/trust/authority.crt", roles=ANYONE)
 def download() -> Response:
     """The authority's certificate in DER, which phones offer to install."""
     found = authority()

@@ -22,7 +22,8 @@ from scanflow.storage.views import lists
 from scanflow.vision.kept import opened
 from scanflow.web import count_pictures, count_words
 from scanflow.web.door.visitors import shop
-from scanflow.web.pages.shown import act, offset, page
+from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.shown import act, offset, render
 from scanflow.web.pages.shown import count as units
 from scanflow.web.pages.stock import room_drawing
 from scanflow.workflow.counts import cycle, stocktakes
@@ -118,7 +119,7 @@ def _title(words: str) -> str:
     return words[0].upper() + words[1:]
 
 
-@blueprint.get("/counts")
+@page(blueprint, "GET", "/counts", roles=STAFF, live=True, menu=Entry(11, "Counts", "n"))
 def index() -> ResponseReturnValue:
     with shop().looking() as unit:
         ended = unit.get(Stocktake, request.args.get("cancelled", ""))
@@ -146,7 +147,7 @@ def _index(chosen: str, said: str, status: int, cancelled: str = "") -> Response
             return url_for("count_page.index", area=f"bin:{name}", _anchor="start")
 
         front = room_drawing.front(standing, shown, shape, sections, link=to, here=area.removeprefix("bin:"))
-    return page(
+    return render(
         "counts/counts.html",
         running=running,
         same=next((each for each in running if each.count.area == area and each.count.sample is None), None),
@@ -233,7 +234,7 @@ def _known(names: Sequence[str], looks: Sequence[Looked]) -> dict[str, Place]:
     return places(names, {}, looks)
 
 
-@blueprint.post("/counts")
+@page(blueprint, "POST", "/counts", roles=STAFF)
 def start() -> ResponseReturnValue:
     area, note = request.form.get("area", ""), request.form.get("note", "").strip()[:500]
     made: list[Stocktake] = []
@@ -242,7 +243,7 @@ def start() -> ResponseReturnValue:
     return _index(area, said, status) if said else _begun(made[0])
 
 
-@blueprint.post("/counts/due")
+@page(blueprint, "POST", "/counts/due", roles=STAFF)
 def due() -> ResponseReturnValue:
     """Count the bins whose turn it is."""
     made: list[Stocktake] = []
@@ -255,7 +256,7 @@ def _begun(count: Stocktake) -> ResponseReturnValue:
     return redirect(url_for("count_page.show", id=count.id, place=count.sample.bins[0] if count.sample else None), 303)
 
 
-@blueprint.get("/counts/<id>")
+@page(blueprint, "GET", "/counts/<id>", roles=STAFF, live=True)
 def show(id: str) -> ResponseReturnValue:
     return _show(id, "", 200)
 
@@ -284,7 +285,7 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     wanted = {"place": place or None, "round": walk.id if walk else None, "closer": closer.key if closer else None}
     wanted |= {each: request.args.get(each) for each in ("of", "again", "look", "hand", "end")}
     here = url_for("count_page.show", id=id, **wanted)
-    return page(
+    return render(
         "counts/count.html",
         count=count,
         words=count_words.subject(count),
@@ -410,7 +411,7 @@ def _front(
     )
 
 
-@blueprint.get("/counts/<id>/looks/<key>.jpg")
+@page(blueprint, "GET", "/counts/<id>/looks/<key>.jpg", roles=STAFF)
 def picture(id: str, key: str) -> ResponseReturnValue:
     """The photo of a look with its outlines; with `of`, the part around that card alone."""
     subject = request.args.get("of", "")
@@ -435,14 +436,14 @@ def picture(id: str, key: str) -> ResponseReturnValue:
     return response
 
 
-@blueprint.post("/counts/<id>/close")
+@page(blueprint, "POST", "/counts/<id>/close", roles=STAFF)
 def close(id: str) -> ResponseReturnValue:
     """Write the report; from then on nothing more is looked into."""
     said, status = act(lambda unit: stocktake_report.close(unit, id))
     return _show(id, said, status) if said else redirect(url_for("count_report.show", id=id), 303)
 
 
-@blueprint.post("/counts/<id>/cancel")
+@page(blueprint, "POST", "/counts/<id>/cancel", roles=STAFF)
 def cancel(id: str) -> ResponseReturnValue:
     said, status = act(lambda unit: stocktakes.cancel(unit, id))
     return _show(id, said, status) if said else redirect(url_for("count_page.index", cancelled=id), 303)

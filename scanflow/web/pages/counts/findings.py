@@ -19,7 +19,8 @@ from scanflow.storage.unit import SqlUnit
 from scanflow.web import count_rights, count_words
 from scanflow.web.count_words import Said, Way
 from scanflow.web.door.visitors import shop
-from scanflow.web.pages.shown import act, offset, page
+from scanflow.web.pages.declare import STAFF, page
+from scanflow.web.pages.shown import act, offset, render
 from scanflow.workflow.counts import resolving, stocktakes
 from scanflow.workflow.counts.report import title_of
 from scanflow.workflow.counts.stocktakes import Found
@@ -75,7 +76,7 @@ class Refusal:
     filled: Mapping[str, str]
 
 
-@blueprint.get("/counts/<id>/findings")
+@page(blueprint, "GET", "/counts/<id>/findings", roles=STAFF, live=True)
 def show(id: str) -> ResponseReturnValue:
     return _show(id, "", 200)
 
@@ -91,7 +92,7 @@ def _show(id: str, said: str, status: int, refused: Refusal | None = None) -> Re
         settled = [_shown(unit, now, each, 0) for each in done[:SETTLED]]
     if refused and (at is None or refused.how not in (way.how for way in shown[at - skip].ways)):
         said = f"{refused.finding.partition('-')[2]}: {refused.said}"
-    return page(
+    return render(
         "counts/findings.html",
         count=now.count,
         words=count_words.subject(now.count),
@@ -187,7 +188,7 @@ def _matched(look: Looked, subject: str) -> bool:
     return any(read.certainty is Certainty.MATCHED and (read.code or read.text) == subject for read in look.reads)
 
 
-@blueprint.post("/counts/<id>/findings")
+@page(blueprint, "POST", "/counts/<id>/findings", roles=STAFF)
 def resolve(id: str) -> ResponseReturnValue:
     """One way to resolve one finding, as the form says."""
     form = request.form
@@ -206,7 +207,7 @@ def resolve(id: str) -> ResponseReturnValue:
     return _on(id, form.get("at", -1, type=int))
 
 
-@blueprint.post("/counts/<id>/findings/undo")
+@page(blueprint, "POST", "/counts/<id>/findings/undo", roles=STAFF)
 def undo(id: str) -> ResponseReturnValue:
     finding = request.form.get("finding", "")
 

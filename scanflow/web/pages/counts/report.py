@@ -10,7 +10,8 @@ from scanflow.domain.counts.stocktake import Looked, Resolved, Stocktake
 from scanflow.web import count_words
 from scanflow.web.count_words import walk
 from scanflow.web.door.visitors import shop
-from scanflow.web.pages.shown import act, page
+from scanflow.web.pages.declare import STAFF, page
+from scanflow.web.pages.shown import act, render
 from scanflow.workflow.counts import stocktakes
 from scanflow.workflow.counts.report import whole, written
 from scanflow.workflow.ports import must
@@ -18,7 +19,7 @@ from scanflow.workflow.ports import must
 blueprint = Blueprint("count_report", __name__)
 
 
-@blueprint.get("/counts/<id>/report")
+@page(blueprint, "GET", "/counts/<id>/report", roles=STAFF)
 def show(id: str) -> ResponseReturnValue:
     return _show(id, "", 200)
 
@@ -33,7 +34,7 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     report = written(count)
     found = [Finding.from_dict(each) for each in report["findings"]]
     told = whole(report)
-    return page(
+    return render(
         "counts/report.html",
         count=count,
         words=count_words.subject(count),
@@ -52,7 +53,7 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     ), status
 
 
-@blueprint.post("/counts/<id>/forget")
+@page(blueprint, "POST", "/counts/<id>/forget")
 def forget(id: str) -> ResponseReturnValue:
     """Delete the photos of a count for good."""
     said, status = act(lambda unit: stocktakes.forget_photos(unit, id))

@@ -19,7 +19,8 @@ from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import search as search_views
 from scanflow.storage.views.lists import Rows
 from scanflow.web.door.visitors import shop
-from scanflow.web.pages.shown import PAGE, act, look, offset, page, settle_doubt, where_are
+from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.shown import PAGE, act, look, offset, render, settle_doubt, where_are
 from scanflow.web.problem import Problem
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.ports import Invalid
@@ -30,16 +31,18 @@ blueprint = Blueprint("order_page", __name__)
 STATES = tuple(state.value for state in OrderState)
 
 
-@blueprint.get("/orders")
+@page(blueprint, "GET", "/orders", roles=STAFF, live=True, menu=Entry(3, "Orders", "o"))
 def index() -> ResponseReturnValue:
     state = request.args.get("state", "")
     state = state if state in STATES else ""
     rows = look(order_views.order_list, [state] if state else [], offset(), PAGE)
     counts = look(order_views.order_counts)
-    return page("orders/orders.html", orders=rows, counts=counts, state=state, skip=offset(), size=PAGE, states=STATES)
+    return render(
+        "orders/orders.html", orders=rows, counts=counts, state=state, skip=offset(), size=PAGE, states=STATES
+    )
 
 
-@blueprint.get("/orders/<id>")
+@page(blueprint, "GET", "/orders/<id>", roles=STAFF, live=True)
 def show(id: str) -> ResponseReturnValue:
     return _show(id, "", 200)
 
@@ -57,10 +60,10 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     slip = slot_code.slip_text(order.slip)
     where = where_are(rows)
     shown = {"order": order, "lines": rows, "state": state, "slip": slip, "boxes": boxes}
-    return page("orders/order.html", where=where, **shown, again=again, here=here, said=said), status
+    return render("orders/order.html", where=where, **shown, again=again, here=here, said=said), status
 
 
-@blueprint.post("/orders/<id>/cancel")
+@page(blueprint, "POST", "/orders/<id>/cancel")
 def cancel(id: str) -> ResponseReturnValue:
     line = request.form.get("line") or None
     return _done(id, lambda unit: orders.cancel(unit, id, line))
@@ -73,7 +76,7 @@ def _done(order: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
     return redirect(url_for("order_page.show", id=order), 303)
 
 
-@blueprint.post("/orders/<id>/pack")
+@page(blueprint, "POST", "/orders/<id>/pack", roles=STAFF)
 def pack(id: str) -> ResponseReturnValue:
     """Choose this order at the table: its parcel is opened there."""
     table = request.form.get("table") or "main"
@@ -90,7 +93,7 @@ def _line(id: str) -> Row[Any]:
     return row
 
 
-@blueprint.get("/lines/<id>")
+@page(blueprint, "GET", "/lines/<id>")
 def settle_page(id: str) -> ResponseReturnValue:
     return _settle(id, "", 200)
 
@@ -109,7 +112,7 @@ def _settle(id: str, said: str, status: int) -> ResponseReturnValue:
     candidates = look(_candidates, line.reference, words or line.said, named) if choosing else ()
     shown = {"line": line, "doubted": doubted, "parcel": parcel, "choosing": choosing, "candidates": candidates}
     where = where_are([line, *candidates])
-    return page("orders/settle.html", where=where, **shown, again=again, words=words, said=said), status
+    return render("orders/settle.html", where=where, **shown, again=again, words=words, said=said), status
 
 
 OUT_OF_THE_BOX = frozenset({LineState.UNBOUND, LineState.WAITING, LineState.PICKED, LineState.SHORT})
@@ -131,7 +134,7 @@ def _candidates(connection: Connection, reference: str, words: str, first: Seque
     return search_views.settle_candidates(connection, slot_code.compact(reference)[:4], words, first)
 
 
-@blueprint.post("/lines/<id>/settle")
+@page(blueprint, "POST", "/lines/<id>/settle")
 def settle(id: str) -> ResponseReturnValue:
     """One hold of the line, and then the next while one is left."""
     _line(id)
@@ -156,14 +159,14 @@ def _settled(id: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
     return redirect(url_for("order_page.show", id=line.order), 303)
 
 
-@blueprint.post("/lines/<id>/doubts/<doubt>")
+@page(blueprint, "POST", "/lines/<id>/doubts/<doubt>")
 def doubt(id: str, doubt: str) -> ResponseReturnValue:
     """Settle what is doubted of the thing of this line."""
     _line(id)
     return _settled(id, lambda unit: settle_doubt(unit, doubt))
 
 
-@blueprint.post("/lines/<id>/cancel")
+@page(blueprint, "POST", "/lines/<id>/cancel")
 def cancel_line(id: str) -> ResponseReturnValue:
     line = _line(id)
     return _settled(id, lambda unit: orders.cancel(unit, line.order, id))
@@ -176,14 +179,14 @@ STEPS: dict[str, Callable[[SqlUnit, str, str], object]] = {
 }
 
 
-@blueprint.post("/lines/<id>/<any(short, found, hold):step>")
+@page(blueprint, "POST", "/lines/<id>/<any(short, found, hold):step>", roles=STAFF)
 def change(id: str, step: str) -> ResponseReturnValue:
     """One step of a line, back to the order, or to the round or table that it was asked from."""
     words = request.form.get("words", "").strip()
     return _changed(id, lambda unit: STEPS[step](unit, id, words))
 
 
-@blueprint.post("/lines/<id>/take-back")
+@page(blueprint, "POST", "/lines/<id>/take-back", roles=STAFF)
 def take_back(id: str) -> ResponseReturnValue:
     """What came back is put away by the card in hand."""
     line, text, made = _line(id), request.form.get("text", "").strip(), list[str]()
@@ -193,12 +196,12 @@ def take_back(id: str) -> ResponseReturnValue:
     return redirect(url_for("put_away.stored", id=made[0]), 303)
 
 
-@blueprint.post("/lines/<id>/send-again")
+@page(blueprint, "POST", "/lines/<id>/send-again")
 def send_again(id: str) -> ResponseReturnValue:
     return _changed(id, lambda unit: orders.send_again(unit, id))
 
 
-@blueprint.post("/lines/<id>/revive")
+@page(blueprint, "POST", "/lines/<id>/revive")
 def revive(id: str) -> ResponseReturnValue:
     return _changed(id, lambda unit: orders.revive(unit, id))
 

@@ -25,10 +25,10 @@ from scanflow.exchange.orders_csv import Parsed
 from scanflow.storage import mappings
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import orders as order_views
-from scanflow.web.door.bodies import takes_file
 from scanflow.web.door.visitors import shop, visitor
+from scanflow.web.pages.declare import page
 from scanflow.web.pages.forms import write_in_parts
-from scanflow.web.pages.shown import page
+from scanflow.web.pages.shown import render
 from scanflow.workflow.orders import file as order_file
 from scanflow.workflow.orders.file import Loaded, RefusedRow
 from scanflow.workflow.ports import Unit, must
@@ -54,17 +54,16 @@ class Outcome:
     refused: tuple[RefusedRow, ...]
 
 
-@blueprint.get("/orders/load")
+@page(blueprint, "GET", "/orders/load")
 def show() -> ResponseReturnValue:
     return _choose("", 200)
 
 
 def _choose(said: str, status: int) -> ResponseReturnValue:
-    return page("orders/file_choose.html", said=said), status
+    return render("orders/file_choose.html", said=said), status
 
 
-@blueprint.post("/orders/load")
-@takes_file
+@page(blueprint, "POST", "/orders/load", takes_file=True)
 def load() -> ResponseReturnValue:
     try:
         data = _file()
@@ -84,11 +83,13 @@ def load() -> ResponseReturnValue:
     except MappingError as error:
         said = str(error)
     if apply and outcome is not None:
-        return page("orders/file_done.html", outcome=outcome, shown=SHOWN)
+        return render("orders/file_done.html", outcome=outcome, shown=SHOWN)
     shown = {"table": table, "columns": columns, "outcome": outcome, "name": name, "carried": _pack(data)}
     shown["begun"] = begun
     status = 422 if said else 200
-    return page("orders/file_check.html", **shown, fields=mapping.FIELDS, sample=SAMPLE, shown=SHOWN, said=said), status
+    return render(
+        "orders/file_check.html", **shown, fields=mapping.FIELDS, sample=SAMPLE, shown=SHOWN, said=said
+    ), status
 
 
 def _file() -> bytes:

@@ -11,13 +11,14 @@ from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
 from scanflow.storage.views import where as where_views
 from scanflow.web.door.visitors import shop
-from scanflow.web.pages.shown import page
+from scanflow.web.pages.declare import STAFF, page
+from scanflow.web.pages.shown import render
 from scanflow.workflow.stock import sightings
 
 blueprint = Blueprint("closing_page", __name__)
 
 
-@blueprint.get("/closing-up")
+@page(blueprint, "GET", "/closing-up", roles=STAFF, live=True)
 def show() -> ResponseReturnValue:
     with shop().looking() as unit:
         connection, settings = unit.connection, unit.settings
@@ -27,7 +28,7 @@ def show() -> ResponseReturnValue:
         leaving = parcel_views.waiting_count(connection, sightings.gone_before(unit)) if settings.hand_overs else 0
         back = where_views.duties(connection)
     baskets = [(*key, list(lines)) for key, lines in groupby(picked, lambda line: (line.basket, line.number))]
-    return page(
+    return render(
         "parcels/closing.html",
         baskets=baskets,
         boxes=boxes,

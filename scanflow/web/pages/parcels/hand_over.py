@@ -11,8 +11,9 @@ from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
 from scanflow.web.door.visitors import shop
+from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.picking.last_scan import last_scan
-from scanflow.web.pages.shown import act, page
+from scanflow.web.pages.shown import act, render
 from scanflow.workflow import parcels
 from scanflow.workflow.parcels import hand_over, shipping
 from scanflow.workflow.stock import sightings
@@ -22,7 +23,7 @@ SHOWN = 50
 """Closed parcels listed; any other is chosen by its slip."""
 
 
-@blueprint.get("/hand-over")
+@page(blueprint, "GET", "/hand-over", roles=STAFF, live=True)
 def show() -> ResponseReturnValue:
     return _show(request.args.get("parcel", ""), request.args.get("told", ""), "", 200)
 
@@ -44,7 +45,7 @@ def _show(parcel: str, told: str, said: str, status: int) -> ResponseReturnValue
     things = [line for line in lines if here and line.parcel == here.id]
     shown = {"parcel": here, "title": title, "things": things, "closed": closed, "numbers": numbers, "kept": kept}
     slips = {slot_code.slip_text(slip): name for name, slip in bare}
-    return page(
+    return render(
         "parcels/hand_over.html",
         **shown,
         count=count,
@@ -59,7 +60,7 @@ def _show(parcel: str, told: str, said: str, status: int) -> ResponseReturnValue
     ), status
 
 
-@blueprint.post("/hand-over")
+@page(blueprint, "POST", "/hand-over", roles=STAFF)
 def scan() -> ResponseReturnValue:
     """A slip chooses its parcel; a label tells its parcel, or is bound to the one that is chosen."""
     text, chosen = request.form.get("text", "").strip()[:400], request.form.get("parcel", "")

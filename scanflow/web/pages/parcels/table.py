@@ -18,8 +18,9 @@ from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
 from scanflow.storage.views.lists import Rows
 from scanflow.web.door.visitors import shop
+from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.picking.last_scan import last_scan
-from scanflow.web.pages.shown import act, page, where_are
+from scanflow.web.pages.shown import act, render, where_are
 from scanflow.workflow import parcels
 
 blueprint = Blueprint("table_page", __name__)
@@ -76,7 +77,7 @@ def read(connection: Connection, name: str, *, scan_at_bin: bool) -> Table:
     )
 
 
-@blueprint.get("/table")
+@page(blueprint, "GET", "/table", roles=STAFF, live=True, menu=Entry(5, "Table", "b"))
 def show() -> ResponseReturnValue:
     return _show("", 200)
 
@@ -91,7 +92,7 @@ def _show(said: str, status: int) -> ResponseReturnValue:
         table = read(unit.connection, name, scan_at_bin=unit.settings.scan_at_bin)
     here = url_for("table_page.show", table=name)
     where = where_are(table.lines)
-    return page(
+    return render(
         "parcels/table.html",
         where=where,
         table=table,
@@ -107,22 +108,22 @@ def _done(work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
     return _show(said, status) if said else redirect(url_for("table_page.show", table=_name()), 303)
 
 
-@blueprint.post("/table/open")
+@page(blueprint, "POST", "/table/open", roles=STAFF)
 def open_parcel() -> ResponseReturnValue:
     return _done(lambda unit: parcels.open_parcel(unit, request.form.getlist("order"), _name()))
 
 
-@blueprint.post("/table/<id>/close")
+@page(blueprint, "POST", "/table/<id>/close", roles=STAFF)
 def close(id: str) -> ResponseReturnValue:
     partial = request.form.get("partial") == "yes"
     return _done(lambda unit: parcels.close_parcel(unit, id, partial=partial))
 
 
-@blueprint.post("/table/<id>/reopen")
+@page(blueprint, "POST", "/table/<id>/reopen", roles=STAFF)
 def reopen(id: str) -> ResponseReturnValue:
     return _done(lambda unit: parcels.reopen(unit, id))
 
 
-@blueprint.post("/table/<id>/set-aside")
+@page(blueprint, "POST", "/table/<id>/set-aside", roles=STAFF)
 def set_aside(id: str) -> ResponseReturnValue:
     return _done(lambda unit: parcels.set_aside(unit, id))

@@ -11,9 +11,10 @@ from zoneinfo import ZoneInfo
 from flask import Blueprint, request, send_file
 from flask.typing import ResponseReturnValue
 
-from labels import draw, sheet, slip, walk
+from labels import draw, slip, walk
 from labels.paper import COLOURS, SHEETS
 from labels.row import Thing
+from labels.sheet import Page
 from scanflow.domain.advice import order_says
 from scanflow.domain.derive import to_walk
 from scanflow.domain.things import Order, Round
@@ -23,10 +24,11 @@ from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import room as room_views
 from scanflow.web.door.visitors import shop
+from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.forms import KEY, write
 from scanflow.web.pages.orders import STATES
 from scanflow.web.pages.picking.rounds import Spot, spots_of
-from scanflow.web.pages.shown import act, asked, count, look, page, when
+from scanflow.web.pages.shown import act, asked, count, look, render, when
 from scanflow.web.problem import Problem
 from scanflow.workflow import orders
 from scanflow.workflow.picking import paper
@@ -52,7 +54,7 @@ DONE = {
 """What a stop says on paper when nothing is left to do; anything else that can't be picked is held."""
 
 
-@blueprint.get("/orders/<id>/slip.pdf")
+@page(blueprint, "GET", "/orders/<id>/slip.pdf", roles=STAFF)
 def order_slip(id: str) -> ResponseReturnValue:
     with shop().looking() as unit:
         order = must(unit, Order, id)
@@ -60,7 +62,7 @@ def order_slip(id: str) -> ResponseReturnValue:
     return _pdf(pages, f"Slip of order {order.number}", "slip")
 
 
-@blueprint.get("/orders/slips.pdf")
+@page(blueprint, "GET", "/orders/slips.pdf", roles=STAFF)
 def order_slips() -> ResponseReturnValue:
     """Of all orders in one state, the most urgent first."""
     state = request.args.get("state", "")
@@ -72,7 +74,7 @@ def order_slips() -> ResponseReturnValue:
     return _pdf(pages, f"Slips of orders, {state}", "slips")
 
 
-@blueprint.get("/rounds/<id>/slips.pdf")
+@page(blueprint, "GET", "/rounds/<id>/slips.pdf", roles=STAFF)
 def round_slips(id: str) -> ResponseReturnValue:
     """Of all orders of a round, in the order of its baskets."""
     with shop().looking() as unit:
@@ -82,8 +84,8 @@ def round_slips(id: str) -> ResponseReturnValue:
     return _pdf(pages, "Slips of a round", "slips")
 
 
-@blueprint.get("/rounds/<id>/sheet.pdf", endpoint="sheet")
-def sheet_pdf(id: str) -> ResponseReturnValue:
+@page(blueprint, "GET", "/rounds/<id>/sheet.pdf", roles=STAFF)
+def sheet(id: str) -> ResponseReturnValue:
     with shop().looking() as unit:
         zone = ZoneInfo(unit.settings.zone)
         opened = when(must(unit, Round, id).opened, zone, shop().clock().astimezone(zone))
@@ -100,7 +102,7 @@ def _paper(papers: Iterable[str]) -> str:
     return chosen if chosen in papers else "letter"
 
 
-def _pdf(pages: Sequence[sheet.Page], title: str, name: str) -> ResponseReturnValue:
+def _pdf(pages: Sequence[Page], title: str, name: str) -> ResponseReturnValue:
     if not pages:
         raise Missing("There is no order to print.")
     out = BytesIO()
@@ -153,7 +155,7 @@ def _stop(row: Any, spot: Spot, thing: Thing, round_id: str) -> walk.Stop:
     return walk.Stop(row.position, row.stop, str(row.basket or ""), row.number, thing, done, spot.words)
 
 
-@blueprint.get("/rounds/<id>/paper")
+@page(blueprint, "GET", "/rounds/<id>/paper", roles=STAFF)
 def entry(id: str) -> ResponseReturnValue:
     return _entry(id, [], 200)
 
@@ -169,10 +171,10 @@ def _entry(id: str, told: Sequence[tuple[str, str, str]], status: int) -> Respon
     first = next((place for place, stop in enumerate(waiting) if stop.stop == wanted), 0)
     rows = waiting[first // SHOWN * SHOWN :][:SHOWN]
     shown = {"round": round_, "stops": stops, "waiting": waiting, "rows": rows, "wanted": wanted, "told": told}
-    return page("picking/paper.html", **shown, spots=spots_of(stops, id)), status
+    return render("picking/paper.html", **shown, spots=spots_of(stops, id)), status
 
 
-@blueprint.post("/rounds/<id>/paper")
+@page(blueprint, "POST", "/rounds/<id>/paper", roles=STAFF)
 def enter(id: str) -> ResponseReturnValue:
     """Each stop on its own, in the order of the sheet: what one is refused for holds up no other."""
     form, at = request.form.get(KEY, "")[:64], shop().clock().isoformat()

@@ -18,8 +18,9 @@ from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views.lists import Rows
 from scanflow.web.door.visitors import shop
+from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.picking.last_scan import last_scan
-from scanflow.web.pages.shown import PAGE, act, asked, count, look, offset, page, where_are
+from scanflow.web.pages.shown import PAGE, act, asked, count, look, offset, render, where_are
 from scanflow.web.problem import Problem
 from scanflow.workflow.counts import cycle
 from scanflow.workflow.picking import rounds
@@ -29,7 +30,7 @@ MOST = 100
 """Things of a round that is started here for all that waits: the most urgent orders; the rest is another walk."""
 
 
-@blueprint.get("/rounds")
+@page(blueprint, "GET", "/rounds", roles=STAFF, live=True, menu=Entry(4, "Rounds", "r"))
 def index() -> ResponseReturnValue:
     return _index("", 200)
 
@@ -37,7 +38,7 @@ def index() -> ResponseReturnValue:
 def _index(said: str, status: int) -> ResponseReturnValue:
     counts = look(room_views.counts)
     shown = {"rounds": look(round_views.open_rounds), "counts": counts, "things": round_of(counts["waiting"])}
-    return page("picking/rounds.html", **shown, most=MOST, said=said), status
+    return render("picking/rounds.html", **shown, most=MOST, said=said), status
 
 
 def round_of(waiting: int) -> str:
@@ -45,7 +46,7 @@ def round_of(waiting: int) -> str:
     return count(waiting, "thing") if waiting <= MOST else f"up to {count(MOST, 'thing')}"
 
 
-@blueprint.post("/rounds")
+@page(blueprint, "POST", "/rounds", roles=STAFF)
 def start() -> ResponseReturnValue:
     """A round of what waits, or of the orders asked for."""
     chosen = request.form.getlist("order") or None
@@ -56,7 +57,7 @@ def start() -> ResponseReturnValue:
     return redirect(url_for("round_page.show", id=made[0].id), 303)
 
 
-@blueprint.get("/rounds/<id>")
+@page(blueprint, "GET", "/rounds/<id>", roles=STAFF, live=True)
 def show(id: str) -> ResponseReturnValue:
     return _show(id, "", 200)
 
@@ -79,7 +80,7 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     skip = offset() if turned else (stop.position - 1) // PAGE * PAGE if stop else 0
     shown |= {"rows": stops[skip : skip + PAGE], "skip": skip, "size": PAGE, "turned": turned}
     here = url_for("round_page.show", id=id, stop=wanted or None, **({"from": skip} if turned else {}))
-    return page("picking/round.html", **shown, here=here, last=last_scan(Station.BIN, id), said=said), status
+    return render("picking/round.html", **shown, here=here, last=last_scan(Station.BIN, id), said=said), status
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,7 +125,7 @@ def _listed(stop: Any, spot: Spot, round_id: str) -> dict[str, Any]:
     return {**told, **where, "says": says, "section": stop.section, "waits": waits, "done": done}
 
 
-@blueprint.post("/rounds/<id>/close")
+@page(blueprint, "POST", "/rounds/<id>/close", roles=STAFF)
 def close(id: str) -> ResponseReturnValue:
     said, status = act(lambda unit: rounds.close_round(unit, id))
     if said:

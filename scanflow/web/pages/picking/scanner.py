@@ -6,7 +6,8 @@ from flask import Blueprint
 from flask.typing import ResponseReturnValue
 
 from labels import code128
-from scanflow.web.pages.shown import page
+from scanflow.web.pages.declare import STAFF, page
+from scanflow.web.pages.shown import render
 
 blueprint = Blueprint("scanner_page", __name__)
 TEST_TEXT = "AQZWYM0123"
@@ -26,7 +27,7 @@ def bars(text: str) -> tuple[int, str]:
     return place + code128.QUIET, "".join(path)
 
 
-@blueprint.get("/scanner")
+@page(blueprint, "GET", "/scanner", roles=STAFF)
 def show() -> ResponseReturnValue:
     width, path = bars(TEST_TEXT)
-    return page("picking/scanner.html", test_text=TEST_TEXT, width=width, path=path, module=MODULE_PX)
+    return render("picking/scanner.html", test_text=TEST_TEXT, width=width, path=path, module=MODULE_PX)

@@ -12,30 +12,30 @@ from scanflow.domain.things import Station
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views import stock as slot_views
 from scanflow.storage.views import where as where_views
+from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.picking.last_scan import last_scan
-from scanflow.web.pages.shown import look, page, where_are
+from scanflow.web.pages.shown import look, render, where_are
 
-tray = Blueprint("tray_page", __name__)
-shelf = Blueprint("shelf_page", __name__)
+blueprint = Blueprint("station_page", __name__)
 SHOWN = 60
 
 
-@tray.get("/tray")
-def show() -> ResponseReturnValue:
+@page(blueprint, "GET", "/tray", roles=STAFF, live=True, menu=Entry(6, "Tray", "y"))
+def tray() -> ResponseReturnValue:
     counts = look(room_views.counts)
     due = look(slot_views.slot_list, state="due", limit=SHOWN + 1)
-    return page(
+    return render(
         "picking/tray.html",
         counts=counts,
         due=due,
         shown=SHOWN,
         last=last_scan(Station.TRAY, ""),
-        here=url_for("tray_page.show"),
+        here=url_for("station_page.tray"),
     )
 
 
-@shelf.get("/shelf", endpoint="show")
-def show_shelf() -> ResponseReturnValue:
+@page(blueprint, "GET", "/shelf", roles=STAFF, live=True, menu=Entry(7, "Shelf", "h"))
+def shelf() -> ResponseReturnValue:
     names = look(room_views.bin_names)
     wanted = _bin_of(request.args.get("bin", "").strip().upper())
     bin_ = wanted if wanted in names else ""
@@ -44,7 +44,7 @@ def show_shelf() -> ResponseReturnValue:
     last = last_scan(Station.SHELF, bin_) if bin_ else None
     shown = {"bins": names, "bin": bin_, "wanted": wanted, "slots": slots, "back": back, "where": where_are(slots)}
     shown |= {"is_card": slot_code.is_card_like(wanted)}
-    return page("picking/shelf.html", **shown, last=last, here=url_for("shelf_page.show", bin=bin_ or None))
+    return render("picking/shelf.html", **shown, last=last, here=url_for("station_page.shelf", bin=bin_ or None))
 
 
 def _bin_of(text: str) -> str:

@@ -18,14 +18,14 @@ from scanflow.planning.bulk import Bulk
 from scanflow.planning.curve import curve
 from scanflow.planning.room import free_places
 from scanflow.planning.sizing import Sizing, size_section
-from scanflow.storage.access import Role
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import room as room_views
 from scanflow.web import problem
-from scanflow.web.door.visitors import need, shop
+from scanflow.web.door.visitors import shop
+from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.planning import form as plan_form
 from scanflow.web.pages.planning import typed
-from scanflow.web.pages.shown import act, look, page
+from scanflow.web.pages.shown import act, look, render
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
 from scanflow.workflow.ports import Invalid, Refused, must
@@ -104,7 +104,7 @@ def _racks(bins: int) -> tuple[list[tuple[str, int, int]], str]:
     return [each for each in free if each[2]], next(fitting, "")
 
 
-@blueprint.get("/plan")
+@page(blueprint, "GET", "/plan", roles=STAFF)
 def show() -> ResponseReturnValue:
     given = _given(request.args)
     step, said, status = _reached(given, min(max(request.args.get("step", 1, type=int), 1), LAST))
@@ -126,13 +126,12 @@ def _step(step: int, given: dict[str, str], said: str, status: int) -> ResponseR
         bins = -(-_count(given)[0] // per_bin)
         racks, room = _racks(bins)
         shown |= {"bins": bins, "racks": racks, "rack": given["rack"] or room or OWN_RACK, "own_rack": OWN_RACK}
-    return page("planning/plan.html", **shown, per_bin=per_bin, found=found), status
+    return render("planning/plan.html", **shown, per_bin=per_bin, found=found), status
 
 
-@blueprint.post("/plan")
+@page(blueprint, "POST", "/plan")
 def make() -> ResponseReturnValue:
     """The section with its slots, in one step."""
-    need(Role.OWNER)
     given = _given(request.form)
     step, said, status = _reached(given, LAST)
     if said:
@@ -152,9 +151,9 @@ def make() -> ResponseReturnValue:
     return redirect(url_for("plan_page.made", code=given["code"]), 303)
 
 
-@blueprint.get("/plan/made/<code>")
+@page(blueprint, "GET", "/plan/made/<code>", roles=STAFF)
 def made(code: str) -> ResponseReturnValue:
     section = next((each for each in look(room_views.section_list) if each.code == code), None)
     if section is None:
         raise Problem(404, "not_found", f"There is no section {code}.")
-    return page("planning/made.html", section=section)
+    return render("planning/made.html", section=section)

@@ -8,12 +8,13 @@ from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
 from scanflow.web.door.visitors import shop, visitor
-from scanflow.web.pages.shown import page
+from scanflow.web.pages.declare import page
+from scanflow.web.pages.shown import render
 
 blueprint = Blueprint("amiss_page", __name__)
 
 
-@blueprint.get("/amiss")
+@page(blueprint, "GET", "/amiss")
 def show() -> ResponseReturnValue:
     return _shown()
 
@@ -23,10 +24,10 @@ def _shown(said: str = "", status: int = 200) -> ResponseReturnValue:
     note = guard.note
     verified = datetime.fromisoformat(note.whole) if note and note.whole else None
     shown = {"verified": verified, "last_good": note.last_good if note else ""}
-    return page("shop/amiss.html", findings=guard.amiss, said=said, **shown), status
+    return render("shop/amiss.html", findings=guard.amiss, said=said, **shown), status
 
 
-@blueprint.post("/amiss")
+@page(blueprint, "POST", "/amiss")
 def accept() -> ResponseReturnValue:
     """Go on with it, for a reason that the ledger keeps."""
     reason = request.form.get("reason", "").strip()

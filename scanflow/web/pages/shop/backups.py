@@ -19,8 +19,9 @@ from scanflow.storage.unit import SqlUnit
 from scanflow.web.backup_words import age, newest, sentences
 from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.pages.access.pairing import qr
+from scanflow.web.pages.declare import page
 from scanflow.web.pages.forms import write
-from scanflow.web.pages.shown import act, page
+from scanflow.web.pages.shown import act, render
 from scanflow.web.problem import Problem, of
 from scanflow.workflow import backups
 from scanflow.workflow.ports import Invalid, Missing, Refused
@@ -29,7 +30,7 @@ blueprint = Blueprint("backup_page", __name__)
 CHUNK = 64 * 1024
 
 
-@blueprint.get("/backups")
+@page(blueprint, "GET", "/backups")
 def show() -> ResponseReturnValue:
     return _show("", 200)
 
@@ -52,7 +53,7 @@ def _show(said: str, status: int) -> ResponseReturnValue:
         "longest": backups.LONGEST_PATH,
         "given": request.form,
     }
-    return page("shop/backups.html", **shown, said=said), status
+    return render("shop/backups.html", **shown, said=said), status
 
 
 def _done(work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
@@ -64,13 +65,13 @@ def _back() -> ResponseReturnValue:
     return redirect(url_for("backup_page.show"), 303)
 
 
-@blueprint.post("/backups/now")
+@page(blueprint, "POST", "/backups/now")
 def now() -> ResponseReturnValue:
     shop().keeper.now()
     return _back()
 
 
-@blueprint.post("/backups/places")
+@page(blueprint, "POST", "/backups/places")
 def add() -> ResponseReturnValue:
     """The first backup there is begun at once; where it is to be encrypted, once the recovery key was typed back."""
     path = request.form.get("path", "")
@@ -93,25 +94,25 @@ def _own() -> str | None:
     return str(folder) if folder else None
 
 
-@blueprint.post("/backups/remove")
+@page(blueprint, "POST", "/backups/remove")
 def remove() -> ResponseReturnValue:
     path = request.form.get("path", "")
     return _done(lambda unit: backups.remove(unit, path))
 
 
-@blueprint.post("/backups/plan")
+@page(blueprint, "POST", "/backups/plan")
 def plan() -> ResponseReturnValue:
     numbers = {name: request.form.get(name, type=int) for name in backups.LIMITS}
     return _done(lambda unit: backups.plan(unit, **numbers))
 
 
-@blueprint.post("/backups/plain")
+@page(blueprint, "POST", "/backups/plain")
 def plain() -> ResponseReturnValue:
     path = request.form.get("path", "")
     return _done(lambda unit: backups.leave_plain(unit, path))
 
 
-@blueprint.post("/backups/encrypt")
+@page(blueprint, "POST", "/backups/encrypt")
 def encrypt() -> ResponseReturnValue:
     path = request.form.get("path", "")
     with shop().looking() as unit:
@@ -125,7 +126,7 @@ def _new_key(path: str) -> ResponseReturnValue:
     return _key_page(path, recipient, key=key)
 
 
-@blueprint.get("/backups/key")
+@page(blueprint, "GET", "/backups/key")
 def key() -> ResponseReturnValue:
     """For a key that was shown before, and not tried to the end."""
     place = _place(request.args.get("path", ""))
@@ -134,10 +135,10 @@ def key() -> ResponseReturnValue:
 
 def _key_page(path: str, recipient: str, said: str = "", key: str = "", status: int = 200) -> ResponseReturnValue:
     shown = {"path": path, "recipient": recipient, "recovery_key": key, "code": qr(key) if key else "", "said": said}
-    return page("shop/backup_key.html", **shown), status
+    return render("shop/backup_key.html", **shown), status
 
 
-@blueprint.post("/backups/key")
+@page(blueprint, "POST", "/backups/key")
 def try_key() -> ResponseReturnValue:
     """The key was typed back: from now on backups there are encrypted, and one is made and read back with it."""
     path, recipient, typed = (request.form.get(name, "") for name in ("path", "recipient", "typed"))
@@ -169,7 +170,7 @@ def _place(path: str) -> Place:
     return place
 
 
-@blueprint.get("/backups/download")
+@page(blueprint, "GET", "/backups/download")
 def download() -> ResponseReturnValue:
     """The newest backup as one file, a plain one if there is any."""
     found = shop().keeper.packing()

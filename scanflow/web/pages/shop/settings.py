@@ -14,7 +14,8 @@ from labels.paper import COLOURS
 from scanflow.domain import events
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import room as room_views
-from scanflow.web.pages.shown import act, look, page
+from scanflow.web.pages.declare import Entry, page
+from scanflow.web.pages.shown import act, look, render
 from scanflow.workflow import stock
 from scanflow.workflow.counts import cycle
 from scanflow.workflow.parcels import hand_over
@@ -23,7 +24,7 @@ from scanflow.workflow.ports import Invalid
 blueprint = Blueprint("settings_page", __name__)
 
 
-@blueprint.get("/settings")
+@page(blueprint, "GET", "/settings", menu=Entry(14, "Settings", "s"))
 def show() -> ResponseReturnValue:
     return _show("", 200)
 
@@ -35,7 +36,7 @@ def _show(said: str, status: int) -> ResponseReturnValue:
     colours = sorted(COLOURS, key=lambda name: name in used)
     zones = sorted(available_timezones())
     shown = {"sections": sections, "racks": racks, "colours": colours, "zones": zones, "given": request.form}
-    return page("shop/settings.html", **shown, said=said), status
+    return render("shop/settings.html", **shown, said=said), status
 
 
 def _done(part: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
@@ -43,7 +44,7 @@ def _done(part: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
     return _show(said, status) if said else redirect(url_for("settings_page.show", _anchor=part), 303)
 
 
-@blueprint.post("/settings")
+@page(blueprint, "POST", "/settings")
 def save() -> ResponseReturnValue:
     def work(unit: SqlUnit) -> None:
         name, zone = request.form.get("name", "").strip(), request.form.get("zone", "").strip()
@@ -89,7 +90,7 @@ def _number(name: str, least: int, most: int) -> int:
     return value
 
 
-@blueprint.post("/settings/sections")
+@page(blueprint, "POST", "/settings/sections")
 def add_section() -> ResponseReturnValue:
     def work(unit: SqlUnit) -> None:
         code, name = request.form.get("code", "").strip().upper(), request.form.get("section", "").strip()
@@ -104,7 +105,7 @@ def add_section() -> ResponseReturnValue:
     return _done("sections", work)
 
 
-@blueprint.post("/settings/racks/<name>")
+@page(blueprint, "POST", "/settings/racks/<name>")
 def place_rack(name: str) -> ResponseReturnValue:
     def work(unit: SqlUnit) -> None:
         start = request.form.get("start", type=float)

@@ -21,8 +21,9 @@ from scanflow.storage.views.where import Duty
 from scanflow.web.backup_words import sentences
 from scanflow.web.count_words import subject
 from scanflow.web.door.visitors import shop
+from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.picking.rounds import round_of
-from scanflow.web.pages.shown import count, page, where_are
+from scanflow.web.pages.shown import count, render, where_are
 
 blueprint = Blueprint("today", __name__)
 SHOWN = 8
@@ -93,13 +94,13 @@ def next_of(day: Day, *, scan_at_bin: bool = True) -> Next:
     if counts["held"]:
         return Next(f"Settle {count(counts['held'], 'held line')}", url_for("order_page.index", state="held"))
     if counts["due"]:
-        return Next(f"Scan {count(counts['due'], 'card')} into the tray", url_for("tray_page.show"))
+        return Next(f"Scan {count(counts['due'], 'card')} into the tray", url_for("station_page.tray"))
     if counts["slots"]:
         return Next("Put something away", url_for("put_away.show"))
     return Next("Plan the first section", url_for("plan_page.show"))
 
 
-@blueprint.get("/")
+@page(blueprint, "GET", "/", roles=STAFF, live=True, menu=Entry(1, "Today", "t"))
 def show() -> ResponseReturnValue:
     with shop().looking() as unit:
         day, settings = read(unit.connection), unit.settings
@@ -113,4 +114,4 @@ def show() -> ResponseReturnValue:
         "shown": SHOWN,
         "backups": told,
     }
-    return page("shop/today.html", next=next_of(day, scan_at_bin=settings.scan_at_bin), **shown)
+    return render("shop/today.html", next=next_of(day, scan_at_bin=settings.scan_at_bin), **shown)

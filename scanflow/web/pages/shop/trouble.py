@@ -27,8 +27,9 @@ from scanflow.planning.trouble import (
 )
 from scanflow.storage.views import trouble as trouble_views
 from scanflow.web.door.visitors import shop
+from scanflow.web.pages.declare import page
 from scanflow.web.pages.shown import count as units
-from scanflow.web.pages.shown import look, page
+from scanflow.web.pages.shown import look, render
 
 blueprint = Blueprint("trouble_page", __name__)
 DAYS = 90
@@ -78,7 +79,7 @@ PLACES = {
 """Where it went wrong: at a station, in a count, or where a person said so."""
 
 
-@blueprint.get("/trouble")
+@page(blueprint, "GET", "/trouble")
 def show() -> ResponseReturnValue:
     now = shop().clock()
     past = look(trouble_views.past, now - timedelta(days=DAYS))
@@ -87,7 +88,7 @@ def show() -> ResponseReturnValue:
         people = trouble_views.people(unit.connection, past.since) if unit.settings.by_person else None
     found = past.troubles
     wrong, all_ = by_hour([each.at for each in found if each.station != COUNT], zone), by_hour(past.scans, zone)
-    return page(
+    return render(
         "shop/trouble.html",
         since=past.since,
         found=len(found),
@@ -169,4 +170,4 @@ def _said(change: Change) -> dict[str, object]:
 
 
 def _bin(name: str) -> str:
-    return url_for("shelf_page.show", bin=name)
+    return url_for("station_page.shelf", bin=name)

@@ -15,7 +15,8 @@ from labels.paper import COLOURS, SHEETS
 from scanflow.domain.things import Section, Slot
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.door.visitors import shop
-from scanflow.web.pages.shown import page
+from scanflow.web.pages.declare import Entry, page
+from scanflow.web.pages.shown import render
 from scanflow.web.pages.stock import card_design
 from scanflow.web.pages.stock.card_design import DEFAULTS, DUPLEX, STYLES, Design
 from scanflow.workflow.ports import Invalid, must
@@ -37,14 +38,14 @@ def _given(unit: SqlUnit, section: Section) -> dict[str, str]:
     return given
 
 
-@blueprint.get("/cards")
+@page(blueprint, "GET", "/cards", menu=Entry(12, "Cards", "k"))
 def show() -> ResponseReturnValue:
     with shop().looking() as unit:
         sections = unit.find(Section)
         wanted = request.args.get("section", "")
         section = must(unit, Section, wanted) if wanted else next(iter(sections), None)
         if section is None:
-            return page("stock/cards.html", section=None, sections=(), said="")
+            return render("stock/cards.html", section=None, sections=(), said="")
         given = _given(unit, section) | {"section": section.code}
         try:
             design, said = card_design.read(unit, section, given), ""
@@ -55,7 +56,7 @@ def show() -> ResponseReturnValue:
     # the address of a picture says all that it shows, so it changes with the design
     typed = {name: value for name, value in given.items() if value}
     shown = {"section": section, "sections": sections, "given": given, "typed": typed, **choices}
-    return page("stock/cards.html", **shown, design=design, facts=facts, said=said)
+    return render("stock/cards.html", **shown, design=design, facts=facts, said=said)
 
 
 def _drawn(use: Callable[[Design], Response], *, whole_dots: bool = False) -> Response:
@@ -66,13 +67,13 @@ def _drawn(use: Callable[[Design], Response], *, whole_dots: bool = False) -> Re
         return use(design)
 
 
-@blueprint.get("/cards/card.svg")
+@page(blueprint, "GET", "/cards/card.svg")
 def picture() -> ResponseReturnValue:
     """The first card, in millimetres."""
     return _drawn(lambda design: _svg(design, design.single()))
 
 
-@blueprint.get("/cards/sheet.svg")
+@page(blueprint, "GET", "/cards/sheet.svg")
 def sheet_picture() -> ResponseReturnValue:
     """The first sheet, in millimetres."""
     return _drawn(lambda design: _svg(design, design.sheets(first_only=True)[0]))
@@ -82,7 +83,7 @@ def _svg(design: Design, drawn: sheet.Page) -> Response:
     return Response(draw.svg(drawn, title=design.title), mimetype="image/svg+xml")
 
 
-@blueprint.get("/cards/print")
+@page(blueprint, "GET", "/cards/print")
 def download() -> ResponseReturnValue:
     """All sheets as a file to keep: a PDF, or pictures, packed together when there are several."""
     kind = request.args.get("format", "pdf")

@@ -12,10 +12,10 @@ from scanflow.domain.things import Section
 from scanflow.planning.adopting import Sample, trial
 from scanflow.vision import ImageError
 from scanflow.vision.print_check.check import Check
-from scanflow.web.door.bodies import takes_file
 from scanflow.web.door.visitors import shop
+from scanflow.web.pages.declare import page
 from scanflow.web.pages.planning import typed
-from scanflow.web.pages.shown import page
+from scanflow.web.pages.shown import render
 from scanflow.workflow.ports import Invalid, must
 from scanflow.workflow.stock import cards
 
@@ -35,13 +35,12 @@ class Seen:
     error: str = ""
 
 
-@blueprint.get("/cards/check")
+@page(blueprint, "GET", "/cards/check")
 def show() -> ResponseReturnValue:
     return _show(request.args.to_dict(), (), ""), 200
 
 
-@blueprint.post("/cards/check")
-@takes_file
+@page(blueprint, "POST", "/cards/check", takes_file=True)
 def look_at() -> ResponseReturnValue:
     """Judge what was sent; nothing of it is kept."""
     given = request.form.to_dict()
@@ -79,7 +78,7 @@ def _show(given: Mapping[str, str], seen: tuple[Seen, ...], said: str) -> str:
             code = must(unit, Section, given["section"]).code
             samples = [sample for picture in seen for sample in picture.samples]
             tried = trial(samples, cards.room(unit), code).sentences(code, unit.settings.check)
-    return page(
+    return render(
         "stock/check.html",
         given=given,
         sections=sections,

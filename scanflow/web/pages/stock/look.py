@@ -21,9 +21,9 @@ from scanflow.vision import Book, Certainty, ImageError, Picture, Reading
 from scanflow.vision.drawn import draw
 from scanflow.vision.kept import opened
 from scanflow.vision.workers import Readers
-from scanflow.web.door.bodies import takes_file
 from scanflow.web.door.visitors import shop
-from scanflow.web.pages.shown import page
+from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.shown import render
 from scanflow.web.problem import Problem
 from scanflow.workflow.stock import cards
 
@@ -57,13 +57,12 @@ class Seen:
         return sum(card.reading.certainty == certainty for card in self.cards)
 
 
-@blueprint.get("/look")
+@page(blueprint, "GET", "/look", roles=STAFF, menu=Entry(9, "Look", "i"))
 def show() -> ResponseReturnValue:
     return _show((), ""), 200
 
 
-@blueprint.post("/look")
-@takes_file
+@page(blueprint, "POST", "/look", roles=STAFF, takes_file=True)
 def look_at() -> ResponseReturnValue:
     """What is in the pictures that were sent."""
     if request.mimetype != "multipart/form-data":
@@ -79,7 +78,7 @@ def look_at() -> ResponseReturnValue:
 
 
 def _show(seen: tuple[Seen, ...], said: str) -> str:
-    return page("stock/look.html", seen=seen, said=said, most=MOST_PICTURES)
+    return render("stock/look.html", seen=seen, said=said, most=MOST_PICTURES)
 
 
 def _read(readers: Readers, book: Book, file: FileStorage) -> tuple[str, Picture | None, str]:

@@ -11,9 +11,9 @@ from scanflow.domain.things import Slot, Stay
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views import stock as slot_views
-from scanflow.web.door.bodies import takes_file
 from scanflow.web.door.visitors import shop, visitor
-from scanflow.web.pages.shown import act, look, page
+from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.shown import act, look, render
 from scanflow.web.pages.stock import photo_form
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
@@ -26,7 +26,7 @@ CARRIED = ("section", "title", "listing", "notes")
 """What goes along to the page that names the card to fetch."""
 
 
-@blueprint.get("/put-away")
+@page(blueprint, "GET", "/put-away", roles=STAFF, menu=Entry(2, "Put away", "p"))
 def show() -> ResponseReturnValue:
     return _form({name: request.args.get(name, "") for name in FIELDS}, "", 200)
 
@@ -37,11 +37,10 @@ def _form(given: dict[str, str], said: str, status: int) -> ResponseReturnValue:
         sections = room_views.section_list(unit.connection)
         named = stock.fetching(unit, given["section"]) if given["section"] else unit.get(Slot, given["code"])
     shown = {"given": given, "sections": sections, "named": named, "once_more": ONCE_MORE}
-    return page("stock/put_away.html", **shown, said=said), status
+    return render("stock/put_away.html", **shown, said=said), status
 
 
-@blueprint.post("/put-away")
-@takes_file
+@page(blueprint, "POST", "/put-away", roles=STAFF, takes_file=True)
 def store() -> ResponseReturnValue:
     """By the card in hand, or in the slot chosen before; a section alone names the card to fetch."""
     given = {name: request.form.get(name, "").strip() for name in FIELDS}
@@ -87,9 +86,9 @@ def _store(given: dict[str, str], where: dict[str, str]) -> ResponseReturnValue:
     return redirect(url_for("put_away.stored", id=made[0].id), 303)
 
 
-@blueprint.get("/put-away/<id>")
+@page(blueprint, "GET", "/put-away/<id>", roles=STAFF)
 def stored(id: str) -> ResponseReturnValue:
     stay = look(slot_views.stay, id)
     if stay is None:
         raise Problem(404, "not_found", f"There is no stay {id}.")
-    return page("stock/stored.html", stay=stay, reference=slot_code.reference(stay.code, stay.turn))
+    return render("stock/stored.html", stay=stay, reference=slot_code.reference(stay.code, stay.turn))

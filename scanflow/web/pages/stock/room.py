@@ -18,11 +18,11 @@ from scanflow.planning import drawing, layout, racking
 from scanflow.planning.layout import Kind, Walk
 from scanflow.planning.racking import Measured
 from scanflow.planning.room import Shape
-from scanflow.storage.access import Role
 from scanflow.storage.views import planning as plan_views
-from scanflow.web.door.visitors import need, shop
+from scanflow.web.door.visitors import shop
+from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.planning import typed
-from scanflow.web.pages.shown import act, page
+from scanflow.web.pages.shown import act, render
 from scanflow.web.pages.stock import room_drawing
 from scanflow.workflow import stock
 
@@ -52,7 +52,7 @@ class Walks:
     """Things by which sections count; 0 where too few have left, and every bin counts alike."""
 
 
-@blueprint.get("/room")
+@page(blueprint, "GET", "/room", roles=STAFF, menu=Entry(10, "Room", "m"))
 def show() -> ResponseReturnValue:
     return _show("", 200)
 
@@ -69,7 +69,7 @@ def _show(said: str, status: int) -> ResponseReturnValue:
     shown = [each for each in bins if each.rack in names]
     given = _given(request.args, kept)
     fit, cautions, wrong = _cautions(given)
-    return page(
+    return render(
         "stock/room.html",
         racks=racks,
         bins=bins,
@@ -90,16 +90,15 @@ def _show(said: str, status: int) -> ResponseReturnValue:
     ), status
 
 
-@blueprint.post("/room")
+@page(blueprint, "POST", "/room")
 def measure() -> ResponseReturnValue:
     """Keep what racks and bins measure: the room is drawn and walked by it."""
-    need(Role.OWNER)
     measured = _given(request.form, Measured())
     said, status = act(lambda unit: stock.measure_racks(unit, measured))
     return _show(said, status) if said else redirect(url_for("room_page.show"), 303)
 
 
-@blueprint.get("/room/anew")
+@page(blueprint, "GET", "/room/anew")
 def anew() -> ResponseReturnValue:
     """The same bins on as few racks as hold them: often visited ones near the table, heavy ones low. A proposal."""
     with shop().looking() as unit:
@@ -120,7 +119,7 @@ def anew() -> ResponseReturnValue:
         easy_tiers=fit.easy_tiers,
     )
     unknown = low - {kind.code for kind in kinds}
-    return page(
+    return render(
         "stock/room_anew.html",
         found=found,
         here=layout.expected_walk(racks, bins, kinds, shape, stops=STOPS, sampled=ROUNDS),
@@ -152,7 +151,7 @@ def _standing_here(racks: tuple[Rack, ...], bins: Iterable[Bin], chosen: str) ->
 
 
 def _to_shelf(name: str) -> str:
-    return url_for("shelf_page.show", bin=name)
+    return url_for("station_page.shelf", bin=name)
 
 
 def _plan(racks: tuple[Rack, ...], shape: Shape, chosen: str) -> Markup:

@@ -12,13 +12,14 @@ from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import search as search_views
 from scanflow.storage.views import stock as slot_views
 from scanflow.web.door.visitors import shop
-from scanflow.web.pages.shown import PAGE, look, page, where_are
+from scanflow.web.pages.declare import STAFF, page
+from scanflow.web.pages.shown import PAGE, look, render, where_are
 from scanflow.workflow.parcels import shipping
 
 blueprint = Blueprint("search_page", __name__)
 
 
-@blueprint.get("/search")
+@page(blueprint, "GET", "/search", roles=STAFF)
 def show() -> ResponseReturnValue:
     words = request.args.get("q", "").strip()[:200]
     if words:
@@ -28,7 +29,7 @@ def show() -> ResponseReturnValue:
             return redirect(exact, 303)
     orders = look(search_views.search_orders, words, PAGE) if words else ()
     things = look(search_views.search_items, words, PAGE) if words else ()
-    return page("stock/search.html", where=where_are(things), words=words, orders=orders, things=things, size=PAGE)
+    return render("stock/search.html", where=where_are(things), words=words, orders=orders, things=things, size=PAGE)
 
 
 def _exact(unit: SqlUnit, words: str) -> str | None:

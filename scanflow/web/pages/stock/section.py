@@ -18,10 +18,11 @@ from scanflow.planning.sizing import Point, Sizing, intake_carried, judge_sectio
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import room as room_views
 from scanflow.web.door.visitors import shop
+from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.planning import form as plan_form
 from scanflow.web.pages.planning import typed
 from scanflow.web.pages.planning.form import Own
-from scanflow.web.pages.shown import act, page
+from scanflow.web.pages.shown import act, render
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
 from scanflow.workflow.ports import Invalid, must
@@ -49,7 +50,7 @@ class Plan:
     assumptions: tuple[str, ...]
 
 
-@blueprint.get("/sections/<code>")
+@page(blueprint, "GET", "/sections/<code>", roles=STAFF, live=True)
 def show(code: str) -> ResponseReturnValue:
     return _show(code, "", 200)
 
@@ -66,7 +67,7 @@ def _show(code: str, said: str, status: int) -> ResponseReturnValue:
         given["intake"] = f"{own.intake:.3g}"
     plan, wrong = _plan(row, given, own)
     shown: dict[str, Any] = {"section": row, "own": own, "bins": bins, "most_bins": BINS, "given": given, "plan": plan}
-    return page(
+    return render(
         "stock/section.html", **shown, risks=plan_form.RISKS, odds=plan_form.odds, said=said or wrong, most=MOST
     ), status
 
@@ -107,7 +108,7 @@ def _more(missing: int, last: int, slots_per_bin: int) -> int:
     return missing + -(last + missing) % slots_per_bin if missing > 0 else 0
 
 
-@blueprint.get("/sections/<code>/near")
+@page(blueprint, "GET", "/sections/<code>/near")
 def near(code: str) -> ResponseReturnValue:
     """Keeping the bins next to the table for what sells quickly: what it saves, and what it costs."""
     with shop().looking() as unit:
@@ -125,7 +126,7 @@ def near(code: str) -> ResponseReturnValue:
             said = error.detail
         except ValueError as error:
             said = typed.sentence(error)
-    return page("stock/near.html", section=section, given=given, found=found, said=said)
+    return render("stock/near.html", section=section, given=given, found=found, said=said)
 
 
 def _near(given: Mapping[str, str], slots_per_bin: int, walks: Sequence[float]) -> Comparison:
@@ -140,7 +141,7 @@ def _near(given: Mapping[str, str], slots_per_bin: int, walks: Sequence[float]) 
     return compare(intake, quick, quick_stay, slow_stay, slots_per_bin, walks)
 
 
-@blueprint.post("/sections/<code>/slots")
+@page(blueprint, "POST", "/sections/<code>/slots")
 def add_slots(code: str) -> ResponseReturnValue:
 
     def work(unit: SqlUnit) -> None:

@@ -23,10 +23,10 @@ from scanflow.storage.views import stock as slot_views
 from scanflow.storage.views import where as where_views
 from scanflow.storage.views.lists import Rows
 from scanflow.web import problem
-from scanflow.web.door.bodies import takes_file
 from scanflow.web.door.visitors import shop
+from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.forms import write
-from scanflow.web.pages.shown import PAGE, act, look, offset, page, settle_doubt, where_are
+from scanflow.web.pages.shown import PAGE, act, look, offset, render, settle_doubt, where_are
 from scanflow.web.pages.stock import photo_form
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
@@ -37,14 +37,14 @@ blueprint = Blueprint("slot_page", __name__)
 STATES = (*(state.value for state in SlotState), "away")
 
 
-@blueprint.get("/slots")
+@page(blueprint, "GET", "/slots", roles=STAFF, live=True, menu=Entry(8, "Slots", "l"))
 def index() -> ResponseReturnValue:
     section, state = request.args.get("section", ""), request.args.get("state", "")
     state = state if state in STATES else ""
     rows, found = _to_put_back(section) if state == "away" else _listed(section, state)
     sections = look(room_views.section_list)
     shown = {"slots": rows, "found": found, "skip": offset(), "size": PAGE, "placed": where_are(rows)}
-    return page("stock/slots.html", **shown, sections=sections, section=section, state=state)
+    return render("stock/slots.html", **shown, sections=sections, section=section, state=state)
 
 
 def _listed(section: str, state: str) -> tuple[Rows, int]:
@@ -59,7 +59,7 @@ def _to_put_back(section: str) -> tuple[Rows, int]:
     return sorted(look(slot_views.slots_of, shown), key=lambda row: shown.index(row.code)), len(codes)
 
 
-@blueprint.get("/slots/<code>")
+@page(blueprint, "GET", "/slots/<code>", roles=STAFF, live=True)
 def show(code: str) -> ResponseReturnValue:
     return _show(code, "", 200)
 
@@ -74,23 +74,23 @@ def _show(code: str, said: str, status: int, looked: str = "") -> ResponseReturn
     lines = look(order_views.lines_of_stays, [slot.stay]) if slot.stay else ()
     wanted = next((line for line in lines if line.state in LIVE and not line.holds), None)
     shown = {"slot": slot, "stays": stays, "wanted": wanted, "entries": entries, "said": said, "looked": looked}
-    return page("stock/slot.html", where=where_are([slot]), **shown), status
+    return render("stock/slot.html", where=where_are([slot]), **shown), status
 
 
-@blueprint.post("/slots/<code>/lost")
+@page(blueprint, "POST", "/slots/<code>/lost", roles=STAFF)
 def lose_card(code: str) -> ResponseReturnValue:
     said, status = act(lambda unit: stock.lose_card(unit, code))
     return _show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
 
 
-@blueprint.post("/slots/<code>/destroyed")
+@page(blueprint, "POST", "/slots/<code>/destroyed")
 def destroyed(code: str) -> ResponseReturnValue:
     """Of two cards of the slot one is left."""
     said, status = act(lambda unit: cards.destroyed(unit, code))
     return _show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
 
 
-@blueprint.post("/slots/<code>/adopt")
+@page(blueprint, "POST", "/slots/<code>/adopt")
 def adopt(code: str) -> ResponseReturnValue:
     """The card that bears this text stands for the slot."""
     text, looked = request.form.get("text", ""), request.form.get("looked", "")
@@ -100,7 +100,7 @@ def adopt(code: str) -> ResponseReturnValue:
     return _show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
 
 
-@blueprint.post("/slots/<code>/reprint")
+@page(blueprint, "POST", "/slots/<code>/reprint")
 def reprint(code: str) -> ResponseReturnValue:
     """The card again, as a PDF to keep."""
     text, lost = (request.form.get(name, "").strip() for name in ("text", "lost"))
@@ -114,7 +114,7 @@ def reprint(code: str) -> ResponseReturnValue:
     )
 
 
-@blueprint.get("/stays/<id>")
+@page(blueprint, "GET", "/stays/<id>", roles=STAFF, live=True)
 def story(id: str) -> ResponseReturnValue:
     return _story(id, "", 200)
 
@@ -132,7 +132,7 @@ def _story(id: str, said: str, status: int, looked: str = "") -> ResponseReturnV
     reference = slot_code.reference(stay.code, stay.turn)
     shown = {"stay": stay, "stays": stays, "lines": lines, "entries": entries, "reference": reference, "said": said}
     shown |= {"looked": looked, "doubted": doubted}
-    return page("stock/stay.html", **shown, where=where_are([stay]), why=request.args.get("why", "")), status
+    return render("stock/stay.html", **shown, where=where_are([stay]), why=request.args.get("why", "")), status
 
 
 def _done(id: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
@@ -140,13 +140,13 @@ def _done(id: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
     return _story(id, said, status) if said else redirect(url_for("slot_page.story", id=id), 303)
 
 
-@blueprint.post("/stays/<id>/doubts/<doubt>")
+@page(blueprint, "POST", "/stays/<id>/doubts/<doubt>")
 def doubt(id: str, doubt: str) -> ResponseReturnValue:
     """Settle what is doubted of this thing."""
     return _done(id, lambda unit: settle_doubt(unit, doubt))
 
 
-@blueprint.get("/doubts/<id>/photo")
+@page(blueprint, "GET", "/doubts/<id>/photo", roles=STAFF)
 def doubted(id: str) -> ResponseReturnValue:
     """The picture of a thing as it was when it was doubted."""
     with shop().looking() as unit:
@@ -159,7 +159,7 @@ def doubted(id: str) -> ResponseReturnValue:
     return response
 
 
-@blueprint.post("/stays/<id>/edit")
+@page(blueprint, "POST", "/stays/<id>/edit", roles=STAFF)
 def edit(id: str) -> ResponseReturnValue:
     given = {name: request.form.get(name, "").strip() for name in ("title", "listing", "notes")}
     if not given["title"]:
@@ -167,8 +167,7 @@ def edit(id: str) -> ResponseReturnValue:
     return _done(id, lambda unit: stock.change_item(unit, id, **given))
 
 
-@blueprint.post("/stays/<id>/photo")
-@takes_file
+@page(blueprint, "POST", "/stays/<id>/photo", roles=STAFF, takes_file=True)
 def photo(id: str) -> ResponseReturnValue:
     """A picture of the thing; back to the page that it was sent from."""
     try:
@@ -184,7 +183,7 @@ def photo(id: str) -> ResponseReturnValue:
     return redirect(url_for("put_away.stored" if stored else "slot_page.story", id=id), 303)
 
 
-@blueprint.post("/stays/<id>/withdraw")
+@page(blueprint, "POST", "/stays/<id>/withdraw")
 def withdraw(id: str) -> ResponseReturnValue:
     reason = request.form.get("reason", "").strip()
     if not reason:
@@ -192,7 +191,7 @@ def withdraw(id: str) -> ResponseReturnValue:
     return _done(id, lambda unit: stock.withdraw(unit, id, reason))
 
 
-@blueprint.post("/stays/<id>/move")
+@page(blueprint, "POST", "/stays/<id>/move", roles=STAFF)
 def move(id: str) -> ResponseReturnValue:
     """Into the slot whose code or card text was given."""
     to = slot_code.compact(request.form.get("to", ""))
@@ -204,7 +203,7 @@ def move(id: str) -> ResponseReturnValue:
     return _moved(id, work, to)
 
 
-@blueprint.post("/stays/<id>/exchange")
+@page(blueprint, "POST", "/stays/<id>/exchange", roles=STAFF)
 def exchange(id: str) -> ResponseReturnValue:
     """With the thing in the slot whose code or card text was given."""
     return _moved(id, lambda unit: stock.exchange(unit, id, _slot_named(unit, "with")))

@@ -1,0 +1,109 @@
+"""A page as it is declared: from this it is routed, admitted, done once, followed, and named in the menu."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import wraps
+
+from flask import Blueprint, g
+from flask.typing import ResponseReturnValue
+
+from scanflow.storage.access import Role
+from scanflow.web.door import bodies, visitors
+from scanflow.web.door.visitors import need, shop
+from scanflow.web.pages import forms
+
+ANYONE: tuple[Role, ...] = ()
+"""It needs nobody: the front door."""
+OWNER = (Role.OWNER,)
+STAFF = (Role.OWNER, Role.HELPER)
+"""Scan, put away, pack, look. A program has no pages: it has the API."""
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """A line of the menu, after those of a lower `place`; the browser's own keys with `key` lead there."""
+
+    place: int
+    label: str
+    key: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """A page, or what a form of a page does. `live`: it follows what changes elsewhere (`js/page/changes.js`)."""
+
+    method: str
+    path: str
+    roles: tuple[Role, ...]
+    live: bool
+    menu: Entry | None
+
+
+PAGES: dict[str, Page] = {}
+"""All pages by endpoint."""
+
+BLUEPRINTS: dict[str, Blueprint] = {}
+
+View = Callable[..., ResponseReturnValue]
+
+
+def page(
+    blueprint: Blueprint,
+    method: str,
+    path: str,
+    *,
+    roles: tuple[Role, ...] = OWNER,
+    live: bool = False,
+    takes_file: bool = False,
+    menu: Entry | None = None,
+) -> Callable[[View], View]:
+    """Declares a page and routes it; the view is given the path's ids. It is the owner's alone unless `roles` say else.
+
+    A form that comes again, with its key, gets the answer that it got before, and the view is not asked.
+    """
+
+    def register(view: View) -> View:
+        declared = Page(method, path, roles, live, menu)
+        PAGES[f"{blueprint.name}.{view.__name__}"] = declared
+        BLUEPRINTS[blueprint.name] = blueprint
+        answered = _admitted(declared, view) if roles else visitors.needs_nobody(view)
+        blueprint.add_url_rule(
+            path, view.__name__, bodies.takes_file(answered) if takes_file else answered, methods=[method]
+        )
+        return view
+
+    return register
+
+
+def _admitted(declared: Page, view: View) -> View:
+    @wraps(view)
+    def admitted(**ids: str) -> ResponseReturnValue:
+        need(*declared.roles)
+        before = forms.answer_again() if declared.method == "POST" else None
+        if before is not None:
+            return before
+        if declared.live or declared.method == "POST":
+            _note_seq()
+        return view(**ids)
+
+    return admitted
+
+
+def _note_seq() -> None:
+    """Where the ledger ends before a page is read, so that what comes meanwhile counts as news."""
+    with shop().looking() as unit:
+        g.seq = unit.seq
+
+
+def may(endpoint: str) -> bool:
+    """Whether the visitor may use a page: links to others are not shown."""
+    roles, visitor = PAGES[endpoint].roles, g.get("visitor")
+    return not roles or (visitor is not None and visitor.role in roles)
+
+
+def menu() -> list[tuple[str, Entry]]:
+    """The pages that stand in the visitor's menu, by endpoint."""
+    named = [(endpoint, each.menu) for endpoint, each in PAGES.items() if each.menu is not None and may(endpoint)]
+    return sorted(named, key=lambda each: each[1].place)
