@@ -8,15 +8,14 @@ from datetime import datetime, timedelta
 from typing import Any
 
 from calls import Calls, photo
-from clients import client_of
+from clients import client_of, new_token
 from flask import Flask
 from PIL import Image
 
 from labels.slot_code import card_text
+from scanflow.domain.access import Role
 from scanflow.exchange import csv_table, mapping
 from scanflow.shop import Shop
-from scanflow.storage import access, mappings
-from scanflow.storage.access import Role
 from scanflow.workflow.stock import cards
 
 FIRST_DAY = datetime.fromisoformat("2026-03-02T08:00:00+00:00")
@@ -97,11 +96,11 @@ class BusyShop:
 
     def _people(self) -> None:
         """A password with a session, tokens, and a paired phone."""
-        self.shop.act("owner", lambda unit: access.set_password(unit.connection, PASSWORD, unit.at))
+        self.shop.act("owner", lambda unit: unit.access.set_password(PASSWORD))
         assert 302 <= self.app.test_client().post("/login", data={"password": PASSWORD}).status_code <= 303
-        self.shop.token("label printer", Role.PROGRAM)
+        new_token(self.shop, "label printer", Role.PROGRAM)
         client_of(self.app, self.shop, Role.HELPER)
-        link = self.shop.act("owner", lambda unit: access.make_pairing_link(unit.connection, unit.at))
+        link = self.shop.act("owner", lambda unit: unit.access.make_pairing_link())
         assert 303 == self.app.test_client().post(f"/pair/{link}", data={"name": "Blue phone"}).status_code
 
     def _stock(self) -> None:
@@ -168,7 +167,7 @@ class BusyShop:
         table = csv_table.read_table(rows.encode())
         columns = mapping.guess(table).to_json()
         signature = mapping.signature(table.headers)
-        self.shop.act("owner", lambda unit: mappings.save(unit.connection, "Fair", signature, columns))
+        self.shop.act("owner", lambda unit: unit.mappings.save("Fair", signature, columns))
         assert 1 <= self.calls.upload("/api/orders/import", file=rows.encode(), mapping="Fair")["loaded"]
 
     def _first_round(self) -> None:

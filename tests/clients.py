@@ -6,17 +6,28 @@ import pytest
 from flask import Flask
 from flask.testing import FlaskClient
 
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
+from scanflow.workflow import access
 
 SQLITE_ONLY = pytest.mark.parametrize("database_url", ["sqlite"], indirect=True)
 """For tests of what doesn't depend on the database."""
+
+
+def new_token(shop: Shop, name: str, role: Role) -> str:
+    """The secret of a new access token."""
+    return shop.act(name, lambda unit: access.make_token(unit, name, role))
+
+
+def setup_link(shop: Shop) -> str:
+    """The secret of a new link that sets the owner's password."""
+    return shop.act("scanflow", access.setup_link)
 
 
 def client_of(app: Flask, shop: Shop, role: Role) -> FlaskClient:
     """Calls with a new token of this role, named like it; the owner's own name is the owner's."""
     client = app.test_client()
     client.environ_base["HTTP_AUTHORIZATION"] = (
-        f"Bearer {shop.token('boss' if role is Role.OWNER else role.value, role)}"
+        f"Bearer {new_token(shop, 'boss' if role is Role.OWNER else role.value, role)}"
     )
     return client

@@ -18,9 +18,9 @@ from flask.testing import FlaskClient
 from hypothesis import settings
 from sqlalchemy import create_engine, select, text
 
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
 from scanflow.storage import tables
-from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app

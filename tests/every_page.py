@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from contextlib import suppress
 from urllib.parse import urlsplit
 
+from clients import setup_link
 from flask import Flask
 from furnished import Furnished
 from shown_counts import two_counts
@@ -14,7 +15,6 @@ from werkzeug.exceptions import NotFound
 from scanflow.domain.life import Hold, ParcelState
 from scanflow.domain.things import Line, Parcel
 from scanflow.shop import Shop
-from scanflow.storage import access
 from scanflow.workflow import backups
 
 FILES = frozenset(
@@ -28,6 +28,48 @@ FILES = frozenset(
 """What is asked for by GET and gives no page: pictures, styles, files to keep."""
 
 
+ALWAYS = (
+    "/",
+    "/put-away",
+    "/orders",
+    "/orders?state=held",
+    "/orders/load",
+    "/rounds",
+    "/table",
+    "/table?table=two",
+    "/hand-over",
+    "/tray",
+    "/shelf",
+    "/slots",
+    "/slots?state=away",
+    "/search",
+    "/search?q=saddle",
+    "/ledger",
+    "/ledger?about=D001",
+    "/trouble",
+    "/look",
+    "/counts",
+    "/settings",
+    "/scanner",
+    "/cards",
+    "/room",
+    "/room/anew",
+    "/cards/check",
+    "/closing-up",
+    "/amiss",
+    "/devices",
+    "/account",
+    "/backups",
+    "/plan",
+    "/plan?section=Bells&code=b&step=2",
+    "/plan?section=Bells&code=b&slots_per_bin=9&step=3",
+    "/plan?section=Bells&code=b&slots_per_bin=9&intake=9&stay=9&step=4",
+    "/plan?section=Bells&code=b&slots_per_bin=9&intake=9&stay=9&count=9&colour=pink&step=5",
+    "/room?section=D",
+)
+"""The pages that need nothing in the room, by their addresses."""
+
+
 def shown_by(app: Flask, addresses: Iterable[str]) -> set[str]:
     """The endpoints that these addresses lead to."""
     adapter, found = app.url_map.bind("localhost"), set()
@@ -39,8 +81,8 @@ def shown_by(app: Flask, addresses: Iterable[str]) -> set[str]:
 
 def front_door(shop: Shop) -> Iterator[str]:
     """Every page that needs nobody, with a link that works and with one that does not."""
-    pairing = shop.act("owner", lambda unit: access.make_pairing_link(unit.connection, unit.at))
-    yield from ("/login", f"/set-up/{shop.setup_link()}", "/set-up/used", f"/pair/{pairing}", "/pair/used")
+    pairing = shop.act("owner", lambda unit: unit.access.make_pairing_link())
+    yield from ("/login", f"/set-up/{setup_link(shop)}", "/set-up/used", f"/pair/{pairing}", "/pair/used")
     yield from ("/trust", "/offline")
 
 

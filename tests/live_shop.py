@@ -16,7 +16,6 @@ from urllib.request import urlopen
 from playwright.sync_api import Page, expect
 
 from scanflow.shop import Shop
-from scanflow.storage import access
 
 PASSWORD = "saddle-brown-7"
 
@@ -32,7 +31,7 @@ class Live:
 
 def sign_in(page: Page, live: Live) -> None:
     """Set the owner's password and come in with it, by the keyboard."""
-    live.shop.act("owner", lambda unit: access.set_password(unit.connection, PASSWORD, unit.at))
+    live.shop.act("owner", lambda unit: unit.access.set_password(PASSWORD))
     page.goto("/login")
     expect(page.locator("input[name=password]")).to_be_focused()
     page.keyboard.type(PASSWORD)

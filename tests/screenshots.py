@@ -14,7 +14,6 @@ from scanflow import demo
 from scanflow.demo.goods import KINDS
 from scanflow.demo.pictures import Camera
 from scanflow.shop import Shop
-from scanflow.storage import access
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
 from scanflow.web import create_app
@@ -30,7 +29,7 @@ def main() -> None:
         data = Path(folder)
         demo.run(data, lambda _: None)
         shop = Shop(Database(sqlite_url(data)))
-        shop.act("owner", lambda unit: access.set_password(unit.connection, PASSWORD, unit.at))
+        shop.act("owner", lambda unit: unit.access.set_password(PASSWORD))
         with listening(create_app(shop), shop) as server, sync_playwright() as playwright:
             browser = playwright.chromium.launch(executable_path="/usr/bin/chromium", args=CHROMIUM)
             page = browser.new_page(viewport=PHONE, base_url=f"http://127.0.0.1:{server.effective_port}")

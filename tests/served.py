@@ -16,12 +16,13 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
+from clients import new_token
 from racer import Caller, Sent
 
+from scanflow.domain.access import Role
 from scanflow.domain.life import LIVE, CardState, ParcelState
 from scanflow.domain.things import Line, Parcel, Scan, Slot, Stay
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.storage.ledger import first_break
 from scanflow.workflow import stock
@@ -94,7 +95,7 @@ def furnish(url: str) -> str:
     shop = Shop(Database(url))
     shop.act("owner", lambda unit: stock.add_section(unit, "D", "Derailleurs", 3, "yellow"))
     shop.act("owner", lambda unit: stock.add_slots(unit, "D", 6))
-    token = shop.token("racers", Role.OWNER)
+    token = new_token(shop, "racers", Role.OWNER)
     shop.close()
     return token
 

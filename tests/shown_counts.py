@@ -7,6 +7,7 @@ from calls import photo
 from labels.slot_code import card_text
 from scanflow.domain.counts.stocktake import Certainty, How, Looked, Stocktake
 from scanflow.shop import Shop
+from scanflow.vision import photographs
 from scanflow.workflow.counts import looks, resolving, stocktakes
 from scanflow.workflow.counts import report as stocktake_report
 from scanflow.workflow.counts.looks import Shown, Text
@@ -31,7 +32,7 @@ def shown(
         Text(None if how is Certainty.UNREAD else card_text(code), how, corners(row), 2)
         for row, (code, how) in enumerate(zip(cards, certainties, strict=True))
     )
-    picture = shop.photo(photo(*cards))
+    picture = photographs.photo(shop.readers, photo(*cards))
     size = (600, 200 * max(1, len(cards)))
     look = Shown(key, key, texts, How.PHOTO, place, image=True, size=size, photo=picture, **more)
     return shop.act("owner", lambda unit: looks.look(unit, count.id, look))

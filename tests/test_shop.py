@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 from clients import SQLITE_ONLY
+from flask.testing import FlaskClient
 from furnished import furnish
 
 from labels import draw
@@ -17,7 +18,9 @@ from scanflow.shop import Shop
 pytestmark = SQLITE_ONLY
 
 
-def test_a_card_is_drawn_when_its_transaction_is_over(shop: Shop, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_card_is_drawn_when_its_transaction_is_over(
+    client: FlaskClient, shop: Shop, monkeypatch: pytest.MonkeyPatch
+) -> None:
     """While a card is drawn again others write: the ledger grows from elsewhere before the file is there."""
     code = furnish(shop, 1).stays[0].code
     whole, wrote = draw.pdf, []
@@ -29,5 +32,5 @@ def test_a_card_is_drawn_when_its_transaction_is_over(shop: Shop, monkeypatch: p
         whole(*pages, **more)
 
     monkeypatch.setattr(draw, "pdf", meanwhile)
-    assert shop.reprint("owner", code, text=card_text(code)).startswith(b"%PDF")
+    assert client.post(f"/slots/{code}/reprint", data={"text": card_text(code)}).data.startswith(b"%PDF")
     assert 1 == len(wrote)

@@ -12,11 +12,11 @@ from clients import client_of
 from memory import Memory
 
 from labels import slot_code
+from scanflow.domain.access import Role
 from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Section, Slot, Station, Stay
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.storage.ledger import entry_of, first_break
 from scanflow.storage.trust.replay import NOW, rows_now
 from scanflow.storage.views.lists import ledger_page

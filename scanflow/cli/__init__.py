@@ -90,12 +90,17 @@ def demo(context: click.Context, data: Path | None, then_serve: bool, as_json: b
 @in_shop
 def orders(file: Path, mapping: str | None, as_json: bool, data: Path | None, database: str | None) -> None:
     """Load orders from a CSV file. Status 1 if a line is held or a row was refused."""
+    from scanflow.exchange import order_files
+    from scanflow.shop import a_while
+    from scanflow.workflow.orders import file as order_file
     from scanflow.workflow.ports import Invalid
 
     shop = open_shop(data, database)
     try:
-        parsed = shop.read_orders(file.read_bytes(), mapping)
-        done = shop.load(parsed, "scanflow orders")
+        parsed = order_files.read(shop.looking, file.read_bytes(), mapping)
+        with shop.looking() as unit:
+            part = order_file.in_parts(unit, parsed.key, parsed.orders, parsed.rows, a_while)
+        done = shop.act_in_parts("scanflow orders", part)
     except Invalid as error:
         raise click.ClickException(error.detail) from error
     finally:
@@ -117,12 +122,13 @@ def orders(file: Path, mapping: str | None, as_json: bool, data: Path | None, da
 @in_shop
 def token(name: str, role: str, data: Path | None, database: str | None) -> None:
     """Print a new access token called NAME. Only its hash is kept, so it can't be shown again."""
-    from scanflow.storage.access import Role
-    from scanflow.storage.access.names import BadName
+    from scanflow.domain.access import Role
+    from scanflow.domain.access.names import BadName, fit
+    from scanflow.workflow import access
 
     shop = open_shop(data, database)
     try:
-        click.echo(shop.token(name, Role(role)))
+        click.echo(shop.act(fit(name), lambda unit: access.make_token(unit, name, Role(role))))
     except BadName as error:
         raise click.ClickException(str(error)) from error
     finally:

@@ -18,10 +18,12 @@ def password(host: str, port: int, https: bool, data: Path | None, database: str
     The old password works until the link is used; then all browsers are signed out. The service may run meanwhile, or
     be started later.
     """
+    from scanflow.domain.access.names import FAMILY
     from scanflow.web.door.addresses import Listening
+    from scanflow.workflow import access
 
     shop = open_shop(data, database)
     try:
-        click.echo(Listening(host, port, https).set_up(shop.setup_link()))
+        click.echo(Listening(host, port, https).set_up(shop.act(FAMILY, access.setup_link)))
     finally:
         shop.close()

@@ -160,9 +160,10 @@ def _told(work: Callable[[], T]) -> T:
 
 def _tell(shop: "Shop", listening: Any, *, trust: bool) -> None:
     """Where it is, for this machine and for others; and the first link, for somebody at this machine."""
-    from scanflow.storage.access import has_password
+    from scanflow.domain.access.names import FAMILY
     from scanflow.storage.database import trouble_of
     from scanflow.web.door.addresses import EXPOSED
+    from scanflow.workflow import access
 
     click.echo(f"Serving at {listening.here()}, stop with Ctrl+C.")
     if listening.exposed:
@@ -172,12 +173,12 @@ def _tell(shop: "Shop", listening: Any, *, trust: bool) -> None:
         if trust:
             click.echo(f"  which trust it by way of {url.replace('https', 'http', 1)}/trust")
     with shop.looking() as unit:
-        known = has_password(unit.connection)
+        known = unit.access.has_password()
     trouble = trouble_of(shop.database)
     if trouble is not None:
         click.echo(f"Pages can be seen. {trouble.detail}")
     elif not known:
-        click.echo(f"Set the owner's password here, once: {listening.set_up(shop.setup_link())}")
+        click.echo(f"Set the owner's password here, once: {listening.set_up(shop.act(FAMILY, access.setup_link))}")
     _tell_backups(shop)
     sys.stdout.flush()
 

@@ -160,14 +160,15 @@ def _look(shop: Shop, count_id: str, places: Sequence[str], number: int, photo: 
     from dataclasses import replace
 
     from labels import slot_code
-    from scanflow.vision import ImageError
+    from scanflow.vision import ImageError, photographs
     from scanflow.vision.workers import read_file
     from scanflow.workflow.counts import looks
     from scanflow.workflow.ports import Invalid
 
     try:
         content = photo.content or read_file(Path(photo.name))
-        shown = shop.shown(content, key=f"{count_id}-{number}", body=hashlib.sha256(content).hexdigest())
+        known_by = {"key": f"{count_id}-{number}", "body": hashlib.sha256(content).hexdigest()}
+        shown = photographs.shown(shop.looking, shop.readers, content, **known_by)
         named = replace(shown, place=place_of(Path(photo.name), places))
         if not any(text.text and slot_code.is_bin_like(text.text) for text in shown.texts):
             return Image(photo, shop.act(WHO, lambda unit: looks.look(unit, count_id, named)))

@@ -13,6 +13,7 @@ from scanflow.domain.things import Photo
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
+from scanflow.vision import photographs
 from scanflow.workflow import stock
 from scanflow.workflow.ports import Unit
 from scanflow.workflow.stock import photos
@@ -28,7 +29,7 @@ def make(data: Path, now: datetime) -> int:
     try:
         shop.act(WHO, _add_sections)
         for clock[0], code in stored:
-            shop.act(WHO, partial(_store, code=code, photo=shop.photo(drawings.drawing(code))))
+            shop.act(WHO, partial(_store, code=code, photo=photographs.photo(shop.readers, drawings.drawing(code))))
     finally:
         shop.close()
     return len(stored)

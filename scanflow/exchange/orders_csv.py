@@ -1,8 +1,10 @@
 """Orders from the rows of a table. Every row that isn't blank becomes a line of an order or is listed as refused."""
 
+import hashlib
 from dataclasses import dataclass, field
 
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.orders.loaded import RefusedRow
 from scanflow.exchange.csv_table import Row, Table
 from scanflow.exchange.dates import DateOrder, read_date
 from scanflow.exchange.mapping import DATES, FIELDS, ColumnMapping, MappingError, date_order_of, missing
@@ -13,21 +15,21 @@ Key = tuple[str, str]  # channel, number
 
 
 @dataclass(frozen=True, slots=True)
-class Refused:
-    """A row that belongs to no order: `code` is `no_number` or `bad_number`, `text` a sentence with its cells."""
-
-    row: int
-    code: str
-    text: str
-
-
-@dataclass(frozen=True, slots=True)
 class Parsed:
-    """`orders` by the first row of each; `rows`: the row numbers of an order's lines, in the order of its lines."""
+    """`orders` by the first row of each; `rows`: the row numbers of an order's lines, in the order of its lines.
+
+    `refused`: the rows that belong to no order, `no_number` or `bad_number`.
+    """
 
     orders: tuple[IncomingOrder, ...]
-    refused: tuple[Refused, ...]
+    refused: tuple[RefusedRow, ...]
     rows: dict[Key, tuple[int, ...]]
+
+    @property
+    def key(self) -> str:
+        """SHA-256 (hex) of the orders and of their rows: the same file sent again has it."""
+        said = repr((self.orders, sorted(self.rows.items())))
+        return hashlib.sha256(said.encode(errors="backslashreplace")).hexdigest()
 
 
 @dataclass(slots=True)
@@ -46,7 +48,7 @@ def orders(table: Table, mapping: ColumnMapping) -> Parsed:
     _check(table, mapping)
     date_order = mapping.date_order or date_order_of(table, mapping.columns)
     drafts: dict[Key, _Draft] = {}
-    refused: list[Refused] = []
+    refused: list[RefusedRow] = []
     for row in table.rows:
         cells = {name: table.cell(row, mapping.columns[name]) if name in mapping.columns else "" for name in FIELDS}
         key = (" ".join(cells["channel"].split()), " ".join(cells["number"].split()))
@@ -74,12 +76,12 @@ def _check(table: Table, mapping: ColumnMapping) -> None:
         raise MappingError(f"No column holds the {name}; choose one.")
 
 
-def _refusal(row: int, key: Key, cells: dict[str, str]) -> Refused | None:
+def _refusal(row: int, key: Key, cells: dict[str, str]) -> RefusedRow | None:
     said = ", ".join(cell for cell in cells.values() if cell)[:200]  # mapped columns only: the rest may be a buyer's
     if not key[1]:
-        return Refused(row, "no_number", f"This row has no order number: {said}")
+        return RefusedRow(row, "no_number", f"This row has no order number: {said}")
     if any(len(part) > MAX_NUMBER or not part.isprintable() for part in key):
-        return Refused(row, "bad_number", f"This row's order number or channel can't be one: {said}")
+        return RefusedRow(row, "bad_number", f"This row's order number or channel can't be one: {said}")
     return None
 
 

@@ -246,7 +246,7 @@ class Database:
                 yield kind(connection, self._statements, at, who, head, self._words)
         except Exception as error:
             trouble = failing.told(error, self._file)
-            if trouble is None or trouble.code == failing.READONLY:  # it is the unit itself that can't be changed
+            if trouble in (None, error) or trouble.code == failing.READONLY:  # the unit itself can't be changed
                 raise
             raise trouble from error
 

@@ -7,17 +7,19 @@ from sqlalchemy import Connection, delete, insert, select
 from scanflow.storage.tables import mappings
 
 
-def save(connection: Connection, name: str, signature: str, columns: str) -> None:
-    """Remember `columns` under a name, in place of what was there. `signature` names the file's headers."""
-    connection.execute(delete(mappings).where(mappings.c.name == name))
-    connection.execute(insert(mappings), {"name": name, "signature": signature, "columns": columns})
+class Mappings:
+    """A `workflow.ports.Mappings` on one connection."""
 
+    def __init__(self, connection: Connection) -> None:
+        self._connection = connection
 
-def load(connection: Connection, name: str) -> str | None:
-    return connection.execute(select(mappings.c.columns).where(mappings.c.name == name)).scalar()
+    def save(self, name: str, signature: str, columns: str) -> None:
+        self._connection.execute(delete(mappings).where(mappings.c.name == name))
+        self._connection.execute(insert(mappings), {"name": name, "signature": signature, "columns": columns})
 
+    def load(self, name: str) -> str | None:
+        return self._connection.execute(select(mappings.c.columns).where(mappings.c.name == name)).scalar()
 
-def by_signature(connection: Connection, signature: str) -> str | None:
-    """The mapping remembered last for a file of these headers."""
-    query = select(mappings.c.columns).where(mappings.c.signature == signature)
-    return connection.execute(query.order_by(mappings.c.n.desc()).limit(1)).scalar()
+    def by_signature(self, signature: str) -> str | None:
+        query = select(mappings.c.columns).where(mappings.c.signature == signature)
+        return self._connection.execute(query.order_by(mappings.c.n.desc()).limit(1)).scalar()

@@ -33,11 +33,15 @@ from scanflow.domain.life import LIVE, CardState, LineState, StayState, Stocktak
 from scanflow.domain.orders.titles import Stocked, Titled
 from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
 from scanflow.storage import tables
+from scanflow.storage.access import Access
 from scanflow.storage.ledger import canonical, entry_hash
+from scanflow.storage.mappings import Mappings
 from scanflow.storage.prepared import Statements, reader
 from scanflow.storage.rows import COLUMNS, FIELDS, KINDS, thing, values
 from scanflow.storage.stock_words import StockWords
 from scanflow.storage.trust.replay import NOW, REPLAYED, row_now
+from scanflow.storage.views.lists import card_texts
+from scanflow.storage.writing.loads import Loads
 from scanflow.workflow.ports import Facts, Settings
 
 T = TypeVar("T")
@@ -76,6 +80,18 @@ class SqlUnit:
         self._began = self.seq
         self._own_stock = False
         """Whether this unit has changed what is in stock itself."""
+
+    @property
+    def access(self) -> Access:
+        return Access(self.connection, self.at)
+
+    @property
+    def mappings(self) -> Mappings:
+        return Mappings(self.connection)
+
+    @property
+    def loads(self) -> Loads:
+        return Loads(self.connection, self.at)
 
     def new_id(self) -> str:
         return secrets.token_hex(8)
@@ -289,6 +305,9 @@ class SqlUnit:
     def next_slip(self) -> int:
         query = self._statements.get("last slip", lambda: select(func.max(tables.orders.c.slip)))
         return (query.run(self.connection, {}).fetchone()[0] or 0) + 1
+
+    def card_texts(self) -> list[str]:
+        return card_texts(self.connection, self.settings.check)
 
 
 def _name(kind: type) -> Any:

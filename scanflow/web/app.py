@@ -16,6 +16,7 @@ from scanflow.web.door.certificates import Home
 from scanflow.web.door.hosts import Hosts
 from scanflow.web.door.received import Received
 from scanflow.web.door.turns import Turns
+from scanflow.web.pages import errors
 
 
 def create_app(
@@ -35,7 +36,7 @@ def create_app(
     shop.readers.turn = Turns().turn
     app.jinja_env.globals["picture_types"] = accepted
     app.json.sort_keys = False  # type: ignore[attr-defined]
-    problem.register(app)
+    problem.register(app, errors.render)
     hosts.register(app)
     received.register(app)
     bodies.register(app)

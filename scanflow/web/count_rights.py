@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from scanflow.domain.access import Role
 from scanflow.domain.counts.stocktake import Resolved
-from scanflow.storage.access import Role
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.door.visitors import need, visitor
 

@@ -1,10 +1,12 @@
-"""Errors of the API as problem details (RFC 9457); errors of pages are rendered by `pages.errors`."""
+"""Errors as problem details (RFC 9457), which the API answers, and pages in words of their own."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any
 
 from flask import Flask, Response, current_app, json, request
+from flask.typing import ResponseReturnValue
 from werkzeug.exceptions import HTTPException, InternalServerError
 
 from scanflow.domain.life import NotAllowed
@@ -87,7 +89,9 @@ def is_api() -> bool:
     return request.path.startswith("/api/") or request.path == "/api"
 
 
-def register(app: Flask) -> None:
+def register(app: Flask, on_a_page: Callable[[Problem], ResponseReturnValue]) -> None:
+    """Errors anywhere are answered: of the API by `respond`, of pages by `on_a_page`."""
+
     def handle(error: Exception) -> Any:
         if isinstance(error, InternalServerError) and isinstance(error.original_exception, Exception):
             error = error.original_exception  # it came after the view, as its answer was finished
@@ -99,8 +103,6 @@ def register(app: Flask) -> None:
             if isinstance(error, HTTPException) and error.get_response().headers.get("Allow"):
                 response.headers["Allow"] = error.get_response().headers["Allow"]
             return response
-        from scanflow.web.pages import errors
-
-        return errors.render(problem)
+        return on_a_page(problem)
 
     app.register_error_handler(Exception, handle)

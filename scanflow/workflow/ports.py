@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any, Literal, Protocol, TypeVar
 
 from scanflow.domain import events
+from scanflow.domain.access import Role, Visitor
 from scanflow.domain.backups import Backups
+from scanflow.domain.orders.loaded import Far, Loaded
 from scanflow.domain.orders.titles import Stocked
 from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
 from scanflow.planning.racking import Measured
@@ -94,6 +96,82 @@ class Facts:
         return self.line if self.taken and self.line is not None and self.line.live else None
 
 
+class Access(Protocol):
+    """Who may come in. Only hashes are kept of the secrets that are given out here, each once."""
+
+    def make_token(self, name: str, role: Role) -> str:
+        """The secret of a new access token. `BadName`; `NameTaken` if something has the name."""
+        ...
+
+    def make_session(self, visitor: Visitor, agent: str = "") -> str:
+        """The secret of a new session in a browser that says `agent` of itself."""
+        ...
+
+    def end_session(self, secret: str) -> bool:
+        """Sign a browser out; False if it was not signed in."""
+        ...
+
+    def end_sessions(self, *, n: int | None = None) -> list[str]:
+        """End the owner's sessions, or the one of this number. What their browsers said of themselves."""
+        ...
+
+    def make_setup_link(self) -> str: ...
+
+    def make_pairing_link(self) -> str: ...
+
+    def pair(self, link: str, name: str, agent: str = "") -> str:
+        """Use up a link: the secret of a new device of this name. `LinkSpent`, `BadName`, `NameTaken`."""
+        ...
+
+    def rename(self, name: str, to: str) -> bool:
+        """False if there is no token or device of this name. `BadName`, `NameTaken`."""
+        ...
+
+    def revoke(self, name: str) -> bool:
+        """False if there is no token or device of this name."""
+        ...
+
+    def visitor(self, kind: str, secret: str) -> Visitor | None:
+        """Who a token, session or link (`kind`) belongs to, if it is known and has not run out."""
+        ...
+
+    def has_password(self) -> bool: ...
+
+    def set_password(self, password: str, keep: int | None = None) -> None:
+        """Set the owner's password; sessions and links end, but for the session whose number is to `keep`."""
+        ...
+
+    def password_hash(self) -> str | None: ...
+
+
+class Mappings(Protocol):
+    """Which column of an order file holds what, as text, remembered by name."""
+
+    def save(self, name: str, signature: str, columns: str) -> None:
+        """Remember `columns` under a name, in place of what was there. `signature` names the file's headers."""
+        ...
+
+    def load(self, name: str) -> str | None: ...
+
+    def by_signature(self, signature: str) -> str | None:
+        """That which was remembered last for a file of these headers."""
+        ...
+
+
+class Loads(Protocol):
+    """How far a load in parts is, kept in the transaction of each part. `key` names what is loaded."""
+
+    def far(self, key: str) -> Far: ...
+
+    def keep(self, key: str, before: Far, done: int, part: Loaded) -> None:
+        """A part more is in: `done` orders altogether."""
+        ...
+
+    def end(self, key: str, before: Far, last: Loaded) -> Loaded:
+        """All of it, with its last part; how it came about is forgotten."""
+        ...
+
+
 class Unit(Protocol):
     """One unit of work: what is read and written in it stands or falls together.
 
@@ -107,6 +185,15 @@ class Unit(Protocol):
 
     @property
     def seq(self) -> int: ...
+
+    @property
+    def access(self) -> Access: ...
+
+    @property
+    def mappings(self) -> Mappings: ...
+
+    @property
+    def loads(self) -> Loads: ...
 
     def new_id(self) -> str: ...
 
@@ -175,6 +262,10 @@ class Unit(Protocol):
         ...
 
     def next_slip(self) -> int: ...
+
+    def card_texts(self) -> Sequence[str]:
+        """What every card bears that exists, lost, retired and adopted ones too."""
+        ...
 
 
 def must(unit: Unit, kind: type[T], name: str) -> T:

@@ -18,11 +18,10 @@ from playwright.sync_api import Locator, Page, sync_playwright
 from verdict_bench import serving
 
 from labels import slot_code
+from scanflow.domain.access import Role, Visitor
 from scanflow.domain.life import LineState
 from scanflow.domain.things import Line, Order, Stay, Stop
 from scanflow.shop import Shop
-from scanflow.storage import access
-from scanflow.storage.access import Role, Visitor
 from scanflow.storage.database import Database
 from scanflow.web.door.visitors import COOKIE
 from scanflow.workflow import stock
@@ -99,7 +98,7 @@ def at_a_page(*more: str) -> Iterator[tuple[Person, Shop, Path]]:
         with serving(Path(folder)) as port:
             browser = playwright.chromium.launch(executable_path=program, args=[*ARGUMENTS, *more])
             page = browser.new_page(base_url=f"http://127.0.0.1:{port}", viewport={"width": 1100, "height": 900})
-            secret = shop.act("owner", lambda unit: access.make_session(unit.connection, OWNER, unit.at))
+            secret = shop.act("owner", lambda unit: unit.access.make_session(OWNER))
             page.context.add_cookies([{"name": COOKIE, "value": secret, "url": f"http://127.0.0.1:{port}"}])
             page.goto("/")
             yield Person(page), shop, Path(folder)

@@ -18,16 +18,17 @@ from statistics import median
 from tempfile import TemporaryDirectory
 from time import perf_counter
 
+from clients import new_token
 from filled_shop import fill
 from sqlalchemy import insert, update
 from verdict_bench import Client, Packer, serving
 
 from labels.slot_code import slip_text
 from scanflow.domain import events
+from scanflow.domain.access import Role
 from scanflow.domain.things import Item, Photo
 from scanflow.shop import Shop
 from scanflow.storage import backups, tables
-from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 
 THINGS, PICTURE, THUMB = 10_000, 800_000, 8_000
@@ -103,7 +104,7 @@ def main() -> None:
         folder = Path(name)
         shop = Shop(Database(f"sqlite:///{folder}/shop.db"))
         cards = fill(shop.database, THINGS, ORDERS)
-        token = shop.token("bench", Role.PROGRAM)
+        token = new_token(shop, "bench", Role.PROGRAM)
         add_pictures(shop.database, THINGS)
         place = folder / "place"
         begin = perf_counter()

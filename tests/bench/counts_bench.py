@@ -41,7 +41,7 @@ from scanflow.domain.counts.stocktake import TRAY, Certainty, How
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
-from scanflow.vision import ImageError
+from scanflow.vision import ImageError, photographs
 from scanflow.vision.workers import Readers
 from scanflow.workflow import stock
 from scanflow.workflow.counts import looks, stocktakes
@@ -206,7 +206,7 @@ def ours(shop: Shop, labels: bool) -> Callable[[Taken, str], Shown]:
 
     def shown(one: Taken, key: str) -> Shown:
         content = one.file.read_bytes()
-        seen = shop.shown(content, key=key, body=hashlib.sha256(content).hexdigest())
+        seen = photographs.shown(shop.looking, shop.readers, content, key=key, body=hashlib.sha256(content).hexdigest())
         cards = tuple(text for text in seen.texts if not slot_code.is_bin_like(text.text or ""))
         return seen if labels else replace(seen, texts=cards, place=one.bin)
 
@@ -304,7 +304,9 @@ def photos(folders: Sequence[Path]) -> None:
 
 def _shown(shop: Shop, count_id: str, number: int, file: Path) -> bool:
     try:
-        shown = shop.shown(file.read_bytes(), key=f"{count_id}-{number}", body=str(number), place="A-1-1")
+        shown = photographs.shown(
+            shop.looking, shop.readers, file.read_bytes(), key=f"{count_id}-{number}", body=str(number), place="A-1-1"
+        )
     except ImageError:
         return False
     shop.act(WHO, lambda unit: looks.look(unit, count_id, shown))

@@ -29,10 +29,11 @@ from statistics import median, quantiles
 from tempfile import TemporaryDirectory
 from urllib.parse import urlencode
 
+from clients import new_token
+
 from labels.slot_code import card_text
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
-from scanflow.storage import access
-from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
 from scanflow.workflow import stock
@@ -194,10 +195,10 @@ ATTACKS: dict[str, Attack] = {
 def furnish(folder: Path) -> str:
     """A shop with a password and a slot, and the token of a station."""
     shop = Shop(Database(sqlite_url(folder)))
-    shop.act("owner", lambda unit: access.set_password(unit.connection, PASSWORD, unit.at))
+    shop.act("owner", lambda unit: unit.access.set_password(PASSWORD))
     shop.act("owner", lambda unit: stock.add_section(unit, "D", "Derailleurs", 4, "blue"))
     shop.act("owner", lambda unit: stock.add_slots(unit, "D", 4))
-    token = shop.token("station", Role.PROGRAM)
+    token = new_token(shop, "station", Role.PROGRAM)
     shop.close()
     return token
 

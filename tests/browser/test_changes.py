@@ -17,7 +17,6 @@ from labels.slot_code import card_text
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Item, Slot, Station, Stay
 from scanflow.shop import Shop
-from scanflow.storage import access
 from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
 from scanflow.workflow import stock
@@ -233,7 +232,7 @@ def test_bursts_are_joined(live: Live, desk: Page, room: Furnished) -> None:
 def test_who_is_signed_out_elsewhere_is_asked_to_sign_in(live: Live, desk: Page) -> None:
     """The page of a browser that was signed out leads to the sign-in without a press."""
     desk.goto("/")
-    live.shop.act("owner", lambda unit: access.set_password(unit.connection, "another-one-8", unit.at))
+    live.shop.act("owner", lambda unit: unit.access.set_password("another-one-8"))
     desk.wait_for_url("**/login?next=/", timeout=2 * PATIENCE)
 
 

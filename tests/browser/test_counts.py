@@ -17,7 +17,6 @@ from scanflow.domain.counts.stocktake import Looked
 from scanflow.domain.life import StayState
 from scanflow.domain.things import Stay
 from scanflow.shop import Shop
-from scanflow.storage import access
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
 from scanflow.workflow import stock
@@ -294,7 +293,7 @@ def test_keys_come_to_the_photo_before_the_places(live: Live, page: Page) -> Non
 def test_two_count_at_once(live: Live, shop: Shop, page: Page, browser: Browser) -> None:
     """Each sees how far both are, and the findings are of what both saw."""
     start(page, live, "section:D")
-    link = shop.act("owner", lambda unit: access.make_pairing_link(unit.connection, unit.at))
+    link = shop.act("owner", lambda unit: unit.access.make_pairing_link())
     with browser.new_context(base_url=live.address) as context:
         phone = context.new_page()
         phone.goto(f"/pair/{link}")

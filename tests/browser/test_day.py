@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from pathlib import Path
 
+from clients import setup_link
 from live_shop import PASSWORD, Live, go_on, type_fast
 from playwright.sync_api import Page, expect
 
@@ -19,7 +20,7 @@ def card(code: str) -> str:
 
 
 def first_sign_in(page: Page, live: Live) -> None:
-    page.goto(f"/set-up/{live.shop.setup_link()}")
+    page.goto(f"/set-up/{setup_link(live.shop)}")
     expect(page.locator("#password")).to_be_focused()
     page.keyboard.type(PASSWORD)
     page.keyboard.press("Tab")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from clients import setup_link
 from live_shop import PASSWORD, Live, type_fast
 from playwright.sync_api import Locator, Page, expect
 
@@ -71,7 +72,7 @@ def test_by_keyboard_alone(live: Live, page: Page, tmp_path: Path) -> None:
     build(live)
     page.set_viewport_size(DESKTOP)  # type: ignore[arg-type]
     keys = Keys(page)
-    page.goto(f"/set-up/{live.shop.setup_link()}")
+    page.goto(f"/set-up/{setup_link(live.shop)}")
     expect(page.locator("#password")).to_be_focused()
     keys.write(PASSWORD)
     page.keyboard.press("Tab")
@@ -162,7 +163,7 @@ def test_by_names_alone(live: Live, page: Page, tmp_path: Path) -> None:
     build(live)
     page.set_viewport_size(PHONE)  # type: ignore[arg-type]
     reader = Names(page)
-    page.goto(f"/set-up/{live.shop.setup_link()}")
+    page.goto(f"/set-up/{setup_link(live.shop)}")
     reader.heading("Set the owner's password")
     page.get_by_label("Password at least").fill(PASSWORD)
     page.get_by_label("The same again").fill(PASSWORD)

@@ -9,8 +9,8 @@ from live_shop import Live
 from paperwork import jpeg
 from playwright.sync_api import Browser
 
-from scanflow.storage import access
-from scanflow.storage.access import Role, Visitor
+from scanflow.domain.access import Role, Visitor
+from scanflow.vision import photographs
 from scanflow.workflow.stock import photos
 
 
@@ -18,11 +18,11 @@ from scanflow.workflow.stock import photos
 def test_first_view(live: Live, browser: Browser, name: str) -> None:
     """Document, styles, scripts and pictures together stay below 150 kB; the scripts' time is a bench's."""
     room = furnish(live.shop, 25)
-    picture = live.shop.photo(jpeg())
+    picture = photographs.photo(live.shop.readers, jpeg())
     for stay in room.stays:
         live.shop.act("owner", lambda unit, name=stay.id: photos.keep(unit, name, picture))
     owner = Visitor("owner", Role.OWNER)
-    secret = live.shop.act("owner", lambda unit: access.make_session(unit.connection, owner, unit.at))
+    secret = live.shop.act("owner", lambda unit: unit.access.make_session(owner))
     paths = {"today": "/", "round": f"/rounds/{room.round.id if room.round else ''}", "table": "/table"}
     view = first_view(browser, live.address + paths[name], secret)
     assert view.requests > 5  # styles and scripts were counted

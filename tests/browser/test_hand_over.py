@@ -12,9 +12,9 @@ from live_shop import Live, sign_in, type_fast
 from playwright.sync_api import Page, expect
 
 from labels import slot_code
+from scanflow.domain.access import Role
 from scanflow.domain.life import ParcelState
 from scanflow.domain.things import Parcel
-from scanflow.storage.access import Role
 from scanflow.web import create_app
 
 

@@ -17,6 +17,7 @@ from labels import slot_code
 from scanflow.domain.things import Line
 from scanflow.storage.tables import doubts, items, orders, sections
 from scanflow.storage.unit import SqlUnit
+from scanflow.vision import photographs
 from scanflow.web import create_app
 from scanflow.workflow.stock import photos
 
@@ -38,7 +39,7 @@ def test_no_page_scrolls_sideways(live: Live, page: Page, word: str, sizes: list
     """Titles, notes, sections, the shop, order numbers and channels of 200 characters fit on 360 and on 768 px."""
     name = (word * 23)[:200].strip()
     room = furnish(live.shop, 25, name)
-    picture = live.shop.photo(jpeg())
+    picture = photographs.photo(live.shop.readers, jpeg())
 
     def lengthen(unit: SqlUnit) -> None:
         unit.set_settings(replace(unit.settings, name=name, bind_labels=True))

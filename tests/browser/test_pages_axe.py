@@ -17,6 +17,7 @@ from watched import seeing, served
 from labels import slot_code
 from scanflow.domain.life import CardState, LineState
 from scanflow.domain.things import Line, Slot, Station
+from scanflow.vision import photographs
 from scanflow.workflow import orders
 from scanflow.workflow.picking import scans
 from scanflow.workflow.picking.reading import Reading
@@ -47,7 +48,7 @@ def test_pages(live: Live, page: Page, scheme: str, size: str) -> None:
     """Axe finds nothing on any page, everything that is folded away unfolded."""
     room = furnish(live.shop, 25)
     live.shop.act("owner", lambda unit: unit.set_settings(replace(unit.settings, bind_labels=True)))
-    picture = live.shop.photo(jpeg())
+    picture = photographs.photo(live.shop.readers, jpeg())
     for stay in room.stays[::2]:
         live.shop.act("owner", lambda unit, name=stay.id: photos.keep(unit, name, picture))
     width, height = SIZES[size]

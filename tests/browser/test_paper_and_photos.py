@@ -15,6 +15,7 @@ from labels import slot_code
 from scanflow.domain.life import Hold, LineState, ParcelState
 from scanflow.domain.things import Line, Order, Parcel
 from scanflow.storage.views import picking as round_views
+from scanflow.vision import photographs
 from scanflow.workflow.stock import photos
 
 LOADED = "(image) => image.complete && image.naturalWidth > 0"
@@ -63,7 +64,7 @@ def test_the_verdict_shows_the_thing_and_one_press_holds_it(live: Live, page: Pa
     with live.shop.looking() as unit:
         stops = round_views.round_stops(unit.connection, room.round.id)
     stop = next(each for each in stops if each.state == "waiting" and not each.holds)
-    picture = live.shop.photo(jpeg())
+    picture = photographs.photo(live.shop.readers, jpeg())
     live.shop.act("owner", lambda unit: photos.keep(unit, stop.stay, picture))
     sign_in(page, live)
     page.goto(f"/rounds/{room.round.id}")

@@ -14,13 +14,14 @@ from urllib.parse import urlsplit
 
 import pytest
 from click.testing import CliRunner, Result
+from clients import new_token
 from started import serving
 
 from scanflow.cli import main
+from scanflow.domain.access import Role
 from scanflow.domain.things import Item, Photo
 from scanflow.shop import Shop
 from scanflow.storage import backups
-from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
 from scanflow.workflow import stock
@@ -56,7 +57,7 @@ def folder(sqlite_template: Path, tmp_path: Path) -> Path:
 
 def token(folder: Path, name: str) -> str:
     shop = Shop(Database(sqlite_url(folder)))
-    secret = shop.token(name, Role.OWNER)
+    secret = new_token(shop, name, Role.OWNER)
     shop.close()
     return secret
 

@@ -15,7 +15,6 @@ from started import serving
 
 from scanflow.cli import main
 from scanflow.shop import Shop
-from scanflow.storage import access
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
 
@@ -43,7 +42,7 @@ def test_prints_a_link_and_nothing_else(tmp_path: Path, options: tuple[object, .
 def test_while_the_service_runs(tmp_path: Path) -> None:
     """The link opens there at once, and works once. All that the service writes meanwhile is for its account alone."""
     shop = Shop(Database(sqlite_url(tmp_path)))
-    shop.act("owner", lambda unit: access.set_password(unit.connection, "saddle-brown-7", unit.at))
+    shop.act("owner", lambda unit: unit.access.set_password("saddle-brown-7"))
     shop.close()
     sent = urlencode({"password": "another-one-8", "again": "another-one-8"}).encode()
     before = os.umask(0o022)

@@ -15,15 +15,16 @@ from urllib.parse import urlsplit
 
 import pytest
 from click.testing import CliRunner
+from clients import new_token
 from shown_counts import opened, shown
 from spoilt import Folder, write
 from started import serving
 
 from scanflow.cli import main
+from scanflow.domain.access import Role
 from scanflow.domain.things import Photo
 from scanflow.shop import Shop
 from scanflow.storage import backups
-from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
 from scanflow.web.door import certificates
@@ -73,7 +74,7 @@ def test_backups_from_the_first_start_on(tmp_path: Path) -> None:
 def test_streams_end_with_the_service(tmp_path: Path, more: tuple[str, ...]) -> None:
     """An open stream is no reason to wait: it ends, and the service with it, sooner than the server would give up."""
     shop = Shop(Database(sqlite_url(tmp_path)))
-    token = shop.token("station", Role.PROGRAM)
+    token = new_token(shop, "station", Role.PROGRAM)
     shop.close()
     with serving("--data", tmp_path, *more) as (address, process):
         call = urllib.request.Request(f"{address}/api/changes", headers={"Authorization": f"Bearer {token}"})

@@ -11,7 +11,7 @@ from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.exchange.csv_table import MAX_ROWS, FileError, Table, read_table
 from scanflow.exchange.dates import DateOrder
 from scanflow.exchange.mapping import FIELDS, ColumnMapping, MappingError, guess, missing
-from scanflow.exchange.orders_csv import Parsed, Refused, orders
+from scanflow.exchange.orders_csv import Parsed, RefusedRow, orders
 
 HEADER = ",".join(FIELDS)
 CANONICAL = ColumnMapping({name: name for name in FIELDS})
@@ -107,7 +107,7 @@ def test_a_row_without_a_number_is_listed(row, code):
 def test_only_what_is_mapped_is_told():
     """The text of a refused row holds nothing of the columns that nobody asked for, as they may be a buyer's."""
     found = parsed(",D014,12 Elm Street\n", "number,reference,address")
-    expected = (Refused(2, "no_number", "This row has no order number: D014"),)
+    expected = (RefusedRow(2, "no_number", "This row has no order number: D014"),)
     assert expected == found.refused
 
 

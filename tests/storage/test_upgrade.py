@@ -16,6 +16,7 @@ from alembic.operations import Operations
 from alembic.script import ScriptDirectory
 from busy_shop import Clock
 from calls import Calls
+from clients import new_token
 from every_page import addresses
 from furnished import Furnished
 from old_shops import KINDS, OldShop, kept, load
@@ -25,11 +26,11 @@ from sqlalchemy.exc import IntegrityError
 
 from labels.slot_code import card_text
 from scanflow.domain import events
+from scanflow.domain.access import Role
 from scanflow.domain.life import RoundState
 from scanflow.domain.things import Order, Round, Stay
 from scanflow.shop import Shop
 from scanflow.storage import database as module
-from scanflow.storage.access import Role
 from scanflow.storage.database import REVISION, Database
 from scanflow.storage.engine import connect
 from scanflow.storage.ledger import entry_of, first_break
@@ -129,7 +130,7 @@ def upgraded(
     shop = Shop(Database(url), readers, Clock(datetime.fromisoformat(before.ledger[-1]["at"])))
     after, schema = content(url)
     client = create_app(shop).test_client()
-    client.environ_base["HTTP_AUTHORIZATION"] = f"Bearer {shop.token('upgrader', Role.OWNER)}"
+    client.environ_base["HTTP_AUTHORIZATION"] = f"Bearer {new_token(shop, 'upgrader', Role.OWNER)}"
     yield Upgraded(old, shop, Calls(client), before, after, schema)
     shop.database.close()
 

@@ -12,14 +12,15 @@ from dataclasses import replace
 from typing import Any
 
 import pytest
+from clients import new_token
 from racer import Caller, Racer, Sent, Unanswered
 from served import Server, answers_hold, furnish, ledger, nothing_doubled, nursery
 from sqlalchemy import text
 
 from labels.slot_code import card_text
+from scanflow.domain.access import Role
 from scanflow.domain.things import Doubt
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 
 CLIENTS = 4
@@ -177,7 +178,7 @@ DAY: list[Step] = [
 def test_killed_at_every_commit(database_url: str, moment: str) -> None:
     """Killed in its transaction, before its commit or after it, each kind of call is done once when it is repeated."""
     shop = Shop(Database(database_url))
-    token = shop.token("clerk", Role.OWNER)
+    token = new_token(shop, "clerk", Role.OWNER)
     shop.close()
     known: Known = {"database": database_url}
     server: list[Server] = []

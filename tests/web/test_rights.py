@@ -12,9 +12,9 @@ from flask import Flask
 from flask.testing import FlaskClient
 from furnished import Furnished, furnish
 
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
 from scanflow.storage import access
-from scanflow.storage.access import Role
 from scanflow.web.door.visitors import COOKIE
 from scanflow.web.pages.declare import PAGES
 
@@ -33,8 +33,8 @@ def operations(client: FlaskClient) -> Iterator[tuple[str, str, Any]]:
 
 def paired(app: Flask, shop: Shop) -> FlaskClient:
     """A phone that was paired: a session of a helper, which sends its CSRF token with each call."""
-    link = shop.act("owner", lambda unit: access.make_pairing_link(unit.connection, unit.at))
-    secret = shop.act("owner", lambda unit: access.pair(unit.connection, link, "phone", unit.at))
+    link = shop.act("owner", lambda unit: unit.access.make_pairing_link())
+    secret = shop.act("owner", lambda unit: unit.access.pair(link, "phone"))
     client = app.test_client()
     client.set_cookie(COOKIE, secret)
     client.environ_base["HTTP_X_CSRF_TOKEN"] = access.csrf_of(secret)

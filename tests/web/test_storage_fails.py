@@ -17,11 +17,10 @@ from flask.testing import FlaskClient
 from labels.slot_code import card_text
 from scanflow.cli import main
 from scanflow.domain import events
+from scanflow.domain.access import Role
 from scanflow.domain.things import Slot
 from scanflow.house import House, Job, timedelta
 from scanflow.shop import Shop
-from scanflow.storage import access
-from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.storage.writing import failing
 from scanflow.vision.workers import Readers
@@ -41,12 +40,12 @@ def kept(tmp_path: Path, sqlite_template: Path, readers: Readers) -> Iterator[Sh
 
 def signed_in(shop: Shop, client: FlaskClient) -> dict[str, str]:
     """What a form of the owner's pages carries."""
-    shop.act("owner", lambda unit: access.set_password(unit.connection, "saddle-brown-7", unit.at))
+    shop.act("owner", lambda unit: unit.access.set_password("saddle-brown-7"))
     client.post("/login", data={"password": "saddle-brown-7"})
     secret = client.get_cookie("scanflow_session")
     assert secret is not None
     with shop.looking() as unit:
-        known = access.visitor(unit.connection, "session", secret.value, unit.at)
+        known = unit.access.visitor("session", secret.value)
     assert known is not None and known.csrf is not None
     return {"csrf": known.csrf}
 

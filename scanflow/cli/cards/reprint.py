@@ -26,12 +26,15 @@ def reprint(
     database: str | None,
 ) -> None:  # fmt: skip
     """Print the card of slot CODE again, damaged or lost. The ledger keeps it: destroy the old card."""
+    from scanflow.exchange import card_file
     from scanflow.workflow.ports import Invalid, Missing, Refused
 
     code = code.upper()
     shop = open_shop(data, database)
     try:
-        write_whole(out, shop.reprint("scanflow reprint", code, text=text, lost=lost, paper=page, grid=grid))
+        how = {"text": text, "lost": lost, "paper": page, "grid": grid}
+        pages = shop.act("scanflow reprint", lambda unit: card_file.again(unit, code, **how))
+        write_whole(out, card_file.pdf(pages, code))
     except (Invalid, Missing, Refused, OSError) as error:
         raise click.ClickException(str(error)) from error
     finally:

@@ -4,16 +4,15 @@ from __future__ import annotations
 
 import hashlib
 import secrets
-from dataclasses import dataclass, field
 from datetime import datetime, timedelta
-from enum import StrEnum
 from typing import Any
 
 from sqlalchemy import Connection, Row, delete, insert, or_, select, update
 
-from scanflow.storage.access import names as naming
+from scanflow.domain.access import LinkSpent, Role, Visitor
+from scanflow.domain.access import names as naming
+from scanflow.domain.access.names import NameTaken
 from scanflow.storage.access import passwords
-from scanflow.storage.access.names import NameTaken
 from scanflow.storage.tables import access
 
 SESSION = timedelta(days=14)
@@ -47,29 +46,6 @@ NAMED = ("token", "device")
 """What goes on until it is revoked, under a name that nothing else has."""
 
 
-class Role(StrEnum):
-    OWNER = "owner"
-    HELPER = "helper"
-    PROGRAM = "program"
-
-
-@dataclass(frozen=True, slots=True)
-class Visitor:
-    """Somebody who may come in. `csrf` is set for a session: pages send it back with every change. `n` is the number of
-    the token or session, `seen` when it was used last, as far as that was noted.
-    """
-
-    name: str
-    role: Role
-    csrf: str | None = None
-    n: int = field(default=0, compare=False)
-    seen: datetime | None = field(default=None, compare=False)
-
-
-class LinkSpent(Exception):
-    """The link was used, has run out, or a newer one took its place."""
-
-
 def hash_of(secret: str) -> str:
     """What is kept of a secret: SHA-256 in hex."""
     return hashlib.sha256(secret.encode()).hexdigest()
@@ -80,57 +56,120 @@ def csrf_of(secret: str) -> str:
     return hash_of("csrf " + secret)
 
 
-def _add(
-    connection: Connection, kind: str, name: str, role: Role, at: datetime, lasts: timedelta | None, agent: str = ""
-) -> str:
-    secret = secrets.token_urlsafe(32)
-    row = {"hash": hash_of(secret), "name": name, "role": role.value, "kind": kind, "made": at}
-    row |= {"expires": at + lasts if lasts else None, "seen": at if kind in BY_COOKIE else None}
-    connection.execute(insert(access), row | {"agent": agent[:LONGEST_AGENT]})
-    return secret
+class Access:
+    """A `workflow.ports.Access` on one connection, at one time."""
 
+    def __init__(self, connection: Connection, at: datetime) -> None:
+        self._connection, self._at = connection, at
 
-def make_token(connection: Connection, name: str, role: Role, at: datetime) -> str:
-    """A new access token for a program or a person. `BadName`; `NameTaken` if something has the name."""
-    _sweep(connection, at)
-    return _add(connection, "token", _free_name(connection, name), role, at, None)
+    def make_token(self, name: str, role: Role) -> str:
+        """A new access token for a program or a person. `BadName`; `NameTaken` if something has the name."""
+        self._sweep()
+        return self._add("token", self._free_name(name), role, None)
 
+    def make_session(self, visitor: Visitor, agent: str = "") -> str:
+        """The secret of a new session in a browser that says `agent` of itself."""
+        self._sweep()
+        return self._add("session", visitor.name, visitor.role, SESSION, agent)
 
-def taken_names(connection: Connection) -> set[str]:
-    """The names of all tokens and devices."""
-    return set(connection.execute(select(access.c.name).where(access.c.kind.in_(NAMED))).scalars())
+    def note_use(self, n: int) -> None:
+        """The session or device of this number was used now."""
+        self._connection.execute(update(access).where(access.c.n == n).values(seen=self._at))
 
+    def end_sessions(self, *, n: int | None = None, but: int | None = None) -> list[str]:
+        """End the owner's sessions: the one of this number, or all, or all `but` one. What their browsers said."""
+        ended = access.c.kind == "session"
+        if n is not None:
+            ended &= access.c.n == n
+        if but is not None:
+            ended &= access.c.n != but
+        agents = list(self._connection.execute(select(access.c.agent).where(ended)).scalars())
+        self._connection.execute(delete(access).where(ended))
+        return agents
 
-def _free_name(connection: Connection, name: str, but: str = "") -> str:
-    """The name as it is kept, if nothing has it, or only what is called `but`. `BadName`, `NameTaken`."""
-    kept = naming.fit(name)
-    if naming.key(kept) in {naming.key(each) for each in taken_names(connection) if each != but}:
-        raise NameTaken(kept)
-    return kept
+    def end_session(self, secret: str) -> bool:
+        """Sign a browser out; False if it was not signed in. A device's has to be paired again."""
+        gone = delete(access).where(access.c.hash == hash_of(secret), access.c.kind.in_(BY_COOKIE))
+        return self._connection.execute(gone).rowcount > 0
 
+    def make_setup_link(self, name: str = "owner") -> str:
+        """The secret of a link that sets the owner's password once; an older link of this name stops working."""
+        self._connection.execute(delete(access).where(access.c.kind == "setup", access.c.name == name))
+        return self._add("setup", name, Role.OWNER, SETUP_LINK)
 
-def make_session(connection: Connection, visitor: Visitor, at: datetime, agent: str = "") -> str:
-    """The secret of a new session in a browser that says `agent` of itself."""
-    _sweep(connection, at)
-    return _add(connection, "session", visitor.name, visitor.role, at, SESSION, agent)
+    def make_pairing_link(self) -> str:
+        """The secret of a link that signs one device in; an older link stops working."""
+        self._connection.execute(delete(access).where(access.c.kind == "pairing"))
+        return self._add("pairing", "", Role.HELPER, PAIRING_LINK)
 
+    def pair(self, link: str, name: str, agent: str = "") -> str:
+        """Use up a link: the secret of a new device of this name, with the role that the link gives.
 
-def _sweep(connection: Connection, at: datetime) -> None:
-    """Remove the sessions and devices that have run out."""
-    for kind, idle in IDLE.items():
-        over = or_(access.c.expires < at, access.c.seen < at - idle)
-        connection.execute(delete(access).where(access.c.kind == kind, over))
+        `LinkSpent`; `BadName` or `NameTaken`, and the link is still good.
+        """
+        found = self.visitor("pairing", link)
+        if found is None:
+            raise LinkSpent
+        self._sweep()
+        kept = self._free_name(name)
+        self._connection.execute(delete(access).where(access.c.hash == hash_of(link)))
+        return self._add("device", kept, found.role, DEVICE, agent)
 
+    def rename(self, name: str, to: str) -> bool:
+        """Give a token or device another name; False if there is none of this name. `BadName`, `NameTaken`."""
+        self._sweep()
+        kept = self._free_name(to, but=name)
+        row = update(access).where(access.c.kind.in_(NAMED), access.c.name == name)
+        return self._connection.execute(row.values(name=kept)).rowcount > 0
 
-def _holds(row: Row[Any], at: datetime) -> bool:
-    """Whether a token, session, device or link has not run out, and was not idle for too long."""
-    in_time = row.expires is None or row.expires >= at
-    return in_time and (row.seen is None or row.seen >= at - IDLE[row.kind])
+    def revoke(self, name: str) -> bool:
+        """End a token or device; False if there is none of this name."""
+        row = delete(access).where(access.c.kind.in_(NAMED), access.c.name == name)
+        return self._connection.execute(row).rowcount > 0
 
+    def visitor(self, kind: str, secret: str) -> Visitor | None:
+        """Who a token, session or link (`kind`) belongs to, if it is known and has not run out."""
+        kinds = BY_COOKIE if kind == "session" else (kind,)
+        shown = select(access).where(access.c.hash == hash_of(secret), access.c.kind.in_(kinds))
+        row = self._connection.execute(shown).first()
+        if row is None or not _holds(row, self._at):
+            return None
+        return Visitor(row.name, Role(row.role), csrf_of(secret) if kind == "session" else None, row.n, row.seen)
 
-def note_use(connection: Connection, n: int, at: datetime) -> None:
-    """The session or device of this number was used now."""
-    connection.execute(update(access).where(access.c.n == n).values(seen=at))
+    def has_password(self) -> bool:
+        return self._connection.execute(select(access.c.n).where(access.c.kind == "password")).first() is not None
+
+    def set_password(self, password: str, keep: int | None = None) -> None:
+        """Set the owner's password; sessions and links of before end, but for the session whose number is to `keep`."""
+        self.end_sessions(but=keep)
+        self._connection.execute(delete(access).where(access.c.kind.in_(("password", "setup", "pairing"))))
+        row = {"hash": hash_of("password"), "name": passwords.hashed(password), "role": Role.OWNER.value}
+        self._connection.execute(insert(access), row | {"kind": "password", "made": self._at, "expires": None})
+
+    def password_hash(self) -> str | None:
+        """What is kept of the owner's password, for `passwords.matches`."""
+        kept: str | None = self._connection.execute(select(access.c.name).where(access.c.kind == "password")).scalar()
+        return kept
+
+    def _add(self, kind: str, name: str, role: Role, lasts: timedelta | None, agent: str = "") -> str:
+        secret = secrets.token_urlsafe(32)
+        row = {"hash": hash_of(secret), "name": name, "role": role.value, "kind": kind, "made": self._at}
+        row |= {"expires": self._at + lasts if lasts else None, "seen": self._at if kind in BY_COOKIE else None}
+        self._connection.execute(insert(access), row | {"agent": agent[:LONGEST_AGENT]})
+        return secret
+
+    def _sweep(self) -> None:
+        """Remove the sessions and devices that have run out."""
+        for kind, idle in IDLE.items():
+            over = or_(access.c.expires < self._at, access.c.seen < self._at - idle)
+            self._connection.execute(delete(access).where(access.c.kind == kind, over))
+
+    def _free_name(self, name: str, but: str = "") -> str:
+        """The name as it is kept, if nothing has it, or only what is called `but`. `BadName`, `NameTaken`."""
+        kept = naming.fit(name)
+        if naming.key(kept) in {naming.key(each) for each in taken_names(self._connection) if each != but}:
+            raise NameTaken(kept)
+        return kept
 
 
 def sessions(connection: Connection, at: datetime) -> list[Row[Any]]:
@@ -139,97 +178,18 @@ def sessions(connection: Connection, at: datetime) -> list[Row[Any]]:
     return sorted((row for row in rows if _holds(row, at)), key=lambda row: (row.seen or row.made, row.n), reverse=True)
 
 
-def end_sessions(connection: Connection, *, n: int | None = None, but: int | None = None) -> list[str]:
-    """End the owner's sessions: the one of this number, or all, or all `but` one. What their browsers said."""
-    ended = access.c.kind == "session"
-    if n is not None:
-        ended &= access.c.n == n
-    if but is not None:
-        ended &= access.c.n != but
-    agents = list(connection.execute(select(access.c.agent).where(ended)).scalars())
-    connection.execute(delete(access).where(ended))
-    return agents
-
-
-def end_session(connection: Connection, secret: str) -> bool:
-    """Sign a browser out; False if it was not signed in. A device's has to be paired again."""
-    gone = delete(access).where(access.c.hash == hash_of(secret), access.c.kind.in_(BY_COOKIE))
-    return connection.execute(gone).rowcount > 0
-
-
-def make_setup_link(connection: Connection, at: datetime, name: str = "owner") -> str:
-    """The secret of a link that sets the owner's password once; an older link of this name stops working."""
-    connection.execute(delete(access).where(access.c.kind == "setup", access.c.name == name))
-    return _add(connection, "setup", name, Role.OWNER, at, SETUP_LINK)
-
-
-def make_pairing_link(connection: Connection, at: datetime) -> str:
-    """The secret of a link that signs one device in; an older link stops working."""
-    connection.execute(delete(access).where(access.c.kind == "pairing"))
-    return _add(connection, "pairing", "", Role.HELPER, at, PAIRING_LINK)
-
-
-def pair(connection: Connection, link: str, name: str, at: datetime, agent: str = "") -> str:
-    """Use up a link: the secret of a new device of this name, with the role that the link gives.
-
-    `LinkSpent`; `BadName` or `NameTaken`, and the link is still good.
-    """
-    found = visitor(connection, "pairing", link, at)
-    if found is None:
-        raise LinkSpent
-    _sweep(connection, at)
-    kept = _free_name(connection, name)
-    connection.execute(delete(access).where(access.c.hash == hash_of(link)))
-    return _add(connection, "device", kept, found.role, at, DEVICE, agent)
-
-
 def named(connection: Connection, at: datetime) -> list[Row[Any]]:
     """Each token and device that still holds, in order of their names."""
     rows = connection.execute(select(access).where(access.c.kind.in_(NAMED)).order_by(access.c.name))
     return [row for row in rows if _holds(row, at)]
 
 
-def rename(connection: Connection, name: str, to: str, at: datetime) -> bool:
-    """Give a token or device another name; False if there is none of this name. `BadName`, `NameTaken`."""
-    _sweep(connection, at)
-    kept = _free_name(connection, to, but=name)
-    row = update(access).where(access.c.kind.in_(NAMED), access.c.name == name)
-    return connection.execute(row.values(name=kept)).rowcount > 0
+def taken_names(connection: Connection) -> set[str]:
+    """The names of all tokens and devices."""
+    return set(connection.execute(select(access.c.name).where(access.c.kind.in_(NAMED))).scalars())
 
 
-def revoke(connection: Connection, name: str) -> bool:
-    """End a token or device; False if there is none of this name."""
-    row = delete(access).where(access.c.kind.in_(NAMED), access.c.name == name)
-    return connection.execute(row).rowcount > 0
-
-
-def visitor(connection: Connection, kind: str, secret: str, at: datetime) -> Visitor | None:
-    """Who a token, session or link (`kind`) belongs to, if it is known and has not run out."""
-    kinds = BY_COOKIE if kind == "session" else (kind,)
-    row = connection.execute(select(access).where(access.c.hash == hash_of(secret), access.c.kind.in_(kinds))).first()
-    if row is None or not _holds(row, at):
-        return None
-    return Visitor(row.name, Role(row.role), csrf_of(secret) if kind == "session" else None, row.n, row.seen)
-
-
-def has_password(connection: Connection) -> bool:
-    return connection.execute(select(access.c.n).where(access.c.kind == "password")).first() is not None
-
-
-def set_password(connection: Connection, password: str, at: datetime, keep: int | None = None) -> None:
-    """Set the owner's password; sessions and links of before end, but for the session whose number is to `keep`."""
-    end_sessions(connection, but=keep)
-    connection.execute(delete(access).where(access.c.kind.in_(("password", "setup", "pairing"))))
-    row = {"hash": hash_of("password"), "name": passwords.hashed(password), "role": Role.OWNER.value}
-    connection.execute(insert(access), row | {"kind": "password", "made": at, "expires": None})
-
-
-def password_hash(connection: Connection) -> str | None:
-    """What is kept of the owner's password, for `passwords.matches`."""
-    kept: str | None = connection.execute(select(access.c.name).where(access.c.kind == "password")).scalar()
-    return kept
-
-
-def check_password(connection: Connection, password: str) -> bool:
-    kept = password_hash(connection)
-    return kept is not None and passwords.matches(kept, password)
+def _holds(row: Row[Any], at: datetime) -> bool:
+    """Whether a token, session, device or link has not run out, and was not idle for too long."""
+    in_time = row.expires is None or row.expires >= at
+    return in_time and (row.seen is None or row.seen >= at - IDLE[row.kind])

@@ -18,7 +18,6 @@ from sqlalchemy.exc import SQLAlchemyError
 
 from scanflow.domain import events
 from scanflow.storage import tables
-from scanflow.storage.access import make_setup_link
 from scanflow.storage.backups import Progress, read_through, write_out
 from scanflow.storage.backups import place as places
 from scanflow.storage.backups.key import recipient_of
@@ -238,7 +237,7 @@ def _opened(url: str, backup: Backup, now: datetime) -> Restored:
     try:
         with database.writing(now, "scanflow restore") as unit:
             unit.record(events.Restored(from_=backup.name, seq=backup.seq))
-            secret = make_setup_link(unit.connection, now, "restored")
+            secret = unit.access.make_setup_link("restored")
             stored = tables.stays.c.state == "stored"
             things = len(unit.connection.execute(select(tables.stays.c.id).where(stored)).all())
     finally:

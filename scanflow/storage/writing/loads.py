@@ -6,59 +6,59 @@ It stands in the table `answers`: a row on how far it is, and a row for each par
 from __future__ import annotations
 
 import json
-from dataclasses import asdict, dataclass
+from dataclasses import asdict
 from datetime import datetime, timedelta
 from typing import Any
 
 from sqlalchemy import Connection, delete, insert, select
 
+from scanflow.domain.orders.loaded import Far, Loaded, RefusedRow
 from scanflow.storage.tables import answers
-from scanflow.workflow.orders.file import Loaded, RefusedRow
 
 GOOD = timedelta(days=1)
 """For so long a load that was ended goes on; later it begins anew, for the room is another."""
 
 
-@dataclass(frozen=True, slots=True)
-class Far:
-    """`done` orders of a load are in, in `parts`; `counts` of new, changed and unchanged ones."""
+class Loads:
+    """A `workflow.ports.Loads` on one connection, at one time."""
 
-    at: str
-    done: int = 0
-    parts: int = 0
-    counts: tuple[int, int, int] = (0, 0, 0)
+    def __init__(self, connection: Connection, at: datetime) -> None:
+        self._connection, self._at = connection, at
 
+    def far(self, key: str) -> Far:
+        row = self._connection.execute(select(answers.c.answer).where(answers.c.key == _name(key))).scalar()
+        kept = Far(**json.loads(row)) if row is not None else None
+        if kept is None or self._at - datetime.fromisoformat(kept.at) > GOOD:
+            return Far(self._at.isoformat())
+        return kept
 
-def far(connection: Connection, key: str, at: datetime) -> Far:
-    """How far the load of this key has come."""
-    row = connection.execute(select(answers.c.answer).where(answers.c.key == _name(key))).scalar()
-    kept = Far(**json.loads(row)) if row is not None else None
-    if kept is None or at - datetime.fromisoformat(kept.at) > GOOD:
-        return Far(at.isoformat())
-    return kept
+    def keep(self, key: str, before: Far, done: int, part: Loaded) -> None:
+        told = part.held or part.refused
+        now = Far(before.at, done, before.parts + bool(told), _sum(before.counts, part))
+        if told:
+            rest = {"held": part.held, "refused": [asdict(each) for each in part.refused]}
+            self._put(f"{_name(key)} {now.parts}", rest)
+        self._put(_name(key), asdict(now))
 
+    def end(self, key: str, before: Far, last: Loaded) -> Loaded:
+        held: list[str] = []
+        refused: list[RefusedRow] = []
+        for name in _parts(key, before):
+            query = select(answers.c.answer).where(answers.c.key == name)
+            part = json.loads(self._connection.execute(query).scalar_one())
+            held += part["held"]
+            refused += [RefusedRow(**each) for each in part["refused"]]
+        for name in (_name(key), *_parts(key, before)):
+            self._delete(name)
+        return Loaded(*_sum(before.counts, last), (*held, *last.held), (*refused, *last.refused))
 
-def keep(connection: Connection, key: str, before: Far, done: int, part: Loaded) -> None:
-    """A part more is in: `done` orders altogether."""
-    told = part.held or part.refused
-    now = Far(before.at, done, before.parts + bool(told), _sum(before.counts, part))
-    if told:
-        rest = {"held": part.held, "refused": [asdict(each) for each in part.refused]}
-        _put(connection, f"{_name(key)} {now.parts}", rest)
-    _put(connection, _name(key), asdict(now))
+    def _put(self, name: str, told: Any) -> None:
+        self._delete(name)
+        row = {"key": name, "body": "", "status": 0, "location": "", "answer": json.dumps(told)}
+        self._connection.execute(insert(answers), row)
 
-
-def end(connection: Connection, key: str, before: Far, last: Loaded) -> Loaded:
-    """All of it, with its last part; how it came about is forgotten."""
-    held: list[str] = []
-    refused: list[RefusedRow] = []
-    for name in _parts(key, before):
-        part = json.loads(connection.execute(select(answers.c.answer).where(answers.c.key == name)).scalar_one())
-        held += part["held"]
-        refused += [RefusedRow(**each) for each in part["refused"]]
-    for name in (_name(key), *_parts(key, before)):
-        _delete(connection, name)
-    return Loaded(*_sum(before.counts, last), (*held, *last.held), (*refused, *last.refused))
+    def _delete(self, name: str) -> None:
+        self._connection.execute(delete(answers).where(answers.c.key == name))
 
 
 def _name(key: str) -> str:
@@ -73,13 +73,3 @@ def _parts(key: str, before: Far) -> list[str]:
 def _sum(counts: tuple[int, int, int], part: Loaded) -> tuple[int, int, int]:
     new, changed, unchanged = counts
     return new + part.loaded, changed + part.changed, unchanged + part.unchanged
-
-
-def _put(connection: Connection, name: str, told: Any) -> None:
-    _delete(connection, name)
-    row = {"key": name, "body": "", "status": 0, "location": "", "answer": json.dumps(told)}
-    connection.execute(insert(answers), row)
-
-
-def _delete(connection: Connection, name: str) -> None:
-    connection.execute(delete(answers).where(answers.c.key == name))

@@ -12,13 +12,13 @@ from typing import Any
 
 from flask import Blueprint, Response, current_app, request
 
-from scanflow.shop import Once, Reply
-from scanflow.storage.access import Role
+from scanflow.domain.access import Role
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.api import checking
 from scanflow.web.api.schemas.parts import ID
 from scanflow.web.door import bodies, visitors
 from scanflow.web.door.visitors import need, shop, visitor
+from scanflow.web.once import Once, Reply, act_once
 from scanflow.web.problem import Problem
 from scanflow.workflow.ports import Missing
 
@@ -123,9 +123,9 @@ def _admitted(declared: Call, view: View) -> View:
 def do(work: Callable[[SqlUnit], Reply | None], fingerprint: bytes | None = None) -> Response:
     """Answer what one transaction did, once for an Idempotency-Key. `fingerprint` stands for the body where given.
 
-    Work may take several, as `Shop.act_once` has it.
+    Work may take several, as `Shop.act_in_parts` has it.
     """
-    reply = shop().act_once(visitor().name, _once(fingerprint), work)
+    reply = act_once(shop(), visitor().name, _once(fingerprint), work)
     response = answer(reply.body, reply.status)
     if reply.location:
         response.headers["Location"] = reply.location

@@ -8,12 +8,12 @@ from typing import Any
 
 from labels import slot_code
 from scanflow.domain.derive import order_state
+from scanflow.domain.orders.loaded import RefusedRow
 from scanflow.domain.things import Doubt, Item, Line, Order, Parcel, Round, Section, Slot, Stay
 from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
 from scanflow.storage.views import where as where_views
-from scanflow.workflow.orders.file import RefusedRow
 from scanflow.workflow.picking.rounds import LeftOut
 from scanflow.workflow.ports import must
 from scanflow.workflow.stock import photos

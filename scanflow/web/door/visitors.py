@@ -17,9 +17,9 @@ from flask.typing import ResponseReturnValue
 from sqlalchemy.exc import SQLAlchemyError
 from werkzeug.wrappers import Response
 
+from scanflow.domain.access import Role, Visitor
 from scanflow.shop import Shop
 from scanflow.storage import access
-from scanflow.storage.access import Role, Visitor
 from scanflow.storage.writing.unwritable import Unwritable
 from scanflow.web.door.addresses import network
 from scanflow.web.door.refused import Refused
@@ -135,7 +135,7 @@ class Recent:
         if since is not None and timedelta() <= now - since < self.LASTS:
             return known
         with self._shop.looking() as unit:
-            known = access.visitor(unit.connection, kind, secret, unit.at)
+            known = unit.access.visitor(kind, secret)
         if known is not None:
             if len(self._seen) >= self.MOST:
                 self.forget()
@@ -170,7 +170,7 @@ def _note_use(known: Visitor) -> None:
 
 def _noted(noting: Shop, known: Visitor) -> None:
     try:
-        noting.act(known.name, lambda unit: access.note_use(unit.connection, known.n, unit.at))
+        noting.act(known.name, lambda unit: unit.access.note_use(known.n))
     except (SQLAlchemyError, Unwritable) as error:  # a later use is noted instead
         log.warning("The use of a session could not be noted: %s", error)
 

@@ -7,10 +7,11 @@ from flask import Flask
 
 from scanflow.web.pages import declare, forms, shown
 
+for _found in walk_packages(__path__, f"{__name__}."):
+    import_module(_found.name)
+
 
 def register(app: Flask) -> None:
-    for found in walk_packages(__path__, f"{__name__}."):
-        import_module(found.name)
     for blueprint in declare.BLUEPRINTS.values():
         app.register_blueprint(blueprint)
     forms.register(app)

@@ -6,13 +6,13 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import wraps
 
-from flask import Blueprint, g
+from flask import Blueprint, g, request
 from flask.typing import ResponseReturnValue
 
-from scanflow.storage.access import Role
+from scanflow.domain.access import Role
 from scanflow.web.door import bodies, visitors
-from scanflow.web.door.visitors import need, shop
-from scanflow.web.pages import forms
+from scanflow.web.door.visitors import need
+from scanflow.web.pages import forms, seen
 
 ANYONE: tuple[Role, ...] = ()
 """It needs nobody: the front door."""
@@ -68,33 +68,35 @@ def page(
         declared = Page(method, path, roles, live, menu)
         PAGES[f"{blueprint.name}.{view.__name__}"] = declared
         BLUEPRINTS[blueprint.name] = blueprint
-        answered = _admitted(declared, view) if roles else visitors.needs_nobody(view)
-        blueprint.add_url_rule(
-            path, view.__name__, bodies.takes_file(answered) if takes_file else answered, methods=[method]
-        )
+        answered = bodies.takes_file(_answering(declared, view)) if takes_file else _answering(declared, view)
+        blueprint.add_url_rule(path, view.__name__, answered, methods=[method])
         return view
 
     return register
 
 
-def _admitted(declared: Page, view: View) -> View:
+def _answering(declared: Page, view: View) -> View:
     @wraps(view)
-    def admitted(**ids: str) -> ResponseReturnValue:
+    def answered(**ids: str) -> ResponseReturnValue:
+        with seen.one_view():
+            before = _admit(declared)
+            return view(**ids) if before is None else before
+
+    return answered if declared.roles else visitors.needs_nobody(answered)
+
+
+def _admit(declared: Page) -> ResponseReturnValue | None:
+    """`Problem` 403 unless the visitor may; the answer to a form that came before."""
+    if declared.roles:
         need(*declared.roles)
-        before = forms.answer_again() if declared.method == "POST" else None
-        if before is not None:
-            return before
-        if declared.live or declared.method == "POST":
-            _note_seq()
-        return view(**ids)
-
-    return admitted
+        if declared.method == "POST":
+            return forms.answer_again()
+    return None
 
 
-def _note_seq() -> None:
-    """Where the ledger ends before a page is read, so that what comes meanwhile counts as news."""
-    with shop().looking() as unit:
-        g.seq = unit.seq
+def follows() -> bool:
+    """Whether the page that is asked for follows what changes elsewhere."""
+    return PAGES[request.endpoint or ""].live
 
 
 def may(endpoint: str) -> bool:

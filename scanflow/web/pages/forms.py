@@ -20,12 +20,13 @@ from typing import Any, TypeVar
 from flask import Flask, Response, g, redirect, request
 from werkzeug.wrappers import Response as AnyResponse
 
-from scanflow.shop import Once, Reply
-from scanflow.storage.unit import SqlUnit
 from scanflow.storage.writing.unwritable import Unwritable
+from scanflow.web import once as onces
 from scanflow.web.door.visitors import shop, visitor
+from scanflow.web.once import Once, Reply
+from scanflow.web.pages import seen
 from scanflow.web.problem import Problem
-from scanflow.workflow.ports import Invalid
+from scanflow.workflow.ports import Invalid, Unit
 
 T = TypeVar("T")
 KEY = "key"
@@ -59,17 +60,18 @@ def new_key() -> str:
     return secrets.token_urlsafe(9)
 
 
-def write(work: Callable[[SqlUnit], T]) -> T:
+def write(work: Callable[[Unit], T]) -> T:
     """Do one thing as one transaction. The first one of a request is done once for the key of its form."""
     return write_in_parts(lambda unit: (work(unit),))[0]
 
 
-def write_in_parts(work: Callable[[SqlUnit], T | None]) -> T:
-    """The same for work that takes several transactions, as `Shop.act_once` has it."""
+def write_in_parts(work: Callable[[Unit], T | None]) -> T:
+    """The same for work that takes several transactions, as `Shop.act_in_parts` has it."""
+    seen.let_go()
     once: Once | None = g.get("once")
     made: list[T] = []
 
-    def first(unit: SqlUnit) -> Reply | None:
+    def first(unit: Unit) -> Reply | None:
         found = work(unit)
         if found is None:
             return None
@@ -77,13 +79,19 @@ def write_in_parts(work: Callable[[SqlUnit], T | None]) -> T:
         return Reply(UNTOLD, None)
 
     try:
-        reply = shop().act_once(visitor().name, once, first)
+        reply = onces.act_once(shop(), visitor().name, once, first)
     except Invalid as error:
         raise Invalid("", error.code, REUSED) if error.code == "key_reused" else error from error
     if reply.replayed:
         raise _Again(once)
     g.once, g.done = None, once
     return made[0]
+
+
+def write_untold(who: str, work: Callable[[Unit], T]) -> T:
+    """The same for who is not known yet, and for an answer that holds a secret: nothing is kept of it."""
+    seen.let_go()
+    return shop().act(who, work)
 
 
 def answer_again() -> AnyResponse | None:
@@ -112,7 +120,7 @@ def _hash(file: Any) -> str:
 def _reply(once: Once) -> AnyResponse | None:
     """The page that this form got before; None where nothing was done yet."""
     until = time.monotonic() + PATIENCE
-    while (reply := shop().answered(once)) is not None and reply.status == UNTOLD:
+    while (reply := onces.answered(shop(), once)) is not None and reply.status == UNTOLD:
         if time.monotonic() > until:
             raise Problem(409, "already_done", UNKNOWN)
         time.sleep(0.05)
@@ -133,7 +141,7 @@ def _keep(response: Response) -> Response:
     once: Once | None = g.pop("done", None)
     if once is not None and response.status_code < 500:
         with suppress(Unwritable):  # what the form asked for is done, only its page is not kept
-            shop().answer(visitor().name, once, _reply_of(response))
+            onces.answer(shop(), visitor().name, once, _reply_of(response))
     return response
 
 

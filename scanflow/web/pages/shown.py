@@ -14,21 +14,22 @@ from markupsafe import Markup, escape
 from labels import slot_code
 from labels.paper import COLOURS
 from scanflow.domain import advice, life, whereabouts
+from scanflow.domain.access import agents
 from scanflow.domain.derive import stands_still
 from scanflow.domain.life import NotAllowed, Settled
 from scanflow.domain.things import Held
 from scanflow.domain.whereabouts import Whereabouts
 from scanflow.storage.database import trouble_of
 from scanflow.storage.trust.guard import STOPPED
-from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views import where as where_views
 from scanflow.web import problem
 from scanflow.web.door.visitors import shop
 from scanflow.web.ledger_words import said
-from scanflow.web.pages.declare import may, menu
+from scanflow.web.pages.declare import follows, may, menu
 from scanflow.web.pages.forms import write
-from scanflow.workflow.ports import Invalid, Missing, Refused
+from scanflow.web.pages.seen import look, room
+from scanflow.workflow.ports import Invalid, Missing, Refused, Unit
 from scanflow.workflow.stock import doubts, photos
 
 T = TypeVar("T")
@@ -41,31 +42,23 @@ LARGEST = 2**53
 
 def render(template: str, **rows: Any) -> str:
     """A template with the shop's settings and papers beside its own rows."""
-    with shop().looking() as unit:
-        papers, digits = room_views.papers(unit.connection), room_views.digits(unit.connection)
-        settings = unit.settings
-    zone = ZoneInfo(settings.zone)
+    unit = room()
+    zone = ZoneInfo(unit.settings.zone)
     frame = {
-        "settings": settings,
-        "papers": papers,
-        "digits": digits,
+        "settings": unit.settings,
+        "papers": look(room_views.papers),
+        "digits": look(room_views.digits),
         "zone": zone,
-        "now": shop().clock().astimezone(zone),
+        "now": unit.at.astimezone(zone),
         "stopped": trouble_of(shop().database),
         "amiss_words": STOPPED,
     }
-    if request.method == "GET" or "here" in rows:
-        frame["seq"] = g.get("seq")
+    if follows() or "here" in rows:
+        frame["seq"] = unit.seq
     return render_template(template, **frame, **rows)
 
 
-def look(query: Callable[..., T], *args: Any, **kwargs: Any) -> T:
-    """One query of a module of views."""
-    with shop().looking() as unit:
-        return query(unit.connection, *args, **kwargs)
-
-
-def act(work: Callable[[SqlUnit], object]) -> tuple[str, int]:
+def act(work: Callable[[Unit], object]) -> tuple[str, int]:
     """Do one thing; the sentence and the status of its refusal, or ("", 200) when it is done."""
     try:
         write(work)
@@ -75,7 +68,7 @@ def act(work: Callable[[SqlUnit], object]) -> tuple[str, int]:
     return "", 200
 
 
-def settle_doubt(unit: SqlUnit, doubt: str) -> None:
+def settle_doubt(unit: Unit, doubt: str) -> None:
     """As the form of a page says it: with the text of the card, or with a note of what was put right."""
     how = Settled.CORRECTED if request.form.get("how") == Settled.CORRECTED else Settled.SEEN
     text, note = (request.form.get(name, "").strip() for name in ("text", "note"))
@@ -178,6 +171,7 @@ def register(app: Flask) -> None:
     app.add_template_test(stands_still, "held_still")
     app.add_template_test(lambda line: line.state in life.LIVE, "live")
     app.add_template_filter(whole)
+    app.add_template_filter(agents.words, "browser")
     app.add_template_filter(count, "units")
     app.add_template_filter("{:,}".format, "figures")
     app.add_template_global(lambda colour: colour if colour in COLOURS else "white", "paper_of")

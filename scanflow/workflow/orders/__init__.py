@@ -17,9 +17,8 @@ from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.orders.titles import Titled, words_of
 from scanflow.domain.things import Item, Line, Order, Parcel, Section, Stay
 from scanflow.workflow import parcels
-from scanflow.workflow.orders import learned
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
-from scanflow.workflow.stock import doubts
+from scanflow.workflow.stock import doubts, learned
 from scanflow.workflow.stock.sightings import gone
 from scanflow.workflow.times import HOW, instant
 

@@ -4,34 +4,13 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
 
 from scanflow.domain.derive import stands_still
 from scanflow.domain.orders.incoming import IncomingOrder
+from scanflow.domain.orders.loaded import Loaded, RefusedRow
 from scanflow.domain.things import Line
 from scanflow.workflow.orders import Outcome, receive
 from scanflow.workflow.ports import Invalid, Unit
-
-
-@dataclass(frozen=True, slots=True)
-class RefusedRow:
-    """A row of the file, 1 for its first, that became no line: why, and a sentence about it."""
-
-    row: int
-    code: str
-    text: str
-
-
-@dataclass(frozen=True, slots=True)
-class Loaded:
-    """How many orders were new, changed and unchanged; the file's lines that are held; the rows refused."""
-
-    loaded: int
-    changed: int
-    unchanged: int
-    held: tuple[str, ...]
-    refused: tuple[RefusedRow, ...]
-
 
 Rows = Mapping[tuple[str, str], Sequence[int]]
 """The row numbers of an order's lines by (channel, number)."""
@@ -65,3 +44,25 @@ def load_part(
         held += [line.id for line in unit.find(Line, order=order.id) if stands_still(line)]
     counts = (outcomes[Outcome.NEW], outcomes[Outcome.CHANGED], outcomes[Outcome.UNCHANGED])
     return Loaded(*counts, tuple(held), tuple(refused)), place
+
+
+def in_parts(
+    view: Unit, key: str, orders: Sequence[IncomingOrder], rows: Rows, enough: Callable[[], Callable[[], bool]]
+) -> Callable[[Unit], Loaded | None]:
+    """What receives the next part of these orders, until `enough` of its own says so: None while there is more to do,
+    at last what came of all.
+
+    The same orders sent again (`key`) go on where they were ended. `view` is a look at the room before: a large one's
+    titles take a while to read, and are kept.
+    """
+    view.stocked()
+
+    def part(unit: Unit) -> Loaded | None:
+        before = unit.loads.far(key)
+        done, place = load_part(unit, orders, rows, before.done, enough())
+        if place < len(orders):
+            unit.loads.keep(key, before, place, done)
+            return None
+        return unit.loads.end(key, before, done)
+
+    return part

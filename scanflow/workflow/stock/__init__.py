@@ -32,6 +32,23 @@ def add_section(unit: Unit, code: str, name: str, slots_per_bin: int, colour: st
     return section
 
 
+def begin_section(
+    unit: Unit,
+    code: str,
+    name: str,
+    slots_per_bin: int,
+    colour: str,
+    digits: int,
+    *,
+    count: int,
+    rack: str | None = None,
+) -> Section:
+    """A section with its first slots, as `add_section` and `add_slots` have it."""
+    add_section(unit, code, name, slots_per_bin, colour, digits)
+    add_slots(unit, code, count, rack)
+    return must(unit, Section, code)
+
+
 def add_slots(unit: Unit, code: str, count: int, rack: str | None = None) -> tuple[Slot, ...]:
     """More slots with the next numbers; a section's bins are filled in order, new bins stand on `rack` if it has room.
 

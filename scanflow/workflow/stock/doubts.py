@@ -8,8 +8,8 @@ from dataclasses import replace
 from scanflow.domain import events
 from scanflow.domain.life import DoubtKind, Hold, LineState, Settled
 from scanflow.domain.things import Doubt, Item, Line, Stay
-from scanflow.workflow.orders import learned
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
+from scanflow.workflow.stock import learned
 from scanflow.workflow.stock.cards import card_facts
 from scanflow.workflow.times import clock
 

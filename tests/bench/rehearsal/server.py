@@ -18,9 +18,9 @@ from typing import Any
 import waitress
 
 from scanflow.domain import verdict
+from scanflow.domain.access import Role
 from scanflow.domain.things import Station
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.web import create_app
 from scanflow.workflow.picking import scans

@@ -19,7 +19,7 @@ import numpy as np
 import psutil
 import pytest
 from click.testing import CliRunner
-from clients import SQLITE_ONLY
+from clients import SQLITE_ONLY, new_token
 from furnished import furnish
 from listening import listening
 from paperwork import jpeg
@@ -30,10 +30,11 @@ from scanflow.cli import main
 from scanflow.cli.opening import data_folder
 from scanflow.cli.watch import watching
 from scanflow.cli.watch.sending import NoAnswer, Service
+from scanflow.domain.access import Role
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Scan, Slot, Station, Stay
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
+from scanflow.vision import photographs
 from scanflow.vision.camera import Camera, Trouble
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app
@@ -82,7 +83,7 @@ def served(shop: Shop) -> Iterator[Served]:
         return []
 
     with listening(service, shop, threads=4) as server:
-        yield Served(shop, f"http://127.0.0.1:{server.effective_port}", shop.token("camera", Role.HELPER), lost)
+        yield Served(shop, f"http://127.0.0.1:{server.effective_port}", new_token(shop, "camera", Role.HELPER), lost)
 
 
 def film(path: Path, *shown: tuple[str | None, float], seen: filmed.Seen = filmed.light) -> Path:
@@ -262,7 +263,7 @@ def test_bells_and_the_picture_of_the_thing(
     code = served.due() if right else "D002"
     with served.shop.looking() as unit:
         stay = unit.find(Stay, code=code)[-1]
-    served.shop.act("owner", lambda unit: photos.keep(unit, stay.id, served.shop.photo(jpeg())))
+    served.shop.act("owner", lambda unit: photos.keep(unit, stay.id, photographs.photo(served.shop.readers, jpeg())))
     screen, terminal = os.openpty()
     monkeypatch.setattr(sys, "stderr", os.fdopen(terminal, "w"))
     sender = watching.Sender(served.service, {"station": "tray"}, watched := Watched("tray"), as_json=True)

@@ -11,9 +11,10 @@ from argon2.low_level import Type, core, ffi
 from memory import NOON
 from sqlalchemy import Connection, text
 
+from scanflow.domain.access import LinkSpent, Role, Visitor
+from scanflow.domain.access.names import BadName, NameTaken
 from scanflow.storage import access
-from scanflow.storage.access import LinkSpent, Role, Visitor, passwords
-from scanflow.storage.access.names import BadName, NameTaken
+from scanflow.storage.access import Access, passwords
 from scanflow.storage.database import Database
 
 PASSWORD = "a long enough pass phrase"
@@ -26,11 +27,22 @@ def connection(database: Database) -> Iterator[Connection]:
         yield unit.connection
 
 
+def noon(connection: Connection) -> Access:
+    """What is done and asked at noon."""
+    return Access(connection, NOON)
+
+
 def used(connection: Connection, secret: str, at: datetime) -> None:
     """A session or device is used."""
-    found = access.visitor(connection, "session", secret, NOON)
+    found = noon(connection).visitor("session", secret)
     assert found is not None
-    access.note_use(connection, found.n, at)
+    Access(connection, at).note_use(found.n)
+
+
+def check_password(connection: Connection, password: str) -> bool:
+    """Whether this is the owner's password, as the sign-in looks at it."""
+    kept = noon(connection).password_hash()
+    return kept is not None and passwords.matches(kept, password)
 
 
 def kept(connection: Connection) -> str:
@@ -41,42 +53,42 @@ def kept(connection: Connection) -> str:
 @pytest.mark.parametrize("role", Role)
 def test_token(connection: Connection, role: Role) -> None:
     """A token is known by its secret, for ever, with its name and role; it is no session."""
-    secret = access.make_token(connection, "printer", role, NOON)
+    secret = noon(connection).make_token("printer", role)
     later = NOON + timedelta(days=9999)
-    assert Visitor("printer", role) == access.visitor(connection, "token", secret, later)
-    assert [None, None] == [access.visitor(connection, kind, secret, NOON) for kind in ("session", "setup")]
+    assert Visitor("printer", role) == Access(connection, later).visitor("token", secret)
+    assert [None, None] == [noon(connection).visitor(kind, secret) for kind in ("session", "setup")]
 
 
 def test_wrong_token(connection: Connection) -> None:
     """A secret that differs in one character, in case or is empty is unknown."""
-    secret = access.make_token(connection, "printer", Role.PROGRAM, NOON)
+    secret = noon(connection).make_token("printer", Role.PROGRAM)
     wrong = [secret[:-1], secret + "A", secret.swapcase(), "", "%"]
-    assert 5 * [None] == [access.visitor(connection, "token", each, NOON) for each in wrong]
+    assert 5 * [None] == [noon(connection).visitor("token", each) for each in wrong]
 
 
 def test_names_of_tokens(connection: Connection) -> None:
     """A second token of a name is refused, whatever its role."""
-    access.make_token(connection, "printer", Role.PROGRAM, NOON)
+    noon(connection).make_token("printer", Role.PROGRAM)
     with pytest.raises(NameTaken):
-        access.make_token(connection, "printer", Role.OWNER, NOON)
+        noon(connection).make_token("printer", Role.OWNER)
 
 
 def test_secrets_are_long_and_differ(connection: Connection) -> None:
     """A secret has 256 bits, and no two are alike."""
-    secrets = {access.make_token(connection, f"t{n}", Role.PROGRAM, NOON) for n in range(20)}
+    secrets = {noon(connection).make_token(f"t{n}", Role.PROGRAM) for n in range(20)}
     assert (20, {43}) == (len(secrets), {len(secret) for secret in secrets})
 
 
 def test_only_hashes_are_kept(connection: Connection) -> None:
     """Neither secrets nor the password stand anywhere in the table."""
-    access.set_password(connection, PASSWORD, NOON)
+    noon(connection).set_password(PASSWORD)
     owner = Visitor("owner", Role.OWNER)
     secrets = [
-        access.make_token(connection, "printer", Role.PROGRAM, NOON),
-        access.make_session(connection, owner, NOON),
-        access.make_setup_link(connection, NOON),
-        access.pair(connection, access.make_pairing_link(connection, NOON), "phone", NOON),
-        access.make_pairing_link(connection, NOON),
+        noon(connection).make_token("printer", Role.PROGRAM),
+        noon(connection).make_session(owner),
+        noon(connection).make_setup_link(),
+        noon(connection).pair(noon(connection).make_pairing_link(), "phone"),
+        noon(connection).make_pairing_link(),
     ]
     everything = kept(connection)
     assert 6 == len(everything.splitlines())
@@ -85,70 +97,70 @@ def test_only_hashes_are_kept(connection: Connection) -> None:
 
 def test_session_ends_by_time(connection: Connection) -> None:
     """A session lasts 14 days and not a second longer, however much it is used."""
-    secret = access.make_session(connection, Visitor("owner", Role.OWNER), NOON)
+    secret = noon(connection).make_session(Visitor("owner", Role.OWNER))
     last = NOON + timedelta(days=14)
     used(connection, secret, last)
     wanted = Visitor("owner", Role.OWNER, access.csrf_of(secret))
-    assert wanted == access.visitor(connection, "session", secret, last)
-    assert None is access.visitor(connection, "session", secret, last + SECOND)
+    assert wanted == Access(connection, last).visitor("session", secret)
+    assert None is Access(connection, last + SECOND).visitor("session", secret)
 
 
 @pytest.mark.parametrize(("kind", "idle"), [("session", timedelta(hours=12)), ("device", timedelta(days=60))])
 def test_what_nobody_uses_ends(connection: Connection, kind: str, idle: timedelta) -> None:
     """A session ends 12 hours after its last use, a device 60 days after it; then the device's name is free."""
     if kind == "session":
-        secret = access.make_session(connection, Visitor("owner", Role.OWNER), NOON)
+        secret = noon(connection).make_session(Visitor("owner", Role.OWNER))
     else:
-        secret = access.pair(connection, access.make_pairing_link(connection, NOON), "phone", NOON)
+        secret = noon(connection).pair(noon(connection).make_pairing_link(), "phone")
     last = NOON + 2 * idle
     used(connection, secret, NOON + idle)
-    assert None is not access.visitor(connection, "session", secret, last)
-    assert None is access.visitor(connection, "session", secret, last + SECOND)
+    assert None is not Access(connection, last).visitor("session", secret)
+    assert None is Access(connection, last + SECOND).visitor("session", secret)
     assert ([], []) == (access.sessions(connection, last + SECOND), access.named(connection, last + SECOND))
-    link = access.make_pairing_link(connection, last + SECOND)
-    assert access.pair(connection, link, "phone", last + SECOND)
+    link = Access(connection, last + SECOND).make_pairing_link()
+    assert Access(connection, last + SECOND).pair(link, "phone")
 
 
 def test_a_phone_paired_before_uses_were_noted_goes_on(connection: Connection) -> None:
     """Nobody knows how long it was idle, so it holds for its year."""
-    secret = access.pair(connection, access.make_pairing_link(connection, NOON), "phone", NOON)
+    secret = noon(connection).pair(noon(connection).make_pairing_link(), "phone")
     connection.execute(text("UPDATE access SET seen = NULL"))
-    assert None is not access.visitor(connection, "session", secret, NOON + timedelta(days=300))
+    assert None is not Access(connection, NOON + timedelta(days=300)).visitor("session", secret)
 
 
 def test_sessions_are_listed_and_ended(connection: Connection) -> None:
     """Each with its browser, the one used last first; one, or all but one, are ended, and devices go on."""
-    device = access.pair(connection, access.make_pairing_link(connection, NOON), "phone", NOON)
+    device = noon(connection).pair(noon(connection).make_pairing_link(), "phone")
     owner = Visitor("owner", Role.OWNER)
-    secrets = [access.make_session(connection, owner, NOON + n * SECOND, f"browser {n}") for n in range(4)]
+    secrets = [Access(connection, NOON + n * SECOND).make_session(owner, f"browser {n}") for n in range(4)]
     used(connection, secrets[1], NOON + timedelta(hours=1))
     listed = access.sessions(connection, NOON + timedelta(hours=1))
     assert ["browser 1", "browser 3", "browser 2", "browser 0"] == [row.agent for row in listed]
-    assert ["browser 3"] == access.end_sessions(connection, n=listed[1].n)
-    assert ["browser 0", "browser 2"] == sorted(access.end_sessions(connection, but=listed[0].n))
-    told = [access.visitor(connection, "session", each, NOON) is not None for each in (*secrets, device)]
+    assert ["browser 3"] == noon(connection).end_sessions(n=listed[1].n)
+    assert ["browser 0", "browser 2"] == sorted(noon(connection).end_sessions(but=listed[0].n))
+    told = [noon(connection).visitor("session", each) is not None for each in (*secrets, device)]
     assert [False, True, False, False, True] == told
 
 
 def test_session_ends_by_leaving(connection: Connection) -> None:
     """Signing out ends that session only."""
-    one, two = (access.make_session(connection, Visitor("owner", Role.OWNER), NOON) for _ in range(2))
-    access.end_session(connection, one)
-    told = [access.visitor(connection, "session", each, NOON) is None for each in (one, two)]
+    one, two = (noon(connection).make_session(Visitor("owner", Role.OWNER)) for _ in range(2))
+    noon(connection).end_session(one)
+    told = [noon(connection).visitor("session", each) is None for each in (one, two)]
     assert [True, False] == told
 
 
 def test_old_sessions_are_swept(connection: Connection) -> None:
     """Sessions that ran out are removed when a new one begins."""
     owner = Visitor("owner", Role.OWNER)
-    access.make_session(connection, owner, NOON)
-    access.make_session(connection, owner, NOON + timedelta(days=15))
+    noon(connection).make_session(owner)
+    Access(connection, NOON + timedelta(days=15)).make_session(owner)
     assert 1 == len(kept(connection).splitlines())
 
 
 def test_csrf_belongs_to_one_session(connection: Connection) -> None:
     """Each session has a CSRF token of its own that is neither its secret nor what is kept of it."""
-    one, two = (access.make_session(connection, Visitor("owner", Role.OWNER), NOON) for _ in range(2))
+    one, two = (noon(connection).make_session(Visitor("owner", Role.OWNER)) for _ in range(2))
     tokens = {access.csrf_of(one), access.csrf_of(two)}
     assert (2, True) == (len(tokens), tokens.isdisjoint({one, two}))
     assert [False, False] == [token in kept(connection) for token in tokens]
@@ -156,135 +168,135 @@ def test_csrf_belongs_to_one_session(connection: Connection) -> None:
 
 def test_setup_link_works_once(connection: Connection) -> None:
     """The link that sets the password is known until the password is set, for a day, and only the newest is."""
-    first = access.make_setup_link(connection, NOON)
-    secret = access.make_setup_link(connection, NOON)
+    first = noon(connection).make_setup_link()
+    secret = noon(connection).make_setup_link()
     last = NOON + timedelta(hours=24)
-    assert None is access.visitor(connection, "setup", first, NOON)
-    assert Visitor("owner", Role.OWNER) == access.visitor(connection, "setup", secret, last)
-    assert None is access.visitor(connection, "setup", secret, last + SECOND)
-    access.set_password(connection, PASSWORD, NOON)
-    assert None is access.visitor(connection, "setup", secret, NOON)
+    assert None is noon(connection).visitor("setup", first)
+    assert Visitor("owner", Role.OWNER) == Access(connection, last).visitor("setup", secret)
+    assert None is Access(connection, last + SECOND).visitor("setup", secret)
+    noon(connection).set_password(PASSWORD)
+    assert None is noon(connection).visitor("setup", secret)
 
 
 def test_pairing_link_lasts_ten_minutes(connection: Connection) -> None:
     """A link pairs until ten minutes have passed and not a second longer, and only the newest does."""
-    first = access.make_pairing_link(connection, NOON)
-    link = access.make_pairing_link(connection, NOON)
+    first = noon(connection).make_pairing_link()
+    link = noon(connection).make_pairing_link()
     last = NOON + timedelta(minutes=10)
     with pytest.raises(LinkSpent):
-        access.pair(connection, first, "phone", NOON)
+        noon(connection).pair(first, "phone")
     with pytest.raises(LinkSpent):
-        access.pair(connection, link, "phone", last + SECOND)
-    secret = access.pair(connection, link, "phone", last)
+        Access(connection, last + SECOND).pair(link, "phone")
+    secret = Access(connection, last).pair(link, "phone")
     wanted = Visitor("phone", Role.HELPER, access.csrf_of(secret))
-    assert wanted == access.visitor(connection, "session", secret, last)
+    assert wanted == Access(connection, last).visitor("session", secret)
 
 
 def test_pairing_link_works_once(connection: Connection) -> None:
     """A link that was used pairs no other device; it is neither a token nor a session itself."""
-    link = access.make_pairing_link(connection, NOON)
-    assert [None, None] == [access.visitor(connection, kind, link, NOON) for kind in ("token", "session")]
-    secret = access.pair(connection, link, "phone", NOON)
-    assert None is access.visitor(connection, "token", secret, NOON)
+    link = noon(connection).make_pairing_link()
+    assert [None, None] == [noon(connection).visitor(kind, link) for kind in ("token", "session")]
+    secret = noon(connection).pair(link, "phone")
+    assert None is noon(connection).visitor("token", secret)
     with pytest.raises(LinkSpent):
-        access.pair(connection, link, "tablet", NOON)
+        noon(connection).pair(link, "tablet")
 
 
 @pytest.mark.parametrize("name", ["printer", "phone", "owner", "Printer", "ｐrinter", " phone", "OWNER", "scanflow"])
 def test_a_device_has_a_name_of_its_own(connection: Connection, name: str) -> None:
     """A token's, a device's and the owner's names are taken; the link is still good for another name."""
-    access.make_token(connection, "printer", Role.PROGRAM, NOON)
-    access.pair(connection, access.make_pairing_link(connection, NOON), "phone", NOON)
-    link = access.make_pairing_link(connection, NOON)
+    noon(connection).make_token("printer", Role.PROGRAM)
+    noon(connection).pair(noon(connection).make_pairing_link(), "phone")
+    link = noon(connection).make_pairing_link()
     with pytest.raises(NameTaken):
-        access.pair(connection, link, name, NOON)
-    access.pair(connection, link, "tablet", NOON)
+        noon(connection).pair(link, name)
+    noon(connection).pair(link, "tablet")
     with pytest.raises(NameTaken):
-        access.rename(connection, "tablet", name, NOON)
+        noon(connection).rename("tablet", name)
     with pytest.raises(NameTaken):
-        access.make_token(connection, "tablet", Role.PROGRAM, NOON)
-    assert access.rename(connection, "tablet", "Tablet", NOON)
+        noon(connection).make_token("tablet", Role.PROGRAM)
+    assert noon(connection).rename("tablet", "Tablet")
 
 
 @pytest.mark.parametrize("name", ["", "  ", "\u043ewner", "blue\u202ephone", "x" * 41])
 def test_a_name_that_nobody_can_read(connection: Connection, name: str) -> None:
     """Neither a device nor a token gets it, at first or later."""
-    link = access.make_pairing_link(connection, NOON)
+    link = noon(connection).make_pairing_link()
     with pytest.raises(BadName):
-        access.pair(connection, link, name, NOON)
+        noon(connection).pair(link, name)
     with pytest.raises(BadName):
-        access.make_token(connection, name, Role.PROGRAM, NOON)
-    access.pair(connection, link, "tablet", NOON)
+        noon(connection).make_token(name, Role.PROGRAM)
+    noon(connection).pair(link, "tablet")
     with pytest.raises(BadName):
-        access.rename(connection, "tablet", name, NOON)
+        noon(connection).rename("tablet", name)
 
 
 def test_a_device_lasts_a_year(connection: Connection) -> None:
     """After 365 days a device must be paired again, and its name is free."""
-    secret = access.pair(connection, access.make_pairing_link(connection, NOON), "phone", NOON)
+    secret = noon(connection).pair(noon(connection).make_pairing_link(), "phone")
     last = NOON + timedelta(days=365)
     used(connection, secret, last)
-    assert "phone" == getattr(access.visitor(connection, "session", secret, last), "name", None)
-    assert None is access.visitor(connection, "session", secret, last + SECOND)
+    assert "phone" == getattr(Access(connection, last).visitor("session", secret), "name", None)
+    assert None is Access(connection, last + SECOND).visitor("session", secret)
     assert (1, 0) == (len(access.named(connection, last)), len(access.named(connection, last + SECOND)))
-    access.pair(connection, access.make_pairing_link(connection, last + SECOND), "phone", last + SECOND)
+    Access(connection, last + SECOND).pair(Access(connection, last + SECOND).make_pairing_link(), "phone")
 
 
 def test_rename_and_revoke(connection: Connection) -> None:
     """Tokens and devices are listed by name, get another one, and end; sessions and links are none of them."""
-    token = access.make_token(connection, "printer", Role.PROGRAM, NOON)
-    device = access.pair(connection, access.make_pairing_link(connection, NOON), "phone", NOON)
-    session = access.make_session(connection, Visitor("owner", Role.OWNER), NOON)
-    access.make_pairing_link(connection, NOON)
+    token = noon(connection).make_token("printer", Role.PROGRAM)
+    device = noon(connection).pair(noon(connection).make_pairing_link(), "phone")
+    session = noon(connection).make_session(Visitor("owner", Role.OWNER))
+    noon(connection).make_pairing_link()
     listed = [(row.name, row.role, row.kind, row.made) for row in access.named(connection, NOON)]
     assert [("phone", "helper", "device", NOON), ("printer", "program", "token", NOON)] == listed
     assert (True, False) == (
-        access.rename(connection, "phone", "blue phone", NOON),
-        access.rename(connection, "x", "y", NOON),
+        noon(connection).rename("phone", "blue phone"),
+        noon(connection).rename("x", "y"),
     )
-    assert "blue phone" == getattr(access.visitor(connection, "session", device, NOON), "name", None)
-    ended = [access.revoke(connection, name) for name in ("blue phone", "printer", "owner", "", "phone")]
+    assert "blue phone" == getattr(noon(connection).visitor("session", device), "name", None)
+    ended = [noon(connection).revoke(name) for name in ("blue phone", "printer", "owner", "", "phone")]
     assert [True, True, False, False, False] == ended
-    told = [access.visitor(connection, *who, NOON) for who in (("token", token), ("session", device))]
+    told = [noon(connection).visitor(*who) for who in (("token", token), ("session", device))]
     assert [None, None] == told
-    assert None is not access.visitor(connection, "session", session, NOON)
+    assert None is not noon(connection).visitor("session", session)
 
 
 def test_a_new_password_ends_pairing_links(connection: Connection) -> None:
     """Setting the password ends a link that waits for its phone; paired devices go on."""
-    device = access.pair(connection, access.make_pairing_link(connection, NOON), "phone", NOON)
-    link = access.make_pairing_link(connection, NOON)
-    access.set_password(connection, PASSWORD, NOON)
-    assert None is access.visitor(connection, "pairing", link, NOON)
-    assert None is not access.visitor(connection, "session", device, NOON)
+    device = noon(connection).pair(noon(connection).make_pairing_link(), "phone")
+    link = noon(connection).make_pairing_link()
+    noon(connection).set_password(PASSWORD)
+    assert None is noon(connection).visitor("pairing", link)
+    assert None is not noon(connection).visitor("session", device)
 
 
 def test_password(connection: Connection) -> None:
     """Only the very password is right; before one is set none is."""
-    assert (False, False) == (access.has_password(connection), access.check_password(connection, ""))
-    access.set_password(connection, PASSWORD, NOON)
-    assert access.has_password(connection)
+    assert (False, False) == (noon(connection).has_password(), check_password(connection, ""))
+    noon(connection).set_password(PASSWORD)
+    assert noon(connection).has_password()
     tries = (PASSWORD, PASSWORD.upper(), PASSWORD + " ", "", passwords.hashed(PASSWORD))
-    assert [True, False, False, False, False] == [access.check_password(connection, each) for each in tries]
+    assert [True, False, False, False, False] == [check_password(connection, each) for each in tries]
 
 
 def test_a_new_password_ends_sessions(connection: Connection) -> None:
     """Setting the password again ends what the old one opened; tokens go on."""
-    access.set_password(connection, PASSWORD, NOON)
-    session = access.make_session(connection, Visitor("owner", Role.OWNER), NOON)
-    token = access.make_token(connection, "printer", Role.PROGRAM, NOON)
-    access.set_password(connection, "another pass phrase", NOON)
-    told = [access.visitor(connection, kind, each, NOON) for kind, each in (("session", session), ("token", token))]
+    noon(connection).set_password(PASSWORD)
+    session = noon(connection).make_session(Visitor("owner", Role.OWNER))
+    token = noon(connection).make_token("printer", Role.PROGRAM)
+    noon(connection).set_password("another pass phrase")
+    told = [noon(connection).visitor(kind, each) for kind, each in (("session", session), ("token", token))]
     assert [None, Visitor("printer", Role.PROGRAM)] == told
-    checked = [access.check_password(connection, each) for each in (PASSWORD, "another pass phrase")]
+    checked = [check_password(connection, each) for each in (PASSWORD, "another pass phrase")]
     assert [False, True] == checked
 
 
 def test_password_hash_parameters(connection: Connection) -> None:
     """Passwords are kept as Argon2id of at least m = 19456 KiB, t = 2, p = 1, salted anew each time."""
-    access.set_password(connection, PASSWORD, NOON)
+    noon(connection).set_password(PASSWORD)
     one = connection.execute(text("SELECT name FROM access WHERE kind = 'password'")).scalar_one()
-    access.set_password(connection, PASSWORD, NOON)
+    noon(connection).set_password(PASSWORD)
     two = connection.execute(text("SELECT name FROM access WHERE kind = 'password'")).scalar_one()
     told = argon2.extract_parameters(one)
     # OWASP Password Storage Cheat Sheet

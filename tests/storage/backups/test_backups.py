@@ -18,16 +18,17 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from clients import new_token
 from furnished import furnish
 from old_shops import FOLDER, load
 from schema import dropped
 from sqlalchemy import select, text
 
 from scanflow.domain import events
+from scanflow.domain.access import Role, Visitor
 from scanflow.domain.things import Item, Photo
 from scanflow.shop import Shop
 from scanflow.storage import access, backups, tables
-from scanflow.storage.access import Role
 from scanflow.storage.backups import Backup, BackupError, Keep
 from scanflow.storage.backups import place as places
 from scanflow.storage.backups import taking as backups_taking
@@ -114,10 +115,10 @@ def test_a_shop_moves_between_databases_and_is_the_same_row_by_row(
     furnish(shop, 12)
     add_pictures(shop.database, range(2))
     with shop.database.writing(NOON, "owner") as unit:
-        access.set_password(unit.connection, "spokes-and-nipples", NOON)
-        access.make_session(unit.connection, access.Visitor("owner", Role.OWNER), NOON)
-        access.make_pairing_link(unit.connection, NOON)
-    shop.token("label printer", Role.PROGRAM)
+        access.Access(unit.connection, NOON).set_password("spokes-and-nipples")
+        access.Access(unit.connection, NOON).make_session(Visitor("owner", Role.OWNER))
+        access.Access(unit.connection, NOON).make_pairing_link()
+    new_token(shop, "label printer", Role.PROGRAM)
     before = rows(shop.database.engine.url.render_as_string(hide_password=False))
 
     backups.take(shop.database, place, NOON)
@@ -127,7 +128,7 @@ def test_a_shop_moves_between_databases_and_is_the_same_row_by_row(
     assert [] == moved.verify(NOON, whole=True).findings
     with moved.writing(NOON, "owner") as unit:
         assert ["setup"] == list(unit.connection.execute(select(tables.access.c.kind)).scalars())
-        assert access.visitor(unit.connection, "setup", first.secret, datetime.now(UTC)) is not None
+        assert access.Access(unit.connection, datetime.now(UTC)).visitor("setup", first.secret) is not None
         stock.put_away(unit, "Saddle", section="S")
         unit.connection.rollback()
     take(moved, place, NOON + timedelta(hours=1))

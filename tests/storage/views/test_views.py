@@ -6,19 +6,24 @@ from calls import Calls
 
 from labels.slot_code import card_text
 from scanflow.shop import Shop
-from scanflow.vision import Book
+from scanflow.vision import Book, photographs
 from scanflow.workflow import stock
 from scanflow.workflow.stock import cards
 
 
+def book_of(shop: Shop) -> Book:
+    with shop.looking() as unit:
+        return photographs.book(unit)
+
+
 def test_the_book_holds_every_card(shop: Shop, calls: Calls) -> None:
     """Cards on items, in the tray and lost ones of every section, with adopted texts; an empty room has none."""
-    assert Book([]) == shop.book()
+    assert Book([]) == book_of(shop)
     codes = calls.section("D", 3) + calls.section("LP", 2)
     calls.put_away()
     shop.act("owner", lambda unit: stock.lose_card(unit, "D002"))
 
-    assert Book(map(card_text, codes)) == shop.book()
+    assert Book(map(card_text, codes)) == book_of(shop)
 
 
 def test_adopted_cards_stand_in_the_book(shop: Shop, calls: Calls) -> None:
@@ -32,6 +37,6 @@ def test_adopted_cards_stand_in_the_book(shop: Shop, calls: Calls) -> None:
         shop.act("owner", lambda unit, text=text: cards.adopt(unit, text, "D002"))
     adopted = ["4711081500", "ab-0123", "AB-0123", "AB0123"]
 
-    assert Book([*map(card_text, codes), *codes, *adopted]) == shop.book()
+    assert Book([*map(card_text, codes), *codes, *adopted]) == book_of(shop)
     shop.act("owner", lambda unit: cards.choose_check(unit, "mod_11_10"))
-    assert Book([*map(card_text, codes), *adopted]) == shop.book()
+    assert Book([*map(card_text, codes), *adopted]) == book_of(shop)

@@ -9,14 +9,13 @@ from collections.abc import Callable, Iterator
 
 import pytest
 from calls import Calls
-from clients import SQLITE_ONLY, client_of
+from clients import SQLITE_ONLY, client_of, new_token
 from flask import Flask, Response
 from flask.testing import FlaskClient
 from listening import listening
 
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
-from scanflow.storage import access
-from scanflow.storage.access import Role
 from scanflow.web.api.changes import RETRY, Streams
 from scanflow.web.door.visitors import COOKIE
 
@@ -114,10 +113,10 @@ def test_it_lasts_a_while(app: Flask, client: FlaskClient) -> None:
 
 def phone(app: Flask, shop: Shop) -> FlaskClient:
     def pair(secret: str) -> str:
-        return shop.act("owner", lambda unit: access.pair(unit.connection, secret, "helper", unit.at))
+        return shop.act("owner", lambda unit: unit.access.pair(secret, "helper"))
 
     client = app.test_client()
-    secret = pair(shop.act("owner", lambda unit: access.make_pairing_link(unit.connection, unit.at)))
+    secret = pair(shop.act("owner", lambda unit: unit.access.make_pairing_link()))
     client.set_cookie(COOKIE, secret)
     return client
 
@@ -130,7 +129,7 @@ def test_who_is_revoked_hears_no_more(app: Flask, shop: Shop, paired: Callable[[
     events = visitor.get("/api/changes").iter_encoded()
     assert RETRY == next(events)
     assert spoken(events).startswith(b"id: ")
-    shop.act("owner", lambda unit: access.revoke(unit.connection, "helper"))
+    shop.act("owner", lambda unit: unit.access.revoke("helper"))
     begun = time.monotonic()
     list(events)
     assert time.monotonic() - begun < PATIENCE
@@ -148,7 +147,7 @@ def port(app: Flask, shop: Shop) -> Iterator[int]:
 def test_a_client_that_is_gone_frees_its_thread(app: Flask, shop: Shop, port: int) -> None:
     """Its place is free again as soon as two comments did not arrive."""
     limit(app, most=1, silence=0.05)
-    token = shop.token("gone", Role.PROGRAM)
+    token = new_token(shop, "gone", Role.PROGRAM)
     call = f"GET /api/changes HTTP/1.1\r\nHost: localhost\r\nAuthorization: Bearer {token}\r\n\r\n".encode()
 
     def status() -> bytes:

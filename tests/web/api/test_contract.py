@@ -14,8 +14,8 @@ from clients import SQLITE_ONLY, client_of
 from flask import Flask
 from flask.testing import FlaskClient
 
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.web.api import checking, schemas
 from scanflow.web.api.contract import CALLS, Call
 

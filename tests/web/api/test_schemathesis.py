@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 import schemathesis
 from calls import Calls, photo
-from clients import client_of
+from clients import client_of, new_token
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from schemathesis import GenerationMode, openapi
@@ -19,8 +19,8 @@ from schemathesis.openapi import media_type
 from schemathesis.specs.openapi.checks import negative_data_rejection
 from schemathesis.transport.serialization import Binary
 
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app
@@ -54,7 +54,7 @@ class Room:
     def __init__(self, shop: Shop) -> None:
         self.app = create_app(shop)
         self.app.extensions["streams"] = Streams(lasts=0.0)
-        self.token = shop.token("generator", Role.OWNER)
+        self.token = new_token(shop, "generator", Role.OWNER)
         calls = Calls(client_of(self.app, shop, Role.PROGRAM))
         calls.section("D", 40)
         calls.section("S", 10, slots_per_bin=2)

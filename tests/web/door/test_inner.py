@@ -9,12 +9,12 @@ from collections.abc import Iterator
 from functools import partial
 
 import pytest
-from clients import SQLITE_ONLY
+from clients import SQLITE_ONLY, new_token
 from flask import Flask
 from listening import fronted
 
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.web.door import bodies, inner
 from scanflow.web.door.front import Door
 
@@ -119,7 +119,7 @@ def test_what_is_refused_is_no_request(port: int) -> None:
 )
 def test_who_is_known_may_send_more(port: int, shop: Shop, path: str, kind: str, length: int, wanted: int) -> None:
     """A file of 2 MB is read where one is expected, and 1 MB elsewhere; beyond that the head is enough."""
-    more = [f"Authorization: Bearer {shop.token('phone', Role.OWNER)}", f"Content-Type: {kind}"]
+    more = [f"Authorization: Bearer {new_token(shop, 'phone', Role.OWNER)}", f"Content-Type: {kind}"]
     begin, end = b'--x\r\nContent-Disposition: form-data; name="image"; filename="x"\r\n\r\n', b"\r\n--x--\r\n"
     body = [] if wanted == 413 else [begin, bytes(length - len(begin) - len(end)), end]
     sent = head("POST", path, *more, f"Content-Length: {length}", "Connection: close")
@@ -129,7 +129,7 @@ def test_who_is_known_may_send_more(port: int, shop: Shop, path: str, kind: str,
 @SQLITE_ONLY
 def test_a_failing_database_is_told(port: int, shop: Shop) -> None:
     """Where nobody can say who calls, the answer says that something failed; the connection isn't just cut."""
-    more = [f"Authorization: Bearer {shop.token('phone', Role.OWNER)}", "Content-Type: image/jpeg"]
+    more = [f"Authorization: Bearer {new_token(shop, 'phone', Role.OWNER)}", "Content-Type: image/jpeg"]
     shop.act("owner", lambda unit: unit.connection.exec_driver_sql("ALTER TABLE access RENAME TO away"))
     assert 500 == status(said(port, head("POST", "/api/decode", *more, f"Content-Length: {MB}")))
 

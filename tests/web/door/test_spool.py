@@ -10,13 +10,13 @@ from collections.abc import Iterator
 
 import pytest
 import waitress
-from clients import SQLITE_ONLY
+from clients import SQLITE_ONLY, new_token
 from flask import Flask
 from pictures import as_file, card
 from waitress.channel import HTTPChannel
 
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.web.door.spool import Spooled
 
 pytestmark = SQLITE_ONLY
@@ -49,7 +49,7 @@ def ask(port: int, path: str, body: bytes, token: str, *, chunked: bool = False)
 def test_a_body_without_room_is_answered(port: int, shop: Shop, monkeypatch: pytest.MonkeyPatch, chunked: bool) -> None:
     """503 in words, to programs as a problem; a small body goes through, and so does a large one with room."""
     head = b'--x\r\nContent-Disposition: form-data; name="image"; filename="card.png"\r\n\r\n'
-    token, photo = shop.token("camera", Role.HELPER), head + as_file(card())
+    token, photo = new_token(shop, "camera", Role.HELPER), head + as_file(card())
     large, small = (photo + bytes(size) + b"\r\n--x--\r\n" for size in (LARGE, 0))
     with monkeypatch.context() as full:
         full.setattr(tempfile, "tempdir", "/nowhere/at/all")

@@ -17,8 +17,8 @@ from flask import Flask
 from flask.testing import FlaskClient
 from PIL import Image
 
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.vision.workers import Readers
 from scanflow.web.door.turns import IN_WORK, WAITING
 

@@ -6,13 +6,13 @@ from concurrent.futures import ThreadPoolExecutor
 from datetime import datetime, timedelta
 
 import pytest
-from clients import SQLITE_ONLY
+from clients import SQLITE_ONLY, new_token
 from flask import Flask
 from sqlalchemy import delete
 
+from scanflow.domain.access import Role, Visitor
 from scanflow.shop import Shop
 from scanflow.storage import access, tables
-from scanflow.storage.access import Role, Visitor
 from scanflow.web.door.visitors import COOKIE, Attempts, Recent
 from scanflow.web.problem import Problem
 
@@ -33,7 +33,7 @@ def test_taken_back_elsewhere(shop: Shop, passed: float, known: bool) -> None:
     """A token that another process took back is refused a second later, and when the clock was put back."""
     shop.clock = clock = Clock()
     recent = Recent(shop)
-    secret = shop.token("phone", Role.HELPER)
+    secret = new_token(shop, "phone", Role.HELPER)
     assert Visitor("phone", Role.HELPER) == recent.known("token", secret)
     shop.act("elsewhere", lambda unit: unit.connection.execute(delete(tables.access)))
     clock.now += timedelta(seconds=passed)
@@ -45,7 +45,7 @@ def test_strangers_are_not_kept(shop: Shop) -> None:
     """A token made right after it was refused is good at once; a session's secret is no token."""
     recent = Recent(shop)
     assert recent.known("token", "nobody") is None
-    secret = shop.token("phone", Role.HELPER)
+    secret = new_token(shop, "phone", Role.HELPER)
     assert recent.known("token", secret) is not None
     assert recent.known("session", secret) is None
 
@@ -54,7 +54,7 @@ def test_strangers_are_not_kept(shop: Shop) -> None:
 def test_sign_out_counts_at_once(app: Flask, shop: Shop) -> None:
     """Who signed out is asked to sign in by the very next page."""
     owner = Visitor("owner", Role.OWNER)
-    secret = shop.act("owner", lambda unit: access.make_session(unit.connection, owner, unit.at))
+    secret = shop.act("owner", lambda unit: unit.access.make_session(owner))
     client = app.test_client()
     client.set_cookie(COOKIE, secret)
     before = client.get("/api/slots").status_code

@@ -13,9 +13,9 @@ from clients import client_of
 from crowded import ROUND, crowd, some_bin
 from flask.testing import FlaskClient
 
+from scanflow.domain.access import Role
 from scanflow.domain.things import Stop
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app

@@ -21,12 +21,12 @@ from werkzeug.test import TestResponse
 import scanflow.web
 from labels import slot_code
 from scanflow.domain import events
+from scanflow.domain.access import Role, Visitor
 from scanflow.domain.life import LineState
 from scanflow.domain.things import Item, Line, Order, Stay
 from scanflow.shop import Shop
-from scanflow.storage import access
-from scanflow.storage.access import Role, Visitor
 from scanflow.storage.unit import SqlUnit
+from scanflow.web import once
 from scanflow.web.pages import forms
 from scanflow.web.pages.declare import PAGES
 from scanflow.workflow import orders, stock
@@ -81,8 +81,8 @@ def doubted_and_twice(shop: Shop, room: Furnished) -> str:
         orders.hold(unit, line.id, "Not this thing.")
         stock.lose_card(unit, room.stays[1].code)
         cards.reprint(unit, room.stays[1].code, lost="Gone")
-        access.set_password(unit.connection, "four reclaimed bells", unit.at)
-        access.make_session(unit.connection, Visitor("owner", Role.OWNER), unit.at)
+        unit.access.set_password("four reclaimed bells")
+        unit.access.make_session(Visitor("owner", Role.OWNER))
         return line.id
 
     return shop.act("owner", work)
@@ -125,7 +125,9 @@ def test_no_template_has_a_form_without_a_key() -> None:
 def test_pages_write_through_the_key() -> None:
     """Beside `forms.write` write only the pages before the sign-in and a link whose secret is not kept."""
     home = Path(scanflow.web.__file__).parent / "pages"
-    beside = {path.name for path in home.rglob("*.py") if re.search(r"shop\(\)\s*\.act", path.read_text())}
+    written = {path.name: path.read_text() for path in home.rglob("*.py")}
+    assert ["forms.py"] == [name for name, text in written.items() if re.search(r"shop\(\)\s*\.act", text)]
+    beside = {name for name, text in written.items() if re.search(r"\bwrite_untold\(", text)}
     assert {"login.py", "pairing.py", "devices.py"} == beside - {"forms.py"}
 
 
@@ -255,7 +257,7 @@ def test_done_without_a_page(client: FlaskClient, shop: Shop, monkeypatch: pytes
     furnish(shop, 0)
     fields = BELL | {"key": "once"}
     with monkeypatch.context() as patched:
-        patched.setattr(Shop, "answer", lambda *given: None)
+        patched.setattr(once, "answer", lambda *given: None)
         client.post("/put-away", data=fields)
     monkeypatch.setattr(forms, "PATIENCE", 0.0)
     again = client.post("/put-away", data=fields)

@@ -13,10 +13,10 @@ from flask import Flask
 from flask.testing import FlaskClient
 
 from labels.slot_code import card_text
+from scanflow.domain.access import Role
 from scanflow.domain.life import LineState, ParcelState
 from scanflow.domain.things import Line, Parcel, Stay
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.workflow.parcels import hand_over
 
 pytestmark = SQLITE_ONLY

@@ -9,9 +9,9 @@ from flask import Blueprint, Response, request
 
 from scanflow.domain.counts.stocktake import Looked, Stocktake
 from scanflow.domain.things import Section
-from scanflow.shop import Reply
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
+from scanflow.vision import photographs
 from scanflow.vision.readings import ImageError
 from scanflow.web import count_rights, count_sheet
 from scanflow.web.api import checking, paging
@@ -19,6 +19,7 @@ from scanflow.web.api.contract import MANAGERS, STAFF, answer, call, digest, do,
 from scanflow.web.api.counts import render as render_stocktake
 from scanflow.web.api.schemas.parts import JPEG
 from scanflow.web.door.visitors import shop, visitor
+from scanflow.web.once import Reply
 from scanflow.workflow.counts import looks, resolving, stocktakes
 from scanflow.workflow.counts import report as stocktake_report
 from scanflow.workflow.ports import Invalid, Missing, Refused, must
@@ -91,7 +92,7 @@ def add_look(stocktake: str) -> Response:
         shown = looks.Shown(body=body, texts=texts, doubts=doubts, **via, **fields)
     else:
         try:
-            shown = shop().shown(image, body=body, **via, **fields)
+            shown = photographs.shown(shop().looking, shop().readers, image, body=body, **via, **fields)
         except ImageError as error:
             raise Invalid("/image", "bad_image", str(error)) from error
 

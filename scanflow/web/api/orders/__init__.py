@@ -9,12 +9,14 @@ from flask import Blueprint, Response
 from scanflow.domain.derive import OrderState
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Order
-from scanflow.shop import Reply
+from scanflow.exchange import order_files
+from scanflow.shop import a_while
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
 from scanflow.web.api import checking, paging, render
 from scanflow.web.api.contract import MANAGERS, STAFF, call, digest, do, look
 from scanflow.web.door.visitors import shop
+from scanflow.web.once import Reply
 from scanflow.workflow import orders
 from scanflow.workflow.orders import file as order_file
 from scanflow.workflow.ports import must
@@ -40,11 +42,15 @@ def create(body: dict[str, Any]) -> Response:
 def load() -> Response:
     """Loads a file of orders, all of it or, where it can't be read, nothing. One that was cut off goes on."""
     fields, content = checking.form("OrderFile", "file")
-    parsed = shop().read_orders(content, fields.get("mapping"))
-    unread = [order_file.RefusedRow(row.row, row.code, row.text) for row in parsed.refused]
+    parsed = order_files.read(shop().looking, content, fields.get("mapping"))
+    with shop().looking() as unit:
+        load_part = order_file.in_parts(unit, parsed.key, parsed.orders, parsed.rows, a_while)
 
-    def tell(_: SqlUnit, done: order_file.Loaded) -> Reply:
-        refused = sorted([*unread, *done.refused], key=lambda row: row.row)
+    def work(unit: SqlUnit) -> Reply | None:
+        done = load_part(unit)
+        if done is None:
+            return None
+        refused = sorted([*parsed.refused, *done.refused], key=lambda row: row.row)
         body = {
             "loaded": done.loaded,
             "changed": done.changed,
@@ -54,7 +60,7 @@ def load() -> Response:
         }
         return Reply(200, body)
 
-    return do(shop().loading(parsed, tell), digest(fields, content).encode())
+    return do(work, digest(fields, content).encode())
 
 
 @call(blueprint, "GET", "/api/orders", roles=STAFF, query="OrderQuery", answers={200: "Orders"})

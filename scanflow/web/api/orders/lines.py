@@ -8,10 +8,10 @@ from flask import Blueprint, Response
 
 from scanflow.domain.life import Hold
 from scanflow.domain.things import Line
-from scanflow.shop import Reply
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.api import render
 from scanflow.web.api.contract import MANAGERS, STAFF, call, do
+from scanflow.web.once import Reply
 from scanflow.workflow import orders
 
 blueprint = Blueprint("api_lines", __name__)

@@ -7,10 +7,10 @@ from typing import Any
 from flask import Blueprint, Response
 
 from scanflow.domain.things import Round
-from scanflow.shop import Reply
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.api import render
 from scanflow.web.api.contract import STAFF, call, do, look
+from scanflow.web.once import Reply
 from scanflow.workflow.picking import rounds
 from scanflow.workflow.ports import must
 

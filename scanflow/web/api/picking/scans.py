@@ -8,11 +8,11 @@ from typing import Any
 from flask import Blueprint, Response, request
 
 from scanflow.domain.things import Station
-from scanflow.shop import Reply
 from scanflow.vision.readings import ImageError, Picture
 from scanflow.web.api import checking, render
 from scanflow.web.api.contract import STAFF, answer, call, digest, do
 from scanflow.web.door.visitors import shop, visitor
+from scanflow.web.once import Reply
 from scanflow.workflow.answers import Answer
 from scanflow.workflow.picking import scans
 from scanflow.workflow.picking.reading import Reading

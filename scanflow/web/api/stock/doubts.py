@@ -8,10 +8,10 @@ from flask import Blueprint, Response
 
 from scanflow.domain.life import Settled
 from scanflow.domain.things import Stay
-from scanflow.shop import Reply
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.api import render
 from scanflow.web.api.contract import MANAGERS, STAFF, call, do, look
+from scanflow.web.once import Reply
 from scanflow.workflow.ports import must
 from scanflow.workflow.stock import doubts
 

@@ -9,11 +9,11 @@ from flask import Blueprint, Response
 from labels.paper import COLOURS
 from labels.slot_code import DEFAULT_DIGITS
 from scanflow.domain.things import Section
-from scanflow.shop import Reply
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
 from scanflow.web.api import paging, render
 from scanflow.web.api.contract import MANAGERS, STAFF, call, do, look
+from scanflow.web.once import Reply
 from scanflow.workflow import stock
 from scanflow.workflow.ports import must
 

@@ -7,13 +7,14 @@ from typing import Any
 from flask import Blueprint, Response, request
 
 from scanflow.domain.things import Stay
-from scanflow.shop import Reply
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
+from scanflow.vision import photographs
 from scanflow.web.api import render
 from scanflow.web.api.contract import MANAGERS, STAFF, answer, call, do, look
 from scanflow.web.api.schemas.parts import JPEG
 from scanflow.web.door.visitors import shop, visitor
+from scanflow.web.once import Reply
 from scanflow.workflow import stock
 from scanflow.workflow.ports import Missing, must
 from scanflow.workflow.stock import photos
@@ -62,7 +63,7 @@ def put_photo(stay: str, image: bytes) -> Response:
     """Lets the item of a stay have this picture, which is kept upright, at most 1600 pixels long, without metadata."""
     with shop().looking() as unit:
         must(unit, Stay, stay)
-    photo = shop().photo(image)
+    photo = photographs.photo(shop().readers, image)
     shop().act(visitor().name, lambda unit: photos.keep(unit, stay, photo))
     return Response(status=204)
 

@@ -9,19 +9,19 @@ from urllib.parse import urlsplit
 from flask import Blueprint, current_app, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
-from scanflow.domain import events
-from scanflow.storage import access
-from scanflow.storage.access import PAIRING_LINK
-from scanflow.storage.access.names import LONGEST_NAME, BadName, NameTaken, fit
-from scanflow.storage.unit import SqlUnit
+from scanflow.domain.access.names import LONGEST_NAME
+from scanflow.storage import access as access_rows
 from scanflow.web.door.addresses import Listening, is_loopback
 from scanflow.web.door.certificates import fingerprint
-from scanflow.web.door.visitors import shop, visitor
+from scanflow.web.door.visitors import visitor
 from scanflow.web.pages.access.pairing import qr
 from scanflow.web.pages.access.trust import authority
 from scanflow.web.pages.declare import page
+from scanflow.web.pages.forms import write_untold
+from scanflow.web.pages.seen import look, room
 from scanflow.web.pages.shown import act, render
-from scanflow.workflow.ports import Invalid, Missing, Refused
+from scanflow.workflow import access
+from scanflow.workflow.ports import Unit
 
 blueprint = Blueprint("device_page", __name__)
 
@@ -41,8 +41,7 @@ def show() -> ResponseReturnValue:
 
 
 def _show(said: str, status: int) -> ResponseReturnValue:
-    with shop().looking() as unit:
-        rows = access.named(unit.connection, unit.at)
+    rows = look(access_rows.named, room().at)
     found = authority()
     shown = {
         "devices": [row for row in rows if row.kind == "device"],
@@ -63,15 +62,10 @@ def pair() -> ResponseReturnValue:
         return _show("No phone can reach this service yet.", 409)
     wanted = request.form.get("address")
     at = wanted if wanted in reached else reached[0]
-
-    def work(unit: SqlUnit) -> str:
-        unit.record(events.PairingLinkMade())
-        return access.make_pairing_link(unit.connection, unit.at)
-
-    link = at + url_for("pairing.show", secret=shop().act(visitor().name, work))
+    link = at + url_for("pairing.show", secret=write_untold(visitor().name, access.pairing_link))
     plain = f"http://{urlsplit(at).netloc}" if authority() else ""
     trust = plain + url_for("trust.show") if plain else ""
-    until = shop().clock() + PAIRING_LINK - timedelta(seconds=1)
+    until = room().at + access_rows.PAIRING_LINK - timedelta(seconds=1)
     shown = {"link": link, "code": qr(link), "trust": trust, "trust_code": qr(trust) if trust else "", "until": until}
     return render("access/pair_phone.html", **shown, at=at, others=[each for each in reached if each != at])
 
@@ -79,33 +73,16 @@ def pair() -> ResponseReturnValue:
 @page(blueprint, "POST", "/devices/rename")
 def rename() -> ResponseReturnValue:
     name, to = request.form.get("name", ""), request.form.get("to", "")
-
-    def work(unit: SqlUnit) -> None:
-        try:
-            if not access.rename(unit.connection, name, to, unit.at):
-                raise Missing(f"There is no {name} any more.")
-        except NameTaken as error:
-            raise Refused("taken", str(error)) from error
-        except BadName as error:
-            raise Invalid("/to", "bad_name", str(error)) from error
-        unit.record(events.DeviceRenamed(name=name, to=fit(to)))
-
-    return _done(work)
+    return _done(lambda unit: access.rename(unit, name, to))
 
 
 @page(blueprint, "POST", "/devices/revoke")
 def revoke() -> ResponseReturnValue:
     """It is out with its very next call."""
     name = request.form.get("name", "")
-
-    def work(unit: SqlUnit) -> None:
-        if not access.revoke(unit.connection, name):
-            raise Missing(f"There is no {name} any more.")
-        unit.record(events.DeviceRevoked(name=name))
-
-    return _done(work)
+    return _done(lambda unit: access.revoke(unit, name))
 
 
-def _done(work: Callable[[SqlUnit], None]) -> ResponseReturnValue:
+def _done(work: Callable[[Unit], object]) -> ResponseReturnValue:
     said, status = act(work)
     return _show(said, status) if said else redirect(url_for("device_page.show"), 303)

@@ -8,25 +8,24 @@ from urllib.parse import urlsplit
 from flask import Blueprint, Response, current_app, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 
-from scanflow.domain import events
-from scanflow.storage import access
-from scanflow.storage.access import SESSION, Role, Visitor, passwords
+from scanflow.domain.access import LinkSpent
+from scanflow.domain.access.names import SINGLE
+from scanflow.storage.access import SESSION, passwords
 from scanflow.storage.access.passwords import SHORTEST_PASSWORD, WeakPassword, check_new
-from scanflow.storage.unit import SqlUnit
 from scanflow.web.door.addresses import EXPOSED, is_loopback
 from scanflow.web.door.refused import Refused
 from scanflow.web.door.visitors import Attempts, cookie, session_secret, shop, visitor
-from scanflow.web.pages.access import agents
 from scanflow.web.pages.declare import ANYONE, STAFF, page
+from scanflow.web.pages.forms import write_untold
+from scanflow.web.pages.seen import room
 from scanflow.web.problem import Problem
+from scanflow.workflow import access
 
 blueprint = Blueprint("login", __name__)
-OWNER = Visitor("owner", Role.OWNER)
 
 
 def shop_name() -> str:
-    with shop().looking() as unit:
-        return unit.settings.name
+    return room().settings.name
 
 
 def exposed() -> str:
@@ -49,8 +48,7 @@ def is_password(sent: str) -> bool:
     """Whether this is the owner's password. It counts as a try from this address; `Problem` 429 where none is left."""
     try:
         _attempts().take(request.remote_addr)
-        with shop().looking() as unit:
-            kept = access.password_hash(unit.connection)
+        kept = room().access.password_hash()
         right = kept is not None and passwords.matches(kept, sent)
     except Problem:
         _refused().note(request.remote_addr, shop().clock())
@@ -90,15 +88,10 @@ def check_origin() -> None:
 
 def _owner(target: str) -> Response:
     """A new session of the owner, in place of the one that this browser may have had."""
-    before, agent, refused = session_secret(), request.user_agent.string, _refused()
-    refused.tell(shop())
-
-    def work(unit: SqlUnit) -> str:
-        access.end_session(unit.connection, before)
-        unit.record(events.SignedIn(address=request.remote_addr, browser=agents.words(agent)))
-        return access.make_session(unit.connection, OWNER, unit.at, agent)
-
-    return come_in(shop().act(OWNER.name, work), SESSION, target)
+    before, agent, address = session_secret(), request.user_agent.string, request.remote_addr
+    _refused().tell(shop())
+    secret = write_untold(SINGLE, lambda unit: access.sign_in(unit, before, agent, address))
+    return come_in(secret, SESSION, target)
 
 
 def come_in(secret: str, lasts: timedelta, target: str) -> Response:
@@ -117,9 +110,7 @@ def show() -> ResponseReturnValue:
 
 
 def _form(said: str, status: int, target: str) -> ResponseReturnValue:
-    with shop().looking() as unit:
-        ready = access.has_password(unit.connection)
-    shown = {"said": said, "target": target, "ready": ready, "exposed": exposed()}
+    shown = {"said": said, "target": target, "ready": room().access.has_password(), "exposed": exposed()}
     return render_template("access/login.html", name=shop_name(), **shown), status
 
 
@@ -140,8 +131,7 @@ def set_up_page(secret: str) -> ResponseReturnValue:
 
 
 def _set_up_form(secret: str, said: str, status: int) -> ResponseReturnValue:
-    with shop().looking() as unit:
-        good = access.visitor(unit.connection, "setup", secret, unit.at) is not None
+    good = room().access.visitor("setup", secret) is not None
     status = status if good else 410
     shown = {"said": said, "good": good, "shortest": SHORTEST_PASSWORD, "exposed": exposed()}
     return render_template("access/set_up.html", name=shop_name(), **shown), status
@@ -152,17 +142,10 @@ def set_up(secret: str) -> ResponseReturnValue:
     check_origin()
     try:
         password = new_password()
+        write_untold(SINGLE, lambda unit: access.set_up(unit, secret, password, request.remote_addr))
     except WeakPassword as error:
         return _set_up_form(secret, str(error), 422)
-
-    def work(unit: SqlUnit) -> bool:
-        if access.visitor(unit.connection, "setup", secret, unit.at) is None:
-            return False
-        access.set_password(unit.connection, password, unit.at)
-        unit.record(events.PasswordSet(address=request.remote_addr))
-        return True
-
-    if not shop().act(OWNER.name, work):
+    except LinkSpent:
         return _set_up_form(secret, "", 410)
     return _owner("/")
 
@@ -170,12 +153,7 @@ def set_up(secret: str) -> ResponseReturnValue:
 @page(blueprint, "POST", "/logout", roles=STAFF)
 def leave() -> ResponseReturnValue:
     secret = session_secret()
-
-    def work(unit: SqlUnit) -> None:
-        if access.end_session(unit.connection, secret):
-            unit.record(events.SignedOut(address=request.remote_addr))
-
-    shop().act(visitor().name, work)
+    write_untold(visitor().name, lambda unit: access.sign_out(unit, secret, request.remote_addr))
     return go_out()
 
 

@@ -8,15 +8,15 @@ from flask.typing import ResponseReturnValue
 from markupsafe import Markup
 from werkzeug.user_agent import UserAgent
 
-from scanflow.domain import events
-from scanflow.storage import access
-from scanflow.storage.access import DEVICE, LinkSpent
-from scanflow.storage.access.names import LONGEST_NAME, BadName, NameTaken, fit, key
-from scanflow.storage.unit import SqlUnit
-from scanflow.web.door.visitors import greet, session_secret, shop
-from scanflow.web.pages.access import agents
+from scanflow.domain.access import LinkSpent, agents
+from scanflow.domain.access.names import LONGEST_NAME, BadName, NameTaken, fit, key
+from scanflow.storage import access as access_rows
+from scanflow.web.door.visitors import greet, session_secret
 from scanflow.web.pages.access.login import check_origin, come_in, shop_name
 from scanflow.web.pages.declare import ANYONE, page
+from scanflow.web.pages.forms import write_untold
+from scanflow.web.pages.seen import look, room
+from scanflow.workflow import access
 
 blueprint = Blueprint("pairing", __name__)
 
@@ -41,9 +41,8 @@ def show(secret: str) -> ResponseReturnValue:
 
 
 def _form(secret: str, said: str, status: int) -> ResponseReturnValue:
-    with shop().looking() as unit:
-        good = access.visitor(unit.connection, "pairing", secret, unit.at) is not None
-        name = request.form.get("name") or proposed(request.user_agent, access.taken_names(unit.connection))
+    good = room().access.visitor("pairing", secret) is not None
+    name = request.form.get("name") or proposed(request.user_agent, look(access_rows.taken_names))
     shown = {"good": good, "device": name, "said": said, "longest": LONGEST_NAME, "known": greet()}
     return render_template("access/pair.html", name=shop_name(), **shown), status if good else 410
 
@@ -52,17 +51,11 @@ def _form(secret: str, said: str, status: int) -> ResponseReturnValue:
 def use(secret: str) -> ResponseReturnValue:
     """The link is used up, and this browser is a device from now on, in place of who it was before."""
     check_origin()
-    before = session_secret()
-
-    def work(unit: SqlUnit) -> str:
-        access.end_session(unit.connection, before)
-        device = access.pair(unit.connection, secret, name, unit.at, request.user_agent.string)
-        unit.record(events.DevicePaired(name=name, address=request.remote_addr))
-        return device
-
+    before, agent, address = session_secret(), request.user_agent.string, request.remote_addr
     try:
         name = fit(request.form.get("name", ""))
-        return come_in(shop().act(name, work), DEVICE, "/")
+        device = write_untold(name, lambda unit: access.pair(unit, secret, name, before, agent, address))
+        return come_in(device, access_rows.DEVICE, "/")
     except BadName as error:
         return _form(secret, str(error), 409 if isinstance(error, NameTaken) else 422)
     except LinkSpent:

@@ -17,19 +17,18 @@ from scanflow.domain.life import StocktakeState
 from scanflow.domain.things import Bin, Rack, Round, Section
 from scanflow.planning import sampling
 from scanflow.planning.room import Shape
-from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
 from scanflow.vision.kept import opened
 from scanflow.web import count_pictures, count_words
-from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.seen import look, room
 from scanflow.web.pages.shown import act, offset, render
 from scanflow.web.pages.shown import count as units
 from scanflow.web.pages.stock import room_drawing
 from scanflow.workflow.counts import cycle, stocktakes
 from scanflow.workflow.counts import report as stocktake_report
 from scanflow.workflow.counts.report import Whole
-from scanflow.workflow.ports import Missing
+from scanflow.workflow.ports import Missing, Unit
 
 blueprint = Blueprint("count_page", __name__)
 LAST = 12
@@ -121,19 +120,18 @@ def _title(words: str) -> str:
 
 @page(blueprint, "GET", "/counts", roles=STAFF, live=True, menu=Entry(11, "Counts", "n"))
 def index() -> ResponseReturnValue:
-    with shop().looking() as unit:
-        ended = unit.get(Stocktake, request.args.get("cancelled", ""))
+    ended = room().get(Stocktake, request.args.get("cancelled", ""))
     over = ended is not None and ended.state is StocktakeState.CANCELLED
     return _index(request.args.get("area", ""), "", 200, count_words.subject(ended) if ended and over else "")
 
 
 def _index(chosen: str, said: str, status: int, cancelled: str = "") -> ResponseReturnValue:
-    with shop().looking() as unit:
-        bins, racks, sections = unit.find(Bin), unit.find(Rack), unit.find(Section)
-        shape = unit.settings.racks.shape()
-        running = [_running(unit, each, bins) for each in reversed(unit.find(Stocktake, state=StocktakeState.OPEN))]
-        closed = unit.find(Stocktake, state=StocktakeState.CLOSED)[::-1]
-        turn, has_turn = cycle.plan(unit), cycle.running(unit)
+    unit = room()
+    bins, racks, sections = unit.find(Bin), unit.find(Rack), unit.find(Section)
+    shape = unit.settings.racks.shape()
+    running = [_running(unit, each, bins) for each in reversed(unit.find(Stocktake, state=StocktakeState.OPEN))]
+    closed = unit.find(Stocktake, state=StocktakeState.CLOSED)[::-1]
+    turn, has_turn = cycle.plan(unit), cycle.running(unit)
     asked = _area(chosen, bins)
     closed = tuple(each for each in closed if each.area == asked or not asked)
     past = [_closed(each) for each in closed[offset() :][:LAST]]
@@ -224,7 +222,7 @@ def _rack(area: str) -> str:
     return name.split("-")[0] if kind in ("rack", "shelf", "bin") else ""
 
 
-def _running(unit: SqlUnit, count: Stocktake, bins: tuple[Bin, ...]) -> Running:
+def _running(unit: Unit, count: Stocktake, bins: tuple[Bin, ...]) -> Running:
     known = _known(count.places(bins), unit.find(Looked, stocktake=count.id))
     return Running(count, count_words.subject(count), sum(each.looked for each in known.values()), len(known))
 
@@ -262,20 +260,21 @@ def show(id: str) -> ResponseReturnValue:
 
 
 def _show(id: str, said: str, status: int) -> ResponseReturnValue:
-    with shop().looking() as unit:
-        count = _there(unit, id)
-        if count.state is StocktakeState.CLOSED:
-            return redirect(url_for("count_report.show", id=id), 303)
-        bins, racks, sections = unit.find(Bin), unit.find(Rack), unit.find(Section)
-        shape = unit.settings.racks.shape()
-        looks = unit.find(Looked, stocktake=id)
-        names = count.places(bins)
-        place = _place(request.args.get("place", ""), names)
-        shown = _look(looks, request.args.get("look", ""), place)
-        room = stocktakes.standings(unit) if shown else {}
-        walk = unit.get(Round, request.args.get("round", ""))
-        ending = _ending(unit, count, looks) if "end" in request.args else None
-    strange = {read.text for read in shown.reads if stocktakes.unexpected(read, shown.place, room)} if shown else set()
+    unit = room()
+    count = _there(unit, id)
+    if count.state is StocktakeState.CLOSED:
+        return redirect(url_for("count_report.show", id=id), 303)
+    bins, racks, sections = unit.find(Bin), unit.find(Rack), unit.find(Section)
+    shape = unit.settings.racks.shape()
+    looks = unit.find(Looked, stocktake=id)
+    names = count.places(bins)
+    place = _place(request.args.get("place", ""), names)
+    shown = _look(looks, request.args.get("look", ""), place)
+    standing = stocktakes.standings(unit) if shown else {}
+    walk = unit.get(Round, request.args.get("round", ""))
+    ending = _ending(unit, count, looks) if "end" in request.args else None
+    reads = shown.reads if shown else ()
+    strange = {read.text for read in reads if shown and stocktakes.unexpected(read, shown.place, standing)}
     spots = _spots(names, looks, bins)
     spot = next((each for each in spots if each.name == place), None)
     closer = next((each for each in looks if each.key == request.args.get("closer") and each.place == place), None)
@@ -313,7 +312,7 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
     ), status
 
 
-def _there(unit: SqlUnit, id: str) -> Stocktake:
+def _there(unit: Unit, id: str) -> Stocktake:
     count = unit.get(Stocktake, id)
     if count is None:
         raise Missing("There is no such count.")
@@ -325,7 +324,7 @@ def _rank(read: Read, strange: Collection[str]) -> tuple[bool, bool]:
     return read.text not in strange, read.certainty is Certainty.DECODED
 
 
-def _ending(unit: SqlUnit, count: Stocktake, looks: Sequence[Looked]) -> Ending:
+def _ending(unit: Unit, count: Stocktake, looks: Sequence[Looked]) -> Ending:
     """What closing leaves undone and cancelling loses."""
     now = stocktakes.state(unit, count.id)
     todo = sum(each.resolved is None for each in now.found)
@@ -415,13 +414,12 @@ def _front(
 def picture(id: str, key: str) -> ResponseReturnValue:
     """The photo of a look with its outlines; with `of`, the part around that card alone."""
     subject = request.args.get("of", "")
-    with shop().looking() as unit:
-        look = unit.get(Looked, key)
-        row = lists.look_photo(unit.connection, id, key)
-        if look is None or row is None:
-            raise Missing("There is no such photo, or it is kept no longer.")
-        room = stocktakes.standings(unit)
-    strange = sorted(read.code or read.text for read in look.reads if stocktakes.unexpected(read, look.place, room))
+    unit = room()
+    shot, row = unit.get(Looked, key), look(lists.look_photo, id, key)
+    if shot is None or row is None:
+        raise Missing("There is no such photo, or it is kept no longer.")
+    standing = stocktakes.standings(unit)
+    strange = sorted(read.code or read.text for read in shot.reads if stocktakes.unexpected(read, shot.place, standing))
     response = Response(mimetype="image/jpeg")
     response.set_etag(hashlib.sha256("\n".join([row.hash, subject, *strange]).encode()).hexdigest())
     response.cache_control.private = True
@@ -429,7 +427,7 @@ def picture(id: str, key: str) -> ResponseReturnValue:
     if response.make_conditional(request).status_code == 304:
         return response
     image = opened(row.data)
-    shown = count_pictures.near(image, look, subject) if subject else count_pictures.drawn(image, look, strange)
+    shown = count_pictures.near(image, shot, subject) if subject else count_pictures.drawn(image, shot, strange)
     out = BytesIO()
     shown.save(out, "JPEG", quality=82)
     response.data = out.getvalue()

@@ -15,16 +15,15 @@ from scanflow.domain.counts.findings import Finding, Kind
 from scanflow.domain.counts.stocktake import Certainty, Looked
 from scanflow.domain.life import StocktakeState
 from scanflow.domain.things import Order
-from scanflow.storage.unit import SqlUnit
 from scanflow.web import count_rights, count_words
 from scanflow.web.count_words import Said, Way
-from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, page
+from scanflow.web.pages.seen import room
 from scanflow.web.pages.shown import act, offset, render
 from scanflow.workflow.counts import resolving, stocktakes
 from scanflow.workflow.counts.report import title_of
 from scanflow.workflow.counts.stocktakes import Found
-from scanflow.workflow.ports import must
+from scanflow.workflow.ports import Unit, must
 
 blueprint = Blueprint("count_findings", __name__)
 PHOTOS = 3
@@ -82,14 +81,14 @@ def show(id: str) -> ResponseReturnValue:
 
 
 def _show(id: str, said: str, status: int, refused: Refusal | None = None) -> ResponseReturnValue:
-    with shop().looking() as unit:
-        now = stocktakes.state(unit, id)
-        todo = _todo(now)
-        done = sorted((each for each in now.found if each.resolved), key=_settled, reverse=True)
-        at = _place(todo, refused.finding) if refused else None
-        skip = _page(min(offset(), max(0, len(todo) - 1)) if at is None else at)
-        shown = [_shown(unit, now, each, at) for at, each in enumerate(todo[skip : skip + SIZE], skip)]
-        settled = [_shown(unit, now, each, 0) for each in done[:SETTLED]]
+    unit = room()
+    now = stocktakes.state(unit, id)
+    todo = _todo(now)
+    done = sorted((each for each in now.found if each.resolved), key=_settled, reverse=True)
+    at = _place(todo, refused.finding) if refused else None
+    skip = _page(min(offset(), max(0, len(todo) - 1)) if at is None else at)
+    shown = [_shown(unit, now, each, at) for at, each in enumerate(todo[skip : skip + SIZE], skip)]
+    settled = [_shown(unit, now, each, 0) for each in done[:SETTLED]]
     if refused and (at is None or refused.how not in (way.how for way in shown[at - skip].ways)):
         said = f"{refused.finding.partition('-')[2]}: {refused.said}"
     return render(
@@ -146,7 +145,7 @@ def _settled(found: Found) -> datetime:
     return found.resolved.at
 
 
-def _shown(unit: SqlUnit, now: stocktakes.State, found: Found, at: int) -> Shown:
+def _shown(unit: Unit, now: stocktakes.State, found: Found, at: int) -> Shown:
     finding = found.finding
     seen = sorted((look for look in now.looks if look.key in finding.looks), key=lambda look: look.at)
     slot = unit.facts(finding.code) if finding.code else None
@@ -172,7 +171,7 @@ def _shown(unit: SqlUnit, now: stocktakes.State, found: Found, at: int) -> Shown
     )
 
 
-def _said(unit: SqlUnit, finding: Finding, seen: list[Looked]) -> Said:
+def _said(unit: Unit, finding: Finding, seen: list[Looked]) -> Said:
     words = count_words.said(finding)
     facts = unit.facts(finding.code) if finding.kind is Kind.SUSPECT and finding.code else None
     if facts is None:
@@ -211,7 +210,7 @@ def resolve(id: str) -> ResponseReturnValue:
 def undo(id: str) -> ResponseReturnValue:
     finding = request.form.get("finding", "")
 
-    def work(unit: SqlUnit) -> None:
+    def work(unit: Unit) -> None:
         count_rights.admit_undo(unit, id, finding)
         resolving.undo(unit, id, finding)
 
@@ -221,8 +220,7 @@ def undo(id: str) -> ResponseReturnValue:
 
 def _on(id: str, to: int | str) -> ResponseReturnValue:
     """On to a finding by its name or its place, that is to the next one where one was settled; else to the top."""
-    with shop().looking() as unit:
-        todo = _todo(stocktakes.state(unit, id))
+    todo = _todo(stocktakes.state(room(), id))
     at = _place(todo, to) if isinstance(to, str) else to
     if at is None or not 0 <= at < len(todo):
         return redirect(_address(id, anchor="main"), 303)

@@ -9,8 +9,8 @@ from scanflow.domain.counts.findings import Finding
 from scanflow.domain.counts.stocktake import Looked, Resolved, Stocktake
 from scanflow.web import count_words
 from scanflow.web.count_words import walk
-from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, page
+from scanflow.web.pages.seen import room
 from scanflow.web.pages.shown import act, render
 from scanflow.workflow.counts import stocktakes
 from scanflow.workflow.counts.report import whole, written
@@ -25,10 +25,10 @@ def show(id: str) -> ResponseReturnValue:
 
 
 def _show(id: str, said: str, status: int) -> ResponseReturnValue:
-    with shop().looking() as unit:
-        count = must(unit, Stocktake, id)
-        since = len(unit.find(Resolved, stocktake=id))
-        photos = len({each.photo for each in unit.find(Looked, stocktake=id) if each.photo})
+    unit = room()
+    count = must(unit, Stocktake, id)
+    since = len(unit.find(Resolved, stocktake=id))
+    photos = len({each.photo for each in unit.find(Looked, stocktake=id) if each.photo})
     if not count.report:
         return redirect(url_for("count_page.show", id=id), 303)
     report = written(count)

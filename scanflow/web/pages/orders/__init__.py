@@ -8,22 +8,20 @@ from typing import Any
 
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
-from sqlalchemy import Connection, Row
 
 from labels import slot_code
 from scanflow.domain.derive import OrderState, stands_still
 from scanflow.domain.life import LIVE, OF_BINDING, Hold, LineState
 from scanflow.domain.things import Order, Parcel, Stay
-from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import search as search_views
 from scanflow.storage.views.lists import Rows
-from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, Entry, page
-from scanflow.web.pages.shown import PAGE, act, look, offset, render, settle_doubt, where_are
+from scanflow.web.pages.seen import look, room
+from scanflow.web.pages.shown import PAGE, act, offset, render, settle_doubt, where_are
 from scanflow.web.problem import Problem
 from scanflow.workflow import orders, parcels, stock
-from scanflow.workflow.ports import Invalid
+from scanflow.workflow.ports import Invalid, Unit
 from scanflow.workflow.stock import doubts
 from scanflow.workflow.stock.sightings import gone
 
@@ -48,13 +46,13 @@ def show(id: str) -> ResponseReturnValue:
 
 
 def _show(id: str, said: str, status: int) -> ResponseReturnValue:
-    with shop().looking() as unit:
-        order = unit.get(Order, id)
-        rows = order_views.order_lines(unit.connection, id)
-        state = order_views.order_state(unit.connection, id)
-        boxes = [unit.get(Parcel, name) for name in dict.fromkeys(row.parcel for row in rows if row.parcel)]
-        again = {each.id for each in boxes if each is not None and parcels.can_reopen(unit, each)}
-        here = {each.id for each in boxes if each is not None and not gone(unit, each)}
+    unit = room()
+    order = unit.get(Order, id)
+    rows = look(order_views.order_lines, id)
+    state = look(order_views.order_state, id)
+    boxes = [unit.get(Parcel, name) for name in dict.fromkeys(row.parcel for row in rows if row.parcel)]
+    again = {each.id for each in boxes if each is not None and parcels.can_reopen(unit, each)}
+    here = {each.id for each in boxes if each is not None and not gone(unit, each)}
     if order is None:
         raise Problem(404, "not_found", "There is no such order.")
     slip = slot_code.slip_text(order.slip)
@@ -69,7 +67,7 @@ def cancel(id: str) -> ResponseReturnValue:
     return _done(id, lambda unit: orders.cancel(unit, id, line))
 
 
-def _done(order: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
+def _done(order: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
     said, status = act(work)
     if said:
         return _show(order, said, status)
@@ -86,7 +84,7 @@ def pack(id: str) -> ResponseReturnValue:
     return redirect(url_for("table_page.show", table=table), 303)
 
 
-def _line(id: str) -> Row[Any]:
+def _line(id: str) -> Any:
     row = look(order_views.line, id)
     if row is None:
         raise Problem(404, "not_found", "There is no such line.")
@@ -103,13 +101,13 @@ def _settle(id: str, said: str, status: int) -> ResponseReturnValue:
     line = _line(id)
     words = request.args.get("q", "").strip()
     choosing = _may_be_another(line)
-    with shop().looking() as unit:
-        stay = unit.get(Stay, line.stay) if line.stay else None
-        doubted = doubts.open_doubts(unit, stay.item) if stay else ()
-        parcel = unit.get(Parcel, line.parcel) if line.parcel else None
-        again = parcel is not None and parcels.can_reopen(unit, parcel)
-        named = () if words else [each.stay for each in orders.others(unit, id)]
-    candidates = look(_candidates, line.reference, words or line.said, named) if choosing else ()
+    unit = room()
+    stay = unit.get(Stay, line.stay) if line.stay else None
+    doubted = doubts.open_doubts(unit, stay.item) if stay else ()
+    parcel = unit.get(Parcel, line.parcel) if line.parcel else None
+    again = parcel is not None and parcels.can_reopen(unit, parcel)
+    named = () if words else [each.stay for each in orders.others(unit, id)]
+    candidates = _candidates(line.reference, words or line.said, named) if choosing else ()
     shown = {"line": line, "doubted": doubted, "parcel": parcel, "choosing": choosing, "candidates": candidates}
     where = where_are([line, *candidates])
     return render("orders/settle.html", where=where, **shown, again=again, words=words, said=said), status
@@ -118,20 +116,20 @@ def _settle(id: str, said: str, status: int) -> ResponseReturnValue:
 OUT_OF_THE_BOX = frozenset({LineState.UNBOUND, LineState.WAITING, LineState.PICKED, LineState.SHORT})
 
 
-def _may_be_another(line: Row[Any]) -> bool:
+def _may_be_another(line: Any) -> bool:
     """Whether a person may say that the line means another thing: what lies in a box comes out by a scan first."""
     asked = {each.hold for each in line.holds} & (OF_BINDING | {Hold.CHANGED_AFTER_PICK})
     return line.state is LineState.UNBOUND or (line.state in OUT_OF_THE_BOX and bool(asked))
 
 
-def _candidates(connection: Connection, reference: str, words: str, first: Sequence[str]) -> Rows:
+def _candidates(reference: str, words: str, first: Sequence[str]) -> Rows:
     """What the line may mean: `first` these stays, the slot it names, however badly written, or the card that was
     scanned instead of words, and similar titles.
     """
     for text in (words, reference):
         with suppress(slot_code.CodeError):
-            return search_views.settle_candidates(connection, slot_code.parse_reference(text).code, words, first)
-    return search_views.settle_candidates(connection, slot_code.compact(reference)[:4], words, first)
+            return look(search_views.settle_candidates, slot_code.parse_reference(text).code, words, first)
+    return look(search_views.settle_candidates, slot_code.compact(reference)[:4], words, first)
 
 
 @page(blueprint, "POST", "/lines/<id>/settle")
@@ -149,7 +147,7 @@ def _hold() -> Hold | None:
     return Hold(name) if name else None
 
 
-def _settled(id: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
+def _settled(id: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
     said, status = act(work)
     if said:
         return _settle(id, said, status)
@@ -172,7 +170,7 @@ def cancel_line(id: str) -> ResponseReturnValue:
     return _settled(id, lambda unit: orders.cancel(unit, line.order, id))
 
 
-STEPS: dict[str, Callable[[SqlUnit, str, str], object]] = {
+STEPS: dict[str, Callable[[Unit, str, str], object]] = {
     "short": lambda unit, id, words: orders.short(unit, id, words),
     "found": lambda unit, id, words: orders.found(unit, id),
     "hold": lambda unit, id, words: orders.hold(unit, id, words or "Not this thing."),
@@ -206,7 +204,7 @@ def revive(id: str) -> ResponseReturnValue:
     return _changed(id, lambda unit: orders.revive(unit, id))
 
 
-def _changed(id: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
+def _changed(id: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
     line = _line(id)
     said, status = act(work)
     if said:

@@ -13,36 +13,29 @@ from dataclasses import dataclass
 from typing import Any
 
 from flask import Blueprint, request
-from flask.blueprints import BlueprintSetupState
 from flask.typing import ResponseReturnValue
 
-from scanflow.domain.things import Item, Line, Order, Section, Slot, Stay
-from scanflow.exchange import csv_table, mapping, orders_csv
+from scanflow.domain.orders.loaded import Loaded, RefusedRow
+from scanflow.domain.things import Item, Line, Order, Slot, Stay
+from scanflow.exchange import csv_table, mapping, order_files, orders_csv
 from scanflow.exchange.csv_table import FileError, Table
 from scanflow.exchange.dates import DateOrder
 from scanflow.exchange.mapping import ColumnMapping, MappingError
 from scanflow.exchange.orders_csv import Parsed
-from scanflow.storage import mappings
-from scanflow.storage.unit import SqlUnit
+from scanflow.shop import a_while
 from scanflow.storage.views import orders as order_views
 from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.pages.declare import page
 from scanflow.web.pages.forms import write_in_parts
+from scanflow.web.pages.seen import look, room
 from scanflow.web.pages.shown import render
 from scanflow.workflow.orders import file as order_file
-from scanflow.workflow.orders.file import Loaded, RefusedRow
 from scanflow.workflow.ports import Unit, must
 
 blueprint = Blueprint("order_file_page", __name__)
 SAMPLE = 4
 SHOWN = 100
 """Held lines and refused rows that are listed before the rest is only counted."""
-
-
-@blueprint.record_once
-def _carry(state: BlueprintSetupState) -> None:
-    """A file in a form field may be as large as a file may be, and a third more in base64."""
-    state.app.config["MAX_FORM_MEMORY_SIZE"] = 2 * csv_table.MAX_BYTES
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +63,7 @@ def load() -> ResponseReturnValue:
         table = csv_table.read_table(data)
     except FileError as error:
         return _choose(str(error), 422)
-    columns = _mapping(table)
+    columns = _columns(table)
     name = request.form.get("name", "").strip()[:64]
     said = ""
     outcome = None
@@ -79,7 +72,7 @@ def load() -> ResponseReturnValue:
     try:
         parsed = orders_csv.orders(table, columns)
         outcome = _apply(parsed, columns, table, name) if apply else _try(parsed)
-        begun = 0 if apply else shop().loaded(parsed)
+        begun = 0 if apply else room().loads.far(parsed.key).done
     except MappingError as error:
         said = str(error)
     if apply and outcome is not None:
@@ -113,24 +106,18 @@ def _unpack(text: str) -> bytes:
     return data
 
 
-def _mapping(table: Table) -> ColumnMapping:
-    """What the person chose, else what was remembered for these headers, else a guess."""
-    if request.form.get("step"):
-        chosen = {name: request.form.get(f"column-{name}", "") for name in mapping.FIELDS}
-        columns = {name: header for name, header in chosen.items() if header in table.headers}
-        order = request.form.get("dates", "")
-        return ColumnMapping(columns, DateOrder(order) if order in list(DateOrder) else None)
-    with shop().looking() as unit:
-        remembered = mappings.by_signature(unit.connection, mapping.signature(table.headers))
-        digits = {section.code: section.digits for section in unit.find(Section)}
-    if remembered is not None:
-        return ColumnMapping.from_json(remembered)
-    return mapping.guess(table, digits)
+def _columns(table: Table) -> ColumnMapping:
+    """What the person chose, else what the room says of such a file."""
+    if not request.form.get("step"):
+        return order_files.columns(room(), table)
+    chosen = {name: request.form.get(f"column-{name}", "") for name in mapping.FIELDS}
+    columns = {name: header for name, header in chosen.items() if header in table.headers}
+    order = request.form.get("dates", "")
+    return ColumnMapping(columns, DateOrder(order) if order in list(DateOrder) else None)
 
 
 def _outcome(parsed: Parsed, loaded: Loaded, held: Sequence[Any]) -> Outcome:
-    early = tuple(RefusedRow(row.row, row.code, row.text) for row in parsed.refused)
-    return Outcome(loaded, held, tuple(sorted((*early, *loaded.refused), key=lambda row: row.row)))
+    return Outcome(loaded, held, tuple(sorted((*parsed.refused, *loaded.refused), key=lambda row: row.row)))
 
 
 def _try(parsed: Parsed) -> Outcome:
@@ -154,9 +141,13 @@ def _held(unit: Unit, line_id: str) -> Mapping[str, Any]:
 def _apply(parsed: Parsed, columns: ColumnMapping, table: Table, name: str) -> Outcome:
     """Load it, and remember its columns: under a name if one was given, and for files of the same headers."""
     signature = mapping.signature(table.headers)
+    load = order_file.in_parts(room(), parsed.key, parsed.orders, parsed.rows, a_while)
 
-    def tell(unit: SqlUnit, loaded: Loaded) -> Outcome:
-        mappings.save(unit.connection, name or signature, signature, columns.to_json())
-        return _outcome(parsed, loaded, order_views.lines_by_id(unit.connection, loaded.held[:SHOWN]))
+    def work(unit: Unit) -> Loaded | None:
+        loaded = load(unit)
+        if loaded is not None:
+            unit.mappings.save(name or signature, signature, columns.to_json())
+        return loaded
 
-    return write_in_parts(shop().loading(parsed, tell))
+    loaded = write_in_parts(work)
+    return _outcome(parsed, loaded, look(order_views.lines_by_id, loaded.held[:SHOWN]))

@@ -10,8 +10,8 @@ from flask.typing import ResponseReturnValue
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
 from scanflow.storage.views import where as where_views
-from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, page
+from scanflow.web.pages.seen import look, room
 from scanflow.web.pages.shown import render
 from scanflow.workflow.stock import sightings
 
@@ -20,13 +20,12 @@ blueprint = Blueprint("closing_page", __name__)
 
 @page(blueprint, "GET", "/closing-up", roles=STAFF, live=True)
 def show() -> ResponseReturnValue:
-    with shop().looking() as unit:
-        connection, settings = unit.connection, unit.settings
-        picked = order_views.picked_lines(connection)
-        boxes = parcel_views.open_parcels(connection)
-        numbers = order_views.numbers(connection, [name for box in boxes for name in box.orders.split()])
-        leaving = parcel_views.waiting_count(connection, sightings.gone_before(unit)) if settings.hand_overs else 0
-        back = where_views.duties(connection)
+    unit = room()
+    picked = look(order_views.picked_lines)
+    boxes = look(parcel_views.open_parcels)
+    numbers = look(order_views.numbers, [name for box in boxes for name in box.orders.split()])
+    leaving = look(parcel_views.waiting_count, sightings.gone_before(unit)) if unit.settings.hand_overs else 0
+    back = look(where_views.duties)
     baskets = [(*key, list(lines)) for key, lines in groupby(picked, lambda line: (line.basket, line.number))]
     return render(
         "parcels/closing.html",

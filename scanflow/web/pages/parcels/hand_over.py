@@ -7,15 +7,15 @@ from flask.typing import ResponseReturnValue
 
 from labels import slot_code
 from scanflow.domain.things import Order, Parcel
-from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
-from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.picking.last_scan import last_scan
+from scanflow.web.pages.seen import look, room
 from scanflow.web.pages.shown import act, render
 from scanflow.workflow import parcels
 from scanflow.workflow.parcels import hand_over, shipping
+from scanflow.workflow.ports import Unit
 from scanflow.workflow.stock import sightings
 
 blueprint = Blueprint("hand_over_page", __name__)
@@ -30,18 +30,18 @@ def show() -> ResponseReturnValue:
 
 def _show(parcel: str, told: str, said: str, status: int) -> ResponseReturnValue:
     """`parcel` is the one before us; `told` says why: `bound` just now, or `known` by its label. `said` is why not."""
-    with shop().looking() as unit:
-        here = unit.get(Parcel, parcel)
-        before = sightings.gone_before(unit)
-        closed = parcel_views.parcels_to_hand_over(unit.connection, before, SHOWN)
-        count = parcel_views.waiting_count(unit.connection, before)
-        bare = parcel_views.slips_without_label(unit.connection, before)
-        ids = [name for each in closed for name in each.orders.split()]
-        numbers = {row.id: row for row in order_views.numbers(unit.connection, ids)}
-        title = shipping.numbers(unit, here.id) if here else ""
-        lines = order_views.order_lines(unit.connection, *here.orders) if here else ()
-        kept = parcel_views.held_in(unit.connection, [each.id for each in closed])
-        again = here is not None and parcels.can_reopen(unit, here)
+    unit = room()
+    here = unit.get(Parcel, parcel)
+    before = sightings.gone_before(unit)
+    closed = look(parcel_views.parcels_to_hand_over, before, SHOWN)
+    count = look(parcel_views.waiting_count, before)
+    bare = look(parcel_views.slips_without_label, before)
+    ids = [name for each in closed for name in each.orders.split()]
+    numbers = {row.id: row for row in look(order_views.numbers, ids)}
+    title = shipping.numbers(unit, here.id) if here else ""
+    lines = look(order_views.order_lines, *here.orders) if here else ()
+    kept = look(parcel_views.held_in, [each.id for each in closed])
+    again = here is not None and parcels.can_reopen(unit, here)
     things = [line for line in lines if here and line.parcel == here.id]
     shown = {"parcel": here, "title": title, "things": things, "closed": closed, "numbers": numbers, "kept": kept}
     slips = {slot_code.slip_text(slip): name for name, slip in bare}
@@ -65,13 +65,11 @@ def scan() -> ResponseReturnValue:
     """A slip chooses its parcel; a label tells its parcel, or is bound to the one that is chosen."""
     text, chosen = request.form.get("text", "").strip()[:400], request.form.get("parcel", "")
     if slot_code.is_slip_like(text):
-        with shop().looking() as unit:
-            found = _of_slip(unit, text)
+        found = _of_slip(room(), text)
         if found is None:
             return _show("", "", "No closed parcel has this slip. Close its parcel at the table first.", 409)
         return redirect(url_for("hand_over_page.show", parcel=found), 303)
-    with shop().looking() as unit:
-        known = shipping.parcel_of(unit, text)
+    known = shipping.parcel_of(room(), text)
     if known is not None and not chosen:
         return redirect(url_for("hand_over_page.show", parcel=known, told="known"), 303)
     if not chosen:
@@ -82,11 +80,11 @@ def scan() -> ResponseReturnValue:
     return redirect(url_for("hand_over_page.show", parcel=chosen, told="bound"), 303)
 
 
-def _of_slip(unit: SqlUnit, text: str) -> str | None:
+def _of_slip(unit: Unit, text: str) -> str | None:
     """The latest closed parcel of the order of this slip that has not left."""
     try:
         orders = unit.find(Order, slip=slot_code.parse_slip(text))
     except slot_code.CodeError:
         return None
-    closed = parcel_views.parcels_to_hand_over(unit.connection, sightings.gone_before(unit), 10 * SHOWN)
+    closed = look(parcel_views.parcels_to_hand_over, sightings.gone_before(unit), 10 * SHOWN)
     return next((each.id for each in closed for order in orders if order.id in each.orders.split()), None)

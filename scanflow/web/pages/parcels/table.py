@@ -8,20 +8,19 @@ from typing import Any
 
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
-from sqlalchemy import Connection, Row
 
 from scanflow.domain.derive import stands_still
 from scanflow.domain.life import Hold, LineState
 from scanflow.domain.things import Station
-from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
 from scanflow.storage.views.lists import Rows
-from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.picking.last_scan import last_scan
+from scanflow.web.pages.seen import look, room
 from scanflow.web.pages.shown import act, render, where_are
 from scanflow.workflow import parcels
+from scanflow.workflow.ports import Unit
 
 blueprint = Blueprint("table_page", __name__)
 SHOWN = 30
@@ -35,45 +34,45 @@ DUTIES = ("waiting", "picked", "short", "unbound")
 class Table:
     """The open parcel with its orders and lines, or what could be packed next: the first of `to_pack` orders."""
 
-    parcel: Row[Any] | None
+    parcel: Any | None
     aside: Rows
-    numbers: dict[str, Row[Any]]
+    numbers: dict[str, Any]
     lines: Rows
     ready: Rows
     to_pack: int
 
     @property
-    def packed(self) -> list[Row[Any]]:
+    def packed(self) -> list[Any]:
         return [line for line in self.lines if self.parcel is not None and line.parcel == self.parcel.id]
 
     @property
-    def missing(self) -> list[Row[Any]]:
+    def missing(self) -> list[Any]:
         """Duties: what is not packed yet and not cancelled."""
         return [line for line in self.lines if line.state in DUTIES]
 
     @property
-    def held(self) -> list[Row[Any]]:
+    def held(self) -> list[Any]:
         """What is packed and keeps the parcel from closing."""
         return [line for line in self.packed if stands_still(line)]  # type: ignore[arg-type]
 
     @property
-    def to_take_out(self) -> list[Row[Any]]:
+    def to_take_out(self) -> list[Any]:
         """What was cancelled in the box."""
         return [line for line in self.held if any(each.hold is Hold.CANCELLED_IN_BOX for each in line.holds)]
 
 
-def read(connection: Connection, name: str, *, scan_at_bin: bool) -> Table:
-    parcels_ = parcel_views.open_parcels(connection)
+def read(name: str, *, scan_at_bin: bool) -> Table:
+    parcels_ = look(parcel_views.open_parcels)
     parcel = next((each for each in parcels_ if each.state == "open" and each.at_table == name), None)
     ids = [order for each in parcels_ for order in each.orders.split()]
     states = [LineState.PICKED] if scan_at_bin else [LineState.PICKED, LineState.WAITING]
     return Table(
         parcel=parcel,
         aside=[each for each in parcels_ if each.state == "aside"],
-        numbers={row.id: row for row in order_views.numbers(connection, ids)},
-        lines=order_views.order_lines(connection, *parcel.orders.split()) if parcel is not None else (),
-        ready=parcel_views.orders_to_pack(connection, states, SHOWN) if parcel is None else (),
-        to_pack=parcel_views.orders_to_pack_count(connection, states) if parcel is None else 0,
+        numbers={row.id: row for row in look(order_views.numbers, ids)},
+        lines=look(order_views.order_lines, *parcel.orders.split()) if parcel is not None else (),
+        ready=look(parcel_views.orders_to_pack, states, SHOWN) if parcel is None else (),
+        to_pack=look(parcel_views.orders_to_pack_count, states) if parcel is None else 0,
     )
 
 
@@ -88,8 +87,7 @@ def _name() -> str:
 
 def _show(said: str, status: int) -> ResponseReturnValue:
     name = _name()
-    with shop().looking() as unit:
-        table = read(unit.connection, name, scan_at_bin=unit.settings.scan_at_bin)
+    table = read(name, scan_at_bin=room().settings.scan_at_bin)
     here = url_for("table_page.show", table=name)
     where = where_are(table.lines)
     return render(
@@ -103,7 +101,7 @@ def _show(said: str, status: int) -> ResponseReturnValue:
     ), status
 
 
-def _done(work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
+def _done(work: Callable[[Unit], object]) -> ResponseReturnValue:
     said, status = act(work)
     return _show(said, status) if said else redirect(url_for("table_page.show", table=_name()), 303)
 

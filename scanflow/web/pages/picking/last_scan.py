@@ -11,11 +11,11 @@ from scanflow.domain.derive import stands_still
 from scanflow.domain.life import LineState, ParcelState
 from scanflow.domain.things import Line, Parcel, Scan, Station
 from scanflow.domain.whereabouts import words
-from scanflow.storage.unit import SqlUnit
-from scanflow.web.door.visitors import shop
+from scanflow.web.pages.seen import room
 from scanflow.workflow import parcels
 from scanflow.workflow.answers import Answer
 from scanflow.workflow.picking import scans
+from scanflow.workflow.ports import Unit
 from scanflow.workflow.stock import sightings
 
 
@@ -41,24 +41,24 @@ class LastScan:
 
 def last_scan(station: Station, spot: str) -> LastScan | None:
     """The last scan at this round, table or bin; None before the first."""
-    with shop().looking() as unit:
-        scan = unit.last_scan(station, spot)
-        if scan is None:
-            return None
-        answer = json.loads(scan.answer)
-        line = unit.get(Line, scan.line) if scan.line else None
-        undo = _standing(unit, scan, line)
-        over = scan.accepted and line is not None and (line.state != answer["line_state"] or bool(line.holds))
-        said = _now(unit, scan, line) if over and line is not None else _said(scan, answer)
-        reopen = answer["parcel"] if scan.accepted and _shut(unit, answer) else None
-        asks = scan.accepted and station in (Station.BIN, Station.TABLE)
-        doubtable = _doubtable(unit, line) if asks else None
+    unit = room()
+    scan = unit.last_scan(station, spot)
+    if scan is None:
+        return None
+    answer = json.loads(scan.answer)
+    line = unit.get(Line, scan.line) if scan.line else None
+    undo = _standing(unit, scan, line)
+    over = scan.accepted and line is not None and (line.state != answer["line_state"] or bool(line.holds))
+    said = _now(unit, scan, line) if over and line is not None else _said(scan, answer)
+    reopen = answer["parcel"] if scan.accepted and _shut(unit, answer) else None
+    asks = scan.accepted and station in (Station.BIN, Station.TABLE)
+    doubtable = _doubtable(unit, line) if asks else None
     walk, table = spot if station is Station.BIN else "", spot if station is Station.TABLE else ""
     title, photo = answer["title"] or "", answer["photo"]
     return LastScan(said, undo, scan.code or "", title, photo, doubtable, walk, reopen, table)
 
 
-def _shut(unit: SqlUnit, answer: Answer) -> bool:
+def _shut(unit: Unit, answer: Answer) -> bool:
     """Whether a scan closed a parcel that can be opened again."""
     if answer["parcel_state"] != ParcelState.CLOSED:
         return False
@@ -72,7 +72,7 @@ def _said(scan: Scan, answer: dict[str, Any]) -> str:
     return f"{said}{begin}{answer['advice']}"
 
 
-def _standing(unit: SqlUnit, scan: Scan, line: Line | None) -> str | None:
+def _standing(unit: Unit, scan: Scan, line: Line | None) -> str | None:
     """The key of the scan that changed the line last, if that can be taken back: this one, or the one of which it is a
     second beep.
     """
@@ -86,7 +86,7 @@ def _standing(unit: SqlUnit, scan: Scan, line: Line | None) -> str | None:
     return first.key if (first.station, first.spot, first.code) == (scan.station, scan.spot, scan.code) else None
 
 
-def _doubtable(unit: SqlUnit, line: Line | None) -> str | None:
+def _doubtable(unit: Unit, line: Line | None) -> str | None:
     """The line if its thing can be doubted: it is live, or it lies in a closed parcel that has not left."""
     if line is None or line.holds:
         return None
@@ -94,7 +94,7 @@ def _doubtable(unit: SqlUnit, line: Line | None) -> str | None:
     return line.id if line.live or (parcel is not None and not sightings.gone(unit, parcel)) else None
 
 
-def _now(unit: SqlUnit, scan: Scan, line: Line) -> str:
+def _now(unit: Unit, scan: Scan, line: Line) -> str:
     """Where the thing is, once what the scan said of it is over."""
     facts = unit.facts(scan.code or "")
     if facts is None or facts.line is None or facts.line.id != line.id:

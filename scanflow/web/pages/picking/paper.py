@@ -18,7 +18,6 @@ from labels.sheet import Page
 from scanflow.domain.advice import order_says
 from scanflow.domain.derive import to_walk
 from scanflow.domain.things import Order, Round
-from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import picking as round_views
@@ -28,7 +27,8 @@ from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.forms import KEY, write
 from scanflow.web.pages.orders import STATES
 from scanflow.web.pages.picking.rounds import Spot, spots_of
-from scanflow.web.pages.shown import act, asked, count, look, render, when
+from scanflow.web.pages.seen import let_go, look, room
+from scanflow.web.pages.shown import act, asked, count, render, when
 from scanflow.web.problem import Problem
 from scanflow.workflow import orders
 from scanflow.workflow.picking import paper
@@ -56,9 +56,8 @@ DONE = {
 
 @page(blueprint, "GET", "/orders/<id>/slip.pdf", roles=STAFF)
 def order_slip(id: str) -> ResponseReturnValue:
-    with shop().looking() as unit:
-        order = must(unit, Order, id)
-        pages = slip.slips(_slips(unit, [id]), _paper(SHEETS))
+    order = must(room(), Order, id)
+    pages = slip.slips(_slips([id]), _paper(SHEETS))
     return _pdf(pages, f"Slip of order {order.number}", "slip")
 
 
@@ -68,29 +67,27 @@ def order_slips() -> ResponseReturnValue:
     state = request.args.get("state", "")
     if state not in STATES:
         raise Invalid("/state", "unknown_state", f"Choose one of {', '.join(STATES)}.")
-    with shop().looking() as unit:
-        rows = order_views.order_list(unit.connection, [state], 0, MOST_SLIPS)
-        pages = slip.slips(_slips(unit, [row.id for row in rows]), _paper(SHEETS))
+    rows = look(order_views.order_list, [state], 0, MOST_SLIPS)
+    pages = slip.slips(_slips([row.id for row in rows]), _paper(SHEETS))
     return _pdf(pages, f"Slips of orders, {state}", "slips")
 
 
 @page(blueprint, "GET", "/rounds/<id>/slips.pdf", roles=STAFF)
 def round_slips(id: str) -> ResponseReturnValue:
     """Of all orders of a round, in the order of its baskets."""
-    with shop().looking() as unit:
-        must(unit, Round, id)
-        stops = sorted(round_views.round_stops(unit.connection, id), key=lambda stop: stop.basket or 0)
-        pages = slip.slips(_slips(unit, list(dict.fromkeys(stop.order for stop in stops))), _paper(SHEETS))
+    must(room(), Round, id)
+    stops = sorted(look(round_views.round_stops, id), key=lambda stop: stop.basket or 0)
+    pages = slip.slips(_slips(list(dict.fromkeys(stop.order for stop in stops))), _paper(SHEETS))
     return _pdf(pages, "Slips of a round", "slips")
 
 
 @page(blueprint, "GET", "/rounds/<id>/sheet.pdf", roles=STAFF)
 def sheet(id: str) -> ResponseReturnValue:
-    with shop().looking() as unit:
-        zone = ZoneInfo(unit.settings.zone)
-        opened = when(must(unit, Round, id).opened, zone, shop().clock().astimezone(zone))
-        stops = round_views.round_stops(unit.connection, id)
-        things = _things(unit, stops)
+    unit = room()
+    zone = ZoneInfo(unit.settings.zone)
+    opened = when(must(unit, Round, id).opened, zone, unit.at.astimezone(zone))
+    stops = look(round_views.round_stops, id)
+    things = _things(stops)
     title = f"Round of {opened}, {count(len(stops), 'stop')}"
     spots = spots_of(stops, id, scan=False)
     drawn = [_stop(stop, spots[stop.position], thing, id) for stop, thing in zip(stops, things, strict=True)]
@@ -105,6 +102,7 @@ def _paper(papers: Iterable[str]) -> str:
 def _pdf(pages: Sequence[Page], title: str, name: str) -> ResponseReturnValue:
     if not pages:
         raise Missing("There is no order to print.")
+    let_go()
     out = BytesIO()
     draw.pdf(pages, out, title=title)
     response = send_file(BytesIO(out.getvalue()), "application/pdf", download_name=f"{name}.pdf")
@@ -116,13 +114,13 @@ def _pdf(pages: Sequence[Page], title: str, name: str) -> ResponseReturnValue:
     return response
 
 
-def _slips(unit: SqlUnit, order_ids: Sequence[str]) -> list[slip.Slip]:
+def _slips(order_ids: Sequence[str]) -> list[slip.Slip]:
     """In this order; what was cancelled belongs in no parcel."""
-    numbers = {row.id: row for row in order_views.numbers(unit.connection, order_ids)}
-    rows = [row for row in order_views.order_lines(unit.connection, *order_ids) if row.state != "cancelled"]
+    numbers = {row.id: row for row in look(order_views.numbers, order_ids)}
+    rows = [row for row in look(order_views.order_lines, *order_ids) if row.state != "cancelled"]
     things: dict[str, list[Thing]] = {name: [] for name in order_ids}
     baskets: dict[str, int | None] = {}
-    for row, thing in zip(rows, _things(unit, rows), strict=True):
+    for row, thing in zip(rows, _things(rows), strict=True):
         things[row.order].append(thing)
         baskets[row.order] = baskets.get(row.order) or row.basket
     return [_slip(numbers[name], things[name], baskets.get(name)) for name in order_ids]
@@ -133,9 +131,9 @@ def _slip(order: Any, things: list[Thing], basket: int | None) -> slip.Slip:
     return slip.Slip(order.number, order.slip, under, things)
 
 
-def _things(unit: SqlUnit, rows: Sequence[Any]) -> list[Thing]:
-    papers = room_views.papers(unit.connection)
-    pictures = lists.thumbs(unit.connection, [row.photo for row in rows if row.photo])
+def _things(rows: Sequence[Any]) -> list[Thing]:
+    papers = look(room_views.papers)
+    pictures = look(lists.thumbs, [row.photo for row in rows if row.photo])
     return [
         Thing(
             row.code or "",

@@ -17,10 +17,10 @@ from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
 from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views.lists import Rows
-from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.picking.last_scan import last_scan
-from scanflow.web.pages.shown import PAGE, act, asked, count, look, offset, render, where_are
+from scanflow.web.pages.seen import look, room
+from scanflow.web.pages.shown import PAGE, act, asked, count, offset, render, where_are
 from scanflow.web.problem import Problem
 from scanflow.workflow.counts import cycle
 from scanflow.workflow.picking import rounds
@@ -107,8 +107,7 @@ def _spot(stop: Any, where: Whereabouts | None, round_id: str, scan: bool) -> Sp
 
 def look_at(bin_name: str) -> Stocktake | None:
     """The count for which this bin is photographed, as somebody stands before it."""
-    with shop().looking() as unit:
-        return cycle.to_photograph(unit, bin_name)
+    return cycle.to_photograph(room(), bin_name)
 
 
 def _left(stop: Any, round_id: str) -> bool:

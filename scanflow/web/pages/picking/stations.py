@@ -14,7 +14,8 @@ from scanflow.storage.views import stock as slot_views
 from scanflow.storage.views import where as where_views
 from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.picking.last_scan import last_scan
-from scanflow.web.pages.shown import look, render, where_are
+from scanflow.web.pages.seen import look
+from scanflow.web.pages.shown import render, where_are
 
 blueprint = Blueprint("station_page", __name__)
 SHOWN = 60

@@ -18,17 +18,16 @@ from scanflow.planning.bulk import Bulk
 from scanflow.planning.curve import curve
 from scanflow.planning.room import free_places
 from scanflow.planning.sizing import Sizing, size_section
-from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import room as room_views
 from scanflow.web import problem
-from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.planning import form as plan_form
 from scanflow.web.pages.planning import typed
-from scanflow.web.pages.shown import act, look, render
+from scanflow.web.pages.seen import look, room
+from scanflow.web.pages.shown import act, render
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
-from scanflow.workflow.ports import Invalid, Refused, must
+from scanflow.workflow.ports import Invalid, Refused, Unit, must
 
 blueprint = Blueprint("plan_page", __name__)
 FIELDS = (
@@ -57,9 +56,8 @@ def _goods(given: Mapping[str, str]) -> None:
         raise Invalid("/section", "required", "Say in up to 60 characters what kind of things they are.")
     if re.fullmatch("[A-Z]{1,2}", given["code"]) is None:
         raise Invalid("/code", "bad_code", "Choose one or two letters from A to Z.")
-    with shop().looking() as unit:
-        if unit.get(Section, given["code"]) is not None:
-            raise Refused("section_exists", f"Section {given['code']} exists. Choose other letters.")
+    if room().get(Section, given["code"]) is not None:
+        raise Refused("section_exists", f"Section {given['code']} exists. Choose other letters.")
 
 
 def _bulk(given: Mapping[str, str]) -> tuple[int, Bulk | None]:
@@ -96,8 +94,8 @@ def _reached(given: Mapping[str, str], wanted: int) -> tuple[int, str, int]:
 
 def _racks(bins: int) -> tuple[list[tuple[str, int, int]], str]:
     """Racks with free places, their aisles and how many; and the first of them that has room for so many bins."""
-    with shop().looking() as unit:
-        there, standing, shape = unit.find(Rack), unit.find(Bin), unit.settings.racks.shape()
+    unit = room()
+    there, standing, shape = unit.find(Rack), unit.find(Bin), unit.settings.racks.shape()
     in_order = sorted(there, key=lambda rack: (rack.aisle, rack.start))
     free = [(rack.name, rack.aisle, len([*free_places(rack.name, standing, shape)])) for rack in in_order]
     fitting = (name for name, _, places in free if places >= bins)
@@ -137,13 +135,12 @@ def make() -> ResponseReturnValue:
     if said:
         return _step(step, given, said, status)
 
-    def work(unit: SqlUnit) -> None:
+    def work(unit: Unit) -> None:
         count, colour = _count(given)
         digits = 3 if count <= 500 else 4  # so that the section can grow to twice its size
-        stock.add_section(unit, given["code"], given["section"], _bulk(given)[0], colour, digits)
-        if (rack := given["rack"] or OWN_RACK) != OWN_RACK:
-            must(unit, Rack, rack)
-        stock.add_slots(unit, given["code"], count, None if rack == OWN_RACK else rack)
+        rack = None if given["rack"] in ("", OWN_RACK) else must(unit, Rack, given["rack"]).name
+        named = given["code"], given["section"], _bulk(given)[0]
+        stock.begin_section(unit, *named, colour, digits, count=count, rack=rack)
 
     said, status = act(work)
     if said:

@@ -15,16 +15,16 @@ from scanflow.domain.backups import Place
 from scanflow.keeper import make_folder
 from scanflow.storage import backups as copies
 from scanflow.storage.backups import Backup, BackupError
-from scanflow.storage.unit import SqlUnit
 from scanflow.web.backup_words import age, newest, sentences
 from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.pages.access.pairing import qr
 from scanflow.web.pages.declare import page
 from scanflow.web.pages.forms import write
+from scanflow.web.pages.seen import let_go, room
 from scanflow.web.pages.shown import act, render
 from scanflow.web.problem import Problem, of
 from scanflow.workflow import backups
-from scanflow.workflow.ports import Invalid, Missing, Refused
+from scanflow.workflow.ports import Invalid, Missing, Refused, Unit
 
 blueprint = Blueprint("backup_page", __name__)
 CHUNK = 64 * 1024
@@ -37,8 +37,8 @@ def show() -> ResponseReturnValue:
 
 def _show(said: str, status: int) -> ResponseReturnValue:
     keeper = shop().keeper
-    with shop().looking() as unit:
-        known, seq, now = unit.settings.backups, unit.seq, unit.at
+    unit = room()
+    known, seq, now = unit.settings.backups, unit.seq, unit.at
     last, used = newest(known, keeper), known.used(keeper.own)
     own = [place for place in used if place.path == keeper.own]
     shown = {
@@ -56,7 +56,7 @@ def _show(said: str, status: int) -> ResponseReturnValue:
     return render("shop/backups.html", **shown, said=said), status
 
 
-def _done(work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
+def _done(work: Callable[[Unit], object]) -> ResponseReturnValue:
     said, status = act(work)
     return _show(said, status) if said else _back()
 
@@ -76,8 +76,8 @@ def add() -> ResponseReturnValue:
     """The first backup there is begun at once; where it is to be encrypted, once the recovery key was typed back."""
     path = request.form.get("path", "")
     try:
-        with shop().looking() as unit:
-            found = backups.free(unit, path, _own())
+        found = backups.free(room(), path, _own())
+        let_go()
         make_folder(found, _own())
         if request.form.get("encrypt") == "yes":
             return _new_key(found)
@@ -115,9 +115,9 @@ def plain() -> ResponseReturnValue:
 @page(blueprint, "POST", "/backups/encrypt")
 def encrypt() -> ResponseReturnValue:
     path = request.form.get("path", "")
-    with shop().looking() as unit:
-        named = unit.settings.backups.place(path) is not None
-        return _new_key(path if named else backups.free(unit, path, _own()))
+    unit = room()
+    named = unit.settings.backups.place(path) is not None
+    return _new_key(path if named else backups.free(unit, path, _own()))
 
 
 def _new_key(path: str) -> ResponseReturnValue:
@@ -154,7 +154,7 @@ def try_key() -> ResponseReturnValue:
     return _back()
 
 
-def _encrypt(unit: SqlUnit, path: str, recipient: str) -> None:
+def _encrypt(unit: Unit, path: str, recipient: str) -> None:
     """A new place for this recipient, or the one of this path."""
     if unit.settings.backups.place(path) is None:
         backups.add(unit, path, _own(), recipient)
@@ -163,8 +163,7 @@ def _encrypt(unit: SqlUnit, path: str, recipient: str) -> None:
 
 
 def _place(path: str) -> Place:
-    with shop().looking() as unit:
-        place = unit.settings.backups.place(path)
+    place = room().settings.backups.place(path)
     if place is None:
         raise Missing("Backups do not go to this folder any more. Load the page of backups again.")
     return place

@@ -7,7 +7,8 @@ from flask.typing import ResponseReturnValue
 
 from scanflow.storage.views import ledger as ledger_views
 from scanflow.web.pages.declare import Entry, page
-from scanflow.web.pages.shown import PAGE, asked, look, render
+from scanflow.web.pages.seen import look
+from scanflow.web.pages.shown import PAGE, asked, render
 
 blueprint = Blueprint("ledger_page", __name__)
 

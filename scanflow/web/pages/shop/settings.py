@@ -4,22 +4,18 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import asdict, replace
 from zoneinfo import available_timezones
 
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
 from labels.paper import COLOURS
-from scanflow.domain import events
-from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import room as room_views
 from scanflow.web.pages.declare import Entry, page
-from scanflow.web.pages.shown import act, look, render
-from scanflow.workflow import stock
-from scanflow.workflow.counts import cycle
-from scanflow.workflow.parcels import hand_over
-from scanflow.workflow.ports import Invalid
+from scanflow.web.pages.seen import look
+from scanflow.web.pages.shown import act, render
+from scanflow.workflow import settings, stock
+from scanflow.workflow.ports import Invalid, Unit
 
 blueprint = Blueprint("settings_page", __name__)
 
@@ -39,14 +35,14 @@ def _show(said: str, status: int) -> ResponseReturnValue:
     return render("shop/settings.html", **shown, said=said), status
 
 
-def _done(part: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
+def _done(part: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
     said, status = act(work)
     return _show(said, status) if said else redirect(url_for("settings_page.show", _anchor=part), 303)
 
 
 @page(blueprint, "POST", "/settings")
 def save() -> ResponseReturnValue:
-    def work(unit: SqlUnit) -> None:
+    def work(unit: Unit) -> None:
         name, zone = request.form.get("name", "").strip(), request.form.get("zone", "").strip()
         if not name or len(name) > 60:
             raise Invalid("/name", "required", "The shop needs a name of at most 60 characters.")
@@ -61,10 +57,9 @@ def save() -> ResponseReturnValue:
         gone = request.form.get("gone_days") or str(unit.settings.gone_days)
         if not re.fullmatch("[0-9]{1,3}", gone) or not int(gone):
             raise Invalid("/gone_days", "bad_days", "A closed parcel counts as gone after 1 to 999 days.")
-        if request.form.get("hand_overs") == "yes" and not unit.settings.hand_overs:
-            hand_over.begin(unit)
-        new = replace(
-            cycle.planned(unit, int(weeks)),
+        settings.change(
+            unit,
+            count_weeks=int(weeks),
             photo_days=int(days),
             auto_close=request.form.get("auto_close") == "yes",
             by_person=request.form.get("by_person") == "yes",
@@ -77,8 +72,6 @@ def save() -> ResponseReturnValue:
             slip_closes=request.form.get("slip_closes") == "yes",
             check="none" if request.form.get("check") == "none" else "mod_11_10",
         )
-        unit.set_settings(new)
-        unit.record(events.SettingsChanged(settings=asdict(new)))
 
     return _done("shop", work)
 
@@ -92,22 +85,22 @@ def _number(name: str, least: int, most: int) -> int:
 
 @page(blueprint, "POST", "/settings/sections")
 def add_section() -> ResponseReturnValue:
-    def work(unit: SqlUnit) -> None:
+    def work(unit: Unit) -> None:
         code, name = request.form.get("code", "").strip().upper(), request.form.get("section", "").strip()
         digits, colour = _number("digits", 2, 6), request.form.get("colour", "")
         if re.fullmatch("[A-Z]{1,2}", code) is None:
             raise Invalid("/code", "bad_code", "A section has one or two letters from A to Z.")
         if not name or len(name) > 60 or colour not in COLOURS:
             raise Invalid("/section", "required", "A section needs a name of at most 60 characters and a paper.")
-        stock.add_section(unit, code, name, _number("slots_per_bin", 1, 1000), colour, digits)
-        stock.add_slots(unit, code, _number("count", 1, 5000))
+        per_bin, count = _number("slots_per_bin", 1, 1000), _number("count", 1, 5000)
+        stock.begin_section(unit, code, name, per_bin, colour, digits, count=count)
 
     return _done("sections", work)
 
 
 @page(blueprint, "POST", "/settings/racks/<name>")
 def place_rack(name: str) -> ResponseReturnValue:
-    def work(unit: SqlUnit) -> None:
+    def work(unit: Unit) -> None:
         start = request.form.get("start", type=float)
         if start is None or not 0 <= start <= 1000:
             raise Invalid("/start", "bad_number", "Write metres from 0 to 1000.")

@@ -6,7 +6,6 @@ from dataclasses import dataclass
 
 from flask import Blueprint, url_for
 from flask.typing import ResponseReturnValue
-from sqlalchemy import Connection
 
 from scanflow.domain.counts.stocktake import Stocktake
 from scanflow.domain.life import StocktakeState
@@ -23,6 +22,7 @@ from scanflow.web.count_words import subject
 from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.picking.rounds import round_of
+from scanflow.web.pages.seen import look, room
 from scanflow.web.pages.shown import count, render, where_are
 
 blueprint = Blueprint("today", __name__)
@@ -56,22 +56,22 @@ class Next:
     post: bool = False
 
 
-def read(connection: Connection) -> Day:
-    parcels = parcel_views.open_parcels(connection)
+def read() -> Day:
+    parcels = look(parcel_views.open_parcels)
     names = [name for parcel in parcels for name in parcel.orders.split()]
     return Day(
-        counts=room_views.counts(connection),
-        orders=order_views.order_list(connection, ["waiting", "picking", "packing"], 0, SHOWN + 1),
-        held=order_views.held_lines(connection, SHOWN + 1),
-        short=order_views.short_lines(connection, SHOWN + 1),
-        back=where_views.duties(connection),
-        missing=where_views.missing(connection),
-        twins=where_views.twins(connection),
-        due=slot_views.slot_list(connection, state="due", limit=SHOWN + 1),
-        rounds=round_views.open_rounds(connection),
+        counts=look(room_views.counts),
+        orders=look(order_views.order_list, ["waiting", "picking", "packing"], 0, SHOWN + 1),
+        held=look(order_views.held_lines, SHOWN + 1),
+        short=look(order_views.short_lines, SHOWN + 1),
+        back=look(where_views.duties),
+        missing=look(where_views.missing),
+        twins=look(where_views.twins),
+        due=look(slot_views.slot_list, state="due", limit=SHOWN + 1),
+        rounds=look(round_views.open_rounds),
         parcels=parcels,
-        numbers={row.id: row.number for row in order_views.numbers(connection, names)},
-        boxes=parcel_views.parcels_with_things(connection),
+        numbers={row.id: row.number for row in look(order_views.numbers, names)},
+        boxes=look(parcel_views.parcels_with_things),
     )
 
 
@@ -102,10 +102,10 @@ def next_of(day: Day, *, scan_at_bin: bool = True) -> Next:
 
 @page(blueprint, "GET", "/", roles=STAFF, live=True, menu=Entry(1, "Today", "t"))
 def show() -> ResponseReturnValue:
-    with shop().looking() as unit:
-        day, settings = read(unit.connection), unit.settings
-        told = sentences(settings.backups, shop().keeper, unit.seq, unit.at)
-        running = unit.find(Stocktake, state=StocktakeState.OPEN)[::-1]
+    unit = room()
+    day, settings = read(), unit.settings
+    told = sentences(settings.backups, shop().keeper, unit.seq, unit.at)
+    running = unit.find(Stocktake, state=StocktakeState.OPEN)[::-1]
     shown = {
         "where": where_are(day.short),
         "day": day,

@@ -26,10 +26,10 @@ from scanflow.planning.trouble import (
     count,
 )
 from scanflow.storage.views import trouble as trouble_views
-from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import page
+from scanflow.web.pages.seen import look, room
 from scanflow.web.pages.shown import count as units
-from scanflow.web.pages.shown import look, render
+from scanflow.web.pages.shown import render
 
 blueprint = Blueprint("trouble_page", __name__)
 DAYS = 90
@@ -81,11 +81,10 @@ PLACES = {
 
 @page(blueprint, "GET", "/trouble")
 def show() -> ResponseReturnValue:
-    now = shop().clock()
-    past = look(trouble_views.past, now - timedelta(days=DAYS))
-    with shop().looking() as unit:
-        zone = ZoneInfo(unit.settings.zone)
-        people = trouble_views.people(unit.connection, past.since) if unit.settings.by_person else None
+    unit = room()
+    past = look(trouble_views.past, unit.at - timedelta(days=DAYS))
+    zone = ZoneInfo(unit.settings.zone)
+    people = look(trouble_views.people, past.since) if unit.settings.by_person else None
     found = past.troubles
     wrong, all_ = by_hour([each.at for each in found if each.station != COUNT], zone), by_hour(past.scans, zone)
     return render(

@@ -9,9 +9,8 @@ from labels import card, draw, facts, sheet
 from labels.paper import COLOURS, SHEETS
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Section, Slot
-from scanflow.storage.unit import SqlUnit
 from scanflow.web.pages.planning import typed
-from scanflow.workflow.ports import Invalid
+from scanflow.workflow.ports import Invalid, Unit
 
 STYLES = {
     card.Style.FILED.value: "filed in a bin",
@@ -74,7 +73,7 @@ def unprinted(slots: Iterable[Slot]) -> str:
     return ", ".join(str(first) if first == last else f"{first}-{last}" for first, last in ranges)
 
 
-def read(unit: SqlUnit, section: Section, given: Mapping[str, str], *, whole_dots: bool = False) -> Design:
+def read(unit: Unit, section: Section, given: Mapping[str, str], *, whole_dots: bool = False) -> Design:
     """The design that was typed; `Invalid` says what can't be printed so.
 
     `whole_dots`: bars become whole dots of the printer even where its fineness was not typed, as a picture needs it.
@@ -107,7 +106,7 @@ def read(unit: SqlUnit, section: Section, given: Mapping[str, str], *, whole_dot
     return design
 
 
-def _slots(unit: SqlUnit, section: Section, given: Mapping[str, str]) -> tuple[list[Slot], list[str]]:
+def _slots(unit: Unit, section: Section, given: Mapping[str, str]) -> tuple[list[Slot], list[str]]:
     """The slots of the numbers typed, in their order, without those whose card is lost; and what to mind."""
     wanted = typed.numbers(given, "numbers")
     there = {slot.number: slot for slot in unit.find(Slot, section=section.code)}
@@ -136,7 +135,7 @@ def _cards(slots: list[Slot], look: card.Look) -> tuple[sheet.Face, ...]:
     return tuple(sheet.slot_face(slot.code, look) for slot in slots)
 
 
-def _fronts(unit: SqlUnit, slots: list[Slot], look: card.Look) -> tuple[sheet.Face, ...]:
+def _fronts(unit: Unit, slots: list[Slot], look: card.Look) -> tuple[sheet.Face, ...]:
     """The front of every bin that one of the slots is in, with all that the bin holds."""
     fronts = []
     for name in dict.fromkeys(slot.bin for slot in slots):

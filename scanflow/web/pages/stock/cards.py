@@ -13,13 +13,12 @@ from flask.typing import ResponseReturnValue
 from labels import draw, sheet
 from labels.paper import COLOURS, SHEETS
 from scanflow.domain.things import Section, Slot
-from scanflow.storage.unit import SqlUnit
-from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import Entry, page
+from scanflow.web.pages.seen import let_go, room
 from scanflow.web.pages.shown import render
 from scanflow.web.pages.stock import card_design
 from scanflow.web.pages.stock.card_design import DEFAULTS, DUPLEX, STYLES, Design
-from scanflow.workflow.ports import Invalid, must
+from scanflow.workflow.ports import Invalid, Unit, must
 
 blueprint = Blueprint("card_page", __name__)
 MOST_PICTURES = 20
@@ -30,7 +29,7 @@ _drawing = threading.Lock()
 """Pdfium, which gives the outlines of letters and makes PNG, takes one caller at a time."""
 
 
-def _given(unit: SqlUnit, section: Section) -> dict[str, str]:
+def _given(unit: Unit, section: Section) -> dict[str, str]:
     """What was typed, and what stands in a field before anything is."""
     given = DEFAULTS | request.args.to_dict()
     if not given.get("numbers", "").strip():
@@ -40,18 +39,18 @@ def _given(unit: SqlUnit, section: Section) -> dict[str, str]:
 
 @page(blueprint, "GET", "/cards", menu=Entry(12, "Cards", "k"))
 def show() -> ResponseReturnValue:
-    with shop().looking() as unit:
-        sections = unit.find(Section)
-        wanted = request.args.get("section", "")
-        section = must(unit, Section, wanted) if wanted else next(iter(sections), None)
-        if section is None:
-            return render("stock/cards.html", section=None, sections=(), said="")
-        given = _given(unit, section) | {"section": section.code}
-        try:
-            design, said = card_design.read(unit, section, given), ""
-            facts = design.facts()
-        except Invalid as error:
-            design, facts, said = None, None, error.detail
+    unit = room()
+    sections = unit.find(Section)
+    wanted = request.args.get("section", "")
+    section = must(unit, Section, wanted) if wanted else next(iter(sections), None)
+    if section is None:
+        return render("stock/cards.html", section=None, sections=(), said="")
+    given = _given(unit, section) | {"section": section.code}
+    try:
+        design, said = card_design.read(unit, section, given), ""
+        facts = design.facts()
+    except Invalid as error:
+        design, facts, said = None, None, error.detail
     choices = {"styles": STYLES, "sheets": tuple(SHEETS), "colours": tuple(COLOURS), "duplexes": DUPLEX}
     # the address of a picture says all that it shows, so it changes with the design
     typed = {name: value for name, value in given.items() if value}
@@ -60,9 +59,10 @@ def show() -> ResponseReturnValue:
 
 
 def _drawn(use: Callable[[Design], Response], *, whole_dots: bool = False) -> Response:
-    with shop().looking() as unit:
-        section = must(unit, Section, request.args.get("section", ""))
-        design = card_design.read(unit, section, _given(unit, section), whole_dots=whole_dots)
+    unit = room()
+    section = must(unit, Section, request.args.get("section", ""))
+    design = card_design.read(unit, section, _given(unit, section), whole_dots=whole_dots)
+    let_go()
     with _drawing:
         return use(design)
 

@@ -15,6 +15,7 @@ from scanflow.vision.print_check.check import Check
 from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import page
 from scanflow.web.pages.planning import typed
+from scanflow.web.pages.seen import room
 from scanflow.web.pages.shown import render
 from scanflow.workflow.ports import Invalid, must
 from scanflow.workflow.stock import cards
@@ -71,13 +72,13 @@ def _one(name: str, data: bytes, nominal: float | None) -> Seen:
 
 def _show(given: Mapping[str, str], seen: tuple[Seen, ...], said: str) -> str:
     judged = sorted((each for picture in seen for each in picture.checks), key=_goodness)
-    with shop().looking() as unit:
-        sections = unit.find(Section)
-        tried: list[str] = []
-        if seen and given.get("section"):
-            code = must(unit, Section, given["section"]).code
-            samples = [sample for picture in seen for sample in picture.samples]
-            tried = trial(samples, cards.room(unit), code).sentences(code, unit.settings.check)
+    unit = room()
+    sections = unit.find(Section)
+    tried: list[str] = []
+    if seen and given.get("section"):
+        code = must(unit, Section, given["section"]).code
+        samples = [sample for picture in seen for sample in picture.samples]
+        tried = trial(samples, cards.room(unit), code).sentences(code, unit.settings.check)
     return render(
         "stock/check.html",
         given=given,

@@ -15,14 +15,14 @@ from flask.typing import ResponseReturnValue
 from werkzeug.datastructures import FileStorage
 
 from labels import slot_code
-from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import stock as slot_views
-from scanflow.vision import Book, Certainty, ImageError, Picture, Reading
+from scanflow.vision import Book, Certainty, ImageError, Picture, Reading, photographs
 from scanflow.vision.drawn import draw
 from scanflow.vision.kept import opened
 from scanflow.vision.workers import Readers
 from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.seen import let_go, look, room
 from scanflow.web.pages.shown import render
 from scanflow.web.problem import Problem
 from scanflow.workflow.stock import cards
@@ -70,10 +70,10 @@ def look_at() -> ResponseReturnValue:
     files = [each for each in request.files.getlist("pictures") if each.filename]
     if not 0 < len(files) <= MOST_PICTURES:
         return _show((), f"Choose one picture, or up to {MOST_PICTURES}."), 422
-    readers, book = shop().readers, shop().book()
+    readers, book = shop().readers, photographs.book(room())
+    let_go()
     read = [_read(readers, book, each) for each in files]  # in turn: the other worker is for the stations
-    with shop().looking() as unit:
-        seen = tuple(_told(unit, *each) for each in read)
+    seen = tuple(_told(*each) for each in read)
     return _show(seen, ""), 200
 
 
@@ -94,25 +94,25 @@ def _read(readers: Readers, book: Book, file: FileStorage) -> tuple[str, Picture
     return name, picture, f"data:image/jpeg;base64,{b64encode(out.getvalue()).decode()}"
 
 
-def _told(unit: SqlUnit, name: str, picture: Picture | None, drawn: str) -> Seen:
+def _told(name: str, picture: Picture | None, drawn: str) -> Seen:
     if picture is None:
         return Seen(name, error=drawn)
     read = [(one, one.text) for one in picture.readings if one.text is not None]
-    codes = {text: _code(unit, text) for _, text in read}
+    codes = {text: _code(text) for _, text in read}
     named = [code for code, _ in codes.values() if code]
-    slots = {slot.code: slot for slot in slot_views.slots_of(unit.connection, named)}
+    slots = {slot.code: slot for slot in look(slot_views.slots_of, named)}
     found = tuple(Card(one, slots[codes[text][0]]) for one, text in read if codes[text][0] in slots)
     others = tuple((text, codes[text][1]) for _, text in read if codes[text][0] not in slots)
     unread = sum(one.certainty is Certainty.UNREAD for one in picture.readings)
     return Seen(name, drawn, found, others, unread)
 
 
-def _code(unit: SqlUnit, text: str) -> tuple[str, str]:
+def _code(text: str) -> tuple[str, str]:
     """The slot that a card's text names, and what the text is if the room has no such slot."""
     if slot_code.is_slip_like(text):
         return "", "a slip"
     try:
-        return cards.named(unit, text, cards.widths(unit)).code, "a card of no slot here"
+        return cards.named(room(), text, cards.widths(room())).code, "a card of no slot here"
     except slot_code.BadCheck:
         return "", "like a card, but its check is wrong"
     except slot_code.BadFormat:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from flask import request
 
 from scanflow.domain.things import Photo
+from scanflow.vision import photographs
 from scanflow.web.door.visitors import shop
 
 FIELD = "photo"
@@ -15,4 +16,4 @@ def sent() -> Photo | None:
     file = request.files.get(FIELD)
     if file is None or not file.filename:
         return None
-    return shop().photo(file.read(), f"/{FIELD}")
+    return photographs.photo(shop().readers, file.read(), f"/{FIELD}")

@@ -8,16 +8,15 @@ from flask.typing import ResponseReturnValue
 from labels import slot_code
 from scanflow.domain.advice import ONCE_MORE
 from scanflow.domain.things import Slot, Stay
-from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views import stock as slot_views
-from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.pages.declare import STAFF, Entry, page
-from scanflow.web.pages.shown import act, look, render
+from scanflow.web.pages.seen import look, room
+from scanflow.web.pages.shown import act, render
 from scanflow.web.pages.stock import photo_form
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
-from scanflow.workflow.ports import Invalid
+from scanflow.workflow.ports import Invalid, Unit
 from scanflow.workflow.stock import cards, photos
 
 blueprint = Blueprint("put_away", __name__)
@@ -32,10 +31,9 @@ def show() -> ResponseReturnValue:
 
 
 def _form(given: dict[str, str], said: str, status: int) -> ResponseReturnValue:
-    with shop().looking() as unit:
-        unit.who = visitor().name
-        sections = room_views.section_list(unit.connection)
-        named = stock.fetching(unit, given["section"]) if given["section"] else unit.get(Slot, given["code"])
+    unit = room()
+    sections = look(room_views.section_list)
+    named = stock.fetching(unit, given["section"]) if given["section"] else unit.get(Slot, given["code"])
     shown = {"given": given, "sections": sections, "named": named, "once_more": ONCE_MORE}
     return render("stock/put_away.html", **shown, said=said), status
 
@@ -71,7 +69,7 @@ def _store(given: dict[str, str], where: dict[str, str]) -> ResponseReturnValue:
         return _form(given, error.detail, 422)
     made: list[Stay] = []
 
-    def work(unit: SqlUnit) -> None:
+    def work(unit: Unit) -> None:
         if "text" in where:
             cards.believe(unit, given["text"], given["looked"])
         made.append(stock.put_away(unit, given["title"], given["listing"], given["notes"], **where))

@@ -19,9 +19,9 @@ from scanflow.planning.layout import Kind, Walk
 from scanflow.planning.racking import Measured
 from scanflow.planning.room import Shape
 from scanflow.storage.views import planning as plan_views
-from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.planning import typed
+from scanflow.web.pages.seen import look, room
 from scanflow.web.pages.shown import act, render
 from scanflow.web.pages.stock import room_drawing
 from scanflow.workflow import stock
@@ -58,10 +58,10 @@ def show() -> ResponseReturnValue:
 
 
 def _show(said: str, status: int) -> ResponseReturnValue:
-    with shop().looking() as unit:
-        racks, bins, sections = unit.find(Rack), unit.find(Bin), unit.find(Section)
-        visits = plan_views.left_since(unit.connection, unit.at - PAST)
-        kept = unit.settings.racks
+    unit = room()
+    racks, bins, sections = unit.find(Rack), unit.find(Bin), unit.find(Section)
+    visits = look(plan_views.left_since, unit.at - PAST)
+    kept = unit.settings.racks
     shape = kept.shape()
     chosen = request.args.get("section", "")
     here = _standing_here(racks, bins, chosen)
@@ -101,10 +101,10 @@ def measure() -> ResponseReturnValue:
 @page(blueprint, "GET", "/room/anew")
 def anew() -> ResponseReturnValue:
     """The same bins on as few racks as hold them: often visited ones near the table, heavy ones low. A proposal."""
-    with shop().looking() as unit:
-        racks, bins, sections = unit.find(Rack), unit.find(Bin), unit.find(Section)
-        visits = plan_views.left_since(unit.connection, unit.at - PAST)
-        kept = unit.settings.racks
+    unit = room()
+    racks, bins, sections = unit.find(Rack), unit.find(Bin), unit.find(Section)
+    visits = look(plan_views.left_since, unit.at - PAST)
+    kept = unit.settings.racks
     if not bins:
         return redirect(url_for("room_page.show"), 303)
     shape, heavy = kept.shape(), request.args.get("heavy", "")

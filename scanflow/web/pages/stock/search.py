@@ -7,14 +7,14 @@ from flask.typing import ResponseReturnValue
 
 from labels import slot_code
 from scanflow.domain.things import Alias, Order, Section
-from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import search as search_views
 from scanflow.storage.views import stock as slot_views
-from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, page
-from scanflow.web.pages.shown import PAGE, look, render, where_are
+from scanflow.web.pages.seen import look, room
+from scanflow.web.pages.shown import PAGE, render, where_are
 from scanflow.workflow.parcels import shipping
+from scanflow.workflow.ports import Unit
 
 blueprint = Blueprint("search_page", __name__)
 
@@ -23,8 +23,7 @@ blueprint = Blueprint("search_page", __name__)
 def show() -> ResponseReturnValue:
     words = request.args.get("q", "").strip()[:200]
     if words:
-        with shop().looking() as unit:
-            exact = _exact(unit, words)
+        exact = _exact(room(), words)
         if exact is not None:
             return redirect(exact, 303)
     orders = look(search_views.search_orders, words, PAGE) if words else ()
@@ -32,7 +31,7 @@ def show() -> ResponseReturnValue:
     return render("stock/search.html", where=where_are(things), words=words, orders=orders, things=things, size=PAGE)
 
 
-def _exact(unit: SqlUnit, words: str) -> str | None:
+def _exact(unit: Unit, words: str) -> str | None:
     """The page of the one thing that these words name, if they name one."""
     if slot_code.is_stop_like(words):
         return _stop_on_paper(unit, words)
@@ -45,13 +44,13 @@ def _exact(unit: SqlUnit, words: str) -> str | None:
         named = slot_code.parse_reference(words, {each.code: each.digits for each in unit.find(Section)})
     except slot_code.CodeError:
         return _borne_by(unit, words)
-    stay = slot_views.stay_of(unit.connection, named.code, named.turn) if named.turn is not None else None
+    stay = look(slot_views.stay_of, named.code, named.turn) if named.turn is not None else None
     if stay is not None:
         return url_for("slot_page.story", id=stay)
     return url_for("slot_page.show", code=named.code) if unit.facts(named.code) is not None else None
 
 
-def _borne_by(unit: SqlUnit, words: str) -> str | None:
+def _borne_by(unit: Unit, words: str) -> str | None:
     """The slot of the adopted card, or the parcel of the shipping label, that bears these words."""
     adopted = unit.get(Alias, slot_code.compact(words))
     if adopted is not None:
@@ -60,16 +59,16 @@ def _borne_by(unit: SqlUnit, words: str) -> str | None:
     return url_for("hand_over_page.show", parcel=parcel, told="known") if parcel else None
 
 
-def _stop_on_paper(unit: SqlUnit, words: str) -> str | None:
+def _stop_on_paper(unit: Unit, words: str) -> str | None:
     try:
         number = slot_code.parse_stop(words)
     except slot_code.BadCheck:
         return None
-    walk = round_views.round_of_stop(unit.connection, number)
+    walk = look(round_views.round_of_stop, number)
     return url_for("paper_page.entry", id=walk, stop=number) if walk else None
 
 
-def _order_of_slip(unit: SqlUnit, words: str) -> str | None:
+def _order_of_slip(unit: Unit, words: str) -> str | None:
     try:
         found = unit.find(Order, slip=slot_code.parse_slip(words))
     except slot_code.CodeError:

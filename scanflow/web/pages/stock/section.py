@@ -15,17 +15,16 @@ from scanflow.planning.curve import curve
 from scanflow.planning.layout import walks_to
 from scanflow.planning.placing import Comparison, compare
 from scanflow.planning.sizing import Point, Sizing, intake_carried, judge_section, size_section
-from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import room as room_views
-from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.planning import form as plan_form
 from scanflow.web.pages.planning import typed
 from scanflow.web.pages.planning.form import Own
+from scanflow.web.pages.seen import look, room
 from scanflow.web.pages.shown import act, render
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
-from scanflow.workflow.ports import Invalid, must
+from scanflow.workflow.ports import Invalid, Unit, must
 from scanflow.workflow.stock import history
 
 blueprint = Blueprint("section_page", __name__)
@@ -56,12 +55,12 @@ def show(code: str) -> ResponseReturnValue:
 
 
 def _show(code: str, said: str, status: int) -> ResponseReturnValue:
-    with shop().looking() as unit:
-        row = next((each for each in room_views.section_list(unit.connection) if each.code == code), None)
-        if row is None:
-            raise Problem(404, "not_found", f"There is no section {code}.")
-        own = plan_form.own(history.stays_in(unit, code), unit.at)
-        bins = room_views.section_bins(unit.connection, code)
+    unit = room()
+    row = next((each for each in look(room_views.section_list) if each.code == code), None)
+    if row is None:
+        raise Problem(404, "not_found", f"There is no section {code}.")
+    own = plan_form.own(history.stays_in(unit, code), unit.at)
+    bins = look(room_views.section_bins, code)
     given = request.args.to_dict()
     if own is not None and own.intake and not given.get("intake", "").strip():
         given["intake"] = f"{own.intake:.3g}"
@@ -111,10 +110,10 @@ def _more(missing: int, last: int, slots_per_bin: int) -> int:
 @page(blueprint, "GET", "/sections/<code>/near")
 def near(code: str) -> ResponseReturnValue:
     """Keeping the bins next to the table for what sells quickly: what it saves, and what it costs."""
-    with shop().looking() as unit:
-        section = must(unit, Section, code)
-        racks, bins, shape = unit.find(Rack), unit.find(Bin, section=code), unit.settings.racks.shape()
-        own = plan_form.own(history.stays_in(unit, code), unit.at)
+    unit = room()
+    section = must(unit, Section, code)
+    racks, bins, shape = unit.find(Rack), unit.find(Bin, section=code), unit.settings.racks.shape()
+    own = plan_form.own(history.stays_in(unit, code), unit.at)
     given = request.args.to_dict()
     if own is not None and own.intake and not given.get("intake", "").strip():
         given["intake"] = f"{own.intake:.3g}"
@@ -144,7 +143,7 @@ def _near(given: Mapping[str, str], slots_per_bin: int, walks: Sequence[float]) 
 @page(blueprint, "POST", "/sections/<code>/slots")
 def add_slots(code: str) -> ResponseReturnValue:
 
-    def work(unit: SqlUnit) -> None:
+    def work(unit: Unit) -> None:
         stock.add_slots(unit, code, typed.whole(request.form, "count", "More slots", 1, MOST))
 
     said, status = act(work)

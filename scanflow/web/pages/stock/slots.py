@@ -13,8 +13,7 @@ from scanflow.domain.advice import ONCE_MORE
 from scanflow.domain.derive import SlotState
 from scanflow.domain.life import LIVE
 from scanflow.domain.things import Doubt, Stay
-from scanflow.shop import card_again, card_file
-from scanflow.storage.unit import SqlUnit
+from scanflow.exchange import card_file
 from scanflow.storage.views import ledger as ledger_views
 from scanflow.storage.views import lists
 from scanflow.storage.views import orders as order_views
@@ -23,14 +22,14 @@ from scanflow.storage.views import stock as slot_views
 from scanflow.storage.views import where as where_views
 from scanflow.storage.views.lists import Rows
 from scanflow.web import problem
-from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.forms import write
-from scanflow.web.pages.shown import PAGE, act, look, offset, render, settle_doubt, where_are
+from scanflow.web.pages.seen import look, room
+from scanflow.web.pages.shown import PAGE, act, offset, render, settle_doubt, where_are
 from scanflow.web.pages.stock import photo_form
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
-from scanflow.workflow.ports import Invalid, Missing, Refused, must
+from scanflow.workflow.ports import Invalid, Missing, Refused, Unit, must
 from scanflow.workflow.stock import cards, doubts, photos
 
 blueprint = Blueprint("slot_page", __name__)
@@ -105,12 +104,12 @@ def reprint(code: str) -> ResponseReturnValue:
     """The card again, as a PDF to keep."""
     text, lost = (request.form.get(name, "").strip() for name in ("text", "lost"))
     try:
-        pages = write(lambda unit: card_again(unit, code, text=text or None, lost=lost))
+        pages = write(lambda unit: card_file.again(unit, code, text=text or None, lost=lost))
     except (Refused, Invalid, Missing) as error:
         refusal = problem.of(error)
         return _show(code, refusal.detail, refusal.status)
     return send_file(
-        BytesIO(card_file(pages, code)), "application/pdf", as_attachment=True, download_name=f"card-{code}.pdf"
+        BytesIO(card_file.pdf(pages, code)), "application/pdf", as_attachment=True, download_name=f"card-{code}.pdf"
     )
 
 
@@ -127,15 +126,14 @@ def _story(id: str, said: str, status: int, looked: str = "") -> ResponseReturnV
     lines = look(order_views.lines_of_stays, [each.id for each in stays])
     about = [each.id for each in (*stays, *lines)]
     entries = look(ledger_views.newest, about=about, limit=60)
-    with shop().looking() as unit:
-        doubted = doubts.open_doubts(unit, stay.item)
+    doubted = doubts.open_doubts(room(), stay.item)
     reference = slot_code.reference(stay.code, stay.turn)
     shown = {"stay": stay, "stays": stays, "lines": lines, "entries": entries, "reference": reference, "said": said}
     shown |= {"looked": looked, "doubted": doubted}
     return render("stock/stay.html", **shown, where=where_are([stay]), why=request.args.get("why", "")), status
 
 
-def _done(id: str, work: Callable[[SqlUnit], object]) -> ResponseReturnValue:
+def _done(id: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
     said, status = act(work)
     return _story(id, said, status) if said else redirect(url_for("slot_page.story", id=id), 303)
 
@@ -149,9 +147,8 @@ def doubt(id: str, doubt: str) -> ResponseReturnValue:
 @page(blueprint, "GET", "/doubts/<id>/photo", roles=STAFF)
 def doubted(id: str) -> ResponseReturnValue:
     """The picture of a thing as it was when it was doubted."""
-    with shop().looking() as unit:
-        then = must(unit, Doubt, id).photo
-        data = lists.picture(unit.connection, then, small=request.args.get("size") == "small") if then else None
+    then = must(room(), Doubt, id).photo
+    data = look(lists.picture, then, small=request.args.get("size") == "small") if then else None
     if data is None:
         raise Missing("There was no picture of it.")
     response = Response(data, mimetype="image/jpeg")
@@ -196,7 +193,7 @@ def move(id: str) -> ResponseReturnValue:
     """Into the slot whose code or card text was given."""
     to = slot_code.compact(request.form.get("to", ""))
 
-    def work(unit: SqlUnit) -> Stay:
+    def work(unit: Unit) -> Stay:
         cards.believe(unit, to, request.form.get("looked", ""))
         return stock.move(unit, id, _slot_named(unit, "to"))
 
@@ -209,12 +206,12 @@ def exchange(id: str) -> ResponseReturnValue:
     return _moved(id, lambda unit: stock.exchange(unit, id, _slot_named(unit, "with")))
 
 
-def _slot_named(unit: SqlUnit, field: str) -> str:
+def _slot_named(unit: Unit, field: str) -> str:
     text = slot_code.compact(request.form.get(field, ""))
     return (unit.facts(text) or cards.card_facts(unit, text, f"/{field}")).slot.code
 
 
-def _moved(id: str, work: Callable[[SqlUnit], Stay], looked: str = "") -> ResponseReturnValue:
+def _moved(id: str, work: Callable[[Unit], Stay], looked: str = "") -> ResponseReturnValue:
     moved: list[str] = []
     said, status = act(lambda unit: moved.append(work(unit).id))
     if said == ONCE_MORE:

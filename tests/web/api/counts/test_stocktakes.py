@@ -16,9 +16,9 @@ from flask import Flask
 from sqlalchemy import func, select
 
 from labels.slot_code import bin_text, card_text
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
 from scanflow.storage import tables
-from scanflow.storage.access import Role
 from scanflow.workflow.counts import looks, resolving
 from scanflow.workflow.counts.looks import Shown, Text
 from scanflow.workflow.ports import Refused

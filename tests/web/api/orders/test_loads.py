@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import threading
 import urllib.request
+from collections.abc import Callable
 from contextlib import ExitStack
 from dataclasses import astuple
 from datetime import timedelta
@@ -14,19 +15,22 @@ from typing import Any
 import pytest
 import small_disk
 from calls import Calls
-from clients import SQLITE_ONLY
+from clients import SQLITE_ONLY, new_token
 from served import nursery
 from sqlalchemy import text
 
 from scanflow import shop as shops
 from scanflow.domain import events
+from scanflow.domain.access import Role
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.orders.loaded import Loaded
 from scanflow.domain.things import Line, Order
+from scanflow.exchange import order_files
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.storage.writing import failing
 from scanflow.workflow.orders import file as order_file
+from scanflow.workflow.ports import Unit
 
 HEADER = "number,channel,ordered_at,ship_by,reference,title,listing\n"
 
@@ -42,6 +46,19 @@ def file_of(count: int) -> bytes:
     """Orders of two lines each that are all held, the second lines after all the first; the last row is refused."""
     rows = [f"{n},fair,,,{reference},Saddle,\n" for reference in ("nothing", "") for n in range(1, count + 1)]
     return (HEADER + "".join(rows) + ",fair,,,D001-01,no number,\n").encode()
+
+
+def first_part(shop: Shop, file: bytes) -> Callable[[Unit], Loaded | None]:
+    """What loads the next part of this file."""
+    parsed = order_files.read(shop.looking, file)
+    with shop.looking() as unit:
+        return order_file.in_parts(unit, parsed.key, parsed.orders, parsed.rows, shops.a_while)
+
+
+def far(shop: Shop, file: bytes) -> int:
+    """How many orders of this file are in by a load that was ended."""
+    with shop.looking() as unit:
+        return unit.loads.far(order_files.read(shop.looking, file).key).done
 
 
 def orders_of(shop: Shop) -> list[tuple[Any, ...]]:
@@ -108,7 +125,7 @@ def test_a_load_that_finds_the_disk_full_goes_on(calls: Calls, shop: Shop, monke
         monkeypatch.setattr(shops.time, "sleep", pause)
         problem = calls.upload("/api/orders/import", 503, file=file_of(9))
     assert (failing.FULL, True) == (problem["code"], problem["detail"].endswith(shops.BEGUN))
-    assert 3 == len(orders_of(shop)) == shop.loaded(shop.read_orders(file_of(9)))
+    assert 3 == len(orders_of(shop)) == far(shop, file_of(9))
     monkeypatch.undo()
     done = calls.upload("/api/orders/import", file=file_of(9))
     received = [each for each in calls.get("/api/ledger?limit=500")["entries"] if each["kind"] == "order received"]
@@ -119,9 +136,7 @@ def test_a_load_that_finds_the_disk_full_goes_on(calls: Calls, shop: Shop, monke
 @pytest.mark.usefixtures("small_parts")
 def test_a_load_cut_off_long_ago_begins_anew(calls: Calls, shop: Shop, monkeypatch: pytest.MonkeyPatch) -> None:
     """Days later the room is another: each order is looked at again, and none is there twice."""
-    parsed = shop.read_orders(file_of(4))
-    part = shop.loading(parsed, lambda unit, done: done)
-    shop.act("x", part)
+    shop.act("x", first_part(shop, file_of(4)))
     now = shop.clock()
     monkeypatch.setattr(shop, "clock", lambda: now + timedelta(days=2))
     done = calls.upload("/api/orders/import", file=file_of(4))
@@ -132,7 +147,7 @@ def test_a_load_cut_off_long_ago_begins_anew(calls: Calls, shop: Shop, monkeypat
 def test_killed_in_the_middle_and_sent_again(database_url: str) -> None:
     """The service is killed when the first part is in. The same call is answered as if it had not been."""
     shop = Shop(Database(database_url))
-    token = shop.token("program", Role.PROGRAM)
+    token = new_token(shop, "program", Role.PROGRAM)
     count = 900
 
     def send(port: int) -> Any:
@@ -183,7 +198,7 @@ def test_a_trial_tells_what_a_load_does(calls: Calls, shop: Shop) -> None:
     references = [calls.put_away(title)["reference"] for title in ("Saddle", "Lamp", "Bell", "Brass bell")]
     random = Random(5)
 
-    def told(unit: Any, done: order_file.Loaded) -> Any:
+    def told(unit: Any, done: Loaded) -> Any:
         held = [(line.reference, line.stay, line.holds, line.state) for line in (unit.get(Line, x) for x in done.held)]
         return done.loaded, done.changed, done.unchanged, done.refused, held
 

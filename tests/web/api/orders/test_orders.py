@@ -8,7 +8,6 @@ import pytest
 from calls import Calls
 
 from scanflow.exchange.mapping import ColumnMapping, signature
-from scanflow.storage import mappings
 
 
 def test_an_order_is_taken_in_and_bound(calls: Calls) -> None:
@@ -233,7 +232,7 @@ def test_a_remembered_mapping_finds_the_columns(calls: Calls) -> None:
     assert "bad_columns" == calls.upload("/api/orders/import", 422, file=content)["code"]
     shop = calls.client.application.extensions["scanflow"]
     for _ in range(2):  # remembered again, in place of the first
-        shop.act("tester", lambda unit: mappings.save(unit.connection, "plain", signature(("x", "y")), columns))
+        shop.act("tester", lambda unit: unit.mappings.save("plain", signature(("x", "y")), columns))
 
     assert "unknown_mapping" == calls.upload("/api/orders/import", 422, file=content, mapping="other")["code"]
     assert 1 == calls.upload("/api/orders/import", file=content, mapping="plain")["loaded"]

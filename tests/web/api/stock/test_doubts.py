@@ -9,8 +9,8 @@ from clients import client_of
 from flask import Flask
 
 from labels.slot_code import card_text
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 
 
 def doubted(calls: Calls, why: str = "The picture shows a saddle") -> tuple[Any, str, str]:

@@ -14,9 +14,9 @@ from flask.testing import FlaskClient
 from PIL import Image
 from sqlalchemy import func, select
 
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
 from scanflow.storage import tables
-from scanflow.storage.access import Role
 from scanflow.web.door.bodies import FILE
 
 

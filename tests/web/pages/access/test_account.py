@@ -6,13 +6,13 @@ import re
 from datetime import datetime, timedelta
 
 import pytest
-from clients import SQLITE_ONLY
+from clients import SQLITE_ONLY, new_token
 from flask import Flask
 from flask.testing import FlaskClient
 
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
 from scanflow.storage import access
-from scanflow.storage.access import Role
 from scanflow.storage.views import ledger as ledger_views
 
 PASSWORD, NEW = "saddle-brown-7", "another-one-8"
@@ -32,7 +32,7 @@ class Clock:
 @pytest.fixture
 def clock(shop: Shop) -> Clock:
     shop.clock = Clock()
-    shop.act("owner", lambda unit: access.set_password(unit.connection, PASSWORD, unit.at))
+    shop.act("owner", lambda unit: unit.access.set_password(PASSWORD))
     return shop.clock
 
 
@@ -107,8 +107,8 @@ def test_sessions_are_listed(app: Flask, shop: Shop, clock: Clock) -> None:
     """Each with its browser in plain words, this one marked; a helper's phone is none of them."""
     here = signed_in(app)
     signed_in(app)
-    link = shop.act("owner", lambda unit: access.make_pairing_link(unit.connection, unit.at))
-    shop.act("owner", lambda unit: access.pair(unit.connection, link, "Blue phone", unit.at))
+    link = shop.act("owner", lambda unit: unit.access.make_pairing_link())
+    shop.act("owner", lambda unit: unit.access.pair(link, "Blue phone"))
     page = here.get("/account", buffered=True).text
     told = (page.count("Firefox, Linux computer</span>"), page.count("this browser, since"), page.count("Blue phone"))
     assert (2, 1, 0) == told
@@ -117,7 +117,7 @@ def test_sessions_are_listed(app: Flask, shop: Shop, clock: Clock) -> None:
 def test_one_is_ended(app: Flask, shop: Shop, clock: Clock) -> None:
     """It is out with its next call, this one stays, and a second press says so; a token is not ended this way."""
     here, other = signed_in(app), signed_in(app)
-    shop.token("printer", Role.PROGRAM)
+    new_token(shop, "printer", Role.PROGRAM)
     numbers = re.findall(r'name="session" value="([0-9]+)"', here.get("/account", buffered=True).text)
     assert 1 == len(numbers)
     sent = [here.post("/account/sessions/end", data={"session": numbers[0]}).status_code for _ in range(2)]
@@ -133,7 +133,7 @@ def test_sign_out_everywhere(app: Flask, shop: Shop, clock: Clock) -> None:
     """All browsers are out, this one too; tokens and phones go on."""
     here, other = signed_in(app), signed_in(app)
     token = app.test_client()
-    token.environ_base["HTTP_AUTHORIZATION"] = f"Bearer {shop.token('printer', Role.PROGRAM)}"
+    token.environ_base["HTTP_AUTHORIZATION"] = f"Bearer {new_token(shop, 'printer', Role.PROGRAM)}"
     response = here.post("/account/sessions/end-all")
     assert (303, "/login") == (response.status_code, response.headers["Location"])
     assert [True, True] == [is_out(here), is_out(other)]

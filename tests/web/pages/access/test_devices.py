@@ -11,12 +11,13 @@ from typing import Any
 import numpy as np
 import pytest
 import zxingcpp
-from clients import SQLITE_ONLY
+from clients import SQLITE_ONLY, new_token
 from flask import Flask
 from flask.testing import FlaskClient
 
+from scanflow.domain.access import Role
+from scanflow.domain.access.names import NameTaken
 from scanflow.shop import Shop
-from scanflow.storage.access import NameTaken, Role
 from scanflow.web import create_app
 from scanflow.web.door.addresses import Listening
 from scanflow.web.door.visitors import COOKIE
@@ -154,7 +155,7 @@ def test_revoked_at_once(app: Flask, client: FlaskClient) -> None:
 @SQLITE_ONLY
 def test_tokens_are_listed_and_revoked(app: Flask, client: FlaskClient, shop: Shop) -> None:
     """A token stands beside the phones, is renamed, and ends when it is revoked; its secret is shown nowhere."""
-    secret = shop.token("printer", Role.PROGRAM)
+    secret = new_token(shop, "printer", Role.PROGRAM)
     program = app.test_client()
     program.environ_base["HTTP_AUTHORIZATION"] = f"Bearer {secret}"
     assert 200 == program.get("/api/slots").status_code
@@ -162,7 +163,7 @@ def test_tokens_are_listed_and_revoked(app: Flask, client: FlaskClient, shop: Sh
     assert (True, False) == ('<span class="title">printer</span>' in page, secret in page)
     assert 303 == client.post("/devices/rename", data={"name": "printer", "to": "big printer"}).status_code
     with pytest.raises(NameTaken):
-        shop.token("big printer", Role.PROGRAM)
+        new_token(shop, "big printer", Role.PROGRAM)
     client.post("/devices/revoke", data={"name": "big printer"})
     assert 401 == program.get("/api/slots").status_code
 
@@ -224,7 +225,7 @@ def test_the_link_leads_where_a_phone_gets(shop: Shop, base: str, wanted: str) -
     """By the address in the owner's browser, or where that is this machine's to itself, by one in the network."""
     app = create_app(shop, Listening("192.168.1.7", 8765, https=True), names=["bench.local"])
     owner = app.test_client()
-    owner.environ_base["HTTP_AUTHORIZATION"] = f"Bearer {shop.token('boss', Role.OWNER)}"
+    owner.environ_base["HTTP_AUTHORIZATION"] = f"Bearer {new_token(shop, 'boss', Role.OWNER)}"
     page = owner.post("/devices/pair", base_url=base).text
     found = re.search(r'<output id="link"[^>]*>([^<]+)', page)
     assert found is not None and found[1].startswith(wanted)

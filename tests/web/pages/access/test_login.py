@@ -10,7 +10,7 @@ from datetime import datetime
 from typing import Any
 
 import pytest
-from clients import SQLITE_ONLY
+from clients import SQLITE_ONLY, setup_link
 from flask import Flask
 from flask.testing import FlaskClient
 
@@ -26,7 +26,7 @@ pytestmark = SQLITE_ONLY
 
 def set_up(client: FlaskClient, shop: Shop) -> FlaskClient:
     """A browser that set the owner's password and has a session."""
-    client.post(f"/set-up/{shop.setup_link()}", data={"password": PASSWORD, "again": PASSWORD})
+    client.post(f"/set-up/{setup_link(shop)}", data={"password": PASSWORD, "again": PASSWORD})
     return client
 
 
@@ -38,7 +38,7 @@ def csrf(client: FlaskClient) -> str:
 
 def test_set_up_once(anonymous: FlaskClient, shop: Shop) -> None:
     """The link of the first start sets the password and opens a session; it works once."""
-    link = f"/set-up/{shop.setup_link()}"
+    link = f"/set-up/{setup_link(shop)}"
     assert 200 == anonymous.get(link).status_code
     response = anonymous.post(link, data={"password": PASSWORD, "again": PASSWORD})
     assert (303, "/") == (response.status_code, response.headers["Location"])
@@ -50,14 +50,14 @@ def test_set_up_once(anonymous: FlaskClient, shop: Shop) -> None:
 @pytest.mark.parametrize(("password", "again"), [("short-7", "short-7"), (PASSWORD, PASSWORD + "x")])
 def test_set_up_refused(anonymous: FlaskClient, shop: Shop, password: str, again: str) -> None:
     """A short password or two different ones are refused, and the link still works."""
-    link = f"/set-up/{shop.setup_link()}"
+    link = f"/set-up/{setup_link(shop)}"
     assert 422 == anonymous.post(link, data={"password": password, "again": again}).status_code
     assert 200 == anonymous.get(link).status_code
 
 
 def test_cookie(anonymous: FlaskClient, shop: Shop) -> None:
     """The session's cookie can't be read by scripts nor sent by other sites' forms."""
-    response = anonymous.post(f"/set-up/{shop.setup_link()}", data={"password": PASSWORD, "again": PASSWORD})
+    response = anonymous.post(f"/set-up/{setup_link(shop)}", data={"password": PASSWORD, "again": PASSWORD})
     cookie = response.headers["Set-Cookie"]
     assert (True, True, True) == (cookie.startswith(COOKIE), "HttpOnly" in cookie, "SameSite=Lax" in cookie)
     https = anonymous.post("/login", data={"password": PASSWORD}, base_url="https://localhost")
@@ -108,7 +108,7 @@ def test_many_tries_at_once(app: Flask, shop: Shop) -> None:
 @pytest.mark.parametrize("password", ["password", "12345678", "scanflow", "        ", "The stock room 7", "StockR00m"])
 def test_an_easy_password_is_refused(anonymous: FlaskClient, shop: Shop, password: str) -> None:
     """The words say why, and the link still works."""
-    link = f"/set-up/{shop.setup_link()}"
+    link = f"/set-up/{setup_link(shop)}"
     response = anonymous.post(link, data={"password": password, "again": password})
     assert (422, True) == (response.status_code, "Choose another one" in html.unescape(response.text))
     assert 303 == anonymous.post(link, data={"password": PASSWORD, "again": PASSWORD}).status_code
@@ -131,7 +131,7 @@ def test_the_ledger_tells_of_signing_in(app: Flask, shop: Shop) -> None:
     client.post("/login", data={"password": PASSWORD}, headers={"User-Agent": "Firefox/140.0 (Windows)"})
     client.post("/logout", data={"csrf": csrf(client)})
     here = {"address": "127.0.0.1"}
-    shop.setup_link()
+    setup_link(shop)
     told = entries(shop)
     since = told[2][2].pop("since")
     assert datetime.fromisoformat(since) <= shop.clock()
@@ -148,7 +148,7 @@ def test_the_ledger_tells_of_signing_in(app: Flask, shop: Shop) -> None:
 def test_a_link_keeps_the_password_until_it_is_used(app: Flask, shop: Shop) -> None:
     """The password of before works beside a new link; once that is used, all sessions of before are out."""
     before = set_up(app.test_client(), shop)
-    link = f"/set-up/{shop.setup_link()}"
+    link = f"/set-up/{setup_link(shop)}"
     assert 303 == app.test_client().post("/login", data={"password": PASSWORD}).status_code
     assert 200 == before.get("/").status_code
     there = app.test_client()
@@ -191,7 +191,7 @@ def test_who_can_read_the_password_is_said(shop: Shop) -> None:
         answer = client.get(path, base_url="http://bench", environ_overrides={"REMOTE_ADDR": address})
         return words in html.unescape(answer.text)
 
-    link = f"/set-up/{shop.setup_link()}"
+    link = f"/set-up/{setup_link(shop)}"
     assert [True, True, False] == [told("/login", "192.0.2.7"), told(link, "192.0.2.7"), told("/login", "127.0.0.1")]
     secure = create_app(shop, Listening("0.0.0.0", https=True)).test_client()
     assert words not in html.unescape(secure.get("/login").text)

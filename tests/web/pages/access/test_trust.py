@@ -9,8 +9,8 @@ from clients import SQLITE_ONLY, client_of
 from cryptography import x509
 from flask.testing import FlaskClient
 
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.web import create_app
 from scanflow.web.door.addresses import Listening
 from scanflow.web.door.certificates import Home, fingerprint

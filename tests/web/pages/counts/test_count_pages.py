@@ -16,10 +16,10 @@ from scipy.stats import hypergeom
 from shown_counts import amiss, opened, shown, two_counts
 
 from labels.slot_code import bin_text, card_text
+from scanflow.domain.access import Role
 from scanflow.domain.counts.stocktake import How, Stocktake
 from scanflow.domain.life import StocktakeState
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.workflow.counts import cycle, looks, stocktakes
 from scanflow.workflow.counts.looks import Shown, Text
 

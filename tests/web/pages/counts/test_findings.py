@@ -12,11 +12,11 @@ from furnished import furnish
 from shown_counts import amiss, opened, shown
 
 from labels.slot_code import card_text
+from scanflow.domain.access import Role
 from scanflow.domain.counts.stocktake import Resolved, Stocktake
 from scanflow.domain.life import StayState
 from scanflow.domain.things import Stay
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.web.pages.counts.findings import SIZE
 from scanflow.workflow.counts import looks, stocktakes
 from scanflow.workflow.counts import report as stocktake_report

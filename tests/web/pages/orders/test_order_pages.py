@@ -19,8 +19,11 @@ from labels.slot_code import card_text
 from scanflow.domain.life import Hold, LineState, ParcelState
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Doubt, Line, Order, Parcel, Photo, Station, Stay
-from scanflow.shop import Shop
+from scanflow.exchange import order_files
+from scanflow.shop import Shop, a_while
 from scanflow.storage.unit import SqlUnit
+from scanflow.vision import photographs
+from scanflow.workflow.orders import file as order_file
 from scanflow.workflow.orders import receive
 from scanflow.workflow.parcels import close_parcel, open_parcel
 from scanflow.workflow.stock import photos
@@ -262,7 +265,7 @@ def test_the_other_thing_is_offered_first(shop: Shop, client: FlaskClient, calls
     """Where the order's words fit another thing better, that one comes first, beside the picture of each."""
     calls.section()
     named, *others = (calls.put_away(title) for title in ("Rear wheel 26 inch", "Rear wheel", "Rear wheel 28 inch"))
-    photo = shop.photo(jpeg())
+    photo = photographs.photo(shop.readers, jpeg())
     for stay in (named, *others):
         shop.act("owner", lambda unit, name=stay["id"]: photos.keep(unit, name, photo))
     lines = [{"reference": named["reference"], "title": "Wheel rear 28 inch"}]
@@ -348,7 +351,9 @@ def test_a_load_that_was_cut_off_is_told_before_it_goes_on(
     """The check of the file says how many orders are in; loading it says what came of the whole."""
     monkeypatch.setattr("scanflow.shop.SLICE", 0.0)
     file = "number,reference,channel\n" + "".join(f"{number},nothing,fair\n" for number in range(1, 6))
-    part = shop.loading(shop.read_orders(file.encode()), lambda unit, loaded: loaded)
+    parsed = order_files.read(shop.looking, file.encode())
+    with shop.looking() as unit:
+        part = order_file.in_parts(unit, parsed.key, parsed.orders, parsed.rows, a_while)
     for _ in range(2):
         shop.act("owner", part)
     page = look_at(client, file)

@@ -10,8 +10,8 @@ from clients import client_of
 from flask import Flask
 from flask.testing import FlaskClient
 
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 
 TEXT = "RR123456785DE"
 

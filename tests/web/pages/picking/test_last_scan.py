@@ -15,6 +15,7 @@ from paperwork import jpeg
 from scanflow.domain.life import Hold, LineState, ParcelState
 from scanflow.domain.things import Line, Parcel
 from scanflow.shop import Shop
+from scanflow.vision import photographs
 from scanflow.workflow.stock import photos
 
 pytestmark = SQLITE_ONLY
@@ -103,7 +104,7 @@ def sold(calls: Calls, shop: Shop, said: str = "LONG cage – rear mech") -> tup
     """A thing with a picture that an order wants under other words: its code, its order and its line."""
     calls.section()
     stay = calls.put_away("Rear derailleur, long cage")
-    photo = shop.photo(jpeg())
+    photo = photographs.photo(shop.readers, jpeg())
     shop.act("owner", lambda unit: photos.keep(unit, stay["id"], photo))
     order = calls.post("/api/orders", 201, number="7", lines=[{"reference": stay["reference"], "title": said}])
     return stay["code"], order["id"], order["lines"][0]["id"]

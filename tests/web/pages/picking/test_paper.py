@@ -14,12 +14,13 @@ from pypdfium2 import PdfDocument
 from werkzeug.test import TestResponse
 
 from labels import slot_code
+from scanflow.domain.access import Role
 from scanflow.domain.life import LineState
 from scanflow.domain.things import Line, Order, Stay
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import picking as round_views
+from scanflow.vision import photographs
 from scanflow.workflow import orders
 from scanflow.workflow.picking import rounds
 from scanflow.workflow.stock import cards, photos
@@ -89,7 +90,7 @@ def test_a_picture_is_on_slip_and_sheet(client: FlaskClient, shop: Shop, room: F
     assert room.round is not None
     with shop.looking() as unit:
         stop = round_views.round_stops(unit.connection, room.round.id)[0]
-    photo = shop.photo(jpeg())
+    photo = photographs.photo(shop.readers, jpeg())
     shop.act("owner", lambda unit: photos.keep(unit, stop.stay, photo))
     for address in (f"/orders/{stop.order}/slip.pdf", f"/rounds/{room.round.id}/sheet.pdf"):
         assert 1 == sum(obj.type == 3 for page in pdf(client.get(address)) for obj in page.get_objects())

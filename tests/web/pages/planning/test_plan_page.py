@@ -12,12 +12,12 @@ from flask.testing import FlaskClient
 from furnished import furnish
 
 from scanflow.domain import events
+from scanflow.domain.access import Role
 from scanflow.domain.things import Bin, Section, Slot
 from scanflow.planning.bulk import bulk
 from scanflow.planning.measures import size
 from scanflow.planning.sizing import Demand, size_section
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.storage.views import ledger as ledger_views
 
 pytestmark = SQLITE_ONLY

@@ -13,8 +13,8 @@ from furnished import furnish
 from memory import NOON
 from spoilt import spoil
 
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.storage.trust.note import for_file
 from scanflow.vision.workers import Readers

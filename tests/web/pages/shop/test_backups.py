@@ -11,15 +11,15 @@ from http.client import HTTPConnection, IncompleteRead
 from pathlib import Path
 
 import pytest
-from clients import SQLITE_ONLY, client_of
+from clients import SQLITE_ONLY, client_of, new_token
 from flask import Flask
 from flask.testing import FlaskClient
 from listening import listening
 
+from scanflow.domain.access import Role
 from scanflow.domain.backups import Backups, Place
 from scanflow.shop import Shop
 from scanflow.storage import backups as copies
-from scanflow.storage.access import Role
 from scanflow.storage.database import Database
 from scanflow.storage.tables import answers
 from scanflow.vision.workers import Readers
@@ -228,7 +228,7 @@ def test_a_download_of_a_damaged_backup_breaks_off(app: Flask, shop: Shop, stick
     (list_,) = stick.glob("*.list")
     with list_.open("ab") as file:
         file.write(b"pictures/ab/none.jpg 1\n")
-    head = {"Authorization": f"Bearer {shop.token('browser', Role.OWNER)}"}
+    head = {"Authorization": f"Bearer {new_token(shop, 'browser', Role.OWNER)}"}
     with listening(app, shop) as server:
         connection = HTTPConnection("127.0.0.1", server.effective_port, timeout=20)
         connection.request("GET", "/backups/download", headers=head)

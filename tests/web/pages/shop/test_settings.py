@@ -8,9 +8,9 @@ from flask import Flask
 from flask.testing import FlaskClient
 from furnished import furnish
 
+from scanflow.domain.access import Role
 from scanflow.domain.things import Rack, Section, Slot
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.workflow.ports import Settings
 
 pytestmark = SQLITE_ONLY

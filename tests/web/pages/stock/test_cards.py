@@ -14,9 +14,9 @@ from furnished import furnish
 
 from labels.slot_code import card_text
 from scanflow.domain import events
+from scanflow.domain.access import Role
 from scanflow.domain.things import Alias
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.storage.views.ledger import newest
 from scanflow.workflow.stock import cards
 

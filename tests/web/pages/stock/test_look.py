@@ -16,9 +16,9 @@ from PIL import Image
 from sqlalchemy import func, select
 
 from labels.slot_code import card_text, slip_text
+from scanflow.domain.access import Role
 from scanflow.shop import Shop
 from scanflow.storage import tables
-from scanflow.storage.access import Role
 from scanflow.vision import Book, Certainty, Picture, Reading, Symbology
 from scanflow.vision.workers import Readers
 from scanflow.web.pages.stock.look import MOST_PICTURES

@@ -12,11 +12,12 @@ from furnished import furnish
 from paperwork import jpeg
 
 from labels import slot_code
+from scanflow.domain.access import Role
 from scanflow.domain.life import Hold
 from scanflow.domain.things import Item, Line, Stay
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.storage.views import picking as round_views
+from scanflow.vision import photographs
 from scanflow.workflow.stock import photos
 
 pytestmark = SQLITE_ONLY
@@ -73,7 +74,7 @@ def test_it_is_shown_where_the_thing_is_handled(client: FlaskClient, shop: Shop)
     """At the bin, at the table, on the slot's and the stay's page, with words for who can't see it."""
     room = furnish(shop, 25)
     assert room.round is not None
-    photo = shop.photo(jpeg())
+    photo = photographs.photo(shop.readers, jpeg())
     for stay in room.stays:
         shop.act("owner", lambda unit, name=stay.id: photos.keep(unit, name, photo))
     with shop.looking() as unit:
@@ -92,7 +93,7 @@ def test_the_last_scan_can_be_doubted(client: FlaskClient, shop: Shop) -> None:
     assert room.round is not None
     with shop.looking() as unit:
         stop = next(each for each in round_views.round_stops(unit.connection, room.round.id) if each.state == "waiting")
-    photo = shop.photo(jpeg())
+    photo = photographs.photo(shop.readers, jpeg())
     shop.act("owner", lambda unit: photos.keep(unit, stop.stay, photo))
     body = {"station": "bin", "round": room.round.id, "key": "one", "text": slot_code.card_text(stop.code)}
     assert "accepted" == client.post("/api/scans", json=body).get_json()["verdict"]

@@ -11,9 +11,9 @@ from flask.testing import FlaskClient
 from furnished import furnish
 
 from labels.paper import COLOURS
+from scanflow.domain.access import Role
 from scanflow.planning.racking import Measured
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.workflow import stock
 
 pytestmark = SQLITE_ONLY

@@ -11,12 +11,12 @@ from flask import Flask
 from flask.testing import FlaskClient
 from furnished import furnish
 
+from scanflow.domain.access import Role
 from scanflow.domain.things import Bin, Rack, Slot
 from scanflow.planning.layout import walks_to
 from scanflow.planning.placing import compare
 from scanflow.planning.sizing import Burst, Demand, judge_section, size_section
 from scanflow.shop import Shop
-from scanflow.storage.access import Role
 from scanflow.web.pages.planning.form import odds
 from scanflow.workflow import stock
 

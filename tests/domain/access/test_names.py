@@ -6,8 +6,8 @@ import doctest
 
 import pytest
 
-from scanflow.storage.access import names
-from scanflow.storage.access.names import BadName, NameTaken
+from scanflow.domain.access import names
+from scanflow.domain.access.names import BadName, NameTaken
 
 LOOKALIKES = [
     "owner",

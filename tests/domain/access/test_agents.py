@@ -6,7 +6,7 @@ import doctest
 
 import pytest
 
-from scanflow.web.pages.access import agents
+from scanflow.domain.access import agents
 
 KHTML = "AppleWebKit/537.36 (KHTML, like Gecko)"
 

@@ -1,0 +1,33 @@
+"""A slot's card again, as a file to print."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from io import BytesIO
+
+from labels import draw, sheet
+from labels.card import DoesNotFit
+from scanflow.workflow.ports import Invalid, Unit
+from scanflow.workflow.stock import cards
+
+
+def again(
+    unit: Unit, code: str, *, text: str | None = None, lost: str = "", paper: str = "a4", grid: str = "3x6"
+) -> list[sheet.Page]:
+    """The card alone on a page; `paper` and `grid` as `labels.sheet.sheets`, which give its size.
+
+    `workflow.cards.reprint` says when; `Invalid` at `/grid` where the card would be too small. It is drawn by `pdf`
+    once the transaction is over.
+    """
+    slot, section = cards.reprint(unit, code, text=text, lost=lost)
+    try:
+        look = {"section_name": section.name, "colour": section.colour}
+        return sheet.sheets([slot.code], **look, paper=paper, grid=grid)
+    except DoesNotFit as error:
+        raise Invalid("/grid", "does_not_fit", str(error)) from error
+
+
+def pdf(pages: Sequence[sheet.Page], code: str) -> bytes:
+    out = BytesIO()
+    draw.pdf(pages, out, title=f"Card {code}")
+    return out.getvalue()
