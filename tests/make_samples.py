@@ -27,7 +27,7 @@ from scenes import book_of, strangers_to
 from labels import card, draw, sheet, slot_code
 from labels.paper import COLOURS
 from labels.shape import Area
-from scanflow.vision.snapshot import photograph
+from scanflow.demo.snapshot import photograph
 
 ROOT = Path(__file__).parents[1] / "sample_images"
 

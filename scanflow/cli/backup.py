@@ -5,8 +5,8 @@ from __future__ import annotations
 import json
 import os
 import sys
-from collections.abc import Callable
-from contextlib import closing
+from collections.abc import Callable, Iterator
+from contextlib import closing, contextmanager
 from pathlib import Path
 from typing import TYPE_CHECKING, TextIO
 
@@ -37,7 +37,8 @@ def backup(dest: Path, recipient: str, as_json: bool, data: Path | None, databas
     must_exist(data, database)
     with closing(open_shop(data, database)) as shop:
         try:
-            done = backups.take(shop.database, dest, shop.clock(), recipient=recipient, progress=_shown())
+            with _counted() as progress:
+                done = backups.take(shop.database, dest, shop.clock(), recipient=recipient, progress=progress)
         except backups.BackupError as error:
             raise click.ClickException(str(error)) from error
         shop.database.guard.backed_up((dest / done.name).absolute(), done.at)
@@ -76,7 +77,8 @@ def restore(
         fitting = [each for each in listed(source) if each.name.startswith(which)]
         if not key and fitting and fitting[0].encrypted and sys.stdin.isatty():
             key = click.prompt("Recovery key", hide_input=True, err=True)
-        done = put_back(source, data, database, key=key, which=which, progress=_shown())
+        with _counted() as progress:
+            done = put_back(source, data, database, key=key, which=which, progress=progress)
     except (BackupError, UnfitFolder) as error:
         raise click.ClickException(str(error)) from error
     if database:  # what this machine noted of a shop that stood there before
@@ -96,8 +98,14 @@ def _tell(done: Restored, data: Path | None, as_json: bool) -> None:
     click.echo(f"Then set the owner's password here, once, within a day: {link}")
 
 
-def _shown() -> Callable[[int, int], None] | None:
+@contextmanager
+def _counted() -> Iterator[Callable[[int, int], None]]:
     """Counts pictures on the screen, where there is one."""
-    if not sys.stderr.isatty():
-        return None
-    return lambda done, of: click.echo(f"\r{done} of {of} pictures", err=True, nl=done == of)
+    hidden = not sys.stderr.isatty()
+    with click.progressbar(length=0, label="Pictures", hidden=hidden, show_pos=True, file=sys.stderr) as bar:
+
+        def progress(done: int, of: int) -> None:
+            bar.length = of
+            bar.update(done - bar.pos)
+
+        yield progress

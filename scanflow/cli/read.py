@@ -38,11 +38,10 @@ def read(images: tuple[str, ...], codes: Path | None, draw: Path | None, as_json
     counted = len(images) > 1 and sys.stderr.isatty() and not sys.stdout.isatty()
     with Readers() as readers, ThreadPoolExecutor(readers.count) as threads:
         found = threads.map(lambda image, name: _read_one(readers, image, book, name), images, names)
-        for number, result in enumerate(found, start=1):
-            failed = failed or result["error"] is not None
-            click.echo(json.dumps(result) if as_json else in_words(result))
-            if counted:
-                click.echo(f"\r{number} of {len(images)}", err=True, nl=number == len(images))
+        with click.progressbar(found, len(images), hidden=not counted, show_pos=True, file=sys.stderr) as results:
+            for result in results:
+                failed = failed or result["error"] is not None
+                click.echo(json.dumps(result) if as_json else in_words(result))
     sys.exit(int(failed))
 
 

@@ -143,16 +143,11 @@ def _looks(shop: Shop, count_id: str, photos: Sequence[Photo]) -> list[Image]:
 
     with shop.looking() as unit:
         places = must(unit, Stocktake, count_id).places(unit.find(Bin))
-    shown = sys.stderr.isatty()
+    hidden = not sys.stderr.isatty()
     with ThreadPoolExecutor(shop.readers.count) as threads:
-        looks = []
-        for number, look in enumerate(
-            threads.map(lambda pair: _look(shop, count_id, places, *pair), enumerate(photos)), start=1
-        ):
-            looks.append(look)
-            if shown:
-                click.echo(f"\r{number} of {len(photos)}", err=True, nl=number == len(photos))
-    return looks
+        looks = threads.map(lambda pair: _look(shop, count_id, places, *pair), enumerate(photos))
+        with click.progressbar(looks, len(photos), hidden=hidden, show_pos=True, file=sys.stderr) as shown:
+            return list(shown)
 
 
 def _look(shop: Shop, count_id: str, places: Sequence[str], number: int, photo: Photo) -> Image:

@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 
 from labels import card, draw, paper, sheet, slot_code
 from scanflow.demo.goods import CARDS, KINDS, STRANGER
-from scanflow.vision.snapshot import photograph
+from scanflow.demo.snapshot import photograph
 
 PAPER, GRID = "a4", "3x6"
 MODULE = 5

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 import os
 import re
 import subprocess
@@ -10,11 +9,11 @@ import sys
 import threading
 from collections.abc import Mapping
 from dataclasses import dataclass
-from http.client import HTTPConnection, HTTPException
 from pathlib import Path
 from types import TracebackType
 from typing import Any
-from uuid import uuid4
+
+import urllib3
 
 _PACKAGES = Path(__file__).parents[2]
 _START_SECONDS = 30.0
@@ -40,7 +39,9 @@ class Service:
         self._data, self._log = data, data / "service.log"
 
     def __enter__(self) -> Service:
-        self._token = self._run("token", "demo", "--role", "owner")
+        token = self._run("token", "demo", "--role", "owner")
+        head = {"Authorization": f"Bearer {token}"}
+        self._calls = urllib3.PoolManager(headers=head, retries=False, timeout=_CALL_SECONDS)
         with self._log.open("wb") as log:
             self._process = subprocess.Popen(
                 self._command("serve", "--port", "0"),
@@ -50,7 +51,7 @@ class Service:
                 stderr=log,
             )
         try:
-            self.address, self._connection = self._find()
+            self.address = self._find()
         except BaseException:
             self._stop()
             raise
@@ -59,44 +60,34 @@ class Service:
     def __exit__(
         self, kind: type[BaseException] | None, error: BaseException | None, traceback: TracebackType | None
     ) -> None:
-        self._connection.close()
+        self._calls.clear()
         self._stop()
 
     def call(self, method: str, path: str, body: Any = None) -> Reply:
         """One call with a JSON body, or none."""
-        if body is None:
-            return self._send(method, path, None, {})
-        return self._send(method, path, json.dumps(body).encode(), {"Content-Type": "application/json"})
+        return self._send(method, path, json=body)
 
     def upload(self, path: str, fields: Mapping[str, str], name: str, file: Path) -> Reply:
         """One POST of fields and a file, as multipart/form-data."""
-        boundary = uuid4().hex
-        parts = [f'name="{field}"\r\n\r\n{value}'.encode() for field, value in fields.items()]
         kind = "image/jpeg" if file.suffix == ".jpg" else "text/csv"
-        head = f'name="{name}"; filename="{file.name}"\r\nContent-Type: {kind}\r\n\r\n'.encode()
-        parts.append(head + file.read_bytes())
-        start, end = f"--{boundary}\r\nContent-Disposition: form-data; ".encode(), f"--{boundary}--\r\n".encode()
-        body = b"".join(start + part + b"\r\n" for part in parts) + end
-        return self._send("POST", path, body, {"Content-Type": f"multipart/form-data; boundary={boundary}"})
+        return self._send("POST", path, fields={**fields, name: (file.name, file.read_bytes(), kind)})
 
-    def _send(self, method: str, path: str, body: bytes | None, headers: dict[str, str]) -> Reply:
+    def _send(self, method: str, path: str, **body: Any) -> Reply:
         try:
-            self._connection.request(method, path, body, headers | {"Authorization": f"Bearer {self._token}"})
-            answer = self._connection.getresponse()
-            text = answer.read()
-            return Reply(answer.status, json.loads(text) if text else None)
-        except (OSError, HTTPException, ValueError) as error:
+            answer = self._calls.request(method, self.address + path, redirect=False, **body)
+            return Reply(answer.status, answer.json() if answer.data else None)
+        except (urllib3.exceptions.HTTPError, ValueError) as error:
             raise NoService(f"{method} {path} was not answered ({error!r}).{self._last_words()}") from error
 
-    def _find(self) -> tuple[str, HTTPConnection]:
-        """The address that the service prints when it is ready, and a connection to it."""
+    def _find(self) -> str:
+        """The address that the service prints when it is ready."""
         assert self._process.stdout is not None
         timer = threading.Timer(_START_SECONDS, self._process.kill)
         timer.start()
         try:
             for line in self._process.stdout:
-                if found := re.search(r"http://([^:/]+):([0-9]+)", line.decode()):
-                    return found[0], HTTPConnection(found[1], int(found[2]), timeout=_CALL_SECONDS)
+                if found := re.search(r"http://[^:/]+:[0-9]+", line.decode()):
+                    return found[0]
         finally:
             timer.cancel()
         raise NoService(f"The service does not start.{self._last_words()}")

@@ -49,8 +49,6 @@ class Table:
 
     headers: tuple[str, ...]
     rows: tuple[Row, ...]
-    encoding: str
-    delimiter: str
     _places: dict[str, int] = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
@@ -67,7 +65,7 @@ def read_table(data: bytes) -> Table:
     """The table in a file's bytes, its first record that isn't blank as the header; FileError where there is none."""
     if len(data) > MAX_BYTES:
         raise FileError(f"This file is larger than {MAX_BYTES // 1_000_000} MB; split it.")
-    text, encoding = _decode(data)
+    text = _decode(data)
     lines = list(islice(io.StringIO(text, newline=""), MAX_LINES + 1))
     delimiter = _guess_delimiter(lines)
     records = list(islice(_records(lines, delimiter), MAX_ROWS + 2))
@@ -81,10 +79,10 @@ def read_table(data: bytes) -> Table:
         raise FileError(f"This file has more than {MAX_COLUMNS} columns; leave out those that are not needed.")
     if not rows:
         raise FileError("This file has a header, but no rows below it.")
-    return Table(tuple(cell.strip() for cell in header.cells), tuple(rows), encoding, delimiter)
+    return Table(tuple(cell.strip() for cell in header.cells), tuple(rows))
 
 
-def _decode(data: bytes) -> tuple[str, str]:
+def _decode(data: bytes) -> str:
     for magic, what in _OTHER_FILES:
         if data.startswith(magic):
             raise FileError(f"This is {what}, not a CSV file; open it and save it as CSV.")
@@ -101,7 +99,7 @@ def _decode(data: bytes) -> tuple[str, str]:
             continue
         if "\0" in text:
             break
-        return text, encoding
+        return text
     raise FileError("This is not a text file that can be read; save it as CSV in UTF-8.")
 
 

@@ -33,11 +33,9 @@ class Observed:
 
 @dataclass(frozen=True, slots=True)
 class Step:
-    """From day `day` on, a share `surviving` of things is still there; `at_risk` were seen that long, `ended` ended."""
+    """From day `day` on, a share `surviving` of things is still there."""
 
     day: float
-    at_risk: int
-    ended: int
     surviving: float
 
 
@@ -105,7 +103,7 @@ def kaplan_meier(observed: Sequence[Observed]) -> tuple[Step, ...]:
     steps = []
     for day in sorted(seen):
         surviving *= 1 - ended[day] / at_risk
-        steps.append(Step(day, at_risk, ended[day], surviving))
+        steps.append(Step(day, surviving))
         at_risk -= seen[day]
     return tuple(steps)
 

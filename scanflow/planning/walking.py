@@ -2,7 +2,7 @@
 
 The dynamic programme of H. D. Ratliff and A. S. Rosenthal, "Order-picking in a rectangular warehouse: a solvable
 case of the traveling salesman problem", Operations Research 31 (1983) 507-521. The room is swept aisle by aisle;
-of all partial tours only the cheapest of each equivalence class is kept. Rooms of another shape: `salesman.py`.
+of all partial tours only the cheapest of each equivalence class is kept.
 """
 
 from collections import defaultdict
@@ -19,15 +19,10 @@ _Edge = tuple[_Node, _Node]
 
 @dataclass(frozen=True, slots=True)
 class Tour:
-    """A closed walk from the table past every stop: `order` holds indices of the stops as given.
-
-    `length` is what walking that order takes; no walk can be shorter than `lower_bound`; `exact` when the two meet.
-    """
+    """A closed walk from the table past every stop: indices of the stops as given in its order, and its metres."""
 
     order: tuple[int, ...]
     length: float
-    lower_bound: float
-    exact: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +69,7 @@ def ladder_tour(ladder: Ladder, stops: Sequence[Stop]) -> Tour:
     walk = list(dict.fromkeys(_euler_circuit(_shortest_edges(ladder, [table, *here]), table)))
     legs = [node for node in walk if node in here]
     length = sum(ladder.distance(a, b) for a, b in pairwise([table, *legs, table]))
-    return Tour(tuple(index for node in legs for index in here[node]), length, length, exact=True)
+    return Tour(tuple(index for node in legs for index in here[node]), length)
 
 
 # The equivalence classes of partial tours (Ratliff & Rosenthal, Theorem 1 and what follows it): degree of the front
@@ -84,7 +79,6 @@ _CLASSES = ("UU1C", "E01C", "0E1C", "EE1C", "EE2C", "000C", "001C")
 # Table I: the class after the edges of an aisle are added; None where that can't become a tour. The aisle is walked
 # through once, entered and left from the front, from the back, from both (leaving out its largest gap), walked
 # through twice, or (without stops) not entered.
-_AISLE_WAYS = ("once", "front", "back", "gap", "twice", "none")
 _AFTER_AISLE: dict[str, tuple[str | None, ...]] = {
     "UU1C": ("EE1C", "UU1C", "UU1C", "UU1C", "UU1C", "UU1C"),
     "E01C": ("UU1C", "E01C", "EE2C", "EE2C", "EE1C", "E01C"),
@@ -158,7 +152,7 @@ def _extend(
 
 
 def _aisle_ways(x: float, ys: list[float], length: float, *, is_aisle: bool) -> list[tuple[_Edge, ...] | None]:
-    """Edges of each of `_AISLE_WAYS`, None where it isn't open; a table between aisles can only be met in front."""
+    """Edges of each way of Table I, None where it isn't open; a table between aisles can only be met in front."""
     if not is_aisle:
         return [None, (), None, None, None, None]
     points = [(x, y) for y in sorted({0.0, length, *ys})]

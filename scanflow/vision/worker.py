@@ -1,12 +1,15 @@
 """The worker process: ``python -m scanflow.vision.worker MEGABYTES SECONDS``, started by ``workers``.
 
 Messages both ways are a length (4 bytes, big-endian) and so many bytes. First it sends its engines as a JSON list.
-Then, until its input ends, it takes two messages at a time, a JSON value and an image file, and answers
-``{"picture": {...}}`` or ``{"error": "..."}``. The value is ``null``: read without a book; a list of texts: with this
-book, and keep it; ``true``: with the book that was kept; ``false``: only a glance; ``"keep"``: not read but made ready
-to be kept, which is answered ``{"kept": [picture, small one]}``, both JPEG in base64; ``"whole"``: made upright,
-answered ``{"kept": [picture]}``; ``{"module": mm or null}``: read and judged how well it is printed, answered with
-``"checks"`` too.
+Then, until its input ends, it takes two messages at a time, a question in JSON and an image file. It answers with
+``{"error": "..."}``, or with what the question's ``do`` says:
+
+- ``read``: ``{"picture": {...}}``, read without a book, or with the one whose digest is ``book``; its ``texts`` come
+  with the question if this process was not sent them last.
+- ``glance``: the same by a glance alone.
+- ``check``: the same, and ``"checks"``: how well it is printed with a ``module`` of so many mm, or of unknown width.
+- ``keep``: ``{"kept": [picture, small one]}``, both made ready to be kept, as JPEG in base64.
+- ``whole``: ``{"kept": [picture]}``, made upright.
 """
 
 from __future__ import annotations
@@ -53,31 +56,40 @@ def main(megabytes: int, seconds: float) -> None:
     send(answers, json.dumps(decoders.engines()).encode())
     known: Book | None = None
     questions = sys.stdin.buffer
-    while (book := receive(questions)) is not None and (image := receive(questions)) is not None:
+    while (asked := receive(questions)) is not None and (image := receive(questions)) is not None:
         _alarm(seconds)
-        which = json.loads(book)
-        if isinstance(which, list):
-            known = Book(which)
-        send(answers, json.dumps(_answer(image, which, known)).encode())
+        question = json.loads(asked)
+        if "texts" in question:
+            known = Book(question["texts"])
+        send(answers, json.dumps(_answer(image, question, known)).encode())
         _alarm(0)
 
 
-def _answer(image: bytes, which: Any, known: Book | None) -> dict[str, Any]:
+def _answer(image: bytes, question: dict[str, Any], known: Book | None) -> dict[str, Any]:
     try:
-        if isinstance(which, str):
-            made = kept.kept(image) if which == "keep" else (kept.whole(image),)
-            return {"kept": [b64encode(each).decode() for each in made]}
-        if isinstance(which, dict):
-            seen = decode.picture(image)
-            checks = print_check.check(image, seen.decoded, which["module"])
-            return {"picture": seen.as_dict(), "checks": [each.sent() for each in checks]}
-        if which is False:
-            return {"picture": decode.glance(image).as_dict()}
-        return {"picture": decode.picture(image, None if which is None else known).as_dict()}
+        match question["do"]:
+            case "read":
+                return {"picture": decode.picture(image, None if question["book"] is None else known).as_dict()}
+            case "glance":
+                return {"picture": decode.glance(image).as_dict()}
+            case "check":
+                seen = decode.picture(image)
+                checks = print_check.check(image, seen.decoded, question["module"])
+                return {"picture": seen.as_dict(), "checks": [each.sent() for each in checks]}
+            case "keep":
+                return {"kept": _as_text(*kept.kept(image))}
+            case "whole":
+                return {"kept": _as_text(kept.whole(image))}
+            case other:
+                raise ValueError(f"this worker does not {other}")
     except ImageError as error:
         return {"error": str(error)}
     except MemoryError:
         return {"error": "This picture needs more memory than allowed. Send it at a lower resolution."}
+
+
+def _as_text(*pictures: bytes) -> list[str]:
+    return [b64encode(each).decode() for each in pictures]
 
 
 def _limit(megabytes: int) -> None:

@@ -72,35 +72,33 @@ class Readers:
 
         A worker is sent a book once and keeps the last one.
         """
-        return self._picture(_bytes(image), book)
+        question = {"do": "read", "book": None if book is None else book.digest}
+        return Picture.from_dict(self._ask(question, _bytes(image), book)["picture"])
 
     def glance(self, image: bytes) -> Picture:
         """What `decode.glance` gives: fast, by one decoder, without a second look; errors as of `read`."""
-        return self._picture(image, None, instead=False)
+        return Picture.from_dict(self._ask({"do": "glance"}, image)["picture"])
 
     def kept(self, image: bytes) -> tuple[bytes, bytes]:
         """What `kept.kept` gives: the picture made ready to be kept, and a small one; errors as of `read`."""
-        picture, small = self._ask(image, None, instead="keep")["kept"]
+        picture, small = self._ask({"do": "keep"}, image)["kept"]
         return b64decode(picture), b64decode(small)
 
     def check(self, image: bytes | Path, module_mm: float | None = None) -> tuple[Picture, tuple[Check, ...]]:
         """What was read, and what `print_check.check` says of each text that was decoded; errors as of `read`."""
-        answer = self._ask(_bytes(image), None, instead={"module": module_mm})
+        answer = self._ask({"do": "check", "module": module_mm}, _bytes(image))
         return Picture.from_dict(answer["picture"]), tuple(map(Check.received, answer["checks"]))
 
     def whole(self, image: bytes | Path) -> bytes:
         """What `kept.whole` gives: the picture upright at its full size, as JPEG; errors as of `read`."""
-        (picture,) = self._ask(_bytes(image), None, instead="whole")["kept"]
+        (picture,) = self._ask({"do": "whole"}, _bytes(image))["kept"]
         return b64decode(picture)
 
-    def _picture(self, data: bytes, book: Book | None, instead: bool | None = None) -> Picture:
-        return Picture.from_dict(self._ask(data, book, instead)["picture"])
-
-    def _ask(self, data: bytes, book: Book | None, instead: Any) -> dict[str, Any]:
+    def _ask(self, question: dict[str, Any], image: bytes, book: Book | None = None) -> dict[str, Any]:
         with self.turn():
             worker = self._take()
             try:
-                answer = worker.ask(data, book, self._seconds, instead)
+                answer = worker.ask(question, image, book, self._seconds)
             finally:
                 self._idle.put(worker)
         if "error" in answer:
@@ -148,12 +146,12 @@ class _Worker:
         self._kept: str | None = None  # digest of the book that the process has
         self._folder: str | None = None  # for its temporary files
 
-    def ask(self, image: bytes, book: Book | None, seconds: float, instead: Any) -> dict[str, Any]:
-        """Its answer to reading with a book, or to what it is asked `instead`, as `worker` has it."""
+    def ask(self, question: dict[str, Any], image: bytes, book: Book | None, seconds: float) -> dict[str, Any]:
+        """Its answer to a question as `worker` has it; the texts of a book that it doesn't have go with that."""
         process = self.start()
-        which: Any = None if book is None else book.digest == self._kept or book.texts
-        which = which if instead is None else instead
-        answer, late = _exchange(process, (json.dumps(which).encode(), image), seconds)
+        if book is not None and book.digest != self._kept:
+            question = question | {"texts": book.texts}
+        answer, late = _exchange(process, (json.dumps(question).encode(), image), seconds)
         if answer is not None:
             self._kept = book.digest if book is not None else self._kept
             return dict(json.loads(answer))

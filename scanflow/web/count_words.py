@@ -170,8 +170,11 @@ def said(found: Finding) -> Said:
 
 def suspected(found: Said, line: LineState | None, order: str, doubted: bool) -> Said:
     """What makes a card on its shelf suspect, where that is known: the order that has its thing, a person's word."""
-    why = [f"Its thing counts as {line} for order {order}."] * (line in (LineState.PICKED, LineState.PACKED))
-    why += ["A person said that its thing is another one."] * doubted
+    why = []
+    if line in (LineState.PICKED, LineState.PACKED):
+        why.append(f"Its thing counts as {line} for order {order}.")
+    if doubted:
+        why.append("A person said that its thing is another one.")
     return replace(found, why=" ".join(why)) if why else found
 
 
@@ -237,8 +240,11 @@ def rest(told: Whole) -> str:
     if told.chosen is None:
         return f"{between}, if those looked at were drawn blind."
     left, others = told.places - told.well, told.unfinished
-    doubts = [f"{left} of those drawn blind {_were(left)} not seen well enough"] * (left > 0)
-    doubts += [f"{_units(others, 'sample', 'samples')} drawn before {_were(others)} not finished"] * (others > 0)
+    doubts = []
+    if left > 0:
+        doubts.append(f"{left} of those drawn blind {_were(left)} not seen well enough")
+    if others > 0:
+        doubts.append(f"{_units(others, 'sample', 'samples')} drawn before {_were(others)} not finished")
     if not doubts:
         return f"{between}: all were drawn blind."
     return f"{between}, if it is chance alone that {' and that '.join(doubts)}."

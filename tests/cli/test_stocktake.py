@@ -15,11 +15,11 @@ from PIL import Image
 from labels.slot_code import bin_text, card_text
 from scanflow.cli import main
 from scanflow.cli.stocktake import place_of
+from scanflow.demo.snapshot import photograph
 from scanflow.domain.counts.stocktake import Looked
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
-from scanflow.vision.snapshot import photograph
 from scanflow.workflow import stock
 
 EVERYWHERE = {"A-1-1": ["D001", "D002", "D003"], "A-1-2": ["D004"]}

@@ -1,10 +1,9 @@
 """The diagrams for developers are those of the tables."""
 
 import pytest
-from diagrams import DOCUMENT
+from diagrams import DOCUMENT, diagrams, inserted
 
 from scanflow.domain import life
-from scanflow.domain.diagram import diagrams, inserted
 from scanflow.domain.verdict import ALL, GUARDS, HAND_OVER
 
 

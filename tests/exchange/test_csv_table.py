@@ -57,15 +57,13 @@ def test_every_encoding_and_separator(encoding, delimiter):
     name, mark = ENCODINGS[encoding]
     table = read_table(mark + written(rows, delimiter).encode(name))
     assert [tuple(row) for row in rows[1:]] == [row.cells for row in table.rows]
-    expected = (tuple(HEADER), delimiter, name)
-    assert expected == (table.headers, table.delimiter, table.encoding)
+    assert tuple(HEADER) == table.headers
 
 
 def test_windows_1252():
     """What isn't UTF-8 is read as Windows-1252."""
     table = read_table("number;title\n1;Sättel – 5 €\n".encode("cp1252"))
-    expected = ("cp1252", ("1", "Sättel – 5 €"))
-    assert expected == (table.encoding, table.rows[0].cells)
+    assert ("1", "Sättel – 5 €") == table.rows[0].cells
 
 
 @pytest.mark.parametrize(
@@ -82,7 +80,8 @@ def test_windows_1252():
 )
 def test_separator(text, delimiter):
     """Other separators inside cells, quoted or not, don't mislead."""
-    assert delimiter == read_table(text.encode()).delimiter
+    header = next(csv.reader([text.splitlines()[0]], delimiter=delimiter))
+    assert tuple(header) == read_table(text.encode()).headers
 
 
 def test_rows_are_numbered_as_in_the_file():

@@ -3,9 +3,9 @@
 import doctest
 
 import pytest
+from sight import Sight, ciede2000, lab, nearest
 
 from labels import colour
-from labels.colour import Sight
 from labels.paper import COLOURS
 
 # Sharma, Wu, Dalal 2005, Table 1: L*, a*, b* of both colours and their CIEDE2000 difference. From memory; the pairs
@@ -53,7 +53,7 @@ def test_ciede2000_of_the_published_pairs(row):
     """Every published pair has its published difference to four decimals, whichever colour comes first."""
     *values, expected = map(float, row.split())
     one, other = tuple(values[:3]), tuple(values[3:])
-    found = [round(colour.ciede2000(one, other), 4), round(colour.ciede2000(other, one), 4)]
+    found = [round(ciede2000(one, other), 4), round(ciede2000(other, one), 4)]
     assert [expected, expected] == found
 
 
@@ -69,14 +69,14 @@ def test_doctests():
 def test_lab_of_known_colours(hexed, expected):
     """sRGB primaries have their known CIELAB values."""
     # from memory
-    assert pytest.approx(expected, abs=0.02) == colour.lab(hexed)
+    assert pytest.approx(expected, abs=0.02) == lab(hexed)
 
 
 @pytest.mark.parametrize("sight", Sight)
 @pytest.mark.parametrize("grey", ["#000000", "#777777", "#ffffff"])
 def test_greys_look_grey_to_everyone(sight, grey):
     """No sight changes a grey."""
-    assert pytest.approx(colour.lab(grey), abs=0.02) == colour.lab(grey, sight)
+    assert pytest.approx(lab(grey), abs=0.02) == lab(grey, sight)
 
 
 # deltaE of the simulated sRGB colours, computed with coloraide 8.13.1 (filters by Machado et al. 2009, delta_e "2000")
@@ -99,21 +99,21 @@ def test_greys_look_grey_to_everyone(sight, grey):
 )
 def test_simulated_distance_of_an_independent_library(sight, one, other, expected):
     """Colours are as far apart for a dichromat as another implementation of the same model says."""
-    found = colour.ciede2000(colour.lab(one, sight), colour.lab(other, sight))
+    found = ciede2000(lab(one, sight), lab(other, sight))
     assert pytest.approx(expected, abs=0.05) == found
 
 
 @pytest.mark.parametrize("sight", Sight)
 def test_papers_are_told_apart_by_every_sight(sight):
     """Any two section papers are at least 10 apart by CIEDE2000, however colours are seen."""
-    distance, *names = colour.nearest({name: paper.hex for name, paper in COLOURS.items()}, sight)
+    distance, *names = nearest({name: paper.hex for name, paper in COLOURS.items()}, sight)
     assert (True, 2) == (distance >= 10, len(names)), f"{names} are {distance:.1f} apart"
 
 
 def test_the_measure_finds_papers_that_look_alike():
     """A pale pink and a grey of its lightness, far apart for most, are one colour to a deuteranope."""
     pair = {"pink": "#ffc4d3", "grey": "#d6d3ce"}
-    apart = {sight: colour.nearest(pair, sight)[0] for sight in (Sight.USUAL, Sight.DEUTERANOPIA)}
+    apart = {sight: nearest(pair, sight)[0] for sight in (Sight.USUAL, Sight.DEUTERANOPIA)}
     assert (True, True) == (apart[Sight.USUAL] > 15, apart[Sight.DEUTERANOPIA] < 2)
 
 

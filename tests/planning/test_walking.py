@@ -118,14 +118,13 @@ def test_distance_is_that_of_the_graph(seed):
 
 @given(rooms(most=40))
 def test_the_order_is_a_walk_of_that_length(room):
-    """Every stop is in the order once, and walking it takes the length given, which is also the bound."""
+    """Every stop is in the order once, and walking it takes the length given."""
     ladder, stops = room
     tour = ladder_tour(ladder, stops)
     assert list(range(len(stops))) == sorted(tour.order)
     table = (ladder.table, 0.0)
     nodes = [table, *(ladder.node(stops[index]) for index in tour.order), table]
     assert pytest.approx(sum(ladder.distance(a, b) for a, b in pairwise(nodes))) == tour.length
-    assert (tour.length, True) == (tour.lower_bound, tour.exact)
 
 
 @given(rooms(most=25), st.data())
@@ -165,8 +164,7 @@ def test_mirrored_room(room):
 
 def test_no_stops():
     """A round without stops is no walk at all."""
-    expected = Tour((), 0.0, 0.0, exact=True)
-    assert expected == ladder_tour(Ladder(3, 2, 10), [])
+    assert Tour((), 0.0) == ladder_tour(Ladder(3, 2, 10), [])
 
 
 @pytest.mark.parametrize("stop", [(-1, 1.0), (3, 1.0), (0, -0.1), (0, 10.1), (0, float("nan"))])

@@ -5,12 +5,11 @@ from __future__ import annotations
 import json
 import ssl
 import threading
-import urllib.error
-import urllib.request
 from collections.abc import Callable
 from dataclasses import dataclass
-from http.client import HTTPException
 from typing import Any
+
+import urllib3
 
 _DEAD = 12.0
 """Seconds after which a silent connection is given up, and pauses between tries: as `scanning/queue.js` has them."""
@@ -38,20 +37,14 @@ class Reply:
         return str(told or f"The service answered with status {self.status}.")
 
 
-class _Stay(urllib.request.HTTPRedirectHandler):
-    """Follows nowhere: the token is for the address that was given."""
-
-    def redirect_request(self, *_: Any) -> None:
-        return None
-
-
 class Service:
-    """The service at an address like `http://127.0.0.1:8765`, called with a token."""
+    """The service at an address like `http://127.0.0.1:8765`, called with a token, which goes nowhere else."""
 
     def __init__(self, url: str, token: str) -> None:
-        self.url, self._token = url.rstrip("/"), token
-        trust = urllib.request.HTTPSHandler(context=ssl.create_default_context())
-        self._opener = urllib.request.build_opener(urllib.request.ProxyHandler({}), _Stay, trust)
+        self.url = url.rstrip("/")
+        head = {"Authorization": f"Bearer {token}", "Content-Type": "application/json"}
+        trust = ssl.create_default_context()
+        self._pool = urllib3.PoolManager(headers=head, retries=False, timeout=_DEAD, ssl_context=trust)
 
     def call(self, method: str, path: str, body: Any = None) -> Reply:
         """One call with a JSON body, or none. NoAnswer."""
@@ -67,16 +60,11 @@ class Service:
         return data if status == 200 else b""
 
     def _open(self, method: str, path: str, body: bytes | None) -> tuple[int, bytes]:
-        head = {"Authorization": f"Bearer {self._token}", "Content-Type": "application/json"}
-        call = urllib.request.Request(self.url + path, body, head, method=method)
         try:
-            with self._opener.open(call, timeout=_DEAD) as answer:
-                return answer.status, answer.read()
-        except urllib.error.HTTPError as problem:
-            with problem:
-                return problem.code, problem.read()
-        except (OSError, HTTPException) as error:
+            answer = self._pool.request(method, self.url + path, body=body, redirect=False)
+        except urllib3.exceptions.HTTPError as error:
             raise NoAnswer(str(error)) from error
+        return answer.status, answer.data
 
 
 def ask(service: Service, scan: dict[str, Any], waits: Callable[[str], None], stop: threading.Event) -> Reply | None:

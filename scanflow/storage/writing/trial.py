@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
-from typing import Any, TypeVar
+from typing import Any
 
 from scanflow.domain.events import Event
 from scanflow.storage.rows import FIELDS
 from scanflow.storage.unit import SqlUnit
 
-T = TypeVar("T")
 Asked = tuple[tuple[str, Any], ...]
 
 

@@ -93,23 +93,18 @@ def state(unit: Unit, count_id: str) -> State:
     names = count.places(unit.find(Bin))
     looks = unit.find(Looked, stocktake=count_id)
     room = standings(unit)
-    resolved = {
-        finding.id: Found(finding, each)
-        for each in unit.find(Resolved, stocktake=count_id)
-        for finding in (Finding.from_dict(json.loads(each.finding)),)
-    }
+    settled = [(Finding.from_dict(json.loads(each.finding)), each) for each in unit.find(Resolved, stocktake=count_id)]
+    resolved = {finding.id: Found(finding, each) for finding, each in settled}
     gone = set() if count.report else changed(unit, count)
     sorted_out = {
-        one.finding.subject
-        for one in resolved.values()
-        if one.finding.kind is Kind.UNREADABLE and one.resolved is not None and one.resolved.how == "ignore"
+        finding.subject for finding, each in settled if finding.kind is Kind.UNREADABLE and each.how == "ignore"
     }
     known = places(names, room, looks, gone, sorted_out)
     if count.report:
         written = [Finding.from_dict(each) for each in json.loads(count.report)["findings"]]
         return State(count, room, looks, known, tuple(resolved.get(each.id, Found(each)) for each in written))
-    settled = {one.finding.subject for one in resolved.values()}
-    now = [Found(each) for each in findings(names, room, looks, gone, sorted_out) if each.subject not in settled]
+    subjects = {finding.subject for finding, _ in settled}
+    now = [Found(each) for each in findings(names, room, looks, gone, sorted_out) if each.subject not in subjects]
     order = list(Kind)
     found = sorted([*resolved.values(), *now], key=lambda one: (order.index(one.finding.kind), one.finding.subject))
     return State(count, room, looks, known, tuple(found))

@@ -7,8 +7,8 @@ from numpy.typing import NDArray
 from pictures import TEXT, card, texts
 from PIL import Image
 
+from scanflow.demo.snapshot import photograph
 from scanflow.vision import read
-from scanflow.vision.snapshot import photograph
 
 PAGE = np.asarray(card().convert("RGB"))
 
