@@ -1,0 +1,1 @@
+"""What is printed: codes, cards, sheets. It knows nothing of scanflow."""

@@ -362,9 +362,12 @@ class Twin:
     def go_on(self, n: int) -> None:
         """What a person would do next for some line that is wanted."""
         lines = [line for line in self.room.all(Line).values() if line.live]
-        if not lines:
-            return self.tidy(n)
-        line = lines[n % len(lines)]
+        if lines:
+            self.go_on_with(lines[n % len(lines)], n)
+        else:
+            self.tidy(n)
+
+    def go_on_with(self, line: Line, n: int) -> None:
         held = line.hold is not None
         match line.state:
             case LineState.PACKED:

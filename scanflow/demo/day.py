@@ -95,6 +95,7 @@ def _bin_of(day: Day, code: str) -> str:
 
 
 def orders_come_in(day: Day) -> None:
+    """From the shop's site one by one, and from a file."""
     steps = day.steps
     steps.say(f"Orders: {len(orders.SITE_ORDERS)} from the shop's site, one by one")
     for number in orders.SITE_ORDERS:
@@ -184,6 +185,7 @@ def walk(day: Day) -> Json:
 
 
 def wrong_cards_at_the_bin(day: Day, round_: Json) -> None:
+    """Each is refused for its own reason."""
     steps, at = day.steps, {"round": round_["id"]}
     steps.say("Wrong cards on that round")
     steps.show("bin", "S001", want="unreadable", steady=False, **at)
@@ -278,6 +280,7 @@ def pack_with_second_thoughts(day: Day) -> None:
 
 
 def round_is_over(day: Day, round_: Json) -> None:
+    """It is closed, and refuses what is scanned after that."""
     steps = day.steps
     steps.say("The round is over")
     steps.call("POST", f"/api/rounds/{round_['id']}/close", {})
@@ -304,6 +307,7 @@ def cards_go_back(day: Day) -> None:
 
 
 def slot_is_used_again(day: Day) -> None:
+    """Its old listing does not find the new thing."""
     steps = day.steps
     steps.say("A slot is used again")
     stay = steps.call("POST", "/api/stays", {"title": SECOND_LIFE, "section": "S"}, want=201)

@@ -17,7 +17,7 @@ _TABLE = (148, 128, 106)
 _MARGIN = 0.06  # of the page's longer side, on each side of it
 
 
-def photograph(
+def photograph(  # noqa: PLR0913 - each is a fault of pictures by itself
     page: Pixels,
     *,
     seed: int,

@@ -10,6 +10,8 @@ from scanflow.domain.things import Line, Slot, Stay
 
 
 class SlotState(StrEnum):
+    """`due`: its last item left, its card was not seen since."""
+
     FREE = "free"
     TAKEN = "taken"
     DUE = "due"
@@ -20,6 +22,8 @@ ENDED = frozenset({LineState.CANCELLED, LineState.RETURNED})
 
 
 class OrderState(StrEnum):
+    """Of all that fit an order the first is its state."""
+
     HELD = "held"
     WAITING = "waiting"
     PICKING = "picking"

@@ -11,6 +11,8 @@ from typing import Any, TypeVar
 
 
 class LineState(StrEnum):
+    """How far a line is on its way to the buyer."""
+
     UNBOUND = "unbound"
     WAITING = "waiting"
     PICKED = "picked"
@@ -22,6 +24,8 @@ class LineState(StrEnum):
 
 
 class StayState(StrEnum):
+    """Stored while the item is in the slot, else why it is not."""
+
     STORED = "stored"
     SHIPPED = "shipped"
     WITHDRAWN = "withdrawn"
@@ -29,6 +33,8 @@ class StayState(StrEnum):
 
 
 class CardState(StrEnum):
+    """Where a card is by the last step of the account."""
+
     TRAY = "tray"
     HAND = "hand"
     ON_ITEM = "on_item"
@@ -37,6 +43,8 @@ class CardState(StrEnum):
 
 
 class ParcelState(StrEnum):
+    """Dropped: given up while nothing lay in it."""
+
     OPEN = "open"
     ASIDE = "aside"
     CLOSED = "closed"
@@ -45,11 +53,15 @@ class ParcelState(StrEnum):
 
 
 class RoundState(StrEnum):
+    """Whether the walk is over."""
+
     OPEN = "open"
     CLOSED = "closed"
 
 
 class StocktakeState(StrEnum):
+    """Closed with a report, or cancelled without one."""
+
     OPEN = "open"
     CLOSED = "closed"
     CANCELLED = "cancelled"

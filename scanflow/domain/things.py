@@ -30,6 +30,8 @@ from scanflow.domain.life import (
 
 
 class Station(StrEnum):
+    """Where a card is scanned, and so what the scan is asked to do."""
+
     BIN = "bin"
     TABLE = "table"
     TRAY = "tray"

@@ -13,6 +13,8 @@ from scanflow.domain.whereabouts import Whereabouts
 
 
 class Reason(StrEnum):
+    """Why a scan is refused."""
+
     UNREADABLE = "unreadable"
     MANY_CODES = "many_codes"
     BAD_CHECK = "bad_check"

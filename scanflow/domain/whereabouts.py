@@ -179,27 +179,30 @@ def bin_of_stop(planned: str, line: LineState, where: Whereabouts | None) -> str
 
 def words(where: Whereabouts) -> str:
     """Where it is, for a sentence: “in bin A-1-2”."""
-    match where.place:
-        case Place.TRAY:
-            said = "in the tray"
-        case Place.HAND:
-            said = "in hand"
-        case Place.BIN:
-            said = f"in bin {where.home}"
-        case Place.BASKET:
-            said = f"in basket {where.basket}" if where.basket else "off its shelf"
-        case Place.TABLE:
-            said = f"on table {where.name}"
-        case Place.PARCEL:
-            at = f" at table {where.name}" if where.name else ", set aside"
-            said = f"in the parcel of {where.order}{at}"
-        case Place.DUE:
-            said = "on its way back to the tray"
-        case Place.LOST:
-            said = "lost"
-    if where.missing:
-        said = f"missing from bin {where.home}"
+    said = f"missing from bin {where.home}" if where.missing else _words(where)
     return f"{said}, but {read_words(where)}" if where.read is not None else said
+
+
+def _words(where: Whereabouts) -> str:
+    match where.place:
+        case Place.BIN:
+            return f"in bin {where.home}"
+        case Place.BASKET:
+            return f"in basket {where.basket}" if where.basket else "off its shelf"
+        case Place.TABLE:
+            return f"on table {where.name}"
+        case Place.PARCEL:
+            return f"in the parcel of {where.order}{f' at table {where.name}' if where.name else ', set aside'}"
+        case Place.TRAY | Place.HAND | Place.DUE | Place.LOST:
+            return _OF_CARDS[where.place]
+
+
+_OF_CARDS = {
+    Place.TRAY: "in the tray",
+    Place.HAND: "in hand",
+    Place.DUE: "on its way back to the tray",
+    Place.LOST: "lost",
+}
 
 
 def read_words(where: Whereabouts) -> str:

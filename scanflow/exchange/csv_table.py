@@ -7,6 +7,7 @@ comma, semicolon or tab between cells; any line ends.
 import csv
 import io
 from collections.abc import Iterator
+from contextlib import suppress
 from dataclasses import dataclass, field
 from itertools import islice
 
@@ -116,12 +117,8 @@ def _guess_delimiter(lines: list[str]) -> str:
 def _sample(lines: list[str], delimiter: str) -> list[list[str]]:
     reader = csv.reader(lines, delimiter=delimiter)
     sample: list[list[str]] = []
-    try:
-        for cells in islice(reader, _SAMPLE):
-            if any(cell.strip() for cell in cells):
-                sample.append(cells)
-    except csv.Error:
-        pass  # a quote that never closes: what came before it decides
+    with suppress(csv.Error):  # a quote that never closes: what came before it decides
+        sample.extend(cells for cells in islice(reader, _SAMPLE) if any(cell.strip() for cell in cells))
     return sample
 
 

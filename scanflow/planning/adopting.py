@@ -20,6 +20,8 @@ LOOKALIKE = str.maketrans("OI", "01")
 
 
 class Form(StrEnum):
+    """What a text is of a card that the shop already owns."""
+
     CARD = "card_text"
     BARE = "slot_code"
     ALIAS = "alias"

@@ -49,6 +49,7 @@ def receive(stream: IO[bytes]) -> bytes | None:
 
 
 def main(megabytes: int, seconds: float) -> None:
+    """Answer questions until the input ends."""
     answers = os.fdopen(os.dup(1), "wb")
     os.dup2(2, 1)  # whatever a decoder prints must not mix with the answers
     signal.signal(signal.SIGINT, signal.SIG_IGN)  # Ctrl-C is for the parent, which then closes our input

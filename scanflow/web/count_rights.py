@@ -16,10 +16,12 @@ HOLDS = ("hold", "still_here")
 
 
 def may(how: str) -> bool:
+    """Whether the visitor may resolve a finding so."""
     return how not in MANAGED or visitor().role in MANAGERS
 
 
 def may_undo(how: str) -> bool:
+    """Whether the visitor may take such a resolution back."""
     return how not in MANAGED + HOLDS or visitor().role in MANAGERS
 
 

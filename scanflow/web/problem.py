@@ -64,6 +64,7 @@ def of(error: Exception) -> Problem:
 
 
 def respond(problem: Problem) -> Response:
+    """A problem as `application/problem+json`."""
     body = {
         "type": f"https://scanflow.invalid/problems/{problem.code}",
         "title": problem.code.replace("_", " ").capitalize(),
@@ -86,6 +87,7 @@ def later(problem: Problem) -> dict[str, str]:
 
 
 def is_api() -> bool:
+    """Whether a program asks, and not a page."""
     return request.path.startswith("/api/") or request.path == "/api"
 
 

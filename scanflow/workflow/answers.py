@@ -12,7 +12,7 @@ from scanflow.domain.verdict import Reason
 Answer = dict[str, Any]
 
 
-def answer_of(
+def answer_of(  # noqa: PLR0913 - the fields of an answer
     reason: Reason | None,
     advice: str,
     *,

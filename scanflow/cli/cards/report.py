@@ -41,6 +41,7 @@ def report(
 
 
 def tell(report: dict[str, Any]) -> None:
+    """Say what was printed, for a person."""
     slots, files = len(report["texts"]), ", ".join(report["files"])
     what = f"Fronts of the bins of {units(slots, 'slot')}" if report["style"] == "bin" else units(slots, "card")
     click.echo(f"{what} on {units(report['pages'], 'page')} in {files}. Print at 100 %, not fitted to the page.")

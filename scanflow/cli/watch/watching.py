@@ -68,9 +68,10 @@ def _greet(service: Service, spot: dict[str, str]) -> None:
     try:
         reply = service.call("GET", path)
     except NoAnswer as error:
-        return say(f"There is no answer from {service.url} ({error}). Scans wait until there is.")
-    if reply.status != 200:
-        raise click.ClickException(reply.detail)
+        say(f"There is no answer from {service.url} ({error}). Scans wait until there is.")
+    else:
+        if reply.status != 200:
+            raise click.ClickException(reply.detail)
 
 
 class Watching:
@@ -88,11 +89,13 @@ class Watching:
         if isinstance(each, Trouble):
             self._watched.jpeg = b""
             self._light = None  # the first pictures of a camera that was opened again may be black
-            return self._say(each.words)
+            self._say(each.words)
+            return
         try:
             picture = self._readers.glance(each.jpeg)
         except ImageError as error:
-            return self._say(str(error))
+            self._say(str(error))
+            return
         if self._trouble:
             say("There is a picture again.")
             self._trouble = ""

@@ -1,0 +1,1 @@
+"""What a count sees of the room, and what it finds amiss."""

@@ -83,6 +83,7 @@ def row(labels: Mapping[str, Corners], size: Sequence[int]) -> tuple[str, Row] |
 
 
 def centre(corners: Corners) -> Point:
+    """The middle of four corners."""
     return sum(corners[::2]) / 4, sum(corners[1::2]) / 4
 
 

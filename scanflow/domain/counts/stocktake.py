@@ -20,6 +20,8 @@ class BadArea(ValueError):
 
 
 class AreaKind(StrEnum):
+    """What an area is of."""
+
     BIN = "bin"
     SHELF = "shelf"
     RACK = "rack"
@@ -81,6 +83,8 @@ class Area:
 
 
 class How(StrEnum):
+    """How a look was taken."""
+
     PHOTO = "photo"
     CAMERA = "camera"
     WEDGE = "wedge"

@@ -1,0 +1,1 @@
+"""What orders ask for, and which stay each of their lines gets."""

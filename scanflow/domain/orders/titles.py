@@ -21,6 +21,7 @@ class Titled:
 
 
 def words_in_order(title: str) -> list[str]:
+    """The words of a title, without case."""
     return re.findall(r"\w+", title.casefold())
 
 

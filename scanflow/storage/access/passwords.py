@@ -46,6 +46,7 @@ def hashed(password: str) -> str:
 
 
 def matches(kept: str, password: str) -> bool:
+    """Whether a password is the one that is kept as this hash."""
     try:
         with _turn:
             return PASSWORDS.verify(kept, password)

@@ -84,10 +84,12 @@ def unseal(source: BinaryIO, out: BinaryIO, key: str, what: str) -> None:
 
 
 def sealed(data: bytes, recipient: str) -> bytes:
+    """The bytes, encrypted for a recipient."""
     return pyrage.encrypt(data, [sealer(recipient)])
 
 
 def unsealed(data: bytes, key: str, what: str) -> bytes:
+    """The bytes again, by the recipient's key; `what` they are is said where it doesn't fit."""
     out = io.BytesIO()
     unseal(io.BytesIO(data), out, key, what)
     return out.getvalue()

@@ -124,6 +124,8 @@ class Store(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class Folder:
+    """A place that is a folder."""
+
     root: Path
 
     def names(self) -> list[str]:
@@ -142,6 +144,8 @@ class Folder:
 
 @dataclass(frozen=True, slots=True)
 class Archive:
+    """A place that is a downloaded file."""
+
     file: zipfile.ZipFile
 
     def names(self) -> list[str]:
@@ -325,16 +329,20 @@ def said(error: OSError, place: Path) -> BackupError:
 
 
 def full(place: Path) -> BackupError:
+    """The place has no room left."""
     return BackupError("place_full", f"{place} is full. Make room there, or choose another place.")
 
 
 def read_only(place: Path) -> BackupError:
+    """The place takes no files."""
     return BackupError("place_readonly", f"{place} can't be written. Change its rights, or choose another place.")
 
 
 def gone(place: Path) -> BackupError:
+    """The place is not there."""
     return BackupError("place_gone", f"{place} is not there. Plug it in, or choose another place.")
 
 
 def damaged(what: str) -> BackupError:
+    """A file is not what was written."""
     return BackupError("damaged", f"{what} is damaged. Use another backup; this place may need a new disk.")

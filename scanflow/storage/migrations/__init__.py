@@ -1,0 +1,1 @@
+"""How a shop of an older revision is brought up to date."""

@@ -166,6 +166,7 @@ def must_stand(database: Path, notebook: Notebook) -> None:
 
 
 def gone(what: str, notebook: Notebook) -> Unopened:
+    """The error that tells of a shop that should be here."""
     note = notebook.read()
     had = f" with {note.seq} entries in its ledger" if note else ""
     last = f" {note.last_good}" if note and note.backup else ""

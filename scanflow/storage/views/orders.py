@@ -19,10 +19,12 @@ def held() -> Any:
 
 
 def held_lines(connection: Connection, limit: int) -> Rows:
+    """The most urgent held lines."""
     return connection.execute(LINES.where(held()).order_by(*BY_URGENCY, lines.c.position).limit(limit)).all()
 
 
 def short_lines(connection: Connection, limit: int) -> Rows:
+    """The most urgent lines whose thing was not found."""
     query = LINES.where(lines.c.state == LineState.SHORT, ~HELD)
     return connection.execute(query.order_by(*BY_URGENCY, lines.c.position).limit(limit)).all()
 
@@ -53,23 +55,28 @@ def order_counts(connection: Connection) -> dict[str, int]:
 
 
 def order_state(connection: Connection, order_id: str) -> str:
+    """The state of an order, derived."""
     return connection.execute(select(ORDER_STATE).where(lines.c.order == order_id)).scalar_one()
 
 
 def order_lines(connection: Connection, *order_ids: str) -> Rows:
+    """The lines of some orders, in the order in which they came."""
     query = LINES.where(lines.c.order.in_(order_ids)).order_by(orders.c.n, lines.c.position)
     return connection.execute(query).all()
 
 
 def line(connection: Connection, line_id: str) -> Row[Any] | None:
+    """A line with its order and thing."""
     return connection.execute(LINES.where(lines.c.id == line_id)).one_or_none()
 
 
 def lines_by_id(connection: Connection, line_ids: Sequence[str]) -> Rows:
+    """Some lines, the most urgent first."""
     return connection.execute(LINES.where(lines.c.id.in_(line_ids)).order_by(*BY_URGENCY, lines.c.position)).all()
 
 
 def lines_of_stays(connection: Connection, stay_ids: Sequence[str]) -> Rows:
+    """The lines that ask for some stays, the oldest first."""
     return connection.execute(LINES.where(lines.c.stay.in_(stay_ids)).order_by(lines.c.n)).all()
 
 

@@ -84,6 +84,7 @@ def orders_to_pack(connection: Connection, states: Sequence[LineState], limit: i
 
 
 def orders_to_pack_count(connection: Connection, states: Sequence[LineState]) -> int:
+    """How many orders have something to pack, as `orders_to_pack` lists them."""
     return connection.execute(select(func.count()).select_from(_to_pack(states).subquery())).scalar_one()
 
 

@@ -27,6 +27,7 @@ def open_rounds(connection: Connection) -> Rows:
 
 
 def round_(connection: Connection, round_id: str) -> Row[Any] | None:
+    """A round."""
     return connection.execute(select(rounds).where(rounds.c.id == round_id)).one_or_none()
 
 

@@ -69,9 +69,11 @@ def section_bins(connection: Connection, code: str) -> Rows:
 
 
 def rack_list(connection: Connection) -> Rows:
+    """The racks, with how many bins each has."""
     query = select(racks, func.count(bins.c.name).label("bins")).outerjoin(bins, bins.c.rack == racks.c.name)
     return connection.execute(query.group_by(*racks.c).order_by(racks.c.n)).all()
 
 
 def bin_names(connection: Connection) -> list[str]:
+    """All bins, in the order in which they were made."""
     return list(connection.execute(select(bins.c.name).order_by(bins.c.n)).scalars())

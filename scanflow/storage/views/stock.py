@@ -37,6 +37,7 @@ def _slots_like(section: str, state: str) -> Any:
 
 
 def slot(connection: Connection, code: str) -> Row[Any] | None:
+    """A slot with what stands in it."""
     return connection.execute(SLOTS.where(slots.c.code == code)).one_or_none()
 
 
@@ -59,6 +60,7 @@ def stay(connection: Connection, stay_id: str) -> Row[Any] | None:
 
 
 def stay_of(connection: Connection, code: str, turn: int) -> str | None:
+    """The id of a slot's stay of this turn."""
     return connection.execute(select(stays.c.id).where(stays.c.code == code, stays.c.turn == turn)).scalar()
 
 

@@ -1,0 +1,1 @@
+"""Who writes next, and what it means when a write fails."""

@@ -69,6 +69,7 @@ NUMBERS = {
 
 
 def unwritable(code: str) -> Unwritable:
+    """The error of this code, in its words."""
     return Unwritable(code, WORDS[code])
 
 

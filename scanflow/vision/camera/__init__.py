@@ -155,7 +155,8 @@ class _Held:
     def _put(self, frame: Frame) -> None:
         while self._newest:
             try:
-                return self._frames.put_nowait(frame)
+                self._frames.put_nowait(frame)
+                return
             except Full:
                 with suppress(Empty):
                     self._frames.get_nowait()

@@ -16,6 +16,8 @@ Floats = NDArray[np.float64]
 
 
 class Disturbance(StrEnum):
+    """What is wrong with a picture that can't tell how well something is printed."""
+
     COARSE = "too coarse"
     CROPPED = "cropped"
     BLURRED = "blurred"

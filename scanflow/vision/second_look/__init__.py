@@ -1,0 +1,1 @@
+"""What reads the labels that no decoder has read."""

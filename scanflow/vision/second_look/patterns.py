@@ -126,6 +126,7 @@ def _bars(symbols: NDArray[np.intp]) -> Values:
 
 
 def with_stop(bits: Values) -> Values:
+    """The same bits, with the stop pattern behind each row."""
     return np.concatenate([bits, np.repeat(STOP[None], len(bits), 0)], 1)
 
 

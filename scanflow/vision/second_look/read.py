@@ -86,12 +86,8 @@ def second_look(grey: Grey, found: list[Found], book: Book | None) -> SecondLook
     """Look at every label-like region, the largest first. `found` is what the decoders read in the whole picture."""
     seen = SecondLook([])
     for one in found:
-        if not seen.knows(_middle(one.corners)):
-            region = Region.of(one.corners)
-            if _doubtful(one, found, region.length) and not _borne_out(straighten(grey, region), one.text):
-                continue
-            one = replace(one, outline=seen.outlined(grey, one.corners))
-        seen.found.append(one)
+        if (believed := _believed(one, found, seen, grey)) is not None:
+            seen.found.append(believed)
     codes = patterns(book) if book else ()
     known = _Known(codes, [group.mean for group in codes] or grammar())
     copies = list(_copies(grey))
@@ -107,6 +103,16 @@ def second_look(grey: Grey, found: list[Found], book: Book | None) -> SecondLook
             for regions in _located(seen, part, known):
                 _read(seen, grey, part, regions, known)
     return seen
+
+
+def _believed(one: Found, others: Sequence[Found], seen: SecondLook, grey: Grey) -> Found | None:
+    """What decoders read, drawn out to all of its bars; None where it is doubtful and its bars don't bear it out."""
+    if seen.knows(_middle(one.corners)):
+        return one
+    region = Region.of(one.corners)
+    if _doubtful(one, others, region.length) and not _borne_out(straighten(grey, region), one.text):
+        return None
+    return replace(one, outline=seen.outlined(grey, one.corners))
 
 
 class _Known:

@@ -1,0 +1,1 @@
+"""What stands before every page and call: connections, names, sizes of bodies, and who calls."""

@@ -58,6 +58,8 @@ log = logging.getLogger(__name__)
 
 
 class Door(Enum):
+    """By which way a connection came."""
+
     TLS = auto()
     HERE = auto()
     """In plain, from this machine, where nobody can listen between; or from anywhere, if the service has no TLS."""

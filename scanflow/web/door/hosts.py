@@ -59,6 +59,7 @@ def _bare(name: str) -> str:
 
 
 def well_formed(netloc: str) -> bool:
+    """Whether this is a host with or without a port."""
     return NETLOC.fullmatch(netloc) is not None
 
 
@@ -85,4 +86,5 @@ def _check() -> None:
 
 
 def register(app: Flask) -> None:
+    """Ask every request for a name that is ours."""
     app.before_request(_check)

@@ -16,6 +16,7 @@ PACKED = ("static", "edges.show", "installed.worker")
 
 @lru_cache(maxsize=128)
 def pack(content: bytes) -> bytes:
+    """The content as gzip; the same content gives the same bytes."""
     return gzip.compress(content, mtime=0)
 
 
@@ -34,4 +35,5 @@ def _pack(response: Response) -> Response:
 
 
 def register(app: Flask) -> None:
+    """Pack what the answers of some endpoints hold."""
     app.after_request(_pack)

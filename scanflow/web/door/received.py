@@ -47,4 +47,5 @@ def _check() -> None:
 
 
 def register(app: Flask) -> None:
+    """Refuse the address of a page that has a NUL."""
     app.before_request(_check)

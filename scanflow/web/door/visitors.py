@@ -41,6 +41,7 @@ log = logging.getLogger(__name__)
 
 
 def shop() -> Shop:
+    """The shop that this app serves."""
     return cast(Shop, current_app.extensions["scanflow"])
 
 
@@ -251,6 +252,7 @@ def _protect(response: Response) -> Response:
 
 
 def register(app: Flask) -> None:
+    """Ask of every request who makes it."""
     app.extensions["attempts"] = Attempts()
     app.extensions["refused"] = Refused()
     app.extensions["recent"] = Recent(app.extensions["scanflow"])

@@ -1,0 +1,1 @@
+"""What a count does: looks, findings, the report."""

@@ -24,6 +24,8 @@ from scanflow.workflow.times import HOW, instant
 
 
 class Outcome(StrEnum):
+    """What an order that comes in is beside what stood of it."""
+
     NEW = "new"
     CHANGED = "changed"
     UNCHANGED = "unchanged"

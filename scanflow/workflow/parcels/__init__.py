@@ -26,6 +26,7 @@ class _Packed:
 
 
 def lines_of(unit: Unit, orders: Iterable[str]) -> tuple[Line, ...]:
+    """The lines of some orders."""
     return tuple(line for order in orders for line in unit.find(Line, order=order))
 
 
@@ -53,6 +54,7 @@ def codes_of(unit: Unit, lines: Iterable[Line]) -> list[str]:
 
 
 def open_parcel_at(unit: Unit, table: str) -> Parcel | None:
+    """The parcel that is open at a table."""
     found = unit.find(Parcel, table=table, state=ParcelState.OPEN)
     return found[0] if found else None
 

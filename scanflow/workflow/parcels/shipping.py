@@ -66,6 +66,7 @@ def numbers(unit: Unit, parcel_id: str) -> str:
 
 
 def orders_of(unit: Unit, parcel: Parcel) -> tuple[Order, ...]:
+    """The orders that a parcel is for."""
     return tuple(must(unit, Order, name) for name in parcel.orders)
 
 

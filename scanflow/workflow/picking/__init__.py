@@ -1,0 +1,1 @@
+"""What happens on a round and at the stations."""

@@ -56,6 +56,7 @@ class InView:
 
 
 def read(unit: Unit, reading: Reading) -> InView:
+    """What the texts of a reading mean in this shop."""
     orders: dict[str, Order] = {}
     found: dict[str, Facts] = {}
     sure: set[str] = set()

@@ -62,6 +62,7 @@ def bears_name(unit: Unit, text: str) -> bool:
 
 
 def slot_facts(unit: Unit, code: str, pointer: str) -> Facts:
+    """All that is known of a slot; `Invalid` where the room has none of this code."""
     facts = unit.facts(code)
     if facts is None:
         raise Invalid(pointer, "unknown_code", f"No slot of this room has the code {code}.")
@@ -166,6 +167,7 @@ def choose_check(unit: Unit, check: Literal["mod_11_10", "none"]) -> None:
 
 
 def refuse_taken(facts: Facts) -> None:
+    """`Refused` where a thing stands in the slot."""
     if facts.taken:
         title = facts.item.title if facts.item else "another thing"
         raise Refused("taken", f"In {facts.slot.code} stands: {title}. Take another card.")

@@ -9,6 +9,7 @@ from scanflow.workflow.ports import Unit, must
 
 
 def listings_of(unit: Unit, item: Item) -> tuple[str, ...]:
+    """All listing ids by which a thing is known, its own first."""
     own = (item.listing,) if item.listing else ()
     return (*own, *(each.listing for each in unit.find(Learned, item=item.id)))
 
@@ -28,6 +29,7 @@ def _titled(unit: Unit, item: str) -> Titled:
 
 
 def learn(unit: Unit, listing: str, item: str, line: str) -> None:
+    """Keep that this listing id means this thing, as a line taught it."""
     unit.add(Learned(unit.new_id(), listing, item, line))
     unit.record(events.ListingLearned(listing=listing, item=item, line=line))
 

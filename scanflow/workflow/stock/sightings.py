@@ -43,6 +43,7 @@ def account(unit: Unit, facts: Facts) -> Account:
 
 
 def where(unit: Unit, facts: Facts) -> Whereabouts:
+    """Where a slot's card and its thing are."""
     return whereabouts(account(unit, facts))
 
 

@@ -44,7 +44,7 @@ def test_the_worker_keeps_every_static_file_and_no_page(anonymous: FlaskClient, 
     """Its list is all that stands under /static, each there without signing in, and it is never kept unasked."""
     response = anonymous.get("/worker.js")
     assert ("text/javascript", "no-cache") == (response.mimetype, response.headers["Cache-Control"])
-    names = json.loads(re.search(r"^const FILES = (.*);$", response.text, re.M)[1])  # type: ignore[index]
+    names = json.loads(re.search(r"^const FILES = (.*);$", response.text, re.MULTILINE)[1])  # type: ignore[index]
     assert "/static/js/scanning/station.js" in names
     assert {200} == {anonymous.get(name).status_code for name in [*names, "/offline"]}
     assert [] == [name for name in names if not name.startswith("/static/") or name.endswith("worker.js")]

@@ -1,0 +1,1 @@
+"""The calls of a round and of the stations."""

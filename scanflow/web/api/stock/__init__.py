@@ -1,0 +1,1 @@
+"""The calls about sections, slots, things and their doubts."""

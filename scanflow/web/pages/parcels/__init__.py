@@ -1,0 +1,1 @@
+"""The pages of the packing table and of what leaves it."""

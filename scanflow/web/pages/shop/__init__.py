@@ -1,0 +1,1 @@
+"""The pages about the shop as a whole: Today, settings, the account, backups."""

@@ -32,6 +32,8 @@ SHOWN = 8
 
 @dataclass(frozen=True, slots=True)
 class Day:
+    """What Today shows."""
+
     counts: dict[str, int]
     orders: Rows
     held: Rows

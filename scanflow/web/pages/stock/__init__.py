@@ -1,0 +1,1 @@
+"""The pages about sections, slots, things and their cards."""
