@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import asdict, astuple, fields
+from dataclasses import asdict, astuple, fields, replace
 from typing import Any
 
 from sqlalchemy import Table
@@ -45,14 +45,10 @@ COLUMNS: dict[type, list[Any]] = {
 
 
 def _slot(row: Any) -> things.Slot:
-    own, seen, out, (by, until, twin) = row[:6], row[6:11], row[11:15], row[15:]
-    return things.Slot(
-        *own,
-        seen=things.Sighting(*seen) if seen[0] else None,
-        out=things.Out(*out) if out[0] else None,
-        fetch=things.Fetch(by, until) if until else None,
-        twin=twin,
-    )
+    (code, section, number, bin_, turns, card), seen, out, (by, until, twin) = row[:6], row[6:11], row[11:15], row[15:]
+    sighting, gone = things.Sighting(*seen) if seen[0] else None, things.Out(*out) if out[0] else None
+    fetch = things.Fetch(by, until) if until else None
+    return things.Slot(code, section, number, bin_, turns, card, sighting, gone, fetch, twin)
 
 
 def _parcel(row: Any) -> things.Parcel:
@@ -61,8 +57,8 @@ def _parcel(row: Any) -> things.Parcel:
 
 
 def _stocktake(row: Any) -> stocktake.Stocktake:
-    *own, sample = row
-    return stocktake.Stocktake(*own, _sample(**json.loads(sample)) if sample else None)
+    count = stocktake.Stocktake(*row[:-1])
+    return replace(count, sample=_sample(**json.loads(row[-1]))) if row[-1] else count
 
 
 def _sample(chosen: str, of: int, bins: list[str]) -> stocktake.Sample:

@@ -97,7 +97,7 @@ class SqlUnit:
         return secrets.token_hex(8)
 
     def get(self, kind: type[T], name: str) -> T | None:
-        known = self._known.get((kind, name))
+        known: T | None = self._known.get((kind, name))
         if known is None:
             query = self._statements.get(("get", kind), lambda: _query(kind).where(_name(kind) == bindparam("wanted")))
             row = query.run(self.connection, {"wanted": name}).fetchone()
@@ -332,7 +332,7 @@ def _find(kind: type, wanted: Mapping[str, Any], fixed: Mapping[str, StrEnum | N
 
 
 def _update(kind: type, row: Mapping[str, Any]) -> Executable:
-    new = {column: bindparam(f"new_{column}") for column in row}
+    new: dict[str, Any] = {column: bindparam(f"new_{column}") for column in row}
     return update(KINDS[kind]).where(_name(kind) == bindparam("wanted")).values(new)
 
 

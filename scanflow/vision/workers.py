@@ -33,9 +33,9 @@ _COMMAND = (sys.executable, "-m", "scanflow.vision.worker")
 _PACKAGES = Path(__file__).parents[2]
 _ONE_THREAD = dict.fromkeys(("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"), "1")
 _START_SECONDS = 60.0
-_APART: dict[str, Any] = (
-    {"creationflags": subprocess.CREATE_NEW_PROCESS_GROUP} if sys.platform == "win32" else {"start_new_session": True}
-)
+_APART: dict[str, Any] = {"start_new_session": True}
+if sys.platform == "win32":
+    _APART = {"creationflags": subprocess.CREATE_NEW_PROCESS_GROUP}
 _MOST_MEGABYTES = 200  # of a file; a photo of 100 megapixels has at most about half of it
 
 
@@ -170,9 +170,10 @@ class _Worker:
         with contextlib.suppress(OSError):  # where there is no room for it, a worker does without: it needs no files
             self._folder = tempfile.mkdtemp(prefix="scanflow-")
             environment |= dict.fromkeys(("TMPDIR", "TEMP", "TMP"), self._folder)
-        pipes = {"stdin": subprocess.PIPE, "stdout": subprocess.PIPE}
         try:
-            self._process = subprocess.Popen(self._command, env=environment, **pipes, **_APART)
+            self._process = subprocess.Popen(
+                self._command, env=environment, stdin=subprocess.PIPE, stdout=subprocess.PIPE, **_APART
+            )
         except OSError as error:
             self.stop()
             raise ReadFailed(f"The decoder does not start ({error.strerror}). Type the code.") from error

@@ -7,7 +7,7 @@ import importlib
 import platform
 import shutil
 import subprocess
-from ctypes import c_void_p, cast
+from ctypes import c_char_p, c_void_p, cast
 from pathlib import Path
 from typing import Any
 
@@ -39,7 +39,7 @@ def decode(grey: NDArray[np.uint8], across: int = 1, down: int = 1) -> list[Any]
         wrapper.zbar_image_scanner_set_config(scanner, wrapper.ZBarSymbol.NONE, _DOWN, down)
         wrapper.zbar_image_set_format(image, _GREY)
         wrapper.zbar_image_set_size(image, width, height)
-        wrapper.zbar_image_set_data(image, cast(pixels, c_void_p), len(pixels), None)
+        wrapper.zbar_image_set_data(image, cast(c_char_p(pixels), c_void_p), len(pixels), None)
         wrapper.zbar_scan_image(scanner, image)
         return list(bindings._decode_symbols(bindings._symbols_for_image(image)))
 

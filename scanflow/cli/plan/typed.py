@@ -8,7 +8,7 @@ import click
 from scanflow.planning import measures
 
 
-class Typed(click.ParamType):
+class Typed(click.ParamType[Any]):
     """A text that a function turns into a value; its ValueError is wrong usage, in its own words."""
 
     def __init__(self, name: str, parse: Callable[[str], Any]) -> None:

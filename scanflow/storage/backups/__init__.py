@@ -17,7 +17,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
-from typing import BinaryIO
+from typing import IO
 
 from scanflow.storage.backups import place as places
 from scanflow.storage.backups.key import new_key, recipient_of, unseal
@@ -67,9 +67,14 @@ def take(
     given = {"url": url, "place": str(place), "at": at.isoformat(), "recipient": recipient, "new": new}
     path = os.pathsep.join(filter(None, [str(_PACKAGES), os.environ.get("PYTHONPATH")]))
     environment = {**os.environ, "PYTHONPATH": path}
-    pipes = {"stdin": subprocess.PIPE, "stdout": subprocess.PIPE}
-    apart = {"start_new_session": True}  # Ctrl+C at the service is none of its own
-    with subprocess.Popen(_COMMAND, env=environment, encoding="utf-8", **pipes, **apart) as process:
+    with subprocess.Popen(
+        _COMMAND,
+        env=environment,
+        encoding="utf-8",
+        stdin=subprocess.PIPE,
+        stdout=subprocess.PIPE,
+        start_new_session=True,  # Ctrl+C at the service is none of its own
+    ) as process:
         assert process.stdin is not None and process.stdout is not None
         process.stdin.write(json.dumps(given) + "\n")
         process.stdin.flush()
@@ -190,7 +195,7 @@ def _drop_pictures(place: Path, store: Folder) -> None:
         (place / path).unlink()
 
 
-def pack(place: Path, backup: Backup, out: BinaryIO) -> None:
+def pack(place: Path, backup: Backup, out: IO[bytes]) -> None:
     """One backup as one file, which `restore` takes as it takes a place: a ZIP archive, stored, written as it goes."""
     with places.opened(place) as store, zipfile.ZipFile(out, "w") as archive:
         pictures = places.pictures_of(store, backup.name)

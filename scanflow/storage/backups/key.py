@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import io
-from typing import BinaryIO
+from collections.abc import Callable
+from typing import IO, TypeVar
 
 import pyrage
 from pyrage import x25519
@@ -35,11 +36,15 @@ def sealer(recipient: str) -> x25519.Recipient:
         raise BackupError("wrong_key", detail) from error
 
 
+T = TypeVar("T")
+
+
 class _Told:
     """A file that remembers what went wrong with it: pyrage tells only that something did."""
 
-    def __init__(self, file: BinaryIO) -> None:
-        self.file, self.error = file, None
+    def __init__(self, file: IO[bytes]) -> None:
+        self.file = file
+        self.error: OSError | None = None
 
     def read(self, size: int = -1) -> bytes:
         return self._do(lambda: self.file.read(size))
@@ -50,7 +55,7 @@ class _Told:
     def flush(self) -> None:
         self._do(self.file.flush)
 
-    def _do(self, work):
+    def _do(self, work: Callable[[], T]) -> T:
         try:
             return work()
         except OSError as error:
@@ -58,7 +63,7 @@ class _Told:
             raise
 
 
-def seal(source: BinaryIO, out: BinaryIO, recipient: str) -> None:
+def seal(source: IO[bytes], out: IO[bytes], recipient: str) -> None:
     """Encrypt a file into another. OSError of either."""
     files = _Told(source), _Told(out)
     try:
@@ -70,7 +75,7 @@ def seal(source: BinaryIO, out: BinaryIO, recipient: str) -> None:
         raise
 
 
-def unseal(source: BinaryIO, out: BinaryIO, key: str, what: str) -> None:
+def unseal(source: IO[bytes], out: IO[bytes], key: str, what: str) -> None:
     """Decrypt a file into another; `what` it is called. BackupError, OSError of either."""
     files = _Told(source), _Told(out)
     try:
@@ -85,7 +90,8 @@ def unseal(source: BinaryIO, out: BinaryIO, key: str, what: str) -> None:
 
 def sealed(data: bytes, recipient: str) -> bytes:
     """The bytes, encrypted for a recipient."""
-    return pyrage.encrypt(data, [sealer(recipient)])
+    encrypted: bytes = pyrage.encrypt(data, [sealer(recipient)])
+    return encrypted
 
 
 def unsealed(data: bytes, key: str, what: str) -> bytes:

@@ -18,13 +18,14 @@ import json
 import os
 import re
 import secrets
+import sys
 import zipfile
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import asdict, dataclass
 from datetime import UTC, datetime
 from pathlib import Path, PurePosixPath
-from typing import BinaryIO, Protocol
+from typing import IO, Protocol
 
 CHUNK = 1 << 20
 LIST = ".list"
@@ -119,7 +120,7 @@ class Store(Protocol):
     def size(self, path: str) -> int:
         """Bytes of a file, -1 where there is none."""
 
-    def open(self, path: str) -> BinaryIO: ...
+    def open(self, path: str) -> IO[bytes]: ...
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,7 +139,7 @@ class Folder:
         except FileNotFoundError:
             return -1
 
-    def open(self, path: str) -> BinaryIO:
+    def open(self, path: str) -> IO[bytes]:
         return (self.root / path).open("rb")
 
 
@@ -157,7 +158,7 @@ class Archive:
         except KeyError:
             return -1
 
-    def open(self, path: str) -> BinaryIO:
+    def open(self, path: str) -> IO[bytes]:
         return self.file.open(path)
 
 
@@ -236,8 +237,8 @@ def held(place: Path) -> Iterator[None]:
         yield
 
 
-def _locked(file: BinaryIO) -> bool:
-    if os.name == "nt":
+def _locked(file: IO[bytes]) -> bool:
+    if sys.platform == "win32":
         import msvcrt
 
         try:
@@ -256,13 +257,13 @@ def _locked(file: BinaryIO) -> bool:
     return True
 
 
-def new_file(path: Path) -> BinaryIO:
+def new_file(path: Path) -> IO[bytes]:
     """To be written, for its owner alone."""
     return os.fdopen(os.open(path, os.O_WRONLY | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0), 0o600), "wb")
 
 
 @contextmanager
-def placed(path: Path) -> Iterator[BinaryIO]:
+def placed(path: Path) -> Iterator[IO[bytes]]:
     """A file to be written, which gets its name when all of it is on the disk; nothing is left of it else."""
     part = path.with_name(f"{path.name}.{secrets.token_hex(4)}{PART}")
     try:

@@ -107,8 +107,10 @@ class Guard:
         """What a verification came to, at this time if it was of all."""
         self.found(reader, result.findings)
         if not self.amiss:
-            at = {"whole": whole.isoformat(timespec="seconds")} if whole else {}
-            self._write(reader, verified=result.seq, verified_hash=result.hash, **at)
+            new: dict[str, Any] = {"verified": result.seq, "verified_hash": result.hash}
+            if whole is not None:
+                new["whole"] = whole.isoformat(timespec="seconds")
+            self._write(reader, **new)
 
     def differences(self, reader: Engine) -> list[Finding]:
         known = self.note
@@ -149,8 +151,9 @@ class Guard:
             before = self._notebook.read()
             now = self._next(reader, None if anew else before)
             if anew:
-                kept = {"whole": before.whole, "backup": before.backup, "backup_at": before.backup_at} if before else {}
-                now = replace(now, verified=now.seq, verified_hash=now.hash, **kept)
+                now = replace(now, verified=now.seq, verified_hash=now.hash)
+                if before is not None:
+                    now = replace(now, whole=before.whole, backup=before.backup, backup_at=before.backup_at)
             now = replace(now, **new)
             if now != self._notebook.stored():
                 self._notebook.write(now)

@@ -31,7 +31,8 @@ from scanflow.storage.tables import (
     stops,
 )
 
-Rows = Sequence[Row[Any]]
+AnyRow = Row[*tuple[Any, ...]]
+Rows = Sequence[AnyRow]
 
 _CARDS: dict[SlotState, tuple[CardState, ...]] = {
     SlotState.FREE: (CardState.TRAY,),
@@ -104,7 +105,7 @@ def _of_card(query: Select[Any], card: CardState, state: SlotState) -> Select[An
     return query
 
 
-def slot_state(row: Row[Any]) -> SlotState:
+def slot_state(row: AnyRow) -> SlotState:
     """The derived state of a row of `slot_page`."""
     if row.stay is not None:
         return SlotState.TAKEN
@@ -154,15 +155,15 @@ _LINES = (
 )
 
 
-def order_lines(connection: Connection, order_ids: Sequence[str]) -> dict[str, list[Row[Any]]]:
+def order_lines(connection: Connection, order_ids: Sequence[str]) -> dict[str, list[AnyRow]]:
     """The lines of these orders by order, each with its stay's `code`, `item_title` and `photo`, None while unbound."""
-    found: dict[str, list[Row[Any]]] = defaultdict(list)
+    found: dict[str, list[AnyRow]] = defaultdict(list)
     for row in connection.execute(_LINES.where(lines.c.order.in_(order_ids)).order_by(lines.c.n)):
         found[row.order].append(row)
     return found
 
 
-def line(connection: Connection, line_id: str) -> Row[Any]:
+def line(connection: Connection, line_id: str) -> AnyRow:
     """One line as in `order_lines`."""
     return connection.execute(_LINES.where(lines.c.id == line_id)).one()
 
@@ -173,7 +174,7 @@ def round_stops(connection: Connection, round_id: str) -> Rows:
     return connection.execute(query.where(stops.c.round == round_id).order_by(stops.c.position)).all()
 
 
-def photo(connection: Connection, stay_id: str, *, small: bool = False) -> Row[Any] | None:
+def photo(connection: Connection, stay_id: str, *, small: bool = False) -> AnyRow | None:
     """`hash` and `data` of the picture of a stay's item, or of its small one; None without one."""
     query = (
         select(photos.c.hash, (photos.c.thumb if small else photos.c.picture).label("data"))
@@ -195,7 +196,7 @@ def stocktake_page(connection: Connection, after: int, limit: int) -> Rows:
     return connection.execute(query.limit(limit + 1)).all()
 
 
-def look_photo(connection: Connection, stocktake_id: str, key: str, *, small: bool = False) -> Row[Any] | None:
+def look_photo(connection: Connection, stocktake_id: str, key: str, *, small: bool = False) -> AnyRow | None:
     """`hash` and `data` of the photo of a look, or of its small one; None without one."""
     query = select(photos.c.hash, (photos.c.thumb if small else photos.c.picture).label("data"))
     query = query.join(looks, looks.c.photo == photos.c.hash)

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from sqlalchemy import Connection, Row, func, or_, select
+from sqlalchemy import Connection, func, or_, select
 
 from scanflow.domain.life import LineState
 from scanflow.storage.derived import BY_URGENCY, HELD, LINES, ORDER_STATE
 from scanflow.storage.tables import lines, orders
-from scanflow.storage.views.lists import Rows
+from scanflow.storage.views.lists import AnyRow, Rows
 
 
 def held() -> Any:
@@ -56,7 +56,8 @@ def order_counts(connection: Connection) -> dict[str, int]:
 
 def order_state(connection: Connection, order_id: str) -> str:
     """The state of an order, derived."""
-    return connection.execute(select(ORDER_STATE).where(lines.c.order == order_id)).scalar_one()
+    state: str = connection.execute(select(ORDER_STATE).where(lines.c.order == order_id)).scalar_one()
+    return state
 
 
 def order_lines(connection: Connection, *order_ids: str) -> Rows:
@@ -65,7 +66,7 @@ def order_lines(connection: Connection, *order_ids: str) -> Rows:
     return connection.execute(query).all()
 
 
-def line(connection: Connection, line_id: str) -> Row[Any] | None:
+def line(connection: Connection, line_id: str) -> AnyRow | None:
     """A line with its order and thing."""
     return connection.execute(LINES.where(lines.c.id == line_id)).one_or_none()
 

@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from typing import Any
-
-from sqlalchemy import Connection, Row, case, func, select
+from sqlalchemy import Connection, case, func, select
 
 from scanflow.domain.life import RoundState
 from scanflow.storage.derived import LINES, TO_WALK
 from scanflow.storage.tables import lines, rounds, stops
-from scanflow.storage.views.lists import Rows
+from scanflow.storage.views.lists import AnyRow, Rows
 
 
 def open_rounds(connection: Connection) -> Rows:
@@ -26,7 +24,7 @@ def open_rounds(connection: Connection) -> Rows:
     return connection.execute(query.order_by(rounds.c.n)).all()
 
 
-def round_(connection: Connection, round_id: str) -> Row[Any] | None:
+def round_(connection: Connection, round_id: str) -> AnyRow | None:
     """A round."""
     return connection.execute(select(rounds).where(rounds.c.id == round_id)).one_or_none()
 

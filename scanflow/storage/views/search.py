@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import reduce
+from operator import add
 from typing import Any
 
-from sqlalchemy import Connection, and_, case, func, or_, select
+from sqlalchemy import ColumnElement, Connection, and_, case, func, or_, select
 
 from scanflow.domain.life import StayState
 from scanflow.storage.derived import SLOTS, UNWANTED
@@ -45,9 +47,9 @@ def settle_candidates(
     query = SLOTS.where(stays.c.id.is_not(None), UNWANTED)
     told, named = stays.c.id.in_(first), slots.c.code == code
     alike = [_holds(items.c.title, word) for word in words.split()[:8]]
-    rank = [case((told, 0), (named, 1), else_=2)]
+    rank: list[ColumnElement[int]] = [case((told, 0), (named, 1), else_=2)]
     if alike:
-        rank.append(-sum(case((each, 1), else_=0) for each in alike))
+        rank.append(-reduce(add, (case((each, 1), else_=0) for each in alike)))
     return connection.execute(query.where(or_(told, named, *alike)).order_by(*rank, slots.c.n).limit(limit)).all()
 
 

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from sqlalchemy import Connection, Row, func, select
+from sqlalchemy import Connection, func, select
 
 from scanflow.storage.derived import SLOT_STATE, SLOTS
 from scanflow.storage.tables import items, slots, stays
-from scanflow.storage.views.lists import Rows
+from scanflow.storage.views.lists import AnyRow, Rows
 
 
 def slot_list(
@@ -36,7 +36,7 @@ def _slots_like(section: str, state: str) -> Any:
     return query
 
 
-def slot(connection: Connection, code: str) -> Row[Any] | None:
+def slot(connection: Connection, code: str) -> AnyRow | None:
     """A slot with what stands in it."""
     return connection.execute(SLOTS.where(slots.c.code == code)).one_or_none()
 
@@ -46,7 +46,7 @@ def slots_of(connection: Connection, codes: Sequence[str]) -> Rows:
     return connection.execute(SLOTS.where(slots.c.code.in_(codes))).all()
 
 
-def stay(connection: Connection, stay_id: str) -> Row[Any] | None:
+def stay(connection: Connection, stay_id: str) -> AnyRow | None:
     """A stay with its item and where its slot is."""
     query = (
         select(

@@ -73,7 +73,7 @@ def unwritable(code: str) -> Unwritable:
     return Unwritable(code, WORDS[code])
 
 
-def told(error: BaseException, file: str | None = None) -> Unwritable | None:
+def told(error: BaseException, file: Path | None = None) -> Unwritable | None:
     """What an error says of the storage, None where it is about something else. `file`: the database's, on SQLite."""
     if isinstance(error, Unwritable):
         return error
@@ -88,7 +88,7 @@ def told(error: BaseException, file: str | None = None) -> Unwritable | None:
     return unwritable(code) if code is not None else None
 
 
-def _of_sqlite(primary: int, file: str | None) -> str | None:
+def _of_sqlite(primary: int, file: Path | None) -> str | None:
     return of_folder(file) if primary in UNCLEAR else SQLITE.get(primary)
 
 
@@ -98,10 +98,10 @@ def _of_postgresql(cause: Any) -> str | None:
     return GONE if cause.sqlstate.startswith("08") else POSTGRESQL.get(cause.sqlstate)
 
 
-def of_folder(file: str | None) -> str:
+def of_folder(file: Path | None) -> str:
     """Why a file can't be written, as the folder it is in says: a small file is written there, and is gone again."""
     with suppress(OSError, TypeError):
-        return _tried(Path(file or "").parent)
+        return _tried((file or Path()).parent)
     return GONE
 
 

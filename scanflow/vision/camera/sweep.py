@@ -72,6 +72,7 @@ def worth_reading(frames: Iterable[Frame]) -> Iterator[Frame]:
 
 def _fine(jpeg: bytes) -> Grey:
     grey = cv2.imdecode(np.frombuffer(jpeg, np.uint8), cv2.IMREAD_GRAYSCALE)
+    assert grey is not None  # the camera has written it
     high = max(_BLOCK, round(grey.shape[0] * FINE / grey.shape[1]))
     return np.asarray(cv2.resize(grey, (FINE, high), interpolation=cv2.INTER_AREA), np.uint8)
 

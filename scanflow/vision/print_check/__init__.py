@@ -1,0 +1,1 @@
+"""How well bars are printed, by a picture of them."""

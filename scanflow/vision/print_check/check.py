@@ -105,25 +105,28 @@ def check(image: bytes | Path, readings: tuple[Reading, ...], module_mm: float |
 
 
 def _check(grey: NDArray[np.uint8], reading: Reading, dpi: float | None, nominal: float | None) -> Check:
-    if reading.symbology is not Symbology.CODE128 or not reading.text.isascii():
-        return _unjudged(reading, "Only Code 128 can be judged.")
-    widths = code128.widths(reading.text)
+    text = reading.text
+    assert text is not None  # a decoder read it
+    if reading.symbology is not Symbology.CODE128 or not text.isascii():
+        return _unjudged(text, reading.corners, "Only Code 128 can be judged.")
+    widths = code128.widths(text)
     swept = sweep(grey, reading.corners, sum(widths))
     if swept is None:
-        return _unjudged(reading, "The ends of the bars are not found: take the picture again, from straight above.")
+        return _unjudged(
+            text, reading.corners, "The ends of the bars are not found: take the picture again, from straight above."
+        )
     scans = _scans(swept)
     said = next((widths_of(scan.values) for scan in scans if scan.values), widths)
     if sum(said) != swept.modules and (again := sweep(grey, reading.corners, sum(said))):  # not of minimal length
         swept, scans = again, _scans(again)
     module, scale = _scale(swept.pixels_per_module, dpi, nominal)
     found = disturbances(swept, scans, said)
-    seen = grade.symbol(scans, reading.text)
+    seen = grade.symbol(scans, text)
     coarse = Disturbance.COARSE in found
     advice = " ".join([*_advice(seen, found), *_scale_advice(scale)])
-    judged = None if coarse else seen
-    kept = judged and replace(judged, scans=())
-    drawn = judged and _drawing(reading.text, judged)
-    return Check(reading.text, reading.corners, kept, found, swept.pixels_per_module, module, scale, advice, drawn)
+    kept = None if coarse else replace(seen, scans=())
+    drawn = None if coarse else _drawing(text, seen)
+    return Check(text, reading.corners, kept, found, swept.pixels_per_module, module, scale, advice, drawn)
 
 
 def _drawing(text: str, judged: grade.Estimate) -> str:
@@ -132,8 +135,8 @@ def _drawing(text: str, judged: grade.Estimate) -> str:
     return profile_drawing.svg(poorest, title)
 
 
-def _unjudged(reading: Reading, why: str) -> Check:
-    return Check(reading.text, reading.corners, None, (), None, None, None, why)
+def _unjudged(text: str, corners: Quad, why: str) -> Check:
+    return Check(text, corners, None, (), None, None, None, why)
 
 
 def _scans(swept: Sweep) -> list[grade.Scan]:

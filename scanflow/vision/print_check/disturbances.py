@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from enum import StrEnum
 from itertools import accumulate, pairwise
@@ -81,7 +82,7 @@ def blur(profiles: Floats, widths: Sequence[int]) -> float:
             share = (row - low) / max(high - low, 1e-6)
             rises.append(np.count_nonzero((share > 0.16) & (share < 0.84)) / PER_MODULE)
     deviation = float(np.mean(rises)) / 2 if rises else 0.0
-    return max(deviation**2 - (0.34 * APERTURE) ** 2, 0.0) ** 0.5  # a box aperture alone rises so within 0.68 of it
+    return math.sqrt(max(deviation**2 - (0.34 * APERTURE) ** 2, 0.0))  # a box aperture alone rises so within 0.68 of it
 
 
 def _middles(widths: Sequence[int]) -> list[int]:

@@ -143,7 +143,7 @@ class _Place:
         bar = (bottom_left - top_left) + (bottom_right - top_right)
         offsets = spread[:, None] * self.pixels_per_module * bar / max(float(np.linalg.norm(bar)), 1e-6)
         points = middle[:, None] + offsets[None, :, None]
-        return points.reshape(SCANS * spread.size, along.shape[1], 2).astype(np.float32)
+        return np.asarray(points.reshape(SCANS * spread.size, along.shape[1], 2), np.float32)
 
 
 def _direction(points: Floats) -> Floats:

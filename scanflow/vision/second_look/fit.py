@@ -121,7 +121,7 @@ def _move(seen: _Seen, drawn: Values, slope: Values, length: float, bent: float)
     """The step of Gauss and Newton: by how much first, last and bent are off."""
     bars, share, weight = seen.bars(drawn, slope), seen.share, seen.weight
     weighted = weight * bars
-    contrast = (weighted @ seen.level) / max(weighted @ bars, 1e-9)
+    contrast = (weighted @ seen.level) / max(float(weighted @ bars), 1e-9)
     left = seen.level - contrast * bars
     count = len(drawn) / _FINE - 2 * _REACH
     along = contrast * slope[seen.index] * (_FINE * count)
@@ -129,7 +129,7 @@ def _move(seen: _Seen, drawn: Values, slope: Values, length: float, bent: float)
     turns = np.stack([lies * (share - 1), -lies * share, along * share * (1 - share), bars, np.ones_like(bars)])
     weighted_turns = turns * weight
     normal = weighted_turns @ turns.T
-    normal[2, 2] += _STIFF * count * count * float(weight @ (left * left)) / max(np.count_nonzero(weight), 1)
+    normal[2, 2] += _STIFF * count * count * float(weight @ (left * left)) / max(int(np.count_nonzero(weight)), 1)
     normal[range(5), range(5)] *= 1.02
     normal[range(5), range(5)] += 1e-6
     return np.asarray(np.linalg.solve(normal, weighted_turns @ left)[:3])
@@ -154,4 +154,4 @@ def indicators(at: Values, sigma: float, count: int) -> Values:
     steps = np.arange(-8 * 32, 8 * 32 + 1) / 32
     seen = np.convolve((np.abs(steps) <= 0.5).astype(np.float64), _gaussian(sigma * 32), "same")
     index = np.rint((at[:, None] - (np.arange(count) + 0.5)) * 32).astype(np.intp) + 8 * 32
-    return seen[np.clip(index, 0, len(seen) - 1)]
+    return np.asarray(seen[np.clip(index, 0, len(seen) - 1)])

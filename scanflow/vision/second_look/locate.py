@@ -218,10 +218,11 @@ def _along(fill: Floats, x: NDArray[np.floating], y: NDArray[np.floating], angle
 def _ends(grey: Grey, fill: Floats, lines: _Lines, skew: float, lengths: tuple[int, int]) -> Floats:
     """Lines between two quiet zones, (n, 7): middle x, y, length, angle, seed's x, y, and the filled share between."""
     x, y, angle = lines.x[:, None], lines.y[:, None], lines.angle[:, None]
-    cosine, sine = np.cos(angle), np.sin(angle)
+    cosine: Floats = np.cos(angle)
+    sine: Floats = np.sin(angle)
     ladder = [step for step in _LADDER if step[0] < lengths[1] and step[1] > lengths[0]]
     reach = ladder[-1][1] + ladder[-1][2]  # px each way along a line
-    steps = np.arange(-reach, reach + 1, dtype=np.float32)
+    steps: Floats = np.arange(-reach, reach + 1, dtype=np.float32)
     profiles = _averaged(grey, x + cosine * steps, y + sine * steps, cosine, sine)
     profiles[:, 1:-1] = profiles[:, :-2] + profiles[:, 1:-1] + profiles[:, 2:]
     profiles[:, 0], profiles[:, -1] = profiles[:, 1], profiles[:, -2]
@@ -250,9 +251,8 @@ def _averaged(grey: Grey, x: Floats, y: Floats, cosine: Floats, sine: Floats) ->
     if not len(x):  # which OpenCV refuses
         return total
     for apart in map(np.float32, _APART):
-        total += cv2.remap(
-            grey, x - sine * apart, y + cosine * apart, cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE
-        )
+        beside = x - sine * apart, y + cosine * apart
+        total += np.asarray(cv2.remap(grey, *beside, cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE), np.uint8)
     return total
 
 
@@ -340,7 +340,8 @@ def _likeness(grey: Grey, found: Floats, common: Common) -> Floats:
     """The best correlation of each line with what is common."""
     x, y, length, angle = found.T[:4, :, None]
     across = (common.shares(common.beyond) - np.float32(0.5)) * length
-    cosine, sine = np.cos(angle), np.sin(angle)
+    cosine: Floats = np.cos(angle)
+    sine: Floats = np.sin(angle)
     seen = _averaged(grey, x + cosine * across, y + sine * across, cosine, sine).astype(np.float32)
     seen -= seen.mean(1, keepdims=True)
     sums = seen @ common.inside

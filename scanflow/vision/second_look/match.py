@@ -107,7 +107,7 @@ def _tried(count: int) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
 @lru_cache(maxsize=8)
 def _alone(mean: bytes) -> Values:
     """A mean pattern blurred, of mean 0 and length 1, with its quiet zones."""
-    return standardised(blurred(np.frombuffer(mean, np.float32)[None], kernel(_KERNEL)))[0]
+    return np.asarray(standardised(blurred(np.frombuffer(mean, np.float32)[None], kernel(_KERNEL)))[0])
 
 
 def _nearer(strip: Strip, ends: list[tuple[float, float]], pattern: Values, count: int) -> Likeness:
@@ -169,7 +169,7 @@ def match(strip: Strip, codes: Patterns, alike: Likeness) -> Match | None:
 
 
 def _profile(strip: Strip) -> Profile:
-    place = np.arange(len(strip.sums)) + 0.5
+    place = np.arange(0.5, len(strip.sums))
     return Profile(place, strip.sums / np.maximum(strip.counts, 1), strip.counts)
 
 

@@ -119,7 +119,7 @@ class _Rows:
             last = int(below[0]) - 1 if len(below) else len(alike) - 1
             runs.append(((first - middle - 0.5) * self.step, (last - middle + 0.5) * self.step))
             row = np.arange(first, last + 1) - (first + last) / 2
-            leans.append(float(row @ shift[first : last + 1] / max(row @ row, 1.0)))
+            leans.append(float(row @ shift[first : last + 1] / max(float(row @ row), 1.0)))
         return _Sides(runs, sum(leans) / parts)
 
     def _alike(self, levels: Floats) -> tuple[Floats, NDArray[np.bool_]]:

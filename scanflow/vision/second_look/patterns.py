@@ -146,7 +146,7 @@ def kernel(sigma: float) -> Values:
     steps = np.arange(-6.0, 7.0)
     offsets = (np.arange(8) + 0.5) / 8 - 0.5
     seen = [_normal(steps + o + 0.5, sigma) - _normal(steps + o - 0.5, sigma) for o in offsets]
-    return np.mean(seen, 0, dtype=np.float32)
+    return np.asarray(np.mean(seen, 0, dtype=np.float32))
 
 
 def _normal(x: NDArray[np.float64], sigma: float) -> NDArray[np.float64]:

@@ -11,7 +11,7 @@ import ssl
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from ipaddress import ip_address, ip_network
+from ipaddress import IPv4Network, IPv6Network, ip_address, ip_network
 from pathlib import Path
 
 from cryptography import x509
@@ -201,7 +201,8 @@ def _alternatives(names: Iterable[str], authority: x509.Certificate) -> list[x50
     constraints = authority.extensions.get_extension_for_class(x509.NameConstraints).value
     permitted = constraints.permitted_subtrees or []
     domains = [each.value for each in permitted if isinstance(each, x509.DNSName)]
-    networks = [each.value for each in permitted if isinstance(each, x509.IPAddress)]
+    vouched = [each.value for each in permitted if isinstance(each, x509.IPAddress)]
+    networks = [each for each in vouched if isinstance(each, IPv4Network | IPv6Network)]
     found: dict[x509.GeneralName, None] = {}
     for name in names:
         try:

@@ -189,7 +189,12 @@ class Front:
         """The first byte of a connection, which stays where it is. Without one the connection is closed."""
         client.setblocking(False)
         ready = self._loop.create_future()
-        self._loop.add_reader(client, lambda: ready.done() or ready.set_result(None))
+
+        def came() -> None:
+            if not ready.done():
+                ready.set_result(None)
+
+        self._loop.add_reader(client, came)
         try:
             async with asyncio.timeout(SILENCE):
                 await ready

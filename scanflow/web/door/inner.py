@@ -49,7 +49,7 @@ class Doors:
 
     def __init__(
         self,
-        app: Callable[..., Any],
+        app: Callable[..., Iterable[bytes]],
         ports: Mapping[Door, int],
         callers: Mapping[int, Caller],
         known: Callable[[str, str | None], bool],

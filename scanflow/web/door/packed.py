@@ -24,7 +24,7 @@ def _pack(response: Response) -> Response:
     if request.endpoint not in PACKED:
         return response
     response.vary.add("Accept-Encoding")
-    if response.status_code == 200 and request.method == "GET" and "gzip" in request.accept_encodings:
+    if response.status_code == 200 and request.method == "GET" and request.accept_encodings.quality("gzip"):
         response.direct_passthrough = False
         response.set_data(pack(response.get_data()))
         response.content_encoding = "gzip"

@@ -15,6 +15,10 @@ WORDS = "There is no room here for what was sent: the disk for temporary files i
 class Spooled(HTTPRequestParser):  # type: ignore[misc]
     """Reads a request to its end even where its body can't be kept: who still sends listens to no answer."""
 
+    error: Any
+    body_rcv: Any
+    path: str
+
     def parse_header(self, head: bytes) -> None:
         super().parse_header(head)
         if self.body_rcv is not None:
