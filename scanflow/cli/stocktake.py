@@ -162,8 +162,8 @@ def _look(shop: Shop, count_id: str, places: Sequence[str], number: int, photo: 
 
     try:
         content = photo.content or read_file(Path(photo.name))
-        known_by = {"key": f"{count_id}-{number}", "body": hashlib.sha256(content).hexdigest()}
-        shown = photographs.shown(shop.looking, shop.readers, content, **known_by)
+        key, body = f"{count_id}-{number}", hashlib.sha256(content).hexdigest()
+        shown = photographs.shown(shop.looking, shop.readers, content, key=key, body=body)
         named = replace(shown, place=place_of(Path(photo.name), places))
         if not any(text.text and slot_code.is_bin_like(text.text) for text in shown.texts):
             return Image(photo, shop.act(WHO, lambda unit: looks.look(unit, count_id, named)))

@@ -21,13 +21,13 @@ def again(
     """
     slot, section = cards.reprint(unit, code, text=text, lost=lost)
     try:
-        look = {"section_name": section.name, "colour": section.colour}
-        return sheet.sheets([slot.code], **look, paper=paper, grid=grid)
+        return sheet.sheets([slot.code], section_name=section.name, colour=section.colour, paper=paper, grid=grid)
     except DoesNotFit as error:
         raise Invalid("/grid", "does_not_fit", str(error)) from error
 
 
 def pdf(pages: Sequence[sheet.Page], code: str) -> bytes:
+    """The file of these pages."""
     out = BytesIO()
     draw.pdf(pages, out, title=f"Card {code}")
     return out.getvalue()

@@ -8,7 +8,6 @@ from scanflow.domain.orders.loaded import RefusedRow
 from scanflow.exchange.csv_table import Row, Table
 from scanflow.exchange.dates import DateOrder, read_date
 from scanflow.exchange.mapping import DATES, FIELDS, ColumnMapping, MappingError, date_order_of, missing
-from scanflow.workflow.orders.file import RefusedRow
 
 MAX_NUMBER = 100  # characters of an order's number or channel
 

@@ -18,6 +18,7 @@ def sign_in(unit: Unit, before: str, agent: str, address: str | None) -> str:
 
 
 def sign_out(unit: Unit, secret: str, address: str | None) -> None:
+    """One browser goes out; nothing where it was not signed in."""
     if unit.access.end_session(secret):
         unit.record(events.SignedOut(address=address))
 

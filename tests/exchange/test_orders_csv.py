@@ -8,11 +8,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.orders.loaded import RefusedRow
 from scanflow.exchange.csv_table import MAX_ROWS, FileError, Table, read_table
 from scanflow.exchange.dates import DateOrder
 from scanflow.exchange.mapping import FIELDS, ColumnMapping, MappingError, guess, missing
 from scanflow.exchange.orders_csv import Parsed, orders
-from scanflow.workflow.orders.file import RefusedRow
 
 HEADER = ",".join(FIELDS)
 CANONICAL = ColumnMapping({name: name for name in FIELDS})

@@ -32,8 +32,10 @@ def reprint(
     code = code.upper()
     shop = open_shop(data, database)
     try:
-        how = {"text": text, "lost": lost, "paper": page, "grid": grid}
-        pages = shop.act("scanflow reprint", lambda unit: card_file.again(unit, code, **how))
+        pages = shop.act(
+            "scanflow reprint",
+            lambda unit: card_file.again(unit, code, text=text, lost=lost, paper=page, grid=grid),
+        )
         write_whole(out, card_file.pdf(pages, code))
     except (Invalid, Missing, Refused, OSError) as error:
         raise click.ClickException(str(error)) from error

@@ -8,6 +8,8 @@ from enum import StrEnum
 
 
 class Role(StrEnum):
+    """What somebody may do."""
+
     OWNER = "owner"
     HELPER = "helper"
     PROGRAM = "program"

@@ -153,9 +153,9 @@ class Access:
 
     def _add(self, kind: str, name: str, role: Role, lasts: timedelta | None, agent: str = "") -> str:
         secret = secrets.token_urlsafe(32)
-        row = {"hash": hash_of(secret), "name": name, "role": role.value, "kind": kind, "made": self._at}
-        row |= {"expires": self._at + lasts if lasts else None, "seen": self._at if kind in BY_COOKIE else None}
-        self._connection.execute(insert(access), row | {"agent": agent[:LONGEST_AGENT]})
+        row = {"hash": hash_of(secret), "name": name, "role": role.value, "kind": kind, "agent": agent[:LONGEST_AGENT]}
+        expires, seen = self._at + lasts if lasts else None, self._at if kind in BY_COOKIE else None
+        self._connection.execute(insert(access), {**row, "made": self._at, "expires": expires, "seen": seen})
         return secret
 
     def _sweep(self) -> None:

@@ -128,8 +128,9 @@ def _kind(scan: events.Scanned) -> str | None:
 
 
 def _refused_at_bin(event: events.Told) -> TypeGuard[events.Scanned]:
-    is_scan = isinstance(event, events.Scanned)
-    return is_scan and not event.accepted and event.station == Station.BIN and bool(event.code)
+    if not isinstance(event, events.Scanned):
+        return False
+    return not event.accepted and event.station == Station.BIN and bool(event.code)
 
 
 def _table(station: str, spot: str) -> str:

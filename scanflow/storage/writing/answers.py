@@ -15,6 +15,7 @@ def find(connection: Connection, key: str) -> Row[Any] | None:
 
 
 def add(connection: Connection, key: str, body: str, status: int, location: str, answer: str) -> None:
+    """Keep what a call was answered."""
     row = {"key": key, "body": body, "status": status, "location": location, "answer": answer}
     connection.execute(insert(answers), row)
 
