@@ -84,7 +84,8 @@ def write_in_parts(work: Callable[[Unit], T | None]) -> T:
         raise Invalid("", error.code, REUSED) if error.code == "key_reused" else error from error
     if reply.replayed:
         raise _Again(once)
-    g.once, g.done = None, once
+    if once is not None:  # later writes of the same request have no key left
+        g.once, g.done = None, once
     return made[0]
 
 

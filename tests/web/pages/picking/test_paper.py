@@ -148,6 +148,18 @@ def test_a_round_is_entered_from_paper(app: Flask, shop: Shop, room: Furnished) 
     assert f"digit-{second}" in page and f"digit-{first}" not in page
 
 
+def test_a_sheet_of_several_stops_sent_again_gets_the_same_page(
+    client: FlaskClient, shop: Shop, room: Furnished
+) -> None:
+    """Each stop is a write of its own; the page that came of all of them is kept for the form's repeat."""
+    assert room.round is not None
+    stops = waiting(shop, room.round.id)[:3]
+    form = {f"digit-{number}": slot_code.calc_check_digit(code) for number, _, code in stops} | {"key": "sheet-1"}
+    first, again = (client.post(f"/rounds/{room.round.id}/paper", data=form) for _ in range(2))
+    assert (200, 200, first.text) == (first.status_code, again.status_code, again.text)
+    assert [LineState.PICKED] * 3 == [state(shop, line) for _, line, _ in stops]
+
+
 def test_a_card_without_a_check_is_scanned_in_its_basket(client: FlaskClient, shop: Shop, room: Furnished) -> None:
     """Where cards have no check digit, what is written down picks nothing, and the page says what does."""
     assert room.round is not None
