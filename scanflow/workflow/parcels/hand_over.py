@@ -37,8 +37,8 @@ def hand_over(unit: Unit, key: str, text: str) -> Answer:
     if known is not None:
         return known
     parcel, orders = _named(unit, text, body)
-    leaving = Leaving(bool(orders), parcel, lines_in(unit, parcel) if parcel else ())
     before = parcel is not None and parcel.state is ParcelState.HANDED_OVER
+    leaving = Leaving(bool(orders), parcel, _lines(unit, parcel, text) if parcel else ())
     reason = None if before else may_leave(leaving)
     since = clock(parcel.handed, unit.at, unit.settings.zone) if before and parcel and parcel.handed else ""
     if parcel is not None and reason is None and not before:
@@ -50,6 +50,15 @@ def hand_over(unit: Unit, key: str, text: str) -> Answer:
 def lines_in(unit: Unit, parcel: Parcel) -> tuple[Line, ...]:
     """The lines whose things left with the parcel, or will."""
     return unit.find(Line, parcel=parcel.id, state=LineState.RELEASED)
+
+
+def _lines(unit: Unit, parcel: Parcel, text: str) -> tuple[Line, ...]:
+    """The lines in it, and by a slip what is held in other parts of its orders: which part it is, no slip says."""
+    lines = lines_in(unit, parcel)
+    if not lines or parcel.state is ParcelState.HANDED_OVER or not slot_code.is_slip_like(text):
+        return lines
+    released = [line for name in parcel.orders for line in unit.find(Line, order=name, state=LineState.RELEASED)]
+    return (*lines, *(line for line in released if line.holds and line.parcel != parcel.id))
 
 
 def begin(unit: Unit) -> None:

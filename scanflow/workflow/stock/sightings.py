@@ -127,8 +127,17 @@ def _is_news(facts: Facts, slot: Slot, seen: Sighting) -> bool:
 
 
 def _still_here(unit: Unit, facts: Facts, parcel: Parcel) -> bool:
-    """Whether the card has not come back since its parcel closed, and the parcel has not left the house."""
-    return facts.slot.card is CardState.DUE and parcel.state is ParcelState.CLOSED and not gone(unit, parcel)
+    """Whether the card has not come back since its parcel closed, and a parcel of its order has not left the house.
+
+    The parts of an order have one slip: which of them counts as gone by it may be the other one.
+    """
+    if facts.slot.card is not CardState.DUE or facts.line is None:
+        return False
+    parts = {line.parcel for line in unit.find(Line, order=facts.line.order) if line.parcel} | {parcel.id}
+    return any(
+        each.state is ParcelState.CLOSED and not gone(unit, each)
+        for each in (must(unit, Parcel, name) for name in parts)
+    )
 
 
 def gone(unit: Unit, parcel: Parcel) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import UTC, datetime, timedelta
 from typing import Any
 
 import pytest
@@ -151,6 +152,26 @@ def test_lines_that_went_in_another_parcel_are_told_apart(calls: Calls) -> None:
     for parcel in (one, two):
         lines = calls.get(f"/api/parcels/{parcel['id']}")["lines"]
         assert [one["id"], two["id"], None] == [line["parcel"] for line in lines]
+
+
+def test_what_was_read_of_one_part_keeps_the_other_here(calls: Calls, shop: Shop) -> None:
+    """Two boxes of an order have one slip: a card read on a shelf stops the last of them, until a person has looked."""
+    calls.section()
+    stays, order = calls.picked("1001", 2)
+    for stay in stays:
+        parcel = calls.post("/api/parcels", 201, orders=[order["id"]])
+        if calls.scan("table", stay["code"])["parcel_state"] == "open":
+            calls.post(f"/api/parcels/{parcel['id']}/close", partial=True)
+    first = leave(calls, parcel["slip"])
+    shelf = calls.scan("shelf", stays[0]["code"], bin="A-1-1")
+    shop.clock = lambda: datetime.now(UTC) + timedelta(minutes=1)
+    second = leave(calls, parcel["slip"], "out-2")
+    assert ("accepted", "refused", "refused") == (first["verdict"], shelf["verdict"], second["verdict"])
+    assert ("held", stays[0]["code"]) == (second["reason"], second["code"])
+    calls.post(f"/api/lines/{second['line']}/settle")
+    assert ("accepted", parcel["id"]) == tuple(
+        leave(calls, parcel["slip"], "out-3")[name] for name in ("verdict", "parcel")
+    )
 
 
 def test_where_boxes_close_by_their_slips_no_card_closes_one(calls: Calls, shop: Shop) -> None:
