@@ -509,10 +509,16 @@ class Person(Seller):
         self.world.hand_over(box)
 
     def stays_here(self, box: Box, answer: Json) -> None:
+        """It is opened again; where a number is another thing's by now, what is wanted no more is taken back."""
         if self.open_again(box):
             self.settle_all()
             if box in self.world.boxes and not box.closed:
                 self.finish(box)
+            return
+        for sale in box.sales:
+            self.take_back(sale, [each for each in sale.bought if each.off])
+        if not box.things:
+            self.world.boxes.remove(box)
 
     # the end of the day
 

@@ -138,18 +138,20 @@ class Seller(Stockroom):
         those = [bought] if bought else sale.bought
         for each in those:
             each.off |= not each.delivered
+        box = self.box_of(sale, closed=True)
+        if box is not None and self.believes(sale):
+            return
         status, _ = self.calls.form(f"/orders/{sale.id}/cancel", **fields)
         for each in those:
             self.wants_no_more(each)
-        box = self.box_of(sale, closed=True)
-        if status != 303 and box is not None and not self.believes(sale):
+        if status != 303 and box is not None and not box.gone:
             if self.open_again(box):
                 self.calls.form(f"/orders/{sale.id}/cancel", **fields)
             else:
                 self.take_back(sale, those)
 
     def believes(self, sale: Sale) -> bool:
-        """Whether a page that says that the order has left is believed, though its box stands here."""
+        """Whether a person thinks that the order has left, and tells nobody, though its box stands here."""
         return False
 
     def take_back(self, sale: Sale, those: list[Bought]) -> None:
@@ -165,6 +167,7 @@ class Seller(Stockroom):
             if status != 303:
                 self.tally.refused_call(f"take back: {status}", card.code)
                 continue
+            self.world.take_off(bought.thing)
             self.stored(bought.thing, card, location)
             if not bought.off:
                 self.calls.form(f"/lines/{line['id']}/send-again")
