@@ -9,7 +9,6 @@ from rehearsal.service import Json
 from rehearsal.told import Told
 from rehearsal.world import Bought, Box, Sale, Thing
 
-KIND = "yesterday's backup restored"
 LIVE = ("unbound", "waiting", "picked", "packed", "short")
 
 

@@ -197,12 +197,17 @@ class Slipping(StockSlips):
         super().choose(sale, bought, line)
 
     def report_missing(self) -> None:
-        """Somebody looks into the wrong bin, and says that a thing of an order is missing."""
-        for order in self.listed("waiting", "picking") if "reported missing and there" in self.habit.chances else ():
+        """Somebody looks into the wrong bin or basket, and says of a thing that it is missing, or another one."""
+        kinds = {"reported missing and there", "right thing doubted in its basket"}
+        for order in self.listed("waiting", "picking") if kinds & set(self.habit.chances) else ():
             for line in order["lines"]:
                 thing = self.world.record.get(line["code"] or "")
-                if line["state"] in ("waiting", "picked") and thing and self.slips("reported missing and there", thing):
+                if thing is None or line["state"] not in ("waiting", "picked"):
+                    continue
+                if self.slips("reported missing and there", thing):
                     self.miss(line["id"], line["code"])
+                elif line["state"] == "picked" and self.slips("right thing doubted in its basket", thing):
+                    self.not_this(line["id"], line["code"])
 
     # the door
 
