@@ -103,7 +103,15 @@ def of_guards(lives: Iterable[Found]) -> None:
         shows = [name for name in ("escapes", "broken") if without[name] > with_all[name]]
         shows += [f"more {name}" for name in ("wrong", "amiss") if _more(without[name], with_all[name])]
         says = ", ".join(shows) or f"nothing: {BEHIND.get(guard, 'and nothing known stands behind it')}"
-        print(f"{guard:30} {len(shops):5} {figures}  {says}")
+        later = _caught([found[shop] for shop in shops]) - _caught([whole[shop] for shop in shops])
+        where = ", ".join(f"{name} {count}" for name, count in later.most_common(2))
+        print(f"{guard:30} {len(shops):5} {figures}  {says}{f'; caught instead: {where}' if where else ''}")
+
+
+def _caught(lives: Iterable[Found]) -> Counter[str]:
+    """Where the slips of shops of one kind were caught first."""
+    slips = [slip for life in lives for slip in life["slips"] if slip["kind"] == life["for"]]
+    return Counter(slip["caught"] or "nowhere" for slip in slips)
 
 
 def _more(one: int, other: int) -> bool:

@@ -136,6 +136,8 @@ BEHIND = {
     "bin: already_packed": "it stays packed; its reading holds its line all the same",
     "table: already_released": "nothing stands in its slot: slot_free is next",
     "table: slot_free": "no line wants it: not_ordered is next",
+    "table: not_ordered": "where things are scanned at their bins, not_picked is next",
+    "table: cancelled": "what lies in no basket is refused by not_picked",
     "table: held": "no parcel closes over a held line, and the door asks again",
     "table: already_packed": "packed once more it is packed; the guard says so",
     "table: not_picked": "the right card at the right parcel is the right thing; the guard keeps rounds true",
