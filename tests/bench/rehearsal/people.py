@@ -493,6 +493,9 @@ class Person(Seller):
     def hand_over_one(self, box: Box) -> None:
         text, told = box.label.text if box.label else (box.slip or box.sale).slip, self.told.so_far()
         _, answer = self.calls.post("/api/hand-over", key=self.calls.key(), text=text)
+        if "verdict" not in answer:
+            self.tally.refused_call(f"hand-over: {answer.get('code')}", answer.get("detail", ""))
+            return
         self.tally.scanned("hand-over", answer, self.calls.now)
         if answer["verdict"] == "accepted":
             self.leaves(box, answer["parcel"], told)

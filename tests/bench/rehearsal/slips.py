@@ -19,6 +19,7 @@ KINDS: dict[str, float] = {
     "bare slot code in the listing": 0.3,
     "sold twice": 0.25,
     "cancelled by the buyer": 0.15,
+    "cancelled by the buyer after the pick": 0.2,
     "believed that it has left": 1.0,
     "line changed and sent again": 0.3,
     "line gone from the order sent again": 0.3,
@@ -107,7 +108,7 @@ SHOWS = {
     "table: no_parcel": "scanned before the box was opened",
     "table: slot_free": "card hung without a scan",
     "table: not_ordered": "neighbour taken after the right scan",
-    "table: cancelled": "cancelled by the buyer",
+    "table: cancelled": "cancelled by the buyer after the pick",
     "table: other_order": "wrong order's box opened",
     "table: held": "right thing doubted in its basket",
     "table: not_picked": "picked without a scan",
@@ -145,6 +146,7 @@ BEHIND = {
     "shelf: slot_free": "what was read on a shelf keeps its parcel here; a count finds what has no account",
     "shelf: wrong_bin": "the reading is kept all the same, and the next round goes where it was",
     "hand-over: unknown_code": "it names no parcel: not_closed is next",
+    "hand-over: not_closed": "its table of lives has no such step",
     "hand-over: cancelled": "it is a hold of its line: held is next",
 }
 """What stands behind a guard whose loss shows nothing."""

@@ -197,8 +197,9 @@ class Slipping(StockSlips):
         super().choose(sale, bought, line)
 
     def report_missing(self) -> None:
-        """Somebody looks into the wrong bin or basket, and says of a thing that it is missing, or another one."""
-        kinds = {"reported missing and there", "right thing doubted in its basket"}
+        """Between round and table somebody says of a thing that it is missing, or another; or a buyer thinks again."""
+        late = "cancelled by the buyer after the pick"
+        kinds = {"reported missing and there", "right thing doubted in its basket", late}
         for order in self.listed("waiting", "picking") if kinds & set(self.habit.chances) else ():
             for line in order["lines"]:
                 thing = self.world.record.get(line["code"] or "")
@@ -208,6 +209,9 @@ class Slipping(StockSlips):
                     self.miss(line["id"], line["code"])
                 elif line["state"] == "picked" and self.slips("right thing doubted in its basket", thing):
                     self.not_this(line["id"], line["code"])
+                elif line["state"] == "picked" and self.slips(late, thing):
+                    sale = self.sale_of(order)
+                    self.cancel(sale, next(each for each in sale.bought if each.line == line["id"]))
 
     # the door
 
