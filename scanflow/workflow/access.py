@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from datetime import datetime
+
 from scanflow.domain import events
 from scanflow.domain.access import LinkSpent, Role, Visitor, agents
 from scanflow.domain.access.names import SINGLE, BadName, NameTaken, fit
@@ -15,6 +18,12 @@ def sign_in(unit: Unit, before: str, agent: str, address: str | None) -> str:
     unit.access.end_session(before)
     unit.record(events.SignedIn(address=address, browser=agents.words(agent)))
     return unit.access.make_session(OWNER, agent)
+
+
+def refused(unit: Unit, tries: Mapping[str, tuple[datetime, int]]) -> None:
+    """Wrong passwords, by address: since when, and how many."""
+    for address, (since, count) in tries.items():
+        unit.record(events.SignInRefused(address=address, tries=count, since=since.isoformat()))
 
 
 def sign_out(unit: Unit, secret: str, address: str | None) -> None:

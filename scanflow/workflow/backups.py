@@ -111,3 +111,8 @@ def _change(unit: Unit, path: str, how: Callable[[Place], Place]) -> Place:
 def _set(unit: Unit, new: Backups) -> None:
     unit.set_settings(replace(unit.settings, backups=new))
     unit.record(events.BackupsSet(**asdict(new)))
+
+
+def downloaded(unit: Unit, backup: str) -> None:
+    """A backup left as a file, for whoever has it now."""
+    unit.record(events.BackupDownloaded(backup=backup))

@@ -24,7 +24,7 @@ from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.storage.writing import failing
 from scanflow.vision.workers import Readers
-from scanflow.web import create_app
+from scanflow.web import create_app, once
 
 FULL = failing.WORDS[failing.FULL]
 
@@ -99,13 +99,13 @@ def test_what_was_done_is_not_said_to_have_failed(kept: Shop, monkeypatch: pytes
     client, person = client_of(app, kept, Role.OWNER), app.test_client()
     Calls(client).section(slots=1)
     form = signed_in(kept, person) | {"key": "form1"}
-    answer = Shop.answer
+    answer = once.answer
 
     def full(shop: Shop, *more: object) -> None:
         with small_disk.full(None):
             answer(shop, *more)  # type: ignore[arg-type]
 
-    monkeypatch.setattr(Shop, "answer", full)
+    monkeypatch.setattr(once, "answer", full)
     said = person.post("/sections/D/slots", data={**form, "count": "2"})
     with kept.looking() as unit:
         slots = len(unit.find(Slot, section="D"))

@@ -45,8 +45,7 @@ def worth_reading(app: Flask, environ: dict[str, Any]) -> int:
 
 def _limit() -> None:
     most = largest()
-    request.max_content_length = most
-    request.max_form_memory_size = min(most, USUAL)
+    request.max_content_length = request.max_form_memory_size = most  # a file may travel on in a field
     if (request.content_length or 0) > most:
         raise Problem(413, "too_large", f"This is too large: at most {most // 1024} kB are taken here. Send less.")
 

@@ -5,11 +5,10 @@ from __future__ import annotations
 import threading
 from datetime import datetime, timedelta
 
-from scanflow.domain import events
 from scanflow.house import Job
 from scanflow.shop import Shop
-from scanflow.storage.unit import SqlUnit
 from scanflow.web.door.addresses import network
+from scanflow.workflow import access
 
 MINUTE = timedelta(minutes=1)
 OTHERS = "others"
@@ -38,12 +37,8 @@ class Refused:
         with self._lock:
             told, self._tries = self._tries, {}
 
-        def work(unit: SqlUnit) -> None:
-            for address, (since, tries) in told.items():
-                unit.record(events.SignInRefused(address=address, tries=tries, since=since.isoformat()))
-
         if told:
-            shop.act("scanflow", work)
+            shop.act("scanflow", lambda unit: access.refused(unit, told))
 
     def job(self) -> Job:
         """Tells of them each minute."""

@@ -34,3 +34,9 @@ def test_files(client: FlaskClient) -> None:
     for path, field in FILES.items():
         answer = client.post(path, data={field: (io.BytesIO(bytes(2_000_000)), "x.jpg")})
         assert answer.status_code not in (405, 413), path
+
+
+def test_a_file_in_a_field(client: FlaskClient) -> None:
+    """Between its two steps a file of orders travels in a field of the form, which may be as large as the file."""
+    answer = client.post("/orders/load", data={"carried": "A" * 2_000_000}, content_type="multipart/form-data")
+    assert (422, True) == (answer.status_code, "Choose a file first." in answer.text)

@@ -27,11 +27,7 @@ MOST = 50
 
 
 @page(blueprint, "GET", "/account")
-def show() -> ResponseReturnValue:
-    return _show("", 200)
-
-
-def _show(said: str, status: int) -> ResponseReturnValue:
+def show(said: str = "", status: int = 200) -> ResponseReturnValue:
     unit = room()
     sessions = look(access_rows.sessions, unit.at)
     here = next((each for each in sessions if each.n == visitor().n), None)
@@ -53,19 +49,19 @@ def change() -> ResponseReturnValue:
     before = room().access.password_hash()
     try:
         if not is_password(request.form.get("current", "")):
-            return _show("That is not the password you have now. Nothing was changed. Write it again.", 401)
+            return show("That is not the password you have now. Nothing was changed. Write it again.", 401)
         password = new_password()
     except Problem as problem:
-        return _show(problem.detail, problem.status)
+        return show(problem.detail, problem.status)
     except WeakPassword as error:
-        return _show(str(error), 422)
+        return show(str(error), 422)
     mine, address = visitor().n, request.remote_addr
     return _done(lambda unit: access.change_password(unit, before, password, mine, address))
 
 
 def _done(work: Callable[[Unit], object]) -> ResponseReturnValue:
     said, status = act(work)
-    return _show(said, status) if said else redirect(url_for("account_page.show", _anchor="sessions"), 303)
+    return show(said, status) if said else redirect(url_for("account_page.show", _anchor="sessions"), 303)
 
 
 @page(blueprint, "POST", "/account/sessions/end")

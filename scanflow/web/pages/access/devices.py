@@ -36,11 +36,7 @@ def reached_at() -> list[str]:
 
 
 @page(blueprint, "GET", "/devices", live=True)
-def show() -> ResponseReturnValue:
-    return _show("", 200)
-
-
-def _show(said: str, status: int) -> ResponseReturnValue:
+def show(said: str = "", status: int = 200) -> ResponseReturnValue:
     rows = look(access_rows.named, room().at)
     found = authority()
     shown = {
@@ -59,7 +55,7 @@ def pair() -> ResponseReturnValue:
     """A new link; the one before stops working. Only its hash is kept, so it can be shown here and never again."""
     reached = reached_at()
     if not reached:
-        return _show("No phone can reach this service yet.", 409)
+        return show("No phone can reach this service yet.", 409)
     wanted = request.form.get("address")
     at = wanted if wanted in reached else reached[0]
     link = at + url_for("pairing.show", secret=write_untold(visitor().name, access.pairing_link))
@@ -85,4 +81,4 @@ def revoke() -> ResponseReturnValue:
 
 def _done(work: Callable[[Unit], object]) -> ResponseReturnValue:
     said, status = act(work)
-    return _show(said, status) if said else redirect(url_for("device_page.show"), 303)
+    return show(said, status) if said else redirect(url_for("device_page.show"), 303)

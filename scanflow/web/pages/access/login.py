@@ -126,11 +126,7 @@ def enter() -> ResponseReturnValue:
 
 
 @page(blueprint, "GET", "/set-up/<secret>", roles=ANYONE)
-def set_up_page(secret: str) -> ResponseReturnValue:
-    return _set_up_form(secret, "", 200)
-
-
-def _set_up_form(secret: str, said: str, status: int) -> ResponseReturnValue:
+def set_up_page(secret: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     good = room().access.visitor("setup", secret) is not None
     status = status if good else 410
     shown = {"said": said, "good": good, "shortest": SHORTEST_PASSWORD, "exposed": exposed()}
@@ -144,9 +140,9 @@ def set_up(secret: str) -> ResponseReturnValue:
         password = new_password()
         write_untold(SINGLE, lambda unit: access.set_up(unit, secret, password, request.remote_addr))
     except WeakPassword as error:
-        return _set_up_form(secret, str(error), 422)
+        return set_up_page(secret, str(error), 422)
     except LinkSpent:
-        return _set_up_form(secret, "", 410)
+        return set_up_page(secret, "", 410)
     return _owner("/")
 
 

@@ -35,12 +35,8 @@ def proposed(agent: UserAgent, taken: set[str]) -> str:
 
 
 @page(blueprint, "GET", "/pair/<secret>", roles=ANYONE)
-def show(secret: str) -> ResponseReturnValue:
+def show(secret: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     """Only looking at a link, as previews of links do, doesn't use it up."""
-    return _form(secret, "", 200)
-
-
-def _form(secret: str, said: str, status: int) -> ResponseReturnValue:
     good = room().access.visitor("pairing", secret) is not None
     name = request.form.get("name") or proposed(request.user_agent, look(access_rows.taken_names))
     shown = {"good": good, "device": name, "said": said, "longest": LONGEST_NAME, "known": greet()}
@@ -57,6 +53,6 @@ def use(secret: str) -> ResponseReturnValue:
         device = write_untold(name, lambda unit: access.pair(unit, secret, name, before, agent, address))
         return come_in(device, access_rows.DEVICE, "/")
     except BadName as error:
-        return _form(secret, str(error), 409 if isinstance(error, NameTaken) else 422)
+        return show(secret, str(error), 409 if isinstance(error, NameTaken) else 422)
     except LinkSpent:
-        return _form(secret, "", 410)
+        return show(secret, "", 410)

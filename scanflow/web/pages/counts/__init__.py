@@ -255,11 +255,7 @@ def _begun(count: Stocktake) -> ResponseReturnValue:
 
 
 @page(blueprint, "GET", "/counts/<id>", roles=STAFF, live=True)
-def show(id: str) -> ResponseReturnValue:
-    return _show(id, "", 200)
-
-
-def _show(id: str, said: str, status: int) -> ResponseReturnValue:
+def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     unit = room()
     count = _there(unit, id)
     if count.state is StocktakeState.CLOSED:
@@ -438,10 +434,10 @@ def picture(id: str, key: str) -> ResponseReturnValue:
 def close(id: str) -> ResponseReturnValue:
     """Write the report; from then on nothing more is looked into."""
     said, status = act(lambda unit: stocktake_report.close(unit, id))
-    return _show(id, said, status) if said else redirect(url_for("count_report.show", id=id), 303)
+    return show(id, said, status) if said else redirect(url_for("count_report.show", id=id), 303)
 
 
 @page(blueprint, "POST", "/counts/<id>/cancel", roles=STAFF)
 def cancel(id: str) -> ResponseReturnValue:
     said, status = act(lambda unit: stocktakes.cancel(unit, id))
-    return _show(id, said, status) if said else redirect(url_for("count_page.index", cancelled=id), 303)
+    return show(id, said, status) if said else redirect(url_for("count_page.index", cancelled=id), 303)

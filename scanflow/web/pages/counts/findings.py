@@ -76,11 +76,7 @@ class Refusal:
 
 
 @page(blueprint, "GET", "/counts/<id>/findings", roles=STAFF, live=True)
-def show(id: str) -> ResponseReturnValue:
-    return _show(id, "", 200)
-
-
-def _show(id: str, said: str, status: int, refused: Refusal | None = None) -> ResponseReturnValue:
+def show(id: str, said: str = "", status: int = 200, refused: Refusal | None = None) -> ResponseReturnValue:
     unit = room()
     now = stocktakes.state(unit, id)
     todo = _todo(now)
@@ -202,7 +198,7 @@ def resolve(id: str) -> ResponseReturnValue:
     count_rights.admit(way.how)
     said, status = act(lambda unit: resolving.resolve(unit, id, words["finding"], way))
     if said:
-        return _show(id, "", status, Refusal(words["finding"], way.how, said, form))
+        return show(id, "", status, Refusal(words["finding"], way.how, said, form))
     return _on(id, form.get("at", -1, type=int))
 
 
@@ -215,7 +211,7 @@ def undo(id: str) -> ResponseReturnValue:
         resolving.undo(unit, id, finding)
 
     said, status = act(work)
-    return _show(id, said, status) if said else _on(id, finding)
+    return show(id, said, status) if said else _on(id, finding)
 
 
 def _on(id: str, to: int | str) -> ResponseReturnValue:

@@ -20,11 +20,7 @@ blueprint = Blueprint("count_report", __name__)
 
 
 @page(blueprint, "GET", "/counts/<id>/report", roles=STAFF)
-def show(id: str) -> ResponseReturnValue:
-    return _show(id, "", 200)
-
-
-def _show(id: str, said: str, status: int) -> ResponseReturnValue:
+def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     unit = room()
     count = must(unit, Stocktake, id)
     since = len(unit.find(Resolved, stocktake=id))
@@ -57,4 +53,4 @@ def _show(id: str, said: str, status: int) -> ResponseReturnValue:
 def forget(id: str) -> ResponseReturnValue:
     """Delete the photos of a count for good."""
     said, status = act(lambda unit: stocktakes.forget_photos(unit, id))
-    return _show(id, said, status) if said else redirect(url_for("count_report.show", id=id), 303)
+    return show(id, said, status) if said else redirect(url_for("count_report.show", id=id), 303)

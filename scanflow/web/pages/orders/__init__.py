@@ -41,11 +41,7 @@ def index() -> ResponseReturnValue:
 
 
 @page(blueprint, "GET", "/orders/<id>", roles=STAFF, live=True)
-def show(id: str) -> ResponseReturnValue:
-    return _show(id, "", 200)
-
-
-def _show(id: str, said: str, status: int) -> ResponseReturnValue:
+def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     unit = room()
     order = unit.get(Order, id)
     rows = look(order_views.order_lines, id)
@@ -70,7 +66,7 @@ def cancel(id: str) -> ResponseReturnValue:
 def _done(order: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
     said, status = act(work)
     if said:
-        return _show(order, said, status)
+        return show(order, said, status)
     return redirect(url_for("order_page.show", id=order), 303)
 
 
@@ -80,7 +76,7 @@ def pack(id: str) -> ResponseReturnValue:
     table = request.form.get("table") or "main"
     said, status = act(lambda unit: parcels.open_parcel(unit, [id], table))
     if said:
-        return _show(id, said, status)
+        return show(id, said, status)
     return redirect(url_for("table_page.show", table=table), 303)
 
 
@@ -92,11 +88,7 @@ def _line(id: str) -> Any:
 
 
 @page(blueprint, "GET", "/lines/<id>")
-def settle_page(id: str) -> ResponseReturnValue:
-    return _settle(id, "", 200)
-
-
-def _settle(id: str, said: str, status: int) -> ResponseReturnValue:
+def settle_page(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     """Each hold of a line with its own way on; the thing is chosen anew where it may be another one."""
     line = _line(id)
     words = request.args.get("q", "").strip()
@@ -150,7 +142,7 @@ def _hold() -> Hold | None:
 def _settled(id: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
     said, status = act(work)
     if said:
-        return _settle(id, said, status)
+        return settle_page(id, said, status)
     line = _line(id)
     if stands_still(line) and line.state in LIVE | {LineState.UNBOUND, LineState.RELEASED}:
         return redirect(url_for("order_page.settle_page", id=id), 303)
@@ -190,7 +182,7 @@ def take_back(id: str) -> ResponseReturnValue:
     line, text, made = _line(id), request.form.get("text", "").strip(), list[str]()
     said, status = act(lambda unit: made.append(stock.take_back(unit, id, text).id))
     if said:
-        return _show(str(line.order), said, status)
+        return show(str(line.order), said, status)
     return redirect(url_for("put_away.stored", id=made[0]), 303)
 
 
@@ -208,7 +200,7 @@ def _changed(id: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
     line = _line(id)
     said, status = act(work)
     if said:
-        return _show(str(line.order), said, status)
+        return show(str(line.order), said, status)
     walk, table = request.form.get("round"), request.form.get("table")
     if walk:
         return redirect(url_for("round_page.show", id=walk), 303)

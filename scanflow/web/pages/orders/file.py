@@ -48,11 +48,7 @@ class Outcome:
 
 
 @page(blueprint, "GET", "/orders/load")
-def show() -> ResponseReturnValue:
-    return _choose("", 200)
-
-
-def _choose(said: str, status: int) -> ResponseReturnValue:
+def show(said: str = "", status: int = 200) -> ResponseReturnValue:
     return render("orders/file_choose.html", said=said), status
 
 
@@ -62,7 +58,7 @@ def load() -> ResponseReturnValue:
         data = _file()
         table = csv_table.read_table(data)
     except FileError as error:
-        return _choose(str(error), 422)
+        return show(str(error), 422)
     columns = _columns(table)
     name = request.form.get("name", "").strip()[:64]
     said = ""

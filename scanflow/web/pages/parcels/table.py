@@ -77,15 +77,7 @@ def read(name: str, *, scan_at_bin: bool) -> Table:
 
 
 @page(blueprint, "GET", "/table", roles=STAFF, live=True, menu=Entry(5, "Table", "b"))
-def show() -> ResponseReturnValue:
-    return _show("", 200)
-
-
-def _name() -> str:
-    return (request.values.get("table") or "main")[:64]
-
-
-def _show(said: str, status: int) -> ResponseReturnValue:
+def show(said: str = "", status: int = 200) -> ResponseReturnValue:
     name = _name()
     table = read(name, scan_at_bin=room().settings.scan_at_bin)
     here = url_for("table_page.show", table=name)
@@ -101,9 +93,13 @@ def _show(said: str, status: int) -> ResponseReturnValue:
     ), status
 
 
+def _name() -> str:
+    return (request.values.get("table") or "main")[:64]
+
+
 def _done(work: Callable[[Unit], object]) -> ResponseReturnValue:
     said, status = act(work)
-    return _show(said, status) if said else redirect(url_for("table_page.show", table=_name()), 303)
+    return show(said, status) if said else redirect(url_for("table_page.show", table=_name()), 303)
 
 
 @page(blueprint, "POST", "/table/open", roles=STAFF)

@@ -31,11 +31,7 @@ MOST = 100
 
 
 @page(blueprint, "GET", "/rounds", roles=STAFF, live=True, menu=Entry(4, "Rounds", "r"))
-def index() -> ResponseReturnValue:
-    return _index("", 200)
-
-
-def _index(said: str, status: int) -> ResponseReturnValue:
+def index(said: str = "", status: int = 200) -> ResponseReturnValue:
     counts = look(room_views.counts)
     shown = {"rounds": look(round_views.open_rounds), "counts": counts, "things": round_of(counts["waiting"])}
     return render("picking/rounds.html", **shown, most=MOST, said=said), status
@@ -53,16 +49,12 @@ def start() -> ResponseReturnValue:
     made: list[Round] = []
     said, status = act(lambda unit: made.append(rounds.open_round(unit, chosen, most=None if chosen else MOST)[0]))
     if said:
-        return _index(said, status)
+        return index(said, status)
     return redirect(url_for("round_page.show", id=made[0].id), 303)
 
 
 @page(blueprint, "GET", "/rounds/<id>", roles=STAFF, live=True)
-def show(id: str) -> ResponseReturnValue:
-    return _show(id, "", 200)
-
-
-def _show(id: str, said: str, status: int) -> ResponseReturnValue:
+def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     walk = look(round_views.round_, id)
     if walk is None:
         raise Problem(404, "not_found", "There is no such round.")
@@ -128,5 +120,5 @@ def _listed(stop: Any, spot: Spot, round_id: str) -> dict[str, Any]:
 def close(id: str) -> ResponseReturnValue:
     said, status = act(lambda unit: rounds.close_round(unit, id))
     if said:
-        return _show(id, said, status)
+        return show(id, said, status)
     return redirect(url_for("table_page.show"), 303)

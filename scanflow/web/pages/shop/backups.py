@@ -10,7 +10,6 @@ from pathlib import Path
 from flask import Blueprint, Response, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
-from scanflow.domain import events
 from scanflow.domain.backups import Place
 from scanflow.keeper import make_folder
 from scanflow.storage import backups as copies
@@ -31,11 +30,7 @@ CHUNK = 64 * 1024
 
 
 @page(blueprint, "GET", "/backups")
-def show() -> ResponseReturnValue:
-    return _show("", 200)
-
-
-def _show(said: str, status: int) -> ResponseReturnValue:
+def show(said: str = "", status: int = 200) -> ResponseReturnValue:
     keeper = shop().keeper
     unit = room()
     known, seq, now = unit.settings.backups, unit.seq, unit.at
@@ -58,7 +53,7 @@ def _show(said: str, status: int) -> ResponseReturnValue:
 
 def _done(work: Callable[[Unit], object]) -> ResponseReturnValue:
     said, status = act(work)
-    return _show(said, status) if said else _back()
+    return show(said, status) if said else _back()
 
 
 def _back() -> ResponseReturnValue:
@@ -84,7 +79,7 @@ def add() -> ResponseReturnValue:
         write(lambda unit: backups.add(unit, found, _own()))
     except (Invalid, Refused) as error:
         refusal = of(error)
-        return _show(refusal.detail, refusal.status)
+        return show(refusal.detail, refusal.status)
     shop().keeper.look()
     return _back()
 
@@ -149,7 +144,7 @@ def try_key() -> ResponseReturnValue:
         return _key_page(path, recipient, f"{error} Nothing has changed.", status=422)
     said, status = act(lambda unit: _encrypt(unit, path, recipient))
     if said:
-        return _show(said, status)
+        return show(said, status)
     shop().keeper.try_key(_place(path), typed, visitor().name)
     return _back()
 
@@ -177,7 +172,7 @@ def download() -> ResponseReturnValue:
         raise Problem(404, "not_found", "There is no backup yet. Make one, then download it.")
     place, backup = found
     if request.method == "GET":
-        write(lambda unit: unit.record(events.BackupDownloaded(backup=backup.name)))
+        write(lambda unit: backups.downloaded(unit, backup.name))
     name = f"scanflow-{backup.name.partition('.')[0]}{'-encrypted' if backup.encrypted else ''}.zip"
     headers = {"Content-Disposition": f'attachment; filename="{name}"'}
     return Response(_packed(place, backup), mimetype="application/zip", headers=headers)

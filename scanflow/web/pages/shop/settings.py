@@ -21,11 +21,7 @@ blueprint = Blueprint("settings_page", __name__)
 
 
 @page(blueprint, "GET", "/settings", menu=Entry(14, "Settings", "s"))
-def show() -> ResponseReturnValue:
-    return _show("", 200)
-
-
-def _show(said: str, status: int) -> ResponseReturnValue:
+def show(said: str = "", status: int = 200) -> ResponseReturnValue:
     sections = look(room_views.section_list)
     racks = look(room_views.rack_list)
     used = {section.colour for section in sections}
@@ -37,7 +33,7 @@ def _show(said: str, status: int) -> ResponseReturnValue:
 
 def _done(part: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
     said, status = act(work)
-    return _show(said, status) if said else redirect(url_for("settings_page.show", _anchor=part), 303)
+    return show(said, status) if said else redirect(url_for("settings_page.show", _anchor=part), 303)
 
 
 @page(blueprint, "POST", "/settings")

@@ -53,11 +53,7 @@ class Walks:
 
 
 @page(blueprint, "GET", "/room", roles=STAFF, menu=Entry(10, "Room", "m"))
-def show() -> ResponseReturnValue:
-    return _show("", 200)
-
-
-def _show(said: str, status: int) -> ResponseReturnValue:
+def show(said: str = "", status: int = 200) -> ResponseReturnValue:
     unit = room()
     racks, bins, sections = unit.find(Rack), unit.find(Bin), unit.find(Section)
     visits = look(plan_views.left_since, unit.at - PAST)
@@ -95,7 +91,7 @@ def measure() -> ResponseReturnValue:
     """Keep what racks and bins measure: the room is drawn and walked by it."""
     measured = _given(request.form, Measured())
     said, status = act(lambda unit: stock.measure_racks(unit, measured))
-    return _show(said, status) if said else redirect(url_for("room_page.show"), 303)
+    return show(said, status) if said else redirect(url_for("room_page.show"), 303)
 
 
 @page(blueprint, "GET", "/room/anew")

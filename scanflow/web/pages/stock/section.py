@@ -50,11 +50,7 @@ class Plan:
 
 
 @page(blueprint, "GET", "/sections/<code>", roles=STAFF, live=True)
-def show(code: str) -> ResponseReturnValue:
-    return _show(code, "", 200)
-
-
-def _show(code: str, said: str, status: int) -> ResponseReturnValue:
+def show(code: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     unit = room()
     row = next((each for each in look(room_views.section_list) if each.code == code), None)
     if row is None:
@@ -147,4 +143,4 @@ def add_slots(code: str) -> ResponseReturnValue:
         stock.add_slots(unit, code, typed.whole(request.form, "count", "More slots", 1, MOST))
 
     said, status = act(work)
-    return _show(code, said, status) if said else redirect(url_for("section_page.show", code=code), 303)
+    return show(code, said, status) if said else redirect(url_for("section_page.show", code=code), 303)

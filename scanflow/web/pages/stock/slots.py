@@ -59,11 +59,7 @@ def _to_put_back(section: str) -> tuple[Rows, int]:
 
 
 @page(blueprint, "GET", "/slots/<code>", roles=STAFF, live=True)
-def show(code: str) -> ResponseReturnValue:
-    return _show(code, "", 200)
-
-
-def _show(code: str, said: str, status: int, looked: str = "") -> ResponseReturnValue:
+def show(code: str, said: str = "", status: int = 200, looked: str = "") -> ResponseReturnValue:
     """`looked`: the text of a card without a check, that is asked for once more."""
     slot = look(slot_views.slot, code)
     if slot is None:
@@ -79,14 +75,14 @@ def _show(code: str, said: str, status: int, looked: str = "") -> ResponseReturn
 @page(blueprint, "POST", "/slots/<code>/lost", roles=STAFF)
 def lose_card(code: str) -> ResponseReturnValue:
     said, status = act(lambda unit: stock.lose_card(unit, code))
-    return _show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
+    return show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
 
 
 @page(blueprint, "POST", "/slots/<code>/destroyed")
 def destroyed(code: str) -> ResponseReturnValue:
     """Of two cards of the slot one is left."""
     said, status = act(lambda unit: cards.destroyed(unit, code))
-    return _show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
+    return show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
 
 
 @page(blueprint, "POST", "/slots/<code>/adopt")
@@ -94,9 +90,9 @@ def adopt(code: str) -> ResponseReturnValue:
     """The card that bears this text stands for the slot."""
     text, looked = request.form.get("text", ""), request.form.get("looked", "")
     if text and slot_code.compact(looked) != slot_code.compact(text):
-        return _show(code, ONCE_MORE, 422, text)
+        return show(code, ONCE_MORE, 422, text)
     said, status = act(lambda unit: cards.adopt(unit, text, code))
-    return _show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
+    return show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
 
 
 @page(blueprint, "POST", "/slots/<code>/reprint")
@@ -107,18 +103,14 @@ def reprint(code: str) -> ResponseReturnValue:
         pages = write(lambda unit: card_file.again(unit, code, text=text or None, lost=lost))
     except (Refused, Invalid, Missing) as error:
         refusal = problem.of(error)
-        return _show(code, refusal.detail, refusal.status)
+        return show(code, refusal.detail, refusal.status)
     return send_file(
         BytesIO(card_file.pdf(pages, code)), "application/pdf", as_attachment=True, download_name=f"card-{code}.pdf"
     )
 
 
 @page(blueprint, "GET", "/stays/<id>", roles=STAFF, live=True)
-def story(id: str) -> ResponseReturnValue:
-    return _story(id, "", 200)
-
-
-def _story(id: str, said: str, status: int, looked: str = "") -> ResponseReturnValue:
+def story(id: str, said: str = "", status: int = 200, looked: str = "") -> ResponseReturnValue:
     stay = look(slot_views.stay, id)
     if stay is None:
         raise Problem(404, "not_found", "There is no such stay.")
@@ -135,7 +127,7 @@ def _story(id: str, said: str, status: int, looked: str = "") -> ResponseReturnV
 
 def _done(id: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
     said, status = act(work)
-    return _story(id, said, status) if said else redirect(url_for("slot_page.story", id=id), 303)
+    return story(id, said, status) if said else redirect(url_for("slot_page.story", id=id), 303)
 
 
 @page(blueprint, "POST", "/stays/<id>/doubts/<doubt>")
@@ -160,7 +152,7 @@ def doubted(id: str) -> ResponseReturnValue:
 def edit(id: str) -> ResponseReturnValue:
     given = {name: request.form.get(name, "").strip() for name in ("title", "listing", "notes")}
     if not given["title"]:
-        return _story(id, "Say what it is: a title is needed.", 422)
+        return story(id, "Say what it is: a title is needed.", 422)
     return _done(id, lambda unit: stock.change_item(unit, id, **given))
 
 
@@ -170,12 +162,12 @@ def photo(id: str) -> ResponseReturnValue:
     try:
         picture = photo_form.sent()
     except Invalid as error:
-        return _story(id, error.detail, 422)
+        return story(id, error.detail, 422)
     if picture is None:
-        return _story(id, "Choose a picture.", 422)
+        return story(id, "Choose a picture.", 422)
     said, status = act(lambda unit: photos.keep(unit, id, picture))
     if said:
-        return _story(id, said, status)
+        return story(id, said, status)
     stored = request.form.get("back") == "stored"
     return redirect(url_for("put_away.stored" if stored else "slot_page.story", id=id), 303)
 
@@ -184,7 +176,7 @@ def photo(id: str) -> ResponseReturnValue:
 def withdraw(id: str) -> ResponseReturnValue:
     reason = request.form.get("reason", "").strip()
     if not reason:
-        return _story(id, "Say why it leaves the stock.", 422)
+        return story(id, "Say why it leaves the stock.", 422)
     return _done(id, lambda unit: stock.withdraw(unit, id, reason))
 
 
@@ -215,5 +207,5 @@ def _moved(id: str, work: Callable[[Unit], Stay], looked: str = "") -> ResponseR
     moved: list[str] = []
     said, status = act(lambda unit: moved.append(work(unit).id))
     if said == ONCE_MORE:
-        return _story(id, said, status, looked)
-    return _story(id, said, status) if said else redirect(url_for("slot_page.story", id=moved[0]), 303)
+        return story(id, said, status, looked)
+    return story(id, said, status) if said else redirect(url_for("slot_page.story", id=moved[0]), 303)
