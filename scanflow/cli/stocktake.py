@@ -7,7 +7,7 @@ import mimetypes
 import re
 import sys
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 from pathlib import Path
@@ -20,6 +20,7 @@ from scanflow.cli.plan.typed import as_json
 from scanflow.cli.read import FOLDER, names_for
 
 if TYPE_CHECKING:
+    from scanflow.domain.counts.findings import Finding
     from scanflow.domain.counts.stocktake import Looked, Stocktake
     from scanflow.shop import Shop
     from scanflow.vision.workers import Readers
@@ -232,29 +233,25 @@ def _as_dict(image: Image) -> dict[str, Any]:
 
 
 def _in_words(looks: Sequence[Image], report: dict[str, Any] | None) -> list[str]:
+    from scanflow.domain.counts.findings import Finding
+
     said = [f"{each.photo.name}: {each.error}" for each in looks if each.error]
     if report is None:
         return [*said, "Nothing was counted."]
-    said += [f"{each['kind'].replace('_', ' ')}: {_sentence(each, report)}" for each in report["findings"]]
+    said += [_sentence(each, report["titles"]) for each in map(Finding.from_dict, report["findings"])]
     kinds = Counter(each["kind"].replace("_", " ") for each in report["findings"])
     amiss = ", ".join(f"{count} {kind}" for kind, count in kinds.items()) or "nothing amiss"
     said.append(f"{report['looked']} of {report['places']} places looked at: {amiss}.")
     return said
 
 
-def _sentence(finding: dict[str, Any], report: dict[str, Any]) -> str:
-    title = report["titles"].get(f"{finding['kind']}-{finding['subject']}")
-    thing = finding["subject"] + (f" ({title})" if title else "")
-    where = " and ".join(finding["places"])
-    matched = ", matched only: take a closer photo" if finding["certainty"] == "matched" else ""
-    match finding["kind"]:
-        case "missing":
-            return f"{thing} is not in {finding['bin']}; {finding['read']} cards were read there."
-        case "elsewhere":
-            return f"{thing} belongs in {finding['bin']} and was seen in {where}{matched}."
-        case "unreadable":
-            read, expected, unread = (finding[name] for name in ("read", "expected", "unread"))
-            return f"look at {where} again: {read} cards were read where {expected} should be, {unread} could not be."
-        case "card_due" if not where:
-            return f"{thing} is not back in the tray."
-    return f"{thing} was seen in {where}{matched}."
+def _sentence(found: Finding, titles: Mapping[str, str]) -> str:
+    """The kind of a finding, whose card it is, and what is amiss."""
+    from scanflow.domain.counts.stocktake import Certainty
+    from scanflow.domain.words import said
+
+    words, title = said(found), titles.get(found.id)
+    whose = found.subject + (f" ({title})" if title else "")
+    thing = "" if found.subject in found.places else f"{whose}: "
+    matched = " No decoder read it: take a closer photo." if found.certainty == Certainty.MATCHED else ""
+    return f"{found.kind.replace('_', ' ')}: {thing}{words.amiss}. {words.why}{matched}"

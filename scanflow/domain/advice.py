@@ -9,34 +9,7 @@ from scanflow.domain.orders.titles import differ
 from scanflow.domain.things import Station
 from scanflow.domain.verdict import Look, Reason
 from scanflow.domain.whereabouts import Place, Whereabouts, read_words, words
-
-REFUSALS: dict[Reason, str] = {
-    Reason.UNREADABLE: "No card was read. Hold it flat and in the light, or type its text.",
-    Reason.MANY_CODES: "More than one card is in view. Show one at a time.",
-    Reason.BAD_CHECK: "The check digit is wrong or missing. Scan again, or type all of the card's text.",
-    Reason.UNKNOWN_CODE: "This is no card of the room.",
-    Reason.RETIRED: "Card {code} was given up as lost. Bring it to the tray and scan it there.",
-    Reason.CLOSED: "This round is over. Leave the thing in its bin.",
-    Reason.SLOT_FREE: "Nothing is stored in {code}{since}. {card_alone}",
-    Reason.NOT_ORDERED: "Nobody ordered {code}. {back}",
-    Reason.CANCELLED: "Order {order} no longer wants {code}{since}. {back}",
-    Reason.HELD: "{held}",
-    Reason.NOT_ON_ROUND: "{not_on_round}",
-    Reason.ALREADY_PICKED: "{code} is picked already{basket}{since}.",
-    Reason.ALREADY_PACKED: "{code} is packed already{since}, in the parcel of {order}.{packed_elsewhere}",
-    Reason.NO_PARCEL: "No parcel is open at this table. Choose an order or scan its slip first.",
-    Reason.ALREADY_RELEASED: "The thing of {code} left with order {order}. {card_alone}",
-    Reason.OTHER_ORDER: "Another order's. This is {code}, wanted by {order}. {other_basket}",
-    Reason.NOT_PICKED: "{not_picked}",
-    Reason.NOT_RELEASED: "{code} is still in stock, {where}. Put the card back on it.",
-    Reason.WRONG_BIN: "{code} does not belong here. {belongs}",
-    Reason.NOT_CLOSED: "This parcel is not closed. Keep it here, and close it at the table first.",
-}
-
-OUT_OF_ITS_BIN: dict[Reason, str] = {
-    Reason.CLOSED: "This round is over{since}. {back}",
-}
-"""Of a pick that waited for the network: the thing was taken along."""
+from scanflow.domain.words import AT_THE_DOOR, REFUSALS
 
 TOO_OLD = "This scan waited, and more was told of {code} since. Scan it again."
 """Beside a scan that waited for the network while its card was read elsewhere, or its thing was missed or left."""
@@ -47,8 +20,8 @@ ONCE_MORE = "There is no check on this card: scan it once more to be sure."
 
 def refusal(reason: Reason, look: Look) -> str:
     """The sentence beside a refusal."""
-    sentence = OUT_OF_ITS_BIN.get(reason, REFUSALS[reason]) if look.late else REFUSALS[reason]
-    return sentence.format(
+    said = REFUSALS[reason]
+    return (said.late if look.late and said.late else said.sentence).format(
         code=look.slot.code if look.slot else "",
         home=look.slot.bin if look.slot else "",
         order=look.order.number if look.order else "",
@@ -191,17 +164,10 @@ def _done(look: Look, missing: Sequence[str], released: Sequence[str]) -> str:
 
 CLOSE_BY_SLIP = "Scan the slip on the parcel."
 
-MUST_STAY: dict[Reason, str] = {
-    Reason.UNKNOWN_CODE: "No parcel has this slip or label. Check whose parcel this is.",
-    Reason.CANCELLED: "It was cancelled after the parcel was closed. Keep the parcel here, and open it again.",
-    Reason.HELD: "This parcel must stay here. {why}",
-}
-"""Where a parcel is not handed over, and the reason means something else there than at a station."""
-
 
 def must_stay(reason: Reason, numbers: str, why: str) -> str:
     """`numbers` are those of the parcel's orders, `why` the words of its holds."""
-    sentence = MUST_STAY.get(reason, REFUSALS[reason]).format(why=why)
+    sentence = AT_THE_DOOR[reason].sentence.format(why=why)
     return f"{numbers}: {sentence}" if numbers else sentence
 
 

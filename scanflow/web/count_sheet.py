@@ -13,6 +13,7 @@ from labels.count_sheet import Amiss, Fact, Heading, Row, Section
 from labels.paper import COLOURS, Paper
 from scanflow.domain.counts.findings import Finding
 from scanflow.domain.counts.stocktake import Stocktake
+from scanflow.domain.words import said
 from scanflow.web import count_words
 from scanflow.workflow.counts.report import Whole, whole
 
@@ -78,7 +79,7 @@ def _amiss(written: Mapping[str, Any], colours: Mapping[str, Paper], zone: ZoneI
         letters = "".join(letter for letter in (each.code or "")[:2] if letter.isalpha())
         title = written["titles"].get(each.id, "")
         done = _done(written["resolved"].get(each.id), zone)
-        yield Amiss(each.subject, colours.get(letters), count_words.said(each).amiss, title, done)
+        yield Amiss(each.subject, colours.get(letters), said(each).amiss, title, done)
 
 
 def _done(how: Mapping[str, str] | None, zone: ZoneInfo) -> str:

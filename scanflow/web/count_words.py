@@ -9,6 +9,7 @@ from typing import Any
 from scanflow.domain.counts.findings import Finding, Kind
 from scanflow.domain.counts.stocktake import TRAY, Area, AreaKind, Certainty, Chosen, Stocktake
 from scanflow.domain.life import LineState
+from scanflow.domain.words import Said, place, units
 from scanflow.workflow.counts.report import Whole
 
 
@@ -45,13 +46,8 @@ def subject(count: Stocktake) -> str:
     """What a count is about: its area, or the bins chosen of it: “59 bins drawn from the room”, “7 bins due”."""
     if count.sample is None:
         return area(count.area)
-    bins = _units(len(count.sample.bins), "bin", "bins")
+    bins = units(len(count.sample.bins), "bin", "bins")
     return f"{bins} due" if count.sample.chosen is Chosen.TURN else f"{bins} drawn from {area(count.area)}"
-
-
-def place(name: str) -> str:
-    """A bin by its name, the tray as such."""
-    return "the tray" if name == TRAY else name
 
 
 def ranges(names: Sequence[str]) -> str:
@@ -83,91 +79,6 @@ def walk(found: Finding) -> tuple[object, ...]:
     return at == TRAY, parts, found.kind is not Kind.UNREADABLE, list(Kind).index(found.kind), found.subject
 
 
-@dataclass(frozen=True, slots=True)
-class Said:
-    """What is amiss in a few words, how that is known or what it means, and what a person does first."""
-
-    amiss: str
-    why: str
-    todo: str
-
-
-_SAID = {
-    Kind.MISSING: Said(
-        "Not in {home}",
-        "{home} was gone through: {read} read there, {expected} should be. It was seen nowhere else.",
-        "Look for it in {home} and beside.",
-    ),
-    Kind.ELSEWHERE: Said("In {where}, not in {home}", "It was seen there, and nowhere else.", "Take it to {home}."),
-    Kind.TWIN: Said(
-        "Seen twice: {where}",
-        "Two cards bear it, or it was moved in the middle of the count.",
-        "Take away the card that hangs on the wrong thing.",
-    ),
-    Kind.SLOT_FREE: Said(
-        "A free card in {where}",
-        "By the account nothing is stored in its slot.",
-        "Take the card to the tray. If it hangs on a thing, that was never sent, or never put away.",
-    ),
-    Kind.IN_TRAY: Said(
-        "In the tray, its thing in stock",
-        "The thing should stand in {home} with this card.",
-        "Take the card to its thing in {home}.",
-    ),
-    Kind.CARD_DUE: Said(
-        "Not back in the tray",
-        "Its thing has left; the card should be back by now.",
-        "Look for the card, at the table first.",
-    ),
-    Kind.UNKNOWN: Said(
-        "A foreign card in {where}", "No slot of this room has this number.", "Take it out of the room."
-    ),
-    Kind.UNREADABLE: Said(
-        "Look at {where} again",
-        "Some that belong there were not seen. Other things may hide them.",
-        "Photograph what was hidden, or go through it by hand.",
-    ),
-    Kind.SUSPECT: Said(
-        "On its shelf in {where}",
-        "Its thing counts as picked or packed, or a person said it is another thing.",
-        "Look whether the thing there is the one that was picked.",
-    ),
-}
-_TWICE = Said("Twice in {where}", "One photo shows two cards with this number.", _SAID[Kind.TWIN].todo)
-_BACK = Said("Back in the tray, unsaid", "It was due, and nobody scanned it there.", "Leave it in the tray.")
-_BESIDE = Said(
-    _SAID[Kind.UNREADABLE].amiss,
-    "A card in its photo may hang here, or in the bin beside, whose photo shows it too: labels of both would tell.",
-    "Go through it by hand, or photograph it with the labels beside it.",
-)
-_UNREAD = Said(
-    _SAID[Kind.UNREADABLE].amiss,
-    "{unread} could not be read, and some that belong there were not seen.",
-    _SAID[Kind.UNREADABLE].todo,
-)
-
-
-def said(found: Finding) -> Said:
-    """A finding in words."""
-    words = _SAID[found.kind]
-    if found.kind is Kind.TWIN and len(found.places) == 1:
-        words = _TWICE
-    elif found.kind is Kind.CARD_DUE and found.places:
-        words = _BACK
-    elif found.kind is Kind.UNREADABLE and found.doubtful:
-        words = _BESIDE
-    elif found.kind is Kind.UNREADABLE and found.unread:
-        words = _UNREAD
-    names = {
-        "home": place(found.bin or ""),
-        "where": " and ".join(map(place, found.places)),
-        "read": _units(found.read, "card was", "cards were"),
-        "unread": _units(found.unread, "card", "cards"),
-        "expected": found.expected,
-    }
-    return Said(*(_sentence(each.format(**names)) for each in (words.amiss, words.why, words.todo)))
-
-
 def suspected(found: Said, line: LineState | None, order: str, doubted: bool) -> Said:
     """What makes a card on its shelf suspect, where that is known: the order that has its thing, a person's word."""
     why = []
@@ -176,10 +87,6 @@ def suspected(found: Said, line: LineState | None, order: str, doubted: bool) ->
     if doubted:
         why.append("A person said that its thing is another one.")
     return replace(found, why=" ".join(why)) if why else found
-
-
-def _units(number: int | None, one: str, many: str) -> str:
-    return f"{number or 0:,} {one if number == 1 else many}"
 
 
 def percent(share: float) -> str:
@@ -204,7 +111,7 @@ def agree(told: Whole) -> str:
     if not whole_counted(told):
         return f"{between(told.agreement)} agree, with 95 % certainty{hidden}."
     if told.agreed < told.counted:
-        return f"{told.agreed:,} of all {_units(told.counted, 'card', 'cards')} agree{hidden}."
+        return f"{told.agreed:,} of all {units(told.counted, 'card', 'cards')} agree{hidden}."
     return f"All {told.counted:,} cards agree." if told.counted > 1 else "The only card agrees."
 
 
@@ -231,7 +138,7 @@ def rest(told: Whole) -> str:
     others = told.all_ - told.well
     if not others:
         return "All places were looked at."
-    sure = _units(told.well, "place", "places")
+    sure = units(told.well, "place", "places")
     differ = f"Account and shelf differ in {told.wrong} of the {sure} of which that is sure."
     if told.rest is None:
         return f"{differ} They had their turn, and were not drawn blind: nothing is sure of the other {others}."
@@ -244,7 +151,7 @@ def rest(told: Whole) -> str:
     if left > 0:
         doubts.append(f"{left} of those drawn blind {_were(left)} not seen well enough")
     if others > 0:
-        doubts.append(f"{_units(others, 'sample', 'samples')} drawn before {_were(others)} not finished")
+        doubts.append(f"{units(others, 'sample', 'samples')} drawn before {_were(others)} not finished")
     if not doubts:
         return f"{between}: all were drawn blind."
     return f"{between}, if it is chance alone that {' and that '.join(doubts)}."
@@ -252,10 +159,6 @@ def rest(told: Whole) -> str:
 
 def _were(number: int) -> str:
     return "was" if number == 1 else "were"
-
-
-def _sentence(words: str) -> str:
-    return words[:1].upper() + words[1:]
 
 
 _WORDS = {

@@ -9,7 +9,8 @@ import pytest
 from scanflow.domain.counts.findings import Finding, Kind
 from scanflow.domain.counts.stocktake import TRAY, Certainty, Chosen
 from scanflow.domain.life import LineState
-from scanflow.web.count_words import RESOLVED, agree, area, between, percent, ranges, rest, said, suspected, walk, ways
+from scanflow.domain.words import said
+from scanflow.web.count_words import RESOLVED, agree, area, between, percent, ranges, rest, suspected, walk, ways
 from scanflow.workflow.counts.report import Whole
 from scanflow.workflow.counts.resolving import ACTS, NEED_REASON, WAYS
 

@@ -128,9 +128,9 @@ def _kind(scan: events.Scanned) -> str | None:
 
 
 def _refused_at_bin(event: events.Told) -> TypeGuard[events.Scanned]:
-    if not isinstance(event, events.Scanned):
+    if not isinstance(event, events.Scanned) or event.accepted:
         return False
-    return not event.accepted and event.station == Station.BIN and bool(event.code)
+    return event.station == Station.BIN and event.code is not None
 
 
 def _table(station: str, spot: str) -> str:

@@ -19,6 +19,7 @@ from scanflow.domain.derive import stands_still
 from scanflow.domain.life import NotAllowed, Settled
 from scanflow.domain.things import Held
 from scanflow.domain.whereabouts import Whereabouts
+from scanflow.domain.words import AT_THE_DOOR, HOLDS, REFUSALS
 from scanflow.storage.database import trouble_of
 from scanflow.storage.trust.guard import STOPPED
 from scanflow.storage.views import room as room_views
@@ -152,6 +153,11 @@ def reasons(holds: Iterable[Held]) -> str:
     return ", ".join(each.hold.replace("_", " ") for each in holds)
 
 
+def headings(at_the_door: bool = False) -> dict[str, str]:
+    """What stands above the sentence of a refusal, by its reason: for the script that shows it, without network too."""
+    return {reason: said.heading for reason, said in (AT_THE_DOOR if at_the_door else REFUSALS).items()}
+
+
 def where_are(rows: Iterable[Any]) -> dict[str, Whereabouts]:
     """Where the things and cards of these rows are, by their `code`."""
     return look(where_views.whereabouts_of, [row.code for row in rows])
@@ -167,6 +173,8 @@ def register(app: Flask) -> None:
     app.add_template_filter(whereabouts.words, "place")
     app.add_template_filter(advice.put_right)
     app.add_template_filter(said)
+    app.add_template_filter(HOLDS.get, "heading")
+    app.add_template_global(headings)
     app.add_template_filter(lambda words: words[:1].upper() + words[1:], "capital")
     app.add_template_test(stands_still, "held_still")
     app.add_template_test(lambda line: line.state in life.LIVE, "live")

@@ -9,6 +9,7 @@ from collections.abc import Mapping, Sequence
 from scanflow.domain.counts.findings import Finding, Kind, Standing
 from scanflow.domain.counts.stocktake import Looked, Resolved, Stocktake
 from scanflow.domain.things import Bin
+from scanflow.domain.words import said
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import count_words
 from scanflow.web.api.render import Json, time
@@ -136,7 +137,7 @@ def csv_of(written: Json) -> str:
             "places": " ".join(each["places"]),
             "resolved": how,
             **{name: told.get(name, "") for name in ("reason", "who", "at")},
-            "amiss": count_words.said(_told(each)).amiss,
+            "amiss": said(_told(each)).amiss,
             "done": count_words.RESOLVED[how] if how else "open",
         }
         rows.writerow([_inert(row[name]) for name in COLUMNS])

@@ -15,8 +15,9 @@ from scanflow.domain.counts.findings import Finding, Kind
 from scanflow.domain.counts.stocktake import Certainty, Looked
 from scanflow.domain.life import StocktakeState
 from scanflow.domain.things import Order
+from scanflow.domain.words import Said, place, said
 from scanflow.web import count_rights, count_words
-from scanflow.web.count_words import Said, Way
+from scanflow.web.count_words import Way
 from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.seen import room
 from scanflow.web.pages.shown import act, offset, render
@@ -100,7 +101,7 @@ def show(id: str, said: str = "", status: int = 200, refused: Refusal | None = N
         size=SIZE,
         resolved=count_words.RESOLVED,
         may_undo=count_rights.may_undo,
-        place=count_words.place,
+        place=place,
         left=len(now.places) - now.looked,
         looked=now.looked,
         places=len(now.places),
@@ -160,7 +161,7 @@ def _shown(unit: Unit, now: stocktakes.State, found: Found, at: int) -> Shown:
         ),
         list({look.place: look for look in seen if look.photo}.values())[:PHOTOS],
         "" if finding.kind in (Kind.MISSING, Kind.UNREADABLE) or not finding.places else finding.subject,
-        sorted({count_words.place(look.place) for look in seen if not look.by_eye}),
+        sorted({place(look.place) for look in seen if not look.by_eye}),
         (unsure.place, unsure.key) if matched and unsure else None,
         finding.places[0] if finding.kind is Kind.UNREADABLE and running else "",
         at,
@@ -168,7 +169,7 @@ def _shown(unit: Unit, now: stocktakes.State, found: Found, at: int) -> Shown:
 
 
 def _said(unit: Unit, finding: Finding, seen: list[Looked]) -> Said:
-    words = count_words.said(finding)
+    words = said(finding)
     facts = unit.facts(finding.code) if finding.kind is Kind.SUSPECT and finding.code else None
     if facts is None:
         return words

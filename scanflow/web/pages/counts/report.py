@@ -5,6 +5,7 @@ from __future__ import annotations
 from flask import Blueprint, redirect, url_for
 from flask.typing import ResponseReturnValue
 
+from scanflow.domain import words
 from scanflow.domain.counts.findings import Finding
 from scanflow.domain.counts.stocktake import Looked, Resolved, Stocktake
 from scanflow.web import count_words
@@ -41,7 +42,7 @@ def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
         between={each["section"]: count_words.section_between(each, told) for each in report["sections"]},
         rest=count_words.rest(told),
         ranges=count_words.ranges,
-        found=[(each, count_words.said(each), report["resolved"].get(each.id)) for each in sorted(found, key=walk)],
+        found=[(each, words.said(each), report["resolved"].get(each.id)) for each in sorted(found, key=walk)],
         resolved=count_words.RESOLVED,
         left=len(found) - since,
         photos=photos,

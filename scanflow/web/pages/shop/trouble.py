@@ -9,9 +9,8 @@ from zoneinfo import ZoneInfo
 from flask import Blueprint, url_for
 from flask.typing import ResponseReturnValue
 
-from scanflow.domain.counts.findings import Kind
 from scanflow.domain.things import Station
-from scanflow.domain.verdict import Reason
+from scanflow.domain.words import FINDINGS, REFUSALS
 from scanflow.planning.trouble import (
     COUNT,
     ENOUGH,
@@ -35,37 +34,12 @@ blueprint = Blueprint("trouble_page", __name__)
 DAYS = 90
 """How far back the page looks."""
 
-KINDS = {
-    Reason.UNREADABLE: "no card read",
-    Reason.MANY_CODES: "more than one card in view",
-    Reason.BAD_CHECK: "wrong check digit",
-    Reason.UNKNOWN_CODE: "no card of the room",
-    Reason.RETIRED: "a card given up as lost",
-    Reason.CLOSED: "the round was over",
-    Reason.SLOT_FREE: "nothing is stored in its slot",
-    Reason.NOT_ORDERED: "nobody ordered it",
-    Reason.CANCELLED: "its order was cancelled",
-    Reason.HELD: "its order is held",
-    Reason.NOT_ON_ROUND: "not on this round",
-    Reason.ALREADY_PICKED: "picked already",
-    Reason.ALREADY_PACKED: "packed already",
-    Reason.NO_PARCEL: "no parcel open",
-    Reason.ALREADY_RELEASED: "left already",
-    Reason.OTHER_ORDER: "another order's",
-    Reason.NOT_PICKED: "not picked before",
-    Reason.NOT_RELEASED: "its item is still in stock",
-    Reason.WRONG_BIN: "belongs in another bin",
-    Reason.NOT_CLOSED: "its parcel is not closed",
+KINDS: dict[str, str] = {
+    **{kind: said.trouble for kind, said in FINDINGS.items()},
+    **{reason: said.trouble for reason, said in REFUSALS.items()},
     UNDONE: "scan taken back",
     SHORT: "thing missing",
     TWICE: "scanned twice in a row",
-    Kind.MISSING: "counted and not there",
-    Kind.ELSEWHERE: "counted in another bin",
-    Kind.TWIN: "counted in two places",
-    Kind.IN_TRAY: "counted in the tray, its item in stock",
-    Kind.CARD_DUE: "not back in the tray, or back unsaid",
-    Kind.UNKNOWN: "a foreign card counted",
-    Kind.SUSPECT: "on its shelf though picked or packed",
 }
 
 PLACES = {

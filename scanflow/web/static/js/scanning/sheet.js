@@ -5,31 +5,7 @@ const READ_MS = 500; // nobody reads a no in less; a scanner's Enter that comes 
 const HEARD_MS = 50; // a live region must stand before its words come, or they are not read out
 
 const DONE = { bin: "Picked", table: "Packed", tray: "In the tray", shelf: "In its place", hand_over: "Handed over" };
-const REASONS = {
-  unreadable: "Nothing was read",
-  many_codes: "More than one card",
-  bad_check: "Wrong check digit",
-  unknown_code: "No card of this room",
-  retired: "A lost card",
-  closed: "The round is over",
-  slot_free: "Nothing is stored there",
-  not_ordered: "Nobody ordered it",
-  cancelled: "Cancelled",
-  held: "Held",
-  not_on_round: "Not on this round",
-  already_picked: "Picked already",
-  already_packed: "Packed already",
-  no_parcel: "No parcel is open",
-  already_released: "It has left",
-  other_order: "Another order’s",
-  not_picked: "Not picked",
-  not_released: "Still in stock",
-  wrong_bin: "Wrong bin",
-  not_closed: "Not closed",
-  wrong_label: "Wrong label",
-};
-const AT_HAND_OVER = { unknown_code: "No parcel of this room", held: "It must stay here", cancelled: "Cancelled since" };
-
+const headings = JSON.parse(document.body.dataset.headings ?? "{}");
 const papers = JSON.parse(document.body.dataset.sections ?? "{}");
 let open = null;
 let timer = 0;
@@ -68,14 +44,12 @@ function word(answer, station, takeOut) {
   return takeOut ? "Taken out" : DONE[station];
 }
 
-function why({ reason }, station) {
-  return (station === "hand_over" && AT_HAND_OVER[reason]) || REASONS[reason];
-}
+const why = ({ reason, heading }) => heading ?? headings[reason];
 
 /** The verdict in words, for the ear: a yes is short, a no says why and what to do. */
 export function words(answer, station, takeOut) {
   if (answer.verdict === "accepted") return `${word(answer, station, takeOut)}.`;
-  return `No. ${why(answer, station)}. ${answer.advice}`;
+  return `No. ${why(answer)}. ${answer.advice}`;
 }
 
 export function close() {
@@ -94,7 +68,7 @@ export function show(answer, station, takeOut, then) {
   const accepted = answer.verdict === "accepted";
   const sheet = make("dialog", accepted ? "sheet yes" : "sheet no");
   sheet.setAttribute("role", "alertdialog");
-  const title = make("h2", accepted ? "word" : "why", accepted ? word(answer, station, takeOut) : why(answer, station));
+  const title = make("h2", accepted ? "word" : "why", accepted ? word(answer, station, takeOut) : why(answer));
   title.id = "verdict";
   sheet.setAttribute("aria-labelledby", title.id);
   const advice = make("p", "advice", answer.advice);

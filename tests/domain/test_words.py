@@ -1,0 +1,58 @@
+"""Every refusal, hold and finding has its words, in one place."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+import pytest
+
+import scanflow
+from scanflow.domain.counts.findings import Kind
+from scanflow.domain.derive import OrderState
+from scanflow.domain.life import Hold
+from scanflow.domain.verdict import HAND_OVER, Reason
+from scanflow.domain.words import AT_THE_DOOR, FINDINGS, HOLDS, REFUSALS
+
+HOUSE = Path(scanflow.__file__).parent
+
+
+@pytest.mark.parametrize("reason", Reason)
+def test_a_refusal_has_its_words(reason: Reason) -> None:
+    """A heading, a sentence, and what it is called among all that goes wrong."""
+    said = REFUSALS[reason]
+    assert all((said.heading, said.sentence, said.trouble))
+
+
+def test_a_refusal_at_the_door_has_its_words() -> None:
+    """Whatever is asked before a parcel leaves has a heading and a sentence, filled by its holds' words alone."""
+    said = [AT_THE_DOOR[reason] for reason, _ in HAND_OVER]
+    assert all(each.heading and each.sentence.format(why="Not this thing") for each in said)
+
+
+def test_a_hold_and_a_finding_have_their_words() -> None:
+    """There is a row for each, and a finding's says what is amiss, why, what to do, and how trouble calls it: a place
+    to look at again is none.
+    """
+    assert (set(Hold), set(Kind)) == (set(HOLDS), set(FINDINGS))
+    assert all(HOLDS.values())
+    assert all(all((said.amiss, said.why, said.todo)) for said in FINDINGS.values())
+    assert [Kind.UNREADABLE] == [kind for kind, said in FINDINGS.items() if not said.trouble]
+
+
+def test_a_reason_and_a_finding_of_one_name_are_called_alike() -> None:
+    """Trouble counts both by their names."""
+    found = {str(kind): said.trouble for kind, said in FINDINGS.items() if said.trouble}
+    both = {str(reason): said.trouble for reason, said in REFUSALS.items() if reason in found}
+    assert {"slot_free": found["slot_free"]} == both
+
+
+NAMES = {"reasons": {*Reason} - {*OrderState}, "holds": {*Hold}, "findings": {*Kind}}
+
+
+@pytest.mark.parametrize("names", NAMES.values(), ids=list(NAMES))
+def test_no_script_or_page_has_a_table_of_its_own(names: set[str]) -> None:
+    """Nowhere but there do two of them stand in a row with words: `name: "Words"`."""
+    row = re.compile(rf"""\b({"|".join(names)})["']?: ["'`]""")
+    files = [*HOUSE.rglob("*.js"), *HOUSE.rglob("*.html")]
+    assert [] == [each.name for each in files if len(set(row.findall(each.read_text(encoding="utf-8")))) > 1]
