@@ -8,6 +8,7 @@ import shutil
 import signal
 import time
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
 
@@ -16,6 +17,7 @@ from furnished import Furnished, furnish, waiting
 from live_shop import PASSWORD, Live, anew, free_port, go_on, serving, sign_in, type_fast
 from playwright.sync_api import Browser, BrowserContext, Error, Page, expect
 
+from labels import slot_code
 from labels.slot_code import card_text
 from scanflow.domain import events
 from scanflow.domain.things import Line, Scan
@@ -24,6 +26,7 @@ from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
 from scanflow.workflow import orders
 from scanflow.workflow.picking import rounds
+from scanflow.workflow.stock import cards
 from scanflow.workflow.times import instant
 
 WORKER = True
@@ -243,6 +246,44 @@ def test_with_network_no_page_is_stale(live: Live, page: Page) -> None:
     live.shop.act("owner", lambda unit: rounds.close_round(unit, room.round.id))  # type: ignore[union-attr]
     page.reload()
     until(page, "async (path) => !(await caches.match(path))", path)
+
+
+def named(shop: Shop, text: str) -> str | None:
+    """The slot that the service takes this text for."""
+    with shop.looking() as unit:
+        try:
+            return cards.named(unit, text, cards.widths(unit)).code
+        except slot_code.CodeError:
+            return None
+
+
+@pytest.mark.parametrize("check", ["mod_11_10", "none"])
+def test_the_list_takes_the_texts_that_the_service_takes(live: Live, page: Page, check: str) -> None:
+    """Every text of a table means the same card to the list without network as to the service: whole texts, bare codes,
+    adopted texts, O for 0, identifiers, spaces, and wrong checks.
+    """
+    room = furnish(live.shop, 25)
+    (one, _), (two, _), *_ = waiting(live.shop, room)
+    aliases = {"4711-0815": one, "box 17": two}
+    if check == "none":
+        live.shop.act("owner", lambda unit: unit.set_settings(replace(unit.settings, check=check)))  # type: ignore[arg-type]
+        for text, code in aliases.items():
+            live.shop.act("owner", lambda unit, text=text, code=code: cards.adopt(unit, text, code))
+    listed = {code for code, _ in waiting(live.shop, room)}
+    texts = [*aliases, "47110815", "BOX17", "box 18", "D999", card_text("D999")]
+    for code in (one, two):
+        whole = card_text(code)
+        wrong = whole[:-1] + str((int(whole[-1]) + 1) % 10)
+        texts += [whole, code, f"]C0{whole}", f" {whole.lower()} ", whole[0] + whole[1:].replace("0", "O"), wrong]
+    sign_in(page, live)
+    walk(page, room)
+    script = """async (texts) => {
+      const { judge } = await import("/static/js/picking/round.js");
+      return texts.map((text) => judge(text, [])).map((said) => (said.good ? said.code : null));
+    }"""
+    means = [code if (code := named(live.shop, text)) in listed else None for text in texts]
+    assert dict(zip(texts, means, strict=True)) == dict(zip(texts, page.evaluate(script, texts), strict=True))
+    assert ({one, two} if check == "none" else {None}) == {named(live.shop, text) for text in aliases}
 
 
 def kill_browser(folder: Path) -> None:

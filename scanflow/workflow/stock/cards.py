@@ -56,6 +56,26 @@ def _meanings(unit: Unit, text: str, aliases: Mapping[str, str]) -> tuple[Meanin
     return tuple(meaning for meaning in found if unit.get(Slot, meaning.code) is not None)
 
 
+def texts_of(unit: Unit, codes: Collection[str]) -> dict[str, tuple[str, ...]]:
+    """The texts, compact, that the card of each of these slots may have, and that mean no other slot."""
+    texts = {code: [slot_code.card_text(code)] for code in codes}
+    if unit.settings.check == "none":
+        for code in texts:
+            texts[code].append(code)
+        for alias in unit.find(Alias):
+            if alias.code in texts:
+                texts[alias.code].append(alias.text)
+    digits = widths(unit)
+    return {code: tuple(text for text in each if _means(unit, text, code, digits)) for code, each in texts.items()}
+
+
+def _means(unit: Unit, text: str, code: str, digits: Mapping[str, int]) -> bool:
+    try:
+        return named(unit, text, digits).code == code
+    except slot_code.CodeError:
+        return False
+
+
 def bears_name(unit: Unit, text: str) -> bool:
     """Whether the text is one that only this room takes for a card's: an alias."""
     return unit.settings.check == "none" and unit.get(Alias, slot_code.compact(text)) is not None

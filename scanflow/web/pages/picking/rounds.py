@@ -24,6 +24,7 @@ from scanflow.web.pages.shown import PAGE, act, asked, count, offset, render, wh
 from scanflow.web.problem import Problem
 from scanflow.workflow.counts import cycle
 from scanflow.workflow.picking import rounds
+from scanflow.workflow.stock import cards
 
 blueprint = Blueprint("round_page", __name__)
 MOST = 100
@@ -67,7 +68,9 @@ def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     shown["done"] = len(stops) - len(waiting) - len(left)
     shown["spots"] = spots = spots_of(stops, id)
     shown["photograph"] = look_at(spots[stop.position].bin) if stop else None
-    shown["listed"] = [_listed(each, spots[each.position], id) for each in stops]
+    with shop().looking() as unit:
+        texts = cards.texts_of(unit, [each.code for each in stops])
+    shown["listed"] = [_listed(each, spots[each.position], id, texts[each.code]) for each in stops]
     turned = "from" in request.args
     skip = offset() if turned else (stop.position - 1) // PAGE * PAGE if stop else 0
     shown |= {"rows": stops[skip : skip + PAGE], "skip": skip, "size": PAGE, "turned": turned}
@@ -108,12 +111,12 @@ def _left(stop: Any, round_id: str) -> bool:
     return undone and not to_walk(stop, round_id)
 
 
-def _listed(stop: Any, spot: Spot, round_id: str) -> dict[str, Any]:
-    """A stop as the page keeps it for while there is no network."""
+def _listed(stop: Any, spot: Spot, round_id: str, texts: tuple[str, ...]) -> dict[str, Any]:
+    """A stop as the page keeps it for while there is no network, with the texts that its card may have."""
     told = {name: getattr(stop, name) for name in ("position", "code", "title", "notes", "number", "basket", "state")}
     waits, where = to_walk(stop, round_id), {"bin": spot.bin, "where": spot.words}
     done, says = not waits and not _left(stop, round_id), order_says(stop.said, stop.title)
-    return {**told, **where, "says": says, "section": stop.section, "waits": waits, "done": done}
+    return {**told, **where, "says": says, "section": stop.section, "waits": waits, "done": done, "texts": texts}
 
 
 @page(blueprint, "POST", "/rounds/<id>/close", roles=STAFF)

@@ -1,6 +1,6 @@
 // A round without network: its own list answers for the service, provisionally, and says what is next.
 
-import { compact, isWhole } from "../scanning/card_text.js";
+import { forms, slotOf } from "../scanning/card_text.js";
 import { plate } from "../scanning/sheet.js";
 
 const NOTED_MS = 1500;
@@ -11,14 +11,13 @@ let from = 0;
 
 const stops = () => JSON.parse(document.querySelector("[data-stops]")?.dataset.stops ?? "[]");
 
-/** The slot that a card's text names; null where its check is wrong or missing. */
-function codeOf(text) {
-  const bare = compact(text);
-  if (isWhole(bare)) return bare.slice(0, -1);
-  return document.body.dataset.check === "none" ? bare : null;
+/** The stop whose card has this text: which texts a card may have is the service's to say. */
+function stopOf(text) {
+  const read = forms(text);
+  return stops().find((each) => read.some((form) => each.texts.includes(form)));
 }
 
-const codesOf = (records) => new Set(records.filter((each) => each.noted).map((each) => codeOf(each.scan.text)));
+const codesOf = (records) => new Set(records.filter((each) => each.noted).map((each) => stopOf(each.scan.text)?.code));
 
 function make(tag, name, ...parts) {
   const element = document.createElement(tag);
@@ -29,9 +28,9 @@ function make(tag, name, ...parts) {
 
 /** What the list says of a text: `{good, fresh, word, advice, stop}`; `fresh`: it is to be noted. */
 export function judge(text, records) {
-  const code = codeOf(text);
-  if (code === null) return { word: "Not read whole", advice: "The check digit is wrong or missing. Scan again." };
-  const stop = stops().find((each) => each.code === code);
+  const stop = stopOf(text);
+  const code = stop?.code ?? slotOf(text);
+  if (!code && document.body.dataset.check !== "none") return { word: "Not read whole", advice: "The check digit is wrong or missing. Scan again." };
   if (!stop) return { word: "Not on this list", advice: "Leave the thing in its bin. Scan it again with the network.", code };
   if (codesOf(records).has(code)) return { good: true, word: "Noted before", advice: `Basket ${stop.basket}.`, code, stop };
   if (stop.waits) return { good: true, fresh: true, word: "Noted", advice: `Put it in basket ${stop.basket}.`, code, stop };

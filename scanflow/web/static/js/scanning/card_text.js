@@ -43,15 +43,15 @@ export function isWhole(text) {
   return ((CARD.test(bare) && isLong(bare)) || SLIP.test(bare)) && checks(bare);
 }
 
-/**
- * The slot that a card's text names, read as forgivingly as the service does: O is 0 and I is 1 among the figures.
- * "" where the check is wrong, or it is no card's text.
- */
-export function slotOf(text) {
+/** What a text can be, read as forgivingly as the service does: O is 0 and I is 1 among the figures. */
+export function forms(text) {
   const bare = compact(text);
   const figures = (from) => bare.slice(0, from) + bare.slice(from).replaceAll("O", "0").replaceAll("I", "1");
-  return [bare, figures(1), figures(2)].find((each) => CARD.test(each) && checks(each))?.slice(0, -1) ?? "";
+  return [bare, figures(1), figures(2)];
 }
+
+/** The slot that a card's text names; "" where the check is wrong, or it is no card's text. */
+export const slotOf = (text) => forms(text).find((each) => CARD.test(each) && checks(each))?.slice(0, -1) ?? "";
 
 /** The bin that a label names: "" where its check (MOD 37,36) is wrong, null for what is no label. */
 export function binOf(text) {
