@@ -139,7 +139,9 @@ class BusyShop:
         measured = {"rack": "24 x 48 x 72 in", "bin": "23 x 8 x 6 in", "table": "1"}
         assert 303 == self.calls.client.post("/room", data=measured).status_code
         for text, code in ADOPTED.items():
-            self.shop.act("owner", lambda unit, text=text, code=code: cards.adopt(unit, text, code))  # type: ignore[misc]
+            self.shop.act(
+                "owner", lambda unit, text=text, code=code: cards.adopt(unit, cards.Adopt(text=text, code=code))
+            )  # type: ignore[misc]
 
     def _orders(self) -> None:
         """Orders that are honest, and one for each reason to hold a line."""

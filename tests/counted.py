@@ -8,7 +8,7 @@ from labels.slot_code import card_text
 from scanflow.domain.counts.stocktake import Certainty, Looked, Stocktake
 from scanflow.workflow.counts import looks, resolving, stocktakes
 from scanflow.workflow.counts.looks import Shown, Text
-from scanflow.workflow.counts.resolving import Said
+from scanflow.workflow.counts.resolving import Resolve
 from scanflow.workflow.counts.stocktakes import Found
 
 
@@ -20,7 +20,7 @@ class Counted(Floor):
         self.count = self.open(area)
 
     def open(self, area: str = "room") -> Stocktake:
-        self.count = stocktakes.open_count(self.unit, area)
+        self.count = stocktakes.open_count(self.unit, stocktakes.OpenCount(area=area))
         return self.count
 
     def look(self, place: str | None, *codes: str, unread: int = 0, matched: str = "", **more: object) -> Looked:
@@ -40,7 +40,7 @@ class Counted(Floor):
         return [each.finding.id for each in self.state().found if each.resolved is None]
 
     def resolve(self, finding: str, how: str, **more: object) -> Found:
-        return resolving.resolve(self.unit, self.count.id, finding, Said(how, **more))  # type: ignore[arg-type]
+        return resolving.resolve(self.unit, self.count.id, finding, Resolve(how=how, **more))  # type: ignore[arg-type]
 
     def undo(self, finding: str) -> Found:
         return resolving.undo(self.unit, self.count.id, finding)

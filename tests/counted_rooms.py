@@ -25,12 +25,12 @@ def counted(amiss: Mapping[str, tuple[str, ...]], before: Callable[[Memory], obj
 
     def start() -> Memory:
         unit = Memory()
-        stock.add_section(unit, "D", "Derailleurs", 1, "blue")
-        stock.add_slots(unit, "D", 3)
+        stock.add_section(unit, stock.AddSection(code="D", name="Derailleurs", slots_per_bin=1, colour="blue"))
+        stock.add_slots(unit, "D", stock.AddSlots(count=3))
         for code in ("D001", "D002"):
-            stock.put_away(unit, "thing", code=code)
+            stock.put_away(unit, stock.PutAway(title="thing", code=code))
         before(unit)
-        count = stocktakes.open_count(unit, "room")
+        count = stocktakes.open_count(unit, stocktakes.OpenCount(area="room"))
         for place, codes in (RIGHT | dict(amiss)).items():
             texts = tuple(looks.Text(slot_code.card_text(code)) for code in codes)
             looks.look(unit, count.id, looks.Shown(f"first-{place}", "", texts, place=place))
@@ -42,19 +42,19 @@ def counted(amiss: Mapping[str, tuple[str, ...]], before: Callable[[Memory], obj
 def picked(unit: Memory) -> None:
     """D001 is on a round's basket and D002 short, for one order."""
     orders.receive(unit, FIRST)
-    walk, _ = rounds.open_round(unit)
+    walk, _ = rounds.open_round(unit, rounds.OpenRound())
     scan(unit, Station.BIN, "D001", round=walk.id)
-    orders.short(unit, list(unit.all(Line))[1])
+    orders.short(unit, list(unit.all(Line))[1], orders.Short())
     rounds.close_round(unit, walk.id)
 
 
 def shipped(unit: Memory) -> None:
     """The order of D001 and D002 has gone; the one card is in the tray, the other due."""
     orders.receive(unit, FIRST)
-    walk, _ = rounds.open_round(unit)
+    walk, _ = rounds.open_round(unit, rounds.OpenRound())
     for code in ("D001", "D002"):
         scan(unit, Station.BIN, code, round=walk.id)
-    parcels.open_parcel(unit, [next(iter(unit.all(Order)))])
+    parcels.open_parcel(unit, parcels.OpenParcel(orders=[next(iter(unit.all(Order)))]))
     for code in ("D001", "D002"):
         scan(unit, Station.TABLE, code)
     scan(unit, Station.TRAY, "D001")

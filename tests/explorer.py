@@ -27,7 +27,7 @@ from scanflow.workflow.counts import looks, resolving, stocktakes
 from scanflow.workflow.counts import report as stocktake_report
 from scanflow.workflow.parcels import hand_over
 from scanflow.workflow.picking import rounds, scans
-from scanflow.workflow.picking.reading import Reading
+from scanflow.workflow.picking.reading import Reading, Scanned
 from scanflow.workflow.ports import Invalid, Missing, Refused
 from scanflow.workflow.stock import doubts
 
@@ -196,7 +196,7 @@ def events(room: Room, unit: Memory) -> Iterator[Event]:
 def scan_event(kind: str, station: Station, texts: tuple[str, ...], code: str | None = None, **more: Any) -> Event:
     def call(unit: Memory) -> dict[str, Any]:
         key = unit.new_id()
-        return scans.scan(unit, Reading(station, key, texts, key, **more))
+        return scans.scan(unit, Reading(Scanned(station=station, key=key, **more), texts, key))
 
     text = " ".join([kind, *texts, *(f"{name}={value}" for name, value in more.items())])
     known = {name: more[name] for name in ("table", "bin", "take_out") if name in more}
@@ -211,11 +211,21 @@ def _cards(unit: Memory) -> Iterator[tuple[str, tuple[str]]]:
 def _put_away(room: Room, unit: Memory) -> Iterator[Event]:
     if len({stay.item for stay in unit.all(Stay).values()}) >= room.items:
         return
-    yield Event("put away", "put away by section", lambda u: stock.put_away(u, "thing", section="D"))
+    yield Event(
+        "put away", "put away by section", lambda u: stock.put_away(u, stock.PutAway(title="thing", section="D"))
+    )
     for code, (text,) in _cards(unit):
         if unit.all(Slot)[code].turns < room.turns:
-            yield Event("put away", f"put away by card {text}", lambda u, t=text: stock.put_away(u, "thing", text=t))
-            yield Event("put away", f"put away in {code}", lambda u, c=code: stock.put_away(u, "thing", code=c))
+            yield Event(
+                "put away",
+                f"put away by card {text}",
+                lambda u, t=text: stock.put_away(u, stock.PutAway(title="thing", text=t)),
+            )
+            yield Event(
+                "put away",
+                f"put away in {code}",
+                lambda u, c=code: stock.put_away(u, stock.PutAway(title="thing", code=c)),
+            )
 
 
 def _lines_of(unit: Memory) -> Iterable[Line]:
@@ -243,7 +253,11 @@ def _receive(room: Room, unit: Memory) -> Iterator[Event]:
 
 def _cancel_order(room: Room, unit: Memory) -> Iterator[Event]:
     for order in unit.all(Order).values():
-        yield Event("cancel order", f"cancel order {order.number}", lambda u, name=order.id: orders.cancel(u, name))
+        yield Event(
+            "cancel order",
+            f"cancel order {order.number}",
+            lambda u, name=order.id: orders.cancel(u, name, orders.Cancel()),
+        )
 
 
 def _cancel_in_time(room: Room, unit: Memory) -> Iterator[Event]:
@@ -257,7 +271,7 @@ def _cancel_in_time(room: Room, unit: Memory) -> Iterator[Event]:
 def _cancel_line(room: Room, unit: Memory) -> Iterator[Event]:
     for line in _lines_of(unit):
         text = f"cancel {line.reference}"
-        yield Event("cancel line", text, lambda u, x=line: orders.cancel(u, x.order, x.id))
+        yield Event("cancel line", text, lambda u, x=line: orders.cancel(u, x.order, orders.Cancel(line=x.id)))
 
 
 def _settle(room: Room, unit: Memory) -> Iterator[Event]:
@@ -265,7 +279,7 @@ def _settle(room: Room, unit: Memory) -> Iterator[Event]:
     for line in _lines_of(unit):
         for hold in (None, *(each.hold for each in line.holds)) if line.holds else ():
             text = f"settle {line.reference} {hold or ''}".rstrip()
-            yield Event("settle", text, lambda u, x=line, h=hold: orders.settle(u, x.id, hold=h))
+            yield Event("settle", text, lambda u, x=line, h=hold: orders.settle(u, x.id, orders.Settle(hold=h)))
 
 
 def _settle_doubt(room: Room, unit: Memory) -> Iterator[Event]:
@@ -277,24 +291,32 @@ def _settle_doubt(room: Room, unit: Memory) -> Iterator[Event]:
                 yield Event(
                     "settle doubt",
                     words,
-                    lambda u, d=doubt.id, t=text: doubts.settle(u, d, Settled.SEEN, text=t),
+                    lambda u, d=doubt.id, t=text: doubts.settle(u, d, doubts.SettleDoubt(how=Settled.SEEN, text=t)),
                 )
             words = f"settle doubt of {doubt.kind}: corrected"
-            yield Event("settle doubt", words, lambda u, d=doubt.id: doubts.settle(u, d, Settled.CORRECTED))
+            yield Event(
+                "settle doubt",
+                words,
+                lambda u, d=doubt.id: doubts.settle(u, d, doubts.SettleDoubt(how=Settled.CORRECTED)),
+            )
 
 
 def _settle_on(room: Room, unit: Memory) -> Iterator[Event]:
     for line in _lines_of(unit):
         for stay in _stays(unit):
             text = f"settle {line.reference} on {stay.code}, turn {stay.turn}"
-            yield Event("settle on", text, lambda u, x=line, s=stay: orders.settle(u, x.id, s.id))
+            yield Event("settle on", text, lambda u, x=line, s=stay: orders.settle(u, x.id, orders.Settle(stay=s.id)))
 
 
 def _open_round(room: Room, unit: Memory) -> Iterator[Event]:
     if not unit.find(Round, state=RoundState.OPEN):
-        yield Event("open round", "open round", rounds.open_round)
+        yield Event("open round", "open round", lambda unit: rounds.open_round(unit, rounds.OpenRound()))
         for order in unit.all(Order):
-            yield Event("open round", f"open round {order}", lambda u, name=order: rounds.open_round(u, [name]))
+            yield Event(
+                "open round",
+                f"open round {order}",
+                lambda u, name=order: rounds.open_round(u, rounds.OpenRound(orders=[name])),
+            )
 
 
 def _close_round(room: Room, unit: Memory) -> Iterator[Event]:
@@ -375,7 +397,11 @@ def _open_parcel(room: Room, unit: Memory) -> Iterator[Event]:
     for table in room.tables:
         for chosen in (*((name,) for name in names), *([names] if room.joined else [])):
             text = f"open parcel of {'+'.join(chosen)} at {table}"
-            yield Event("open parcel", text, lambda u, c=chosen, t=table: parcels.open_parcel(u, c, t))
+            yield Event(
+                "open parcel",
+                text,
+                lambda u, c=chosen, t=table: parcels.open_parcel(u, parcels.OpenParcel(orders=c, table=t)),
+            )
 
 
 def _for_parcels(kind: str, act: Callable[[Memory, str], Any]) -> Callable[[Room, Memory], Iterator[Event]]:
@@ -397,13 +423,15 @@ def _move(room: Room, unit: Memory) -> Iterator[Event]:
         for slot in unit.all(Slot).values():
             if slot.turns < room.turns:
                 text = f"move {stay.code}, turn {stay.turn}, to {slot.code}"
-                yield Event("move", text, lambda u, s=stay.id, to=slot.code: stock.move(u, s, to))
+                yield Event("move", text, lambda u, s=stay.id, to=slot.code: stock.move(u, s, stock.Move(to=to)))
 
 
 def _withdraw(room: Room, unit: Memory) -> Iterator[Event]:
     for stay in _stays(unit):
         yield Event(
-            "withdraw", f"withdraw {stay.code}, turn {stay.turn}", lambda u, s=stay.id: stock.withdraw(u, s, "broken")
+            "withdraw",
+            f"withdraw {stay.code}, turn {stay.turn}",
+            lambda u, s=stay.id: stock.withdraw(u, s, stock.Withdraw(reason="broken")),
         )
 
 
@@ -427,7 +455,11 @@ def _take_back(room: Room, unit: Memory) -> Iterator[Event]:
 def _hand_over(room: Room, unit: Memory) -> Iterator[Event]:
     for order in unit.all(Order).values():
         slip = slot_code.slip_text(order.slip)
-        yield Event("hand over", f"hand over {slip}", lambda u, t=slip: hand_over.hand_over(u, u.new_id(), t))
+        yield Event(
+            "hand over",
+            f"hand over {slip}",
+            lambda u, t=slip: hand_over.hand_over(u, hand_over.HandOver(key=u.new_id(), text=t)),
+        )
 
 
 def _lose(room: Room, unit: Memory) -> Iterator[Event]:
@@ -455,7 +487,7 @@ def _resolve(room: Room, unit: Memory) -> Iterator[Event]:
                     continue
                 name, code = found.finding.id, found.finding.code
                 proof = slot_code.card_text(code) if code and how in ("put_right", "found_later") else None
-                said = resolving.Said(how, "why", text=proof, sure=True)
+                said = resolving.Resolve(how=how, reason="why", text=proof, sure=True)
                 text = f"resolve {name}: {how}"
                 yield Event("resolve", text, lambda u, c=count, n=name, s=said: resolving.resolve(u, c, n, s))
 
@@ -492,9 +524,9 @@ EVENTS: Mapping[str, Callable[[Room, Memory], Iterator[Event]]] = {
     "settle": _settle,
     "settle on": _settle_on,
     "settle doubt": _settle_doubt,
-    "short": _for_lines("short", orders.short),
+    "short": _for_lines("short", lambda unit, line: orders.short(unit, line, orders.Short())),
     "found": _for_lines("found", orders.found),
-    "hold": _for_lines("hold", lambda unit, line: orders.hold(unit, line, "not this")),
+    "hold": _for_lines("hold", lambda unit, line: orders.hold(unit, line, orders.NotThis(why="not this"))),
     "revive": _for_lines("revive", orders.revive),
     "open round": _open_round,
     "close round": _close_round,

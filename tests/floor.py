@@ -9,11 +9,11 @@ from memory import Memory
 
 from labels import slot_code
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
-from scanflow.domain.things import Item, Line, Order, Parcel, Round, Slot, Station, Stay
+from scanflow.domain.things import Item, Line, Order, Parcel, Round, Slot, Stay
 from scanflow.domain.whereabouts import Whereabouts
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.picking import rounds, scans
-from scanflow.workflow.picking.reading import Reading
+from scanflow.workflow.picking.reading import Reading, Scanned
 from scanflow.workflow.ports import Settings
 from scanflow.workflow.stock import sightings
 
@@ -25,15 +25,17 @@ class Floor:
 
     def __init__(self, *codes: str, scan_at_bin: bool = True, auto_close: bool = True) -> None:
         self.unit = Memory(Settings(scan_at_bin=scan_at_bin, auto_close=auto_close))
-        stock.add_section(self.unit, "D", "Derailleurs", 2, "blue")
-        stock.add_slots(self.unit, "D", 6)
+        stock.add_section(self.unit, stock.AddSection(code="D", name="Derailleurs", slots_per_bin=2, colour="blue"))
+        stock.add_slots(self.unit, "D", stock.AddSlots(count=6))
         self.keys = 0
         for code in codes:
             self.put_away(code)
 
     def put_away(self, code: str, title: str = "") -> Stay:
         """By the card in hand."""
-        return stock.put_away(self.unit, title or f"thing of {code}", text=slot_code.card_text(code))
+        return stock.put_away(
+            self.unit, stock.PutAway(title=title or f"thing of {code}", text=slot_code.card_text(code))
+        )
 
     def order(self, number: str, *references: str | IncomingLine, **more: Any) -> Order:
         """Bare slot codes stand for the reference of their present stay."""
@@ -70,10 +72,10 @@ class Floor:
         return self.unit.find(Line, order=order.id)
 
     def round(self, *chosen: Order) -> Round:
-        return rounds.open_round(self.unit, [order.id for order in chosen] or None)[0]
+        return rounds.open_round(self.unit, rounds.OpenRound(orders=[order.id for order in chosen] or None))[0]
 
     def parcel(self, *chosen: Order, table: str = "main") -> Parcel:
-        return parcels.open_parcel(self.unit, [order.id for order in chosen], table)
+        return parcels.open_parcel(self.unit, parcels.OpenParcel(orders=[order.id for order in chosen], table=table))
 
     def parcel_now(self, parcel: Parcel) -> Parcel:
         return self.unit.all(Parcel)[parcel.id]
@@ -83,7 +85,8 @@ class Floor:
         self.keys += 1
         key = key or f"key-{self.keys}"
         body = more.pop("body", f"{station} {texts} {more}")
-        return scans.scan(self.unit, Reading(Station(station), key, texts, body, **more))
+        known = {name: more.pop(name) for name in Scanned.model_fields if name in more}
+        return scans.scan(self.unit, Reading(Scanned(station=station, key=key, **known), texts, body, **more))
 
     def scan(self, station: str, code: str, **more: Any) -> dict[str, Any]:
         """The card of a slot is scanned."""

@@ -14,7 +14,7 @@ from scanflow.storage.unit import SqlUnit
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.answers import Answer
 from scanflow.workflow.picking import rounds, scans
-from scanflow.workflow.picking.reading import Reading
+from scanflow.workflow.picking.reading import Reading, Scanned
 
 PAPERS = ("yellow", "pink", "green", "blue")
 GOODS = (
@@ -44,12 +44,16 @@ def furnish(shop: Shop, things: int, title: str = "") -> Furnished:
 
     def stock_it(unit: SqlUnit) -> None:
         for (code, name, _), paper in zip(GOODS, PAPERS, strict=True):
-            stock.add_section(unit, code, name, 10, paper)
-            stock.add_slots(unit, code, things + 5)
+            stock.add_section(unit, stock.AddSection(code=code, name=name, slots_per_bin=10, colour=paper))
+            stock.add_slots(unit, code, stock.AddSlots(count=things + 5))
         for number in range(things):
             code, _, what = GOODS[number % len(GOODS)]
             words = title or f"{what} {number + 1}"
-            room.stays.append(stock.put_away(unit, words, f"L{number + 1}", "Scratched", section=code))
+            room.stays.append(
+                stock.put_away(
+                    unit, stock.PutAway(title=words, listing=f"L{number + 1}", notes="Scratched", section=code)
+                )
+            )
 
     def order_it(unit: SqlUnit) -> None:
         for number, stay in enumerate(room.stays[::2]):
@@ -70,7 +74,7 @@ def furnish(shop: Shop, things: int, title: str = "") -> Furnished:
 
 def _walk(shop: Shop, room: Furnished) -> Round:
     """A round half walked, a parcel closed and one open, a picked thing cancelled, another missing."""
-    walk, _ = shop.act("owner", rounds.open_round)
+    walk, _ = shop.act("owner", lambda unit: rounds.open_round(unit, rounds.OpenRound()))
     with shop.looking() as unit:
         stops = [(stop.line, unit.get(Line, stop.line)) for stop in unit.find(Stop, round=walk.id)]
         codes = [unit.get(Stay, line.stay or "").code for _, line in stops if line]  # type: ignore[union-attr]
@@ -79,11 +83,11 @@ def _walk(shop: Shop, room: Furnished) -> Round:
         scan(shop, Station.BIN, code, round=walk.id)
     walked = [line for _, line in stops if line]
     if picked > 3:
-        shop.act("owner", lambda unit: parcels.open_parcel(unit, [walked[0].order]))
+        shop.act("owner", lambda unit: parcels.open_parcel(unit, parcels.OpenParcel(orders=[walked[0].order])))
         scan(shop, Station.TABLE, codes[0])
-        shop.act("owner", lambda unit: orders.cancel(unit, walked[1].order))
-        shop.act("owner", lambda unit: orders.short(unit, walked[2].id, "Not in its bin"))
-        shop.act("owner", lambda unit: parcels.open_parcel(unit, [walked[3].order]))
+        shop.act("owner", lambda unit: orders.cancel(unit, walked[1].order, orders.Cancel()))
+        shop.act("owner", lambda unit: orders.short(unit, walked[2].id, orders.Short(note="Not in its bin")))
+        shop.act("owner", lambda unit: parcels.open_parcel(unit, parcels.OpenParcel(orders=[walked[3].order])))
     return walk
 
 
@@ -104,5 +108,5 @@ def waiting(shop: Shop, room: Furnished) -> list[tuple[str, Line]]:
 def scan(shop: Shop, station: Station, code: str, key: str = "", **spot: str) -> Answer:
     """Hold the card of a slot before a station, and get the answer. Each needs a key of its own."""
     key = key or f"{station}-{code}"
-    reading = Reading(station, key, (slot_code.card_text(code),), key, **spot)  # type: ignore[arg-type]
+    reading = Reading(Scanned(station=station, key=key, **spot), (slot_code.card_text(code),), key)  # type: ignore[arg-type]
     return shop.act("owner", lambda unit: scans.scan(unit, reading))

@@ -93,8 +93,9 @@ def nursery() -> Iterator[Nursery]:
 def furnish(url: str) -> str:
     """Six slots in two bins, and the token of an owner."""
     shop = Shop(Database(url))
-    shop.act("owner", lambda unit: stock.add_section(unit, "D", "Derailleurs", 3, "yellow"))
-    shop.act("owner", lambda unit: stock.add_slots(unit, "D", 6))
+    section = stock.AddSection(code="D", name="Derailleurs", slots_per_bin=3, colour="yellow")
+    shop.act("owner", lambda unit: stock.add_section(unit, section))
+    shop.act("owner", lambda unit: stock.add_slots(unit, "D", stock.AddSlots(count=6)))
     token = new_token(shop, "racers", Role.OWNER)
     shop.close()
     return token

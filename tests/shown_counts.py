@@ -11,11 +11,11 @@ from scanflow.vision import photographs
 from scanflow.workflow.counts import looks, resolving, stocktakes
 from scanflow.workflow.counts import report as stocktake_report
 from scanflow.workflow.counts.looks import Shown, Text
-from scanflow.workflow.counts.resolving import Said
+from scanflow.workflow.counts.resolving import Resolve
 
 
 def opened(shop: Shop, area: str = "section:D", note: str = "After the fair") -> Stocktake:
-    return shop.act("owner", lambda unit: stocktakes.open_count(unit, area, note))
+    return shop.act("owner", lambda unit: stocktakes.open_count(unit, stocktakes.OpenCount(area=area, note=note)))
 
 
 def shown(
@@ -56,7 +56,7 @@ def two_counts(shop: Shop) -> tuple[Stocktake, Stocktake]:
     counts = opened(shop), opened(shop)
     for number, count in enumerate(counts):
         amiss(shop, count, f"look{number}-")
-    said = Said("put_right")
+    said = Resolve(how="put_right")
     shop.act("owner", lambda unit: resolving.resolve(unit, counts[0].id, "elsewhere-D004", said))
     closed = shop.act("owner", lambda unit: stocktake_report.close(unit, counts[1].id))
     return counts[0], closed

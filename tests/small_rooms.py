@@ -19,7 +19,7 @@ from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Order, Station
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.picking import rounds, scans
-from scanflow.workflow.picking.reading import Reading
+from scanflow.workflow.picking.reading import Reading, Scanned
 from scanflow.workflow.ports import Settings
 
 AT_BIN = Settings()
@@ -46,7 +46,7 @@ NO_CARDS = ((" ",), ("D0015",), ("?",), (slot_code.card_text("D001"), slot_code.
 
 def scan(unit: Memory, station: Station, code: str, **more: str) -> None:
     key = unit.new_id()
-    scans.scan(unit, Reading(station, key, (slot_code.card_text(code),), key, **more))
+    scans.scan(unit, Reading(Scanned(station=station, key=key, **more), (slot_code.card_text(code),), key))
 
 
 def kinds(names: str) -> frozenset[str]:
@@ -56,8 +56,8 @@ def kinds(names: str) -> frozenset[str]:
 def empty() -> Memory:
     """Three slots, their cards in the tray."""
     unit = Memory(AT_BIN)
-    stock.add_section(unit, "D", "Derailleurs", 2, "blue")
-    stock.add_slots(unit, "D", 3)
+    stock.add_section(unit, stock.AddSection(code="D", name="Derailleurs", slots_per_bin=2, colour="blue"))
+    stock.add_slots(unit, "D", stock.AddSlots(count=3))
     return unit
 
 
@@ -72,22 +72,22 @@ def room(
 
     def start() -> Memory:
         unit = Memory(settings)
-        stock.add_section(unit, "D", "Derailleurs", 2, "blue")
-        stock.add_slots(unit, "D", 6 if spare else 3)
+        stock.add_section(unit, stock.AddSection(code="D", name="Derailleurs", slots_per_bin=2, colour="blue"))
+        stock.add_slots(unit, "D", stock.AddSlots(count=6 if spare else 3))
         for code in ("D001", "D002", "D003", *(("D004",) if spare else ())):
-            stock.put_away(unit, "thing", code=code)
+            stock.put_away(unit, stock.PutAway(title="thing", code=code))
         if spare:
             stock.lose_card(unit, "D006")
         if ordered:
             orders.receive(unit, FIRST)
             orders.receive(unit, SECOND)
         if picked:
-            walk, _ = rounds.open_round(unit)
+            walk, _ = rounds.open_round(unit, rounds.OpenRound())
             for code in picked:
                 scan(unit, Station.BIN, code, round=walk.id)
             rounds.close_round(unit, walk.id)
         if packed:
-            parcels.open_parcel(unit, [next(iter(unit.all(Order)))])
+            parcels.open_parcel(unit, parcels.OpenParcel(orders=[next(iter(unit.all(Order)))]))
             for code in packed:
                 scan(unit, Station.TABLE, code)
         return unit

@@ -93,8 +93,13 @@ def test_old_photos_wait_while_the_clock_is_ahead(shop: Shop, caplog: pytest.Log
     """
     now = [NOON]
     shop.clock = lambda: now[0]
-    shop.act("owner", lambda unit: stock.add_section(unit, "D", "Derailleurs", 4, "blue"))
-    shop.act("owner", lambda unit: stock.add_slots(unit, "D", 4))
+    shop.act(
+        "owner",
+        lambda unit: stock.add_section(
+            unit, stock.AddSection(code="D", name="Derailleurs", slots_per_bin=4, colour="blue")
+        ),
+    )
+    shop.act("owner", lambda unit: stock.add_slots(unit, "D", stock.AddSlots(count=4)))
     count = opened(shop)
     shown(shop, count, "A-1-1", "D001", key="first")
     shop.act("owner", lambda unit: stocktakes.cancel(unit, count.id))

@@ -67,7 +67,12 @@ def work(shop: Shop) -> None:
     """Something changes."""
     with shop.looking() as unit:
         letters = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"[unit.seq % 26]
-    shop.act("owner", lambda unit: stock.add_section(unit, letters, "Levers", 3, "yellow"))
+    shop.act(
+        "owner",
+        lambda unit: stock.add_section(
+            unit, stock.AddSection(code=letters, name="Levers", slots_per_bin=3, colour="yellow")
+        ),
+    )
 
 
 def said(shop: Shop) -> list[str]:

@@ -23,7 +23,7 @@ from scanflow.storage.views.lists import ledger_page
 from scanflow.web import create_app
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.picking import rounds, scans
-from scanflow.workflow.picking.reading import Reading
+from scanflow.workflow.picking.reading import Reading, Scanned
 from scanflow.workflow.ports import Settings
 
 GONE = "- -"
@@ -108,7 +108,10 @@ class Twin:
                 "/api/sections",
                 {"code": code, "name": code, "slots_per_bin": bulk, "colour": "yellow"},
                 lambda unit, code=code, bulk=bulk: self.section(
-                    unit, stock.add_section(unit, code, code, bulk, "yellow").code
+                    unit,
+                    stock.add_section(
+                        unit, stock.AddSection(code=code, name=code, slots_per_bin=bulk, colour="yellow")
+                    ).code,
                 ),
                 201,
             )
@@ -116,7 +119,7 @@ class Twin:
                 f"/api/sections/{code}/slots",
                 {"count": count},
                 lambda unit, code=code, count=count: {
-                    "codes": [slot.code for slot in stock.add_slots(unit, code, count)]
+                    "codes": [slot.code for slot in stock.add_slots(unit, code, stock.AddSlots(count=count))]
                 },
                 201,
             )
@@ -145,7 +148,7 @@ class Twin:
         self.store({"title": "Crank", "text": self.card(n, spoil)})
 
     def store(self, body: dict[str, Any]) -> None:
-        self.call("/api/stays", body, lambda unit: model.stay(unit, stock.put_away(unit, **body)), 201)
+        self.call("/api/stays", body, lambda unit: model.stay(unit, stock.put_away(unit, stock.PutAway(**body))), 201)
 
     def card(self, n: int, spoil: int) -> str:
         """A card's text: as printed, as somebody types it, with a wrong check, or no card's text at all."""
@@ -157,7 +160,11 @@ class Twin:
         name = self.pick(Stay, n)
 
         def work(unit: Memory) -> Any:
-            changed = stock.change_item(unit, name, words.get("title"), words.get("listing"), words.get("notes"))
+            changed = stock.change_item(
+                unit,
+                name,
+                stock.ChangeItem(title=words.get("title"), listing=words.get("listing"), notes=words.get("notes")),
+            )
             return model.stay(unit, changed)
 
         self.call(f"/api/stays/{name}", words, work, method="PATCH")
@@ -167,12 +174,12 @@ class Twin:
         self.call(
             f"/api/stays/{name}/withdraw",
             {"reason": "cracked"},
-            lambda unit: model.stay(unit, stock.withdraw(unit, name, "cracked")),
+            lambda unit: model.stay(unit, stock.withdraw(unit, name, stock.Withdraw(reason="cracked"))),
         )
 
     def move(self, n: int, to: int) -> None:
         name, code = self.pick(Stay, n), self.code(to)
-        work: Work = lambda unit: model.stay(unit, stock.move(unit, name, code))  # noqa: E731
+        work: Work = lambda unit: model.stay(unit, stock.move(unit, name, stock.Move(to=code)))  # noqa: E731
         self.call(f"/api/stays/{name}/move", {"to": code}, work)
 
     # Orders
@@ -203,7 +210,11 @@ class Twin:
 
     def cancel_line(self, name: str, chosen: str | None) -> None:
         body = {} if chosen is None else {"line": chosen}
-        self.call(f"/api/orders/{name}/cancel", body, lambda unit: model.order(unit, orders.cancel(unit, name, chosen)))
+        self.call(
+            f"/api/orders/{name}/cancel",
+            body,
+            lambda unit: model.order(unit, orders.cancel(unit, name, orders.Cancel(line=chosen))),
+        )
 
     def settle(self, n: int, stay: int | None) -> None:
         chosen = None if stay is None else self.pick(Stay, stay)
@@ -211,7 +222,11 @@ class Twin:
 
     def settle_line(self, name: str, stay: str | None) -> None:
         body = {} if stay is None else {"stay": stay}
-        self.call(f"/api/lines/{name}/settle", body, lambda unit: model.line(unit, orders.settle(unit, name, stay)))
+        self.call(
+            f"/api/lines/{name}/settle",
+            body,
+            lambda unit: model.line(unit, orders.settle(unit, name, orders.Settle(stay=stay))),
+        )
 
     def say_of_a_line(self, n: int, what: str) -> None:
         self.say(self.pick(Line, n), what)
@@ -236,7 +251,7 @@ class Twin:
 
     def walk(self, wanted: list[str] | None) -> None:
         body = {} if wanted is None else {"orders": wanted}
-        work: Work = lambda unit: model.round_(unit, *rounds.open_round(unit, wanted))  # noqa: E731
+        work: Work = lambda unit: model.round_(unit, *rounds.open_round(unit, rounds.OpenRound(orders=wanted)))  # noqa: E731
         self.call("/api/rounds", body, work, 201)
 
     def close_round(self, n: int) -> None:
@@ -248,8 +263,8 @@ class Twin:
 
     def open_for(self, wanted: list[str], table: str) -> None:
         body = {"orders": wanted, "table": table}
-        work: Work = lambda unit: model.parcel(unit, parcels.open_parcel(unit, wanted, table))  # noqa: E731
-        self.call("/api/parcels", body, work, 201)
+        said = parcels.OpenParcel(orders=wanted, table=table)
+        self.call("/api/parcels", body, lambda unit: model.parcel(unit, parcels.open_parcel(unit, said)), 201)
 
     def close_parcel(self, n: int, partial: bool) -> None:
         name = self.pick(Parcel, n)
@@ -307,14 +322,8 @@ class Twin:
 
     def send(self, key: str, body: dict[str, Any]) -> Any:
         fields = DEFAULTS | body
-        names = ("via", "round", "table", "bin", "take_out", "at")
-        reading = Reading(
-            Station(fields["station"]),
-            key,
-            (fields["text"],),
-            json.dumps(fields, sort_keys=True),
-            **{name: fields[name] for name in names if name in fields},
-        )
+        said = Scanned(key=key, **{name: value for name, value in fields.items() if name != "text"})
+        reading = Reading(said, (fields["text"],), json.dumps(fields, sort_keys=True))
         return self.call("/api/scans", {"key": key, **body}, lambda unit: scans.scan(unit, reading))
 
     def repeat_a_scan(self, n: int, spelled: bool) -> None:

@@ -99,7 +99,9 @@ def _count(shop: Shop, area: str, note: str, photos: Sequence[Photo]) -> tuple[S
     from scanflow.workflow.counts import report as stocktake_report
     from scanflow.workflow.counts import stocktakes
 
-    count = shop.act(WHO, lambda unit: stocktakes.open_count(unit, area, note))
+    count = shop.act(
+        WHO, lambda unit: stocktakes.open_count(unit, stocktakes.OpenCount.of({"area": area, "note": note}))
+    )
     looks = _looks(shop, count.id, photos)
     end = stocktake_report.close if any(each.look for each in looks) else stocktakes.cancel
     return shop.act(WHO, lambda unit: end(unit, count.id)), looks

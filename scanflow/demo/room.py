@@ -37,12 +37,14 @@ def make(data: Path, now: datetime) -> int:
 
 def _add_sections(unit: Unit) -> None:
     for kind in KINDS:
-        stock.add_section(unit, kind.code, kind.name, kind.per_bin, kind.colour)
-        stock.add_slots(unit, kind.code, CARDS)
+        stock.add_section(
+            unit, stock.AddSection(code=kind.code, name=kind.name, slots_per_bin=kind.per_bin, colour=kind.colour)
+        )
+        stock.add_slots(unit, kind.code, stock.AddSlots(count=CARDS))
 
 
 def _store(unit: Unit, code: str, photo: Photo) -> None:
-    stay = stock.put_away(unit, goods.title_of(code), goods.listing_of(code), code=code)
+    stay = stock.put_away(unit, stock.PutAway(title=goods.title_of(code), listing=goods.listing_of(code), code=code))
     photos.keep(unit, stay.id, photo)
 
 

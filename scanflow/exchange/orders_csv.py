@@ -8,8 +8,12 @@ from scanflow.domain.orders.loaded import RefusedRow
 from scanflow.exchange.csv_table import Row, Table
 from scanflow.exchange.dates import DateOrder, read_date
 from scanflow.exchange.mapping import DATES, FIELDS, ColumnMapping, MappingError, date_order_of, missing
+from scanflow.workflow.fields import LONGEST_NAME
+from scanflow.workflow.orders import NewLine
+from scanflow.workflow.ports import Invalid
 
-MAX_NUMBER = 100  # characters of an order's number or channel
+LONGEST = {name: each["maxLength"] for name, each in NewLine.model_json_schema()["properties"].items()}
+"""Characters of a line's fields. What is longer makes the line a bad one, of which so much is kept."""
 
 Key = tuple[str, str]  # channel, number
 
@@ -59,13 +63,25 @@ def orders(table: Table, mapping: ColumnMapping) -> Parsed:
         dates, bad = _read(table, row, cells, date_order)
         draft = drafts.setdefault(key, _Draft())
         draft.dates = dates | draft.dates
-        draft.lines.append(IncomingLine(cells["reference"], cells["title"], cells["listing"], bad))
+        line = {name: cells[name] for name in LONGEST}
+        if bad is None:
+            bad = _beyond(line)
+        draft.lines.append(IncomingLine(**{name: each[: LONGEST[name]] for name, each in line.items()}, bad=bad))
         draft.rows.append(row.number)
     found = tuple(
         IncomingOrder(number, channel, draft.dates.get("ordered_at"), draft.dates.get("ship_by"), tuple(draft.lines))
         for (channel, number), draft in drafts.items()
     )
     return Parsed(found, tuple(refused), {key: tuple(draft.rows) for key, draft in drafts.items()})
+
+
+def _beyond(line: dict[str, str]) -> str | None:
+    """Why it is no line that a program could send."""
+    try:
+        NewLine.of(line)
+    except Invalid as error:
+        return error.detail
+    return None
 
 
 def _check(table: Table, mapping: ColumnMapping) -> None:
@@ -80,7 +96,7 @@ def _refusal(row: int, key: Key, cells: dict[str, str]) -> RefusedRow | None:
     said = ", ".join(cell for cell in cells.values() if cell)[:200]  # mapped columns only: the rest may be a buyer's
     if not key[1]:
         return RefusedRow(row, "no_number", f"This row has no order number: {said}")
-    if any(len(part) > MAX_NUMBER or not part.isprintable() for part in key):
+    if any(len(part) > LONGEST_NAME or not part.isprintable() for part in key):
         return RefusedRow(row, "bad_number", f"This row's order number or channel can't be one: {said}")
     return None
 

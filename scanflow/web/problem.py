@@ -51,7 +51,7 @@ def of(error: Exception) -> Problem:
         case NotAllowed():
             return Problem(409, "not_allowed", f"{error}.")
         case Invalid():
-            return Problem(422, error.code, error.detail, ((error.pointer, error.code),))
+            return Problem(422, error.code, error.detail, error.errors)
         case Unwritable():
             return Problem(503, error.code, error.detail)
         case Missing():

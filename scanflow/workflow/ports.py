@@ -27,11 +27,14 @@ class Refused(Exception):
 
 
 class Invalid(Exception):
-    """A field of the call is wrong: `pointer` is its place as a JSON pointer (RFC 6901)."""
+    """A field of the call is wrong: `pointer` is its place as a JSON pointer (RFC 6901).
 
-    def __init__(self, pointer: str, code: str, detail: str) -> None:
+    `errors` are all of them as (pointer, code), that one first.
+    """
+
+    def __init__(self, pointer: str, code: str, detail: str, errors: tuple[tuple[str, str], ...] = ()) -> None:
         super().__init__(detail)
-        self.pointer, self.code, self.detail = pointer, code, detail
+        self.pointer, self.code, self.detail, self.errors = pointer, code, detail, errors or ((pointer, code),)
 
 
 class Missing(Exception):

@@ -3,18 +3,49 @@
 from __future__ import annotations
 
 from dataclasses import asdict, replace
-from typing import Any
+from typing import Annotated, Literal
+from zoneinfo import available_timezones
+
+from pydantic import AfterValidator, Field
+from pydantic_core import PydanticCustomError
 
 from scanflow.domain import events
 from scanflow.workflow.counts import cycle
+from scanflow.workflow.fields import Command, Flag, Maybe, integer, words
 from scanflow.workflow.parcels import hand_over
 from scanflow.workflow.ports import Unit
 
 
-def change(unit: Unit, *, count_weeks: int, hand_overs: bool, **others: Any) -> None:
-    """From now on it works so; `others` are fields of `Settings`."""
-    if hand_overs and not unit.settings.hand_overs:
+def _zone(name: str) -> str:
+    if name not in available_timezones():
+        raise PydanticCustomError("unknown_zone", "Choose a time zone from the list.")
+    return name
+
+
+class ChangeSettings(Command):
+    """As of `ports.Settings`; a number that is not said stays as it is."""
+
+    name: Annotated[str, words(60, least=1)] = Field(title="The shop's name")
+    zone: Annotated[str, AfterValidator(_zone)]
+    photo_days: Maybe[Annotated[int, integer(1, 9999)]] = Field(default=None, title="Days that photos are kept")
+    count_weeks: Maybe[Annotated[int, integer(0, 99)]] = Field(default=None, title="Weeks to count every bin")
+    gone_days: Maybe[Annotated[int, integer(1, 999)]] = Field(default=None, title="Days until a parcel counts as gone")
+    auto_close: Flag = False
+    by_person: Flag = False
+    scan_at_bin: Flag = False
+    bind_labels: Flag = False
+    hand_overs: Flag = False
+    slip_closes: Flag = False
+    check: Literal["mod_11_10", "none"] = "mod_11_10"
+
+
+def change(unit: Unit, said: ChangeSettings) -> None:
+    """Keep all that is said, and begin what is switched on."""
+    before = unit.settings
+    if said.hand_overs and not before.hand_overs:
         hand_over.begin(unit)
-    new = replace(cycle.planned(unit, count_weeks), hand_overs=hand_overs, **others)
+    planned = cycle.planned(unit, before.count_weeks if said.count_weeks is None else said.count_weeks)
+    told = {name: each for name, each in said.known("count_weeks").items() if each is not None}
+    new = replace(planned, **told)
     unit.set_settings(new)
     unit.record(events.SettingsChanged(settings=asdict(new)))

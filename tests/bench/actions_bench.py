@@ -107,8 +107,8 @@ def at_a_page(*more: str) -> Iterator[tuple[Person, Shop, Path]]:
 
 
 def _build(unit: Unit) -> None:
-    stock.add_section(unit, "D", "Parts", 5, "yellow")
-    stock.add_slots(unit, "D", 40)
+    stock.add_section(unit, stock.AddSection(code="D", name="Parts", slots_per_bin=5, colour="yellow"))
+    stock.add_slots(unit, "D", stock.AddSlots(count=40))
 
 
 def put_away(person: Person, count: int) -> list[str]:

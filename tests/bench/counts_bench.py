@@ -97,7 +97,7 @@ def _take(job: tuple[int, Room, str, int, Path]) -> Taken:
 
 def count(shop: Shop, taken: Sequence[Taken], shown: Callable[[Taken, str], Shown]) -> str:
     """A count of the room into which all photographs are shown, by as many threads as there are readers."""
-    opened = shop.act(WHO, lambda unit: stocktakes.open_count(unit, "room"))
+    opened = shop.act(WHO, lambda unit: stocktakes.open_count(unit, stocktakes.OpenCount(area="room")))
 
     def look(one: Taken) -> None:
         seen = shown(one, f"{opened.id}-{one.file.stem.replace(' ', '_')}")
@@ -284,11 +284,16 @@ def photos(folders: Sequence[Path]) -> None:
     """Photographs in a count of a shop that owns nothing in them: only whole codes of its grammar are unknown."""
     with TemporaryDirectory() as folder:
         shop = Shop(Database(sqlite_url(Path(folder))))
-        shop.act(WHO, lambda unit: stock.add_section(unit, "D", "Derailleurs", 20, "blue"))
-        shop.act(WHO, lambda unit: stock.add_slots(unit, "D", 600))
+        shop.act(
+            WHO,
+            lambda unit: stock.add_section(
+                unit, stock.AddSection(code="D", name="Derailleurs", slots_per_bin=20, colour="blue")
+            ),
+        )
+        shop.act(WHO, lambda unit: stock.add_slots(unit, "D", stock.AddSlots(count=600)))
         for each in folders:
             files = sorted(path for path in each.iterdir() if path.suffix.lower() in KINDS)
-            opened = shop.act(WHO, lambda unit: stocktakes.open_count(unit, "room"))
+            opened = shop.act(WHO, lambda unit: stocktakes.open_count(unit, stocktakes.OpenCount(area="room")))
             unfit = sum(not _shown(shop, opened.id, number, file) for number, file in enumerate(files))
             found = findings(shop, opened.id)
             kinds = Counter(f.kind.value for f in found if f.kind is not Kind.UNKNOWN)

@@ -196,8 +196,9 @@ def furnish(folder: Path) -> str:
     """A shop with a password and a slot, and the token of a station."""
     shop = Shop(Database(sqlite_url(folder)))
     shop.act("owner", lambda unit: unit.access.set_password(PASSWORD))
-    shop.act("owner", lambda unit: stock.add_section(unit, "D", "Derailleurs", 4, "blue"))
-    shop.act("owner", lambda unit: stock.add_slots(unit, "D", 4))
+    section = stock.AddSection(code="D", name="Derailleurs", slots_per_bin=4, colour="blue")
+    shop.act("owner", lambda unit: stock.add_section(unit, section))
+    shop.act("owner", lambda unit: stock.add_slots(unit, "D", stock.AddSlots(count=4)))
     token = new_token(shop, "station", Role.PROGRAM)
     shop.close()
     return token

@@ -79,7 +79,7 @@ class Shop(OrderPeople):
                     self.call(orders.found, line.id)
 
     def _round(self, order_ids: list[str] | None) -> None:
-        opened = self.call(rounds.open_round, order_ids)
+        opened = self.call(rounds.open_round, rounds.OpenRound(orders=order_ids))
         if opened is None:
             return
         round_: Round = opened[0]
@@ -105,7 +105,7 @@ class Shop(OrderPeople):
         if line is None or thing is None or line.state is not LineState.WAITING or self.chance(0.04):
             return
         if self.chance(0.02):
-            self.call(orders.short, line.id)
+            self.call(orders.short, line.id, orders.Short())
             return
         here = {"bin": stop.bin} if self.chance(0.3) else {}
         self.scan(Station.BIN, slot_code.card_text(thing.code), round=stop.round, at=at, **here)
@@ -157,7 +157,7 @@ class Shop(OrderPeople):
             parcel_id = self.scan(Station.TABLE, slot_code.slip_text(order.slip), table=table)["parcel"]
         else:
             ids = list(aside.orders) if aside else [sale.id for sale in group]
-            opened = self.call(parcels.open_parcel, ids, table)
+            opened = self.call(parcels.open_parcel, parcels.OpenParcel(orders=ids, table=table))
             parcel_id = opened.id if opened else None
         if parcel_id is None:
             return None

@@ -129,13 +129,15 @@ class OrderPeople(StockPeople):
                 self.tally.held[line.hold] += 1
                 said = f"{line.why} The line: {line.reference!r}, “{line.title}”, {line.listing!r}."
                 self.tally.examples.setdefault(line.hold, said)
-                self.call(orders.settle, line.id, thing.stay)
+                self.call(orders.settle, line.id, orders.Settle(stay=thing.stay))
 
     def _find(self, thing: Thing) -> None:
         """What was told to be missing is looked for and found."""
         stay = self.look(lambda unit: unit.get(Stay, thing.stay))
         for doubt in self.look(lambda unit: unit.find(Doubt, item=stay.item, how=None)) if stay else ():
-            self.call(doubts.settle, doubt.id, Settled.SEEN, text=slot_code.card_text(thing.code))
+            self.call(
+                doubts.settle, doubt.id, doubts.SettleDoubt(how=Settled.SEEN, text=slot_code.card_text(thing.code))
+            )
 
     def minds_change(self, share: float) -> None:
         """Buyers cancel, or want it after all; what was in hand for a cancelled line is put back."""
@@ -147,7 +149,7 @@ class OrderPeople(StockPeople):
                     self.call(orders.revive, line.id)
 
     def _cancel(self, sale: Sale, line: Line, thing: Thing) -> None:
-        self.call(orders.cancel, sale.id, line.id)
+        self.call(orders.cancel, sale.id, orders.Cancel(line=line.id))
         if line.state is LineState.PACKED:
             self._take_out(thing, line.parcel or "")
         if line.state in (LineState.PACKED, LineState.PICKED):
@@ -160,7 +162,7 @@ class OrderPeople(StockPeople):
             return
         table = parcel.table if parcel.open else "bench"
         if not parcel.open:
-            self.call(parcels.open_parcel, parcel.orders, table)
+            self.call(parcels.open_parcel, parcels.OpenParcel(orders=parcel.orders, table=table))
         self.scan(Station.TABLE, slot_code.card_text(thing.code), table=table, take_out=True)
         if not parcel.open:
             self.call(parcels.set_aside, parcel_id)

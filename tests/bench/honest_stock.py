@@ -17,7 +17,7 @@ from scanflow.domain.life import LineState, NotAllowed
 from scanflow.domain.things import Line, Slot, Station, Stay
 from scanflow.workflow import stock
 from scanflow.workflow.picking import scans
-from scanflow.workflow.picking.reading import Reading
+from scanflow.workflow.picking.reading import Reading, Scanned
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit
 
 T = TypeVar("T")
@@ -95,8 +95,11 @@ class StockPeople:
         self.keys = 0
         self.keeps_listing_ids = self.chance(0.5)
         for code, (count, per_bin) in SECTIONS.items():
-            self.call(stock.add_section, code, f"Section {code}", per_bin, "yellow")
-            self.call(stock.add_slots, code, count)
+            self.call(
+                stock.add_section,
+                stock.AddSection(code=code, name=f"Section {code}", slots_per_bin=per_bin, colour="yellow"),
+            )
+            self.call(stock.add_slots, code, stock.AddSlots(count=count))
 
     def chance(self, share: float) -> bool:
         return self.random.random() < share
@@ -127,7 +130,7 @@ class StockPeople:
         released: list[str] = []
         for _ in range(2 if self.chance(0.08) else 1):
             self.keys += 1
-            reading = Reading(station, f"k{self.keys}", (text,), f"k{self.keys}", **where)
+            reading = Reading(Scanned(station=station, key=f"k{self.keys}", **where), (text,), f"k{self.keys}")
             answer = self.room.do(self.now, lambda unit, reading=reading: scans.scan(unit, reading))
             self._count(station, answer)
             self.now += timedelta(seconds=0.4)
@@ -169,7 +172,7 @@ class StockPeople:
         title = titles.stored(self.random)
         listing = self._new_listing()
         known = listing if self.chance(0.7) else ""
-        stay = self.call(stock.put_away, title, known, **self.random.choice(ways))
+        stay = self.call(stock.put_away, stock.PutAway(title=title, listing=known, **self.random.choice(ways)))
         if stay is None:
             return
         self._take_card(stay.code)
@@ -217,7 +220,7 @@ class StockPeople:
         touched = any(line.live and line.state is not LineState.WAITING for line in found)
         if touched or thing in self.off_shelf:
             return
-        stay = self.call(stock.move, thing.stay, self.random.choice(sorted(self.tray)))
+        stay = self.call(stock.move, thing.stay, stock.Move(to=self.random.choice(sorted(self.tray))))
         if stay is not None:
             self.due.append(thing.code)
             self._take_card(stay.code)
@@ -231,6 +234,6 @@ class StockPeople:
             thing.references.append((self.now, slot_code.reference(stay.code, stay.turn)))
 
     def withdraw(self, thing: Thing) -> None:
-        if self.call(stock.withdraw, thing.stay, "broken on the shelf") is not None:
+        if self.call(stock.withdraw, thing.stay, stock.Withdraw(reason="broken on the shelf")) is not None:
             self.stocked.remove(thing)
             self.due.append(thing.code)

@@ -18,7 +18,7 @@ from scanflow.domain.things import Slot, Station
 from scanflow.shop import Shop
 from scanflow.workflow import orders, stock
 from scanflow.workflow.picking import rounds, scans
-from scanflow.workflow.picking.reading import Reading
+from scanflow.workflow.picking.reading import Reading, Scanned
 from scanflow.workflow.ports import Unit
 
 SECTIONS = "DEF"
@@ -70,11 +70,16 @@ Made = list[tuple[str, str, bool]]
 def _stock(unit: Unit, rng: np.random.Generator, slots: int, per_bin: int) -> Made:
     made = []
     for number, letter in enumerate(SECTIONS):
-        stock.add_section(unit, letter, f"Parts {letter}", per_bin, ("blue", "green", "orange")[number])
-        for slot in stock.add_slots(unit, letter, slots // len(SECTIONS)):
+        stock.add_section(
+            unit,
+            stock.AddSection(
+                code=letter, name=f"Parts {letter}", slots_per_bin=per_bin, colour=("blue", "green", "orange")[number]
+            ),
+        )
+        for slot in stock.add_slots(unit, letter, stock.AddSlots(count=slots // len(SECTIONS))):
             taken = bool(rng.random() < TAKEN)
             if taken:
-                stock.put_away(unit, f"thing of {slot.code}", code=slot.code)
+                stock.put_away(unit, stock.PutAway(title=f"thing of {slot.code}", code=slot.code))
             made.append((slot.code, slot.bin, taken))
     return made
 
@@ -173,7 +178,7 @@ def _card_due(shop: Shop, room: Room, taken: Iterator[tuple[str, str]]) -> None:
         code, bin_ = next(taken)
         text = _take(room, code, bin_)
         stay = _stay(shop, code)
-        shop.act(WHO, lambda unit, stay=stay: stock.withdraw(unit, stay, "sold at the door"))
+        shop.act(WHO, lambda unit, stay=stay: stock.withdraw(unit, stay, stock.Withdraw(reason="sold at the door")))
         room.tray += [text] * back
         room.planted.append(Plant(Kind.CARD_DUE, code))
 
@@ -191,10 +196,10 @@ def _suspect(shop: Shop, room: Room, chosen: Sequence[tuple[str, str]]) -> None:
     def work(unit: Unit) -> None:
         wanted = tuple(IncomingLine(slot_code.reference(code, 1)) for code, _ in chosen)
         order, _ = orders.receive(unit, IncomingOrder("1001", lines=wanted))
-        walk, _ = rounds.open_round(unit, [order.id])
+        walk, _ = rounds.open_round(unit, rounds.OpenRound(orders=[order.id]))
         for code, _ in chosen:
             texts = (slot_code.card_text(code),)
-            scans.scan(unit, Reading(Station.BIN, f"pick-{code}", texts, code, round=walk.id))
+            scans.scan(unit, Reading(Scanned(station=Station.BIN, key=f"pick-{code}", round=walk.id), texts, code))
         rounds.close_round(unit, walk.id)
 
     shop.act(WHO, work)

@@ -161,7 +161,7 @@ def test_put_away(live: Live, before: Filmed) -> None:
 def test_a_count_shows_the_whole_band(live: Live, before: Filmed) -> None:
     """Where cards of a bin are held up the band is as wide as the picture and two thirds as high, as everywhere."""
     furnish(live.shop, 4)
-    count = live.shop.act("owner", lambda unit: stocktakes.open_count(unit, "room"))
+    count = live.shop.act("owner", lambda unit: stocktakes.open_count(unit, stocktakes.OpenCount(area="room")))
     with before(None) as page:
         sign_in(page, live)
         page.goto(f"/counts/{count.id}?hand=1")

@@ -51,7 +51,7 @@ def desk(browser: Browser, live: Live, page: Page, room: Furnished) -> Iterator[
 def elsewhere(live: Live, stay: Stay) -> str:
     """Another station gives the thing of this stay a new title."""
     title = f"Renamed at {time.monotonic_ns()}"
-    live.shop.act("elsewhere", lambda unit: stock.change_item(unit, stay.id, title, None, None))
+    live.shop.act("elsewhere", lambda unit: stock.change_item(unit, stay.id, stock.ChangeItem(title=title)))
     return title
 
 

@@ -33,10 +33,10 @@ def shop(live: Live) -> Shop:
     """D001 … D012, four to a bin, with things in all but the last two."""
 
     def fill(unit: SqlUnit) -> None:
-        stock.add_section(unit, "D", "Derailleurs", 4, "blue")
-        stock.add_slots(unit, "D", 12)
+        stock.add_section(unit, stock.AddSection(code="D", name="Derailleurs", slots_per_bin=4, colour="blue"))
+        stock.add_slots(unit, "D", stock.AddSlots(count=12))
         for number in range(10):
-            stock.put_away(unit, f"Rear derailleur {number + 1}", section="D")
+            stock.put_away(unit, stock.PutAway(title=f"Rear derailleur {number + 1}", section="D"))
 
     live.shop.act("owner", fill)
     return live.shop
@@ -225,7 +225,10 @@ def test_one_bin_leads_to_the_next(live: Live, shop: Shop, page: Page, tmp_path:
 def test_photos_without_an_answer_outlive_the_page(live: Live, shop: Shop, page: Page, tmp_path: Path) -> None:
     """Those taken without network go out when their count is looked at again; of a count that is over none is kept."""
     sign_in(page, live)
-    ended, open_ = (live.shop.act("owner", lambda unit: stocktakes.open_count(unit, "section:D")).id for _ in range(2))
+    ended, open_ = (
+        live.shop.act("owner", lambda unit: stocktakes.open_count(unit, stocktakes.OpenCount(area="section:D"))).id
+        for _ in range(2)
+    )
     photo = taken(tmp_path / "1.png", bin_text("A-1-1"), *cards("D001"))
     page.route("**/looks", lambda route: route.abort())
     for count in (ended, open_):
@@ -282,7 +285,7 @@ def test_what_is_open_has_the_thumb(live: Live, page: Page) -> None:
 def test_keys_come_to_the_photo_before_the_places(live: Live, page: Page) -> None:
     """What stands second on the screen is second for the keyboard too, whatever number of places follows."""
     furnish(live.shop, 120)
-    count = live.shop.act("owner", lambda unit: stocktakes.open_count(unit, "room"))
+    count = live.shop.act("owner", lambda unit: stocktakes.open_count(unit, stocktakes.OpenCount(area="room")))
     sign_in(page, live)
     page.goto(f"/counts/{count.id}")
     page.get_by_role("link", name="What is amiss so far").focus()

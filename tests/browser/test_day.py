@@ -63,8 +63,8 @@ def test_day(live: Live, page: Page, tmp_path: Path) -> None:
 
     def build(unit: stock.Unit) -> None:
         for code, name, paper in (("D", "Derailleurs", "yellow"), ("S", "Saddles", "pink")):
-            stock.add_section(unit, code, name, 5, paper)
-            stock.add_slots(unit, code, 5)
+            stock.add_section(unit, stock.AddSection(code=code, name=name, slots_per_bin=5, colour=paper))
+            stock.add_slots(unit, code, stock.AddSlots(count=5))
 
     live.shop.act("owner", build)
     first_sign_in(page, live)
@@ -138,8 +138,8 @@ def test_no_answer_is_no_verdict(live: Live, page: Page) -> None:
     """
 
     def build(unit: stock.Unit) -> None:
-        stock.add_section(unit, "D", "Derailleurs", 5, "yellow")
-        stock.add_slots(unit, "D", 5)
+        stock.add_section(unit, stock.AddSection(code="D", name="Derailleurs", slots_per_bin=5, colour="yellow"))
+        stock.add_slots(unit, "D", stock.AddSlots(count=5))
 
     live.shop.act("owner", build)
     first_sign_in(page, live)

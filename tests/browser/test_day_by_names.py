@@ -20,8 +20,8 @@ MOST_TABS = 60
 def build(live: Live) -> None:
     def two_sections(unit: stock.Unit) -> None:
         for code, name, paper in (("D", "Derailleurs", "yellow"), ("S", "Saddles", "pink")):
-            stock.add_section(unit, code, name, 5, paper)
-            stock.add_slots(unit, code, 5)
+            stock.add_section(unit, stock.AddSection(code=code, name=name, slots_per_bin=5, colour=paper))
+            stock.add_slots(unit, code, stock.AddSlots(count=5))
 
     live.shop.act("owner", two_sections)
 

@@ -42,10 +42,10 @@ def shop(live: Live) -> Shop:
     """D001 … D008, four to a bin, with a thing in each."""
 
     def fill(unit: SqlUnit) -> None:
-        stock.add_section(unit, "D", "Derailleurs", 4, "blue")
-        stock.add_slots(unit, "D", 8)
+        stock.add_section(unit, stock.AddSection(code="D", name="Derailleurs", slots_per_bin=4, colour="blue"))
+        stock.add_slots(unit, "D", stock.AddSlots(count=8))
         for number in range(8):
-            stock.put_away(unit, f"Rear derailleur {number + 1}", section="D")
+            stock.put_away(unit, stock.PutAway(title=f"Rear derailleur {number + 1}", section="D"))
 
     live.shop.act("owner", fill)
     return live.shop
@@ -65,7 +65,7 @@ def filming(live: Live, shop: Shop, launch: Callable[..., Browser], tmp_path: Pa
         page.on("pageerror", lambda error: errors.append(str(error)))
         page.add_init_script(BUZZES)
         sign_in(page, live)
-        count = shop.act("owner", lambda unit: stocktakes.open_count(unit, "section:D"))
+        count = shop.act("owner", lambda unit: stocktakes.open_count(unit, stocktakes.OpenCount(area="section:D")))
         page.goto(f"/counts/{count.id}")
         page.get_by_role("button", name="Film the shelves").click()
         yield page
@@ -145,7 +145,7 @@ def test_shelves_that_go_by_too_fast(shop: Shop, filming: Filming) -> None:
 
 def test_without_https_the_panel_says_what_is_missing(live: Live, shop: Shop, launch: Callable[..., Browser]) -> None:
     """Browsers give no camera to a page that came in plain from the network: the way to HTTPS is told, and photos."""
-    count = shop.act("owner", lambda unit: stocktakes.open_count(unit, "section:D"))
+    count = shop.act("owner", lambda unit: stocktakes.open_count(unit, stocktakes.OpenCount(area="section:D")))
     own = launch(*FAKE, "--host-resolver-rules=MAP room.test 127.0.0.1")
     sign_in(own.new_page(base_url=live.address), live)
     page = own.new_page(base_url=live.address.replace("127.0.0.1", "room.test"))
@@ -164,7 +164,7 @@ def test_without_https_the_panel_says_what_is_missing(live: Live, shop: Shop, la
 
 def test_a_device_without_a_camera(live: Live, shop: Shop, page: Page) -> None:
     """Nothing dark stands where no picture will be; one that was only kept from the page can be tried again."""
-    count = shop.act("owner", lambda unit: stocktakes.open_count(unit, "section:D"))
+    count = shop.act("owner", lambda unit: stocktakes.open_count(unit, stocktakes.OpenCount(area="section:D")))
     sign_in(page, live)
     page.goto(f"/counts/{count.id}")
     panel = page.locator("dialog.film")

@@ -62,7 +62,7 @@ def test_a_card_without_a_check(live: Live, page: Page) -> None:
     """Put away asks for a second look; neither it nor a third beep becomes the title."""
     furnish(live.shop, 0)
     live.shop.act("owner", lambda unit: cards.choose_check(unit, "none"))
-    live.shop.act("owner", lambda unit: cards.adopt(unit, "0421", "S003"))
+    live.shop.act("owner", lambda unit: cards.adopt(unit, cards.Adopt(text="0421", code="S003")))
     sign_in(page, live)
     page.goto("/put-away")
     type_fast(page, "0421")

@@ -133,7 +133,7 @@ def test_a_round_goes_on_without_network(live: Live, page: Page) -> None:
     assert [card_text(each) for each in (one, two, three)] == page.evaluate(HELD)
     assert 3 * ["waiting"] == [state(live.shop, line) for line in (first, second, third)]
 
-    live.shop.act("owner", lambda unit: orders.cancel(unit, second.order))
+    live.shop.act("owner", lambda unit: orders.cancel(unit, second.order, orders.Cancel()))
     back(live, context)
     duty = page.locator(".putback .line")
     expect(duty).to_contain_text(f"Put back {two}", timeout=20_000)
@@ -240,7 +240,7 @@ def test_with_network_no_page_is_stale(live: Live, page: Page) -> None:
     go_on(page)
     assert [0] == ages_of(live.shop, "D015")
     before = page.locator("h1").inner_text()
-    live.shop.act("owner", lambda unit: orders.cancel(unit, line.order))
+    live.shop.act("owner", lambda unit: orders.cancel(unit, line.order, orders.Cancel()))
     page.reload()
     expect(page.locator("h1")).not_to_have_text(before)
     live.shop.act("owner", lambda unit: rounds.close_round(unit, room.round.id))  # type: ignore[union-attr]

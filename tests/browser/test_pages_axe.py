@@ -173,7 +173,7 @@ def test_without_network(live: Live, page: Page) -> None:
             page.keyboard.press("Enter")
         page.wait_for_selector("dialog", state="detached")
         found += violations(page, "round without network") + page.evaluate(SMALL)
-    live.shop.act("owner", lambda unit: orders.cancel(unit, line.order))
+    live.shop.act("owner", lambda unit: orders.cancel(unit, line.order, orders.Cancel()))
     page.unroute("**/api/scans")
     page.wait_for_selector(".putback", timeout=20_000)
     assert [] == found + violations(page, "put back") + page.evaluate(SMALL)

@@ -16,7 +16,7 @@ def test_a_doubt_is_settled_by_a_scan(live: Live, page: Page) -> None:
     order = furnish(live.shop, 4).orders[0]
     with live.shop.looking() as unit:
         line = unit.find(Line, order=order.id)[0]
-    live.shop.act("owner", lambda unit: orders.hold(unit, line.id, "It is a lamp"))
+    live.shop.act("owner", lambda unit: orders.hold(unit, line.id, orders.NotThis(why="It is a lamp")))
     sign_in(page, live)
     page.goto(f"/lines/{line.id}")
     expect(page.locator(".face")).to_contain_text("“It is a lamp”")

@@ -79,7 +79,7 @@ def test_take_out(live: Live, page: Page) -> None:
         line = unit.find(Line, state=LineState.PICKED)[0]
         stay = next(each for each in room.stays if each.id == line.stay)
     live.shop.act("owner", _by_hand)
-    live.shop.act("owner", lambda unit: parcels.open_parcel(unit, [line.order], "two"))
+    live.shop.act("owner", lambda unit: parcels.open_parcel(unit, parcels.OpenParcel(orders=[line.order], table="two")))
     sign_in(page, live)
     page.goto("/table?table=two")
     for word, seconds in (("Packed", 0), ("Taken out", 0), ("Done before", 0), ("Packed", 6)):
@@ -135,8 +135,8 @@ def test_the_scan_box_stays_beside_a_long_list(live: Live, page: Page) -> None:
 
 
 def _sixty_in_one_bin(unit: SqlUnit) -> None:
-    stock.add_section(unit, "B", "Bells", 60, "pink")
-    stock.add_slots(unit, "B", 60)
+    stock.add_section(unit, stock.AddSection(code="B", name="Bells", slots_per_bin=60, colour="pink"))
+    stock.add_slots(unit, "B", stock.AddSlots(count=60))
 
 
 def test_an_enter_before_the_scripts(live: Live, page: Page) -> None:

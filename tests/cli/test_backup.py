@@ -45,10 +45,18 @@ def folder(sqlite_template: Path, tmp_path: Path) -> Path:
     shutil.copy(sqlite_template, tmp_path / "shop" / "scanflow.db")
     shop = Shop(Database(sqlite_url(tmp_path / "shop")))
     shown = Photo(hashlib.sha256(b"picture").hexdigest(), b"picture", b"thumb")
-    shop.act("owner", lambda unit: stock.add_section(unit, "D", "Derailleurs", 3, "blue"))
-    shop.act("owner", lambda unit: stock.add_slots(unit, "D", 6))
+    shop.act(
+        "owner",
+        lambda unit: stock.add_section(
+            unit, stock.AddSection(code="D", name="Derailleurs", slots_per_bin=3, colour="blue")
+        ),
+    )
+    shop.act("owner", lambda unit: stock.add_slots(unit, "D", stock.AddSlots(count=6)))
     for number in range(3):
-        stay = shop.act("owner", lambda unit, number=number: stock.put_away(unit, f"Derailleur {number}", section="D"))
+        stay = shop.act(
+            "owner",
+            lambda unit, number=number: stock.put_away(unit, stock.PutAway(title=f"Derailleur {number}", section="D")),
+        )
     shop.act("owner", lambda unit: unit.add(shown))
     shop.act("owner", lambda unit: unit.put(replace(unit.get(Item, stay.item), photo=shown.hash)))
     shop.close()

@@ -115,13 +115,18 @@ def test_old_photos_of_counts_go_when_it_starts(tmp_path: Path) -> None:
     old = datetime.now(UTC) - timedelta(days=400)
     at = [old]
     shop = Shop(Database(sqlite_url(tmp_path)), clock=lambda: at[0])
-    shop.act("owner", lambda unit: stock.add_section(unit, "D", "Derailleurs", 4, "blue"))
-    shop.act("owner", lambda unit: stock.add_slots(unit, "D", 4))
+    shop.act(
+        "owner",
+        lambda unit: stock.add_section(
+            unit, stock.AddSection(code="D", name="Derailleurs", slots_per_bin=4, colour="blue")
+        ),
+    )
+    shop.act("owner", lambda unit: stock.add_slots(unit, "D", stock.AddSlots(count=4)))
     count = opened(shop)
     shown(shop, count, "A-1-1", "D001", key="first")
     shop.act("owner", lambda unit: stocktakes.cancel(unit, count.id))
     at[0] = datetime.now(UTC) - timedelta(days=10)
-    shop.act("owner", lambda unit: stock.add_slots(unit, "D", 4))
+    shop.act("owner", lambda unit: stock.add_slots(unit, "D", stock.AddSlots(count=4)))
     with serving("--data", tmp_path):
         end = time.monotonic() + 20
         while photos(shop) and time.monotonic() < end:

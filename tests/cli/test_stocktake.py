@@ -29,10 +29,17 @@ EVERYWHERE = {"A-1-1": ["D001", "D002", "D003"], "A-1-2": ["D004"]}
 def folder(tmp_path: Path) -> Path:
     """A shop's folder: D001 … D006, three to a bin, with things in the first four."""
     shop = Shop(Database(sqlite_url(tmp_path / "shop")))
-    shop.act("owner", lambda unit: stock.add_section(unit, "D", "Derailleurs", 3, "blue"))
-    shop.act("owner", lambda unit: stock.add_slots(unit, "D", 6))
+    shop.act(
+        "owner",
+        lambda unit: stock.add_section(
+            unit, stock.AddSection(code="D", name="Derailleurs", slots_per_bin=3, colour="blue")
+        ),
+    )
+    shop.act("owner", lambda unit: stock.add_slots(unit, "D", stock.AddSlots(count=6)))
     for code in ("D001", "D002", "D003", "D004"):
-        shop.act("owner", lambda unit, code=code: stock.put_away(unit, f"Thing of {code}", code=code))
+        shop.act(
+            "owner", lambda unit, code=code: stock.put_away(unit, stock.PutAway(title=f"Thing of {code}", code=code))
+        )
     shop.close()
     return tmp_path / "shop"
 

@@ -82,14 +82,14 @@ def bin_not_ordered(floor):
 def bin_cancelled(floor):
     order = floor.order("1", "D001", "D002")
     walk = floor.round()
-    orders.cancel(floor.unit, order.id, floor.line("D002").id)
+    orders.cancel(floor.unit, order.id, orders.Cancel(line=floor.line("D002").id))
     return floor.scan("bin", "D002", round=walk.id)
 
 
 def bin_held(floor):
     floor.order("1", "D001")
     walk = floor.round()
-    orders.hold(floor.unit, floor.line("D001").id, "not this")
+    orders.hold(floor.unit, floor.line("D001").id, orders.NotThis(why="not this"))
     return floor.scan("bin", "D001", round=walk.id)
 
 
@@ -140,7 +140,7 @@ def table_not_ordered(floor):
 def table_cancelled(floor):
     order = floor.order("1", "D001", "D002")
     floor.parcel(order)
-    orders.cancel(floor.unit, order.id, floor.line("D002").id)
+    orders.cancel(floor.unit, order.id, orders.Cancel(line=floor.line("D002").id))
     return floor.scan("table", "D002")
 
 
@@ -153,7 +153,7 @@ def table_other_order(floor):
 
 def table_held(floor):
     floor.parcel(floor.order("1", "D001"))
-    orders.hold(floor.unit, floor.line("D001").id, "not this")
+    orders.hold(floor.unit, floor.line("D001").id, orders.NotThis(why="not this"))
     return floor.scan("table", "D001")
 
 

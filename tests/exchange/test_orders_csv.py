@@ -73,6 +73,8 @@ def test_the_same_orders_from_every_kind_of_file(encoding, delimiter):
         ("1001,,,,D014", "This row has 5 cells, its header 7.", "D014"),
         ('1001,,,,D014,"Lamp,', "The quotation marks of this row don't close.", "D014"),
         ("1001", "This row has 1 cells, its header 7.", ""),
+        (f"1001,,,,D014,{'x' * 501},", "Title has at most 500 characters.", "D014"),
+        (f"1001,,,,D014,Lamp,{'x' * 201}", "Listing has at most 200 characters.", "D014"),
     ],
 )
 def test_a_row_that_cannot_be_read_is_a_bad_line_of_its_order(row, bad, reference):

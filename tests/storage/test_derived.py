@@ -46,7 +46,7 @@ def strewn(shop: Shop) -> None:
         scan(shop, station, code)
     scan(shop, Station.SHELF, "W014", bin="A-1-1")
     shop.act("owner", lambda unit: stock.lose_card(unit, "S015"))
-    shop.act("owner", lambda unit: stock.put_away(unit, "Bell", text=card_text("D015")))
+    shop.act("owner", lambda unit: stock.put_away(unit, stock.PutAway(title="Bell", text=card_text("D015"))))
 
 
 def test_whereabouts_are_those_of_the_domain(shop: Shop) -> None:

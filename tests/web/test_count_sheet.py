@@ -47,7 +47,9 @@ def test_its_paper(client: FlaskClient, shop: Shop) -> None:
 def test_a_sample_says_of_how_many_bins_it_was_drawn(client: FlaskClient, shop: Shop) -> None:
     """In its title, beside what was looked at, and in what it says of the rest."""
     furnish(shop, 25)
-    count = shop.act("owner", lambda unit: stocktakes.open_count(unit, "section:D", sample=2))
+    count = shop.act(
+        "owner", lambda unit: stocktakes.open_count(unit, stocktakes.OpenCount(area="section:D", sample=2))
+    )
     assert count.sample is not None
     shown(shop, count, count.sample.bins[0], key="one")
     client.post(f"/api/stocktakes/{count.id}/close", json={})

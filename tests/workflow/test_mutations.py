@@ -279,7 +279,7 @@ def test_a_dropped_parcel_has_nothing_to_reopen(monkeypatch):
     """Even if the table let a dropped parcel be reopened, the workflow refuses: nothing of it has left."""
     ALL_MUTANTS["parcel: row dropped, reopen to open"].patch(monkeypatch)
     unit = room()()
-    parcel = parcels.set_aside(unit, parcels.open_parcel(unit, list(unit.all(Order))[:1]).id)
+    parcel = parcels.set_aside(unit, parcels.open_parcel(unit, parcels.OpenParcel(orders=list(unit.all(Order))[:1])).id)
     with pytest.raises(Refused) as refusal:
         parcels.reopen(unit, parcel.id)
     assert "not_allowed" == refusal.value.code

@@ -29,7 +29,7 @@ def gone(*codes: str) -> tuple[Floor, Order]:
     """An order of these, handed over."""
     floor = Floor(*codes)
     order = floor.release("1", *codes)
-    hand_over.hand_over(floor.unit, "out", slot_code.slip_text(order.slip))
+    hand_over.hand_over(floor.unit, hand_over.HandOver(key="out", text=slot_code.slip_text(order.slip)))
     return floor, order
 
 
@@ -104,7 +104,10 @@ def test_a_parcel_of_which_all_came_back_is_handed_over_no_more() -> None:
     order = floor.release("1", "D001")
     floor.put_away("D001")
     take_back(floor, floor.lines(order)[0], "D004")
-    assert "not_closed" == hand_over.hand_over(floor.unit, "k", slot_code.slip_text(order.slip))["reason"]
+    assert (
+        "not_closed"
+        == hand_over.hand_over(floor.unit, hand_over.HandOver(key="k", text=slot_code.slip_text(order.slip)))["reason"]
+    )
 
 
 def test_what_came_back_is_sent_again_from_where_it_stands() -> None:

@@ -15,11 +15,11 @@ from flask import Blueprint, Response, current_app, request
 from scanflow.domain.access import Role
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.api import checking
-from scanflow.web.api.schemas.parts import ID
 from scanflow.web.door import bodies, visitors
 from scanflow.web.door.visitors import need, shop, visitor
 from scanflow.web.once import Once, Reply, act_once
 from scanflow.web.problem import Problem
+from scanflow.workflow.fields import ID, Command
 from scanflow.workflow.ports import Missing
 
 ANYONE: tuple[Role, ...] = ()
@@ -30,10 +30,17 @@ MANAGERS = (Role.OWNER, Role.PROGRAM)
 IDEMPOTENCY_KEY = r"^[!-~]{1,255}$"
 
 
+Shape = type | str | None
+
+
+class Nothing(Command, json_schema_extra={"examples": [{}]}):
+    """A call that says all by its address."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Call:
-    """`path` is OpenAPI's; `body`, `form` and `query` name schemas; `answers` schemas or media types by status, None
-    for no body.
+    """`path` is OpenAPI's; `body`, `form` and `query` are what is sent as JSON, as a form, in the address; `answers`
+    the shapes of answers, or media types, by status, None for no body.
 
     `image`: the body is a picture. `conflicts` are the codes of its 409. `once`: it takes an Idempotency-Key.
     `bounded`: only so many at once. `also`: media types that a 200 may have instead.
@@ -45,11 +52,11 @@ class Call:
     path: str
     summary: str
     roles: tuple[Role, ...]
-    answers: Mapping[int, str | None]
-    body: str | None = None
-    form: str | None = None
+    answers: Mapping[int, Shape]
+    body: type[Command] | None = None
+    form: type[Command] | None = None
     image: bool = False
-    query: str = "NoQuery"
+    query: type[Command] = Nothing
     conflicts: tuple[str, ...] = ()
     once: bool = False
     bounded: bool = False
@@ -71,11 +78,11 @@ def call(
     path: str,
     *,
     roles: tuple[Role, ...],
-    answers: Mapping[int, str | None],
+    answers: Mapping[int, Shape],
     **more: Any,
 ) -> Callable[[View], View]:
-    """Declares a call and routes it. The view is given the path's ids, and `body`, `query` and `image` as far as
-    declared.
+    """Declares a call and routes it. The view is given the path's ids, what was `said` in the body or a form, `query`
+    and `image` as far as declared.
     """
 
     def register(view: View) -> View:
@@ -106,18 +113,25 @@ def _admitted(declared: Call, view: View) -> View:
         for name, value in ids.items():
             if not re.fullmatch(ID, value):
                 raise Missing(f"There is no {name} {value!r}.")
-        sent = checking.query(declared.query)
-        if declared.query != "NoQuery":
-            ids |= {"query": sent}
-        if declared.body is not None and declared.form is None:
-            ids |= {"body": checking.body(declared.body)}
-        if declared.image:
-            ids |= {"image": checking.image()}
-        return view(**ids)
+        return view(**ids, **_sent(declared))
 
     if not declared.roles:
         visitors.needs_nobody(admitted)
     return bodies.takes_file(admitted) if declared.image or declared.form is not None else admitted
+
+
+def _sent(declared: Call) -> dict[str, Any]:
+    """What the call sends, as its view is given it."""
+    query = checking.query(declared.query)
+    sent: dict[str, Any] = {} if declared.query is Nothing else {"query": query}
+    if declared.form is not None and (declared.body is None or request.mimetype == "multipart/form-data"):
+        sent["said"] = checking.form(declared.form)
+    elif declared.body is not None:
+        said = checking.body(declared.body)
+        sent |= {"said": said} if declared.body is not Nothing else {}
+    if declared.image:
+        sent["image"] = checking.image()
+    return sent
 
 
 def do(work: Callable[[SqlUnit], Reply | None], fingerprint: bytes | None = None) -> Response:

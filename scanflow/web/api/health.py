@@ -6,6 +6,7 @@ from flask import Blueprint, Response
 
 from scanflow.storage.database import trouble_of
 from scanflow.storage.writing.unwritable import Unwritable
+from scanflow.web.api import given
 from scanflow.web.api.contract import ANYONE, answer, call
 from scanflow.web.door.visitors import shop
 from scanflow.web.problem import RETRY_AFTER
@@ -13,7 +14,7 @@ from scanflow.web.problem import RETRY_AFTER
 blueprint = Blueprint("health", __name__)
 
 
-@call(blueprint, "GET", "/api/health", roles=ANYONE, answers={200: "Health", 503: "Ill"})
+@call(blueprint, "GET", "/api/health", roles=ANYONE, answers={200: given.Health, 503: given.Ill})
 def show() -> Response:
     """Says that the service answers and its database takes writes; 503 with the code of what prevents them."""
     database = shop().database

@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from functools import cache
 from importlib.metadata import version
 from typing import Any
 
 from flask import Blueprint, Response
+from pydantic import TypeAdapter, ValidationError
+from pydantic.json_schema import GenerateJsonSchema, JsonSchemaMode, JsonSchemaValue
+from pydantic_core import core_schema
 
 from scanflow.storage.writing.failing import CODES
-from scanflow.web.api import checking, schemas
+from scanflow.vision.upright import MEDIA_TYPES
+from scanflow.web.api import given
 from scanflow.web.api.contract import ANYONE, CALLS, IDEMPOTENCY_KEY, Call, answer, call
-from scanflow.web.api.schemas.parts import IDENTITY, IMAGES, ref
+from scanflow.workflow.fields import ID, Command
 
 blueprint = Blueprint("openapi", __name__)
 
@@ -40,10 +45,46 @@ PROBLEMS = {
 }
 
 
-@call(blueprint, "GET", "/api/openapi.json", roles=ANYONE, answers={200: "Document"})
+@call(blueprint, "GET", "/api/openapi.json", roles=ANYONE, answers={200: given.Document})
 def show() -> Response:
     """Gives this document."""
     return answer(document())
+
+
+class _Schemas(GenerateJsonSchema):
+    """Without what pydantic says of itself: names of fields as titles, and null for what is absent by default."""
+
+    def field_title_should_be_set(self, schema: Any) -> bool:
+        return False
+
+    def typed_dict_schema(self, schema: core_schema.TypedDictSchema) -> JsonSchemaValue:
+        """An answer has no more than its fields, unless it says so."""
+        return {"additionalProperties": False, **super().typed_dict_schema(schema)}
+
+    def default_schema(self, schema: core_schema.WithDefaultSchema) -> JsonSchemaValue:
+        found = super().default_schema(schema)
+        return found if found.get("default", ...) is not None else {k: v for k, v in found.items() if k != "default"}
+
+
+def _shapes() -> Iterator[type]:
+    """All that calls take and give."""
+    for each in CALLS:
+        yield from (
+            kind for kind in (each.body, each.form, each.query, *each.answers.values()) if isinstance(kind, type)
+        )
+    yield given.Problem
+
+
+@cache
+def schemas() -> tuple[dict[Any, Any], dict[str, Any]]:
+    """The schema of each shape, and all those that they refer to, by name."""
+    inputs: list[tuple[Any, JsonSchemaMode, TypeAdapter[Any]]] = [
+        (shape, "validation", TypeAdapter(shape)) for shape in dict.fromkeys(_shapes())
+    ]
+    of, shared = TypeAdapter.json_schemas(
+        inputs, ref_template="#/components/schemas/{model}", schema_generator=_Schemas
+    )
+    return {shape: schema for (shape, _), schema in of.items()}, shared["$defs"]
 
 
 @cache
@@ -59,7 +100,7 @@ def document() -> dict[str, Any]:
         "tags": [{"name": name} for name in dict.fromkeys(each.tag for each in CALLS)],
         "paths": paths,
         "components": {
-            **schemas.COMPONENTS,
+            "schemas": schemas()[1],
             "securitySchemes": {"bearer": {"type": "http", "scheme": "bearer"}},
         },
     }
@@ -82,8 +123,8 @@ def _operation(each: Call) -> dict[str, Any]:
 
 def _parameters(each: Call) -> Any:
     for name in each.ids:
-        yield {"name": name, "in": "path", "required": True, "schema": IDENTITY}
-    for name, schema in schemas.QUERIES[each.query]["properties"].items():
+        yield {"name": name, "in": "path", "required": True, "schema": {"type": "string", "pattern": ID}}
+    for name, schema in _properties(each.query).items():
         yield {"name": name, "in": "query", "schema": schema}
     if each.once:
         yield {
@@ -94,22 +135,36 @@ def _parameters(each: Call) -> Any:
         }
 
 
+def _properties(kind: type[Command]) -> dict[str, Any]:
+    schema = schemas()[0][kind]
+    return (schemas()[1][kind.__name__] if "$ref" in schema else schema)["properties"]
+
+
+def _fits_nothing(kind: type[Command]) -> bool:
+    """Whether all of its fields may be absent."""
+    try:
+        kind()
+    except ValidationError:
+        return False
+    return True
+
+
 def _request_body(each: Call) -> dict[str, Any]:
     content: dict[str, Any] = {}
     required = True
     if each.body:
-        content["application/json"] = {"schema": ref(each.body)}
-        required = not checking.fits(each.body, {})
+        content["application/json"] = {"schema": schemas()[0][each.body]}
+        required = not _fits_nothing(each.body)
     if each.form:
-        content["multipart/form-data"] = {"schema": ref(each.form)}
+        content["multipart/form-data"] = {"schema": schemas()[0][each.form]}
     if each.image:
-        content |= {kind: {} for kind in IMAGES}
+        content |= {kind: {} for kind in MEDIA_TYPES}
     return {"required": required, "content": content}
 
 
 def _responses(each: Call) -> dict[int, Any]:
-    answers = {status: _response(each, status, name) for status, name in each.answers.items()}
-    pictures = each.image or (each.form and "image" in schemas.FORMS[each.form]["properties"])
+    answers = {status: _response(each, status, shape) for status, shape in each.answers.items()}
+    pictures = each.image or (each.form and "image" in each.form.model_fields)
     some = [
         (each.roles, {401, 403}),
         (each.ids, {404}),
@@ -123,7 +178,7 @@ def _responses(each: Call) -> dict[int, Any]:
     return answers | {status: _problem(status, each) for status in statuses}
 
 
-def _response(each: Call, status: int, name: str | None) -> dict[str, Any]:
+def _response(each: Call, status: int, shape: Any) -> dict[str, Any]:
     headers: dict[str, Any] = {}
     if status == 201:
         headers["Location"] = {"schema": {"type": "string", "format": "uri-reference"}}
@@ -131,8 +186,9 @@ def _response(each: Call, status: int, name: str | None) -> dict[str, Any]:
         headers["Answer-Stored"] = {"schema": {"const": "true"}, "description": "Of a stored answer."}
     described = DESCRIBED.get(status, "Done." if each.method != "GET" else "As asked.")
     response: dict[str, Any] = {"description": described, **({"headers": headers} if headers else {})}
-    if name is not None:
-        response["content"] = {name: {}} if "/" in name else {"application/json": {"schema": ref(name)}}
+    if shape is not None:
+        kind = {shape: {}} if isinstance(shape, str) else {"application/json": {"schema": schemas()[0][shape]}}
+        response["content"] = kind
         response["content"] |= {kind: {} for kind in each.also}
     return response
 
@@ -140,4 +196,4 @@ def _response(each: Call, status: int, name: str | None) -> dict[str, Any]:
 def _problem(status: int, each: Call) -> dict[str, Any]:
     busy = "Too many of these are open: `busy`. " if each.bounded else ""
     described = PROBLEMS[status].format(codes=", ".join(f"`{code}`" for code in each.conflicts), busy=busy)
-    return {"description": described, "content": {"application/problem+json": {"schema": ref("Problem")}}}
+    return {"description": described, "content": {"application/problem+json": {"schema": schemas()[0][given.Problem]}}}

@@ -14,18 +14,17 @@ from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
 from scanflow.storage.views import where as where_views
+from scanflow.web.api import given
 from scanflow.workflow.picking.rounds import LeftOut
 from scanflow.workflow.ports import must
 from scanflow.workflow.stock import photos
-
-Json = dict[str, Any]
 
 
 def time(when: datetime | None) -> str | None:
     return None if when is None else when.isoformat()
 
 
-def sections(unit: SqlUnit, shown: Sequence[Section | Any]) -> list[Json]:
+def sections(unit: SqlUnit, shown: Sequence[Section | Any]) -> list[given.Section]:
     """Sections, or rows of them, with their slots counted."""
     counts = lists.slot_counts(unit.connection, [each.code for each in shown])
     return [
@@ -41,7 +40,7 @@ def sections(unit: SqlUnit, shown: Sequence[Section | Any]) -> list[Json]:
     ]
 
 
-def slot(row: Any) -> Json:
+def slot(row: Any) -> given.Slot:
     return {
         "code": row.code,
         "section": row.section,
@@ -52,7 +51,7 @@ def slot(row: Any) -> Json:
     }
 
 
-def stay(unit: SqlUnit, stay: Stay) -> Json:
+def stay(unit: SqlUnit, stay: Stay) -> given.Stay:
     item = must(unit, Item, stay.item)
     return {
         "id": stay.id,
@@ -69,7 +68,7 @@ def stay(unit: SqlUnit, stay: Stay) -> Json:
     }
 
 
-def line(row: Any) -> Json:
+def line(row: Any) -> given.Line:
     """Of a row of `views.order_lines`."""
     return {
         "id": row.id,
@@ -84,11 +83,11 @@ def line(row: Any) -> Json:
     }
 
 
-def one_line(unit: SqlUnit, line_: Line) -> Json:
+def one_line(unit: SqlUnit, line_: Line) -> given.Line:
     return line(lists.line(unit.connection, line_.id))
 
 
-def orders(unit: SqlUnit, shown: Sequence[Order | Any]) -> list[Json]:
+def orders(unit: SqlUnit, shown: Sequence[Order | Any]) -> list[given.Order]:
     """Orders, or rows of them, with their lines."""
     lines = lists.order_lines(unit.connection, [each.id for each in shown])
     return [
@@ -106,11 +105,11 @@ def orders(unit: SqlUnit, shown: Sequence[Order | Any]) -> list[Json]:
     ]
 
 
-def order(unit: SqlUnit, order_: Order) -> Json:
+def order(unit: SqlUnit, order_: Order) -> given.Order:
     return orders(unit, [order_])[0]
 
 
-def round_(unit: SqlUnit, shown: Round, left_out: Iterable[LeftOut] = ()) -> Json:
+def round_(unit: SqlUnit, shown: Round, left_out: Iterable[LeftOut] = ()) -> given.Round:
     """`left_out` is known only when the round is opened."""
     stops = lists.round_stops(unit.connection, shown.id)
     where = where_views.whereabouts_of(unit.connection, [row.code for row in stops])
@@ -122,7 +121,7 @@ def round_(unit: SqlUnit, shown: Round, left_out: Iterable[LeftOut] = ()) -> Jso
     }
 
 
-def _stop(row: Any, where: Whereabouts | None) -> Json:
+def _stop(row: Any, where: Whereabouts | None) -> given.Stop:
     return {
         "bin": bin_of_stop(row.bin, row.state, where),
         "code": row.code,
@@ -135,7 +134,7 @@ def _stop(row: Any, where: Whereabouts | None) -> Json:
     }
 
 
-def doubt(shown: Doubt) -> Json:
+def doubt(shown: Doubt) -> given.Doubt:
     return {
         "id": shown.id,
         "kind": shown.kind,
@@ -145,11 +144,11 @@ def doubt(shown: Doubt) -> Json:
     }
 
 
-def settled(shown: Doubt) -> Json:
+def settled(shown: Doubt) -> given.SettledDoubt:
     return {**doubt(shown), "how": shown.how, "ended": time(shown.ended)}
 
 
-def parcel(unit: SqlUnit, shown: Parcel) -> Json:
+def parcel(unit: SqlUnit, shown: Parcel) -> given.Parcel:
     lines = lists.order_lines(unit.connection, shown.orders)
     return {
         "id": shown.id,
@@ -161,5 +160,5 @@ def parcel(unit: SqlUnit, shown: Parcel) -> Json:
     }
 
 
-def refused_row(row: RefusedRow) -> Json:
+def refused_row(row: RefusedRow) -> given.RefusedRow:
     return {"row": row.row, "code": row.code, "text": row.text}

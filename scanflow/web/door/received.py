@@ -12,9 +12,11 @@ from werkzeug.datastructures import ImmutableMultiDict
 
 from scanflow.web.problem import Problem, is_api
 
+NUL = "The {where} has a NUL character (U+0000). Leave it out, then send it again."
+
 
 class Received(Request):
-    """A request. `Problem` 400 where a part of its form has no name (RFC 7578, 4.2), or a field a NUL."""
+    """A request. `Problem` 400 where a part of its form has no name (RFC 7578, 4.2), 422 where a field has a NUL."""
 
     def _get_file_stream(self, *size_and_kind: Any, **more: Any) -> IO[bytes]:
         """In memory: a body is bounded, and a full disk for temporary files is no reason to read no picture."""
@@ -31,11 +33,7 @@ class Received(Request):
             raise Problem(400, "malformed", "A part of the form has no name. Give each a name in its header.")
         if any("\0" in each for pair in self.form.items(multi=True) for each in pair):
             self.form = ImmutableMultiDict()
-            raise _nul("form")
-
-
-def _nul(where: str) -> Problem:
-    return Problem(400, "malformed", f"The {where} has a NUL character (U+0000). Leave it out, then send it again.")
+            raise Problem(422, "not_text", NUL.format(where="form"))
 
 
 def _check() -> None:
@@ -43,7 +41,7 @@ def _check() -> None:
     if is_api():
         return
     if "\0" in request.path or b"%00" in request.query_string:
-        raise _nul("address")
+        raise Problem(400, "malformed", NUL.format(where="address"))
 
 
 def register(app: Flask) -> None:

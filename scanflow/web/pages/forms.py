@@ -13,7 +13,7 @@ import secrets
 import time
 import zlib
 from base64 import b64decode, b64encode
-from collections.abc import Callable
+from collections.abc import Callable, Collection, Mapping
 from contextlib import suppress
 from typing import Any, TypeVar
 
@@ -26,9 +26,11 @@ from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.once import Once, Reply
 from scanflow.web.pages import seen
 from scanflow.web.problem import Problem
+from scanflow.workflow.fields import Command
 from scanflow.workflow.ports import Invalid, Unit
 
 T = TypeVar("T")
+C = TypeVar("C", bound=Command)
 KEY = "key"
 """The field of the key; `csrf_field` of `parts.html` has it."""
 
@@ -54,6 +56,18 @@ class _Again(Exception):
     def __init__(self, once: Once) -> None:
         super().__init__()
         self.once = once
+
+
+def sent(
+    kind: type[C], fields: Mapping[str, str] | None = None, *, keep: Collection[str] = (), **more: str | list[str]
+) -> C:
+    """The command that the form says, or these fields: texts without the spaces around them; what is left empty is not
+    said, unless it is to be kept. `more` are fields that stand there under another name. `Invalid` as the API's.
+    """
+    said = request.form if fields is None else fields
+    words = {name: said[name] for name in kind.model_fields if name in said} | more
+    texts = {name: each.strip() if isinstance(each, str) else each for name, each in words.items()}
+    return kind.read({name: each for name, each in texts.items() if each or name in keep})
 
 
 def new_key() -> str:

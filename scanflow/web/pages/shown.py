@@ -28,7 +28,7 @@ from scanflow.web import problem
 from scanflow.web.door.visitors import shop
 from scanflow.web.ledger_words import said
 from scanflow.web.pages.declare import follows, may, menu
-from scanflow.web.pages.forms import write
+from scanflow.web.pages.forms import sent, write
 from scanflow.web.pages.seen import look, room
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit
 from scanflow.workflow.stock import doubts, photos
@@ -71,9 +71,7 @@ def act(work: Callable[[Unit], object]) -> tuple[str, int]:
 
 def settle_doubt(unit: Unit, doubt: str) -> None:
     """As the form of a page says it: with the text of the card, or with a note of what was put right."""
-    how = Settled.CORRECTED if request.form.get("how") == Settled.CORRECTED else Settled.SEEN
-    text, note = (request.form.get(name, "").strip() for name in ("text", "note"))
-    doubts.settle(unit, doubt, how, text=text or None, note=note)
+    doubts.settle(unit, doubt, sent(doubts.SettleDoubt, how=request.form.get("how") or Settled.SEEN))
 
 
 def asked(name: str) -> int:

@@ -6,6 +6,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from math import dist
+from typing import Annotated, Any
+
+from pydantic import Field
 
 from labels import slot_code
 from scanflow.domain import events
@@ -14,8 +17,61 @@ from scanflow.domain.counts.stocktake import TRAY, Certainty, How, Looked, Read,
 from scanflow.domain.life import CardState, LineState, StocktakeState
 from scanflow.domain.things import Bin, Item, Photo, Sighting, Slot, Station
 from scanflow.domain.whereabouts import free_to_give
+from scanflow.workflow.fields import (
+    MOST_LINES,
+    Age,
+    CardText,
+    Command,
+    Flag,
+    Identity,
+    Image,
+    Key,
+    Maybe,
+    OneOf,
+    Place,
+)
 from scanflow.workflow.ports import Facts, Invalid, Missing, Refused, Unit, must
 from scanflow.workflow.stock import cards, doubts, sightings
+
+
+class Looking(Command):
+    """A look of a count, but for what was seen."""
+
+    key: Key
+    via: How = How.WEDGE
+    place: Maybe[Place] = Field(
+        default=None,
+        description="A bin's name or `tray`. Absent: the bin whose label is in view, or the area's only place.",
+    )
+    whole: Flag = Field(
+        default=True,
+        description="All that stands there was in view, or was held up. What a look by hand lacks is missing; what "
+        "photos lack may be hidden.",
+    )
+    age_ms: Age = 0
+    closer: Maybe[Identity] = Field(
+        default=None, description="The key of an earlier look of which this one shows a part again."
+    )
+
+    @property
+    def shown(self) -> dict[str, Any]:
+        """As fields of `Shown`."""
+        return {"how": self.via} | self.known("via", "texts", "doubts", "image")
+
+
+_Texts = Annotated[tuple[CardText, ...], Field(max_length=MOST_LINES)]
+
+
+class LookTexts(
+    Looking, json_schema_extra={"examples": [{"key": "phone-1-000018", "place": "A-2-3", "texts": ["D0145", "D0153"]}]}
+):
+    texts: _Texts = Field(description="Of the cards, as scanned or typed.")
+    doubts: _Texts = Field(default=(), description="Those of the texts that hang on another thing.")
+
+
+class LookImage(Looking):
+    via: Annotated[How, OneOf((How.PHOTO, How.CAMERA))] = How.PHOTO
+    image: Image = Field(description="A photograph of one bin or the tray.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,6 +105,11 @@ class Shown:
     size: tuple[int, ...] = ()
     photo: Photo | None = None
     doubts: tuple[str, ...] = ()
+
+
+def typed(said: LookTexts, body: str) -> Shown:
+    """What a look by hand shows."""
+    return Shown(body=body, texts=tuple(map(Text, said.texts)), doubts=said.doubts, **said.shown)
 
 
 def earlier(unit: Unit, count_id: str, key: str, body: str) -> Looked | None:

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
-from dataclasses import dataclass, fields, replace
+from dataclasses import fields, replace
 from datetime import datetime
-from typing import Any
+from typing import Annotated, Any
+
+from pydantic import Field
 
 from scanflow.domain import events
 from scanflow.domain.counts.findings import Finding, Kind
@@ -16,46 +18,31 @@ from scanflow.domain.things import Doubt, Fetch, Held, Line, Order, Out, Sightin
 from scanflow.domain.whereabouts import free_to_give
 from scanflow.workflow import stock
 from scanflow.workflow.counts import stocktakes
+from scanflow.workflow.fields import CardText, Code, Command, Flag, Maybe, Note, OneOf
 from scanflow.workflow.ports import Facts, Invalid, Missing, Refused, Unit, must
 from scanflow.workflow.stock import cards, doubts
 
-
-@dataclass(frozen=True, slots=True)
-class Said:
-    """What a person decides. `to`: the slot for what is moved. `text`: read from the card as it is laid into the tray,
-    or from the damaged one in hand.
-
-    `sure`: they looked themselves, where the count knows a card by its looks alone.
-    """
-
-    how: str
-    reason: str = ""
-    to: str | None = None
-    text: str | None = None
-    sure: bool = False
-
-
 COUNTED_MISSING = "a count did not find it"
 
-Act = Callable[[Unit, Finding, Said], None]
+Act = Callable[[Unit, Finding, "Resolve"], None]
 
 
 def _facts(unit: Unit, finding: Finding) -> Facts:
     return cards.slot_facts(unit, finding.subject, "")
 
 
-def _noted(unit: Unit, finding: Finding, said: Said) -> None:
+def _noted(unit: Unit, finding: Finding, said: Resolve) -> None:
     """Nothing of the account changes."""
 
 
-def _still_missing(unit: Unit, finding: Finding, said: Said) -> None:
+def _still_missing(unit: Unit, finding: Finding, said: Resolve) -> None:
     """Nothing of the account changes, but a thing that the count missed is known to be missing."""
     facts = _facts(unit, finding)
     if facts.taken and facts.stay is not None:
         doubts.missed(unit, facts.stay.item, COUNTED_MISSING)
 
 
-def _at_home(unit: Unit, finding: Finding, said: Said) -> None:
+def _at_home(unit: Unit, finding: Finding, said: Resolve) -> None:
     """The card was seen with its thing, which is in its own bin now.
 
     A line that missed it waits again, and one that had picked it is put back; of what is packed a person has to look
@@ -79,7 +66,7 @@ def _at_home(unit: Unit, finding: Finding, said: Said) -> None:
         unit.put(doubts.hold(unit, line, facts.item.id))
 
 
-def _back(unit: Unit, finding: Finding, said: Said) -> None:
+def _back(unit: Unit, finding: Finding, said: Resolve) -> None:
     """The card was seen in the tray."""
     slot = _facts(unit, finding).slot.after("see in tray")
     unit.put(replace(slot, seen=Sighting(Station.TRAY, "", True, unit.at)))
@@ -99,7 +86,7 @@ def asks_for_card(unit: Unit, finding: Finding) -> bool:
     return TRAY not in finding.places or not there
 
 
-def _brought_back(unit: Unit, finding: Finding, said: Said) -> None:
+def _brought_back(unit: Unit, finding: Finding, said: Resolve) -> None:
     """The card is in the tray now, as its text says that was read there, unless the count saw it there itself.
 
     A number is handed out again only once its card was seen in the tray: a person's word alone frees none.
@@ -112,7 +99,7 @@ def _brought_back(unit: Unit, finding: Finding, said: Said) -> None:
     _back(unit, finding, said)
 
 
-def _one_left(unit: Unit, finding: Finding, said: Said) -> None:
+def _one_left(unit: Unit, finding: Finding, said: Resolve) -> None:
     """Of two cards of one code one was taken away; the other is where it belongs."""
     if _facts(unit, finding).slot.twin:
         cards.destroyed(unit, finding.subject)
@@ -122,23 +109,23 @@ def _one_left(unit: Unit, finding: Finding, said: Said) -> None:
         _at_home(unit, finding, said)
 
 
-def _lost(unit: Unit, finding: Finding, said: Said) -> None:
+def _lost(unit: Unit, finding: Finding, said: Resolve) -> None:
     stock.lose_card(unit, finding.subject)
     _still_missing(unit, finding, said)
 
 
-def _withdrawn(unit: Unit, finding: Finding, said: Said) -> None:
+def _withdrawn(unit: Unit, finding: Finding, said: Resolve) -> None:
     """The thing is gone; where its card lies in the tray, that is back with it."""
     stay = _facts(unit, finding).stay
-    stock.withdraw(unit, stay.id if stay else "", said.reason)
+    stock.withdraw(unit, stay.id if stay else "", stock.Withdraw(reason=said.reason))
     if finding.kind is Kind.IN_TRAY:
         _back(unit, finding, said)
 
 
-def _moved(unit: Unit, finding: Finding, said: Said) -> None:
+def _moved(unit: Unit, finding: Finding, said: Resolve) -> None:
     """The thing stays in the bin where it was seen: it gets a free slot there, and that slot's card."""
     stay = _facts(unit, finding).stay
-    stock.move(unit, stay.id if stay else "", said.to or _free_in(unit, finding.places[0]))
+    stock.move(unit, stay.id if stay else "", stock.Move(to=said.to or _free_in(unit, finding.places[0])))
 
 
 def _free_in(unit: Unit, bin_: str) -> str:
@@ -149,7 +136,7 @@ def _free_in(unit: Unit, bin_: str) -> str:
     raise Refused("bin_full", f"No slot of {bin_} is free. Put the thing into another.")
 
 
-def _reprinted(unit: Unit, finding: Finding, said: Said) -> None:
+def _reprinted(unit: Unit, finding: Finding, said: Resolve) -> None:
     """A card is printed again: the damaged one in hand, or one that is gone while its thing is there."""
     if finding.code is None:
         code = cards.card_facts(unit, said.text or "").slot.code
@@ -162,7 +149,7 @@ def _reprinted(unit: Unit, finding: Finding, said: Said) -> None:
         cards.reprint(unit, finding.code, lost=said.reason)
 
 
-def _still_here(unit: Unit, finding: Finding, said: Said) -> None:
+def _still_here(unit: Unit, finding: Finding, said: Resolve) -> None:
     """The card of a shipped stay hangs on a thing: what has left in its place? The order stands until that is known.
 
     The card's number is out of use until the card is seen in the tray.
@@ -178,7 +165,7 @@ def _still_here(unit: Unit, finding: Finding, said: Said) -> None:
         stock.lose_card(unit, finding.subject)
 
 
-def _held(unit: Unit, finding: Finding, said: Said) -> None:
+def _held(unit: Unit, finding: Finding, said: Resolve) -> None:
     """“Not this thing”: the line that wants it, or the next one, stands still until a person settles it."""
     facts = _facts(unit, finding)
     if facts.stay is not None and facts.taken:
@@ -207,6 +194,21 @@ ACTS: Mapping[Kind, Mapping[str, Act]] = {
 """What can be done about a finding of each kind, and what that does."""
 
 WAYS = tuple(dict.fromkeys(how for acts in ACTS.values() for how in acts))
+
+
+class Resolve(Command, json_schema_extra={"examples": [{"how": "ignore", "reason": "On loan"}]}):
+    how: Annotated[str, OneOf(WAYS)]
+    reason: Note = Field(default="", description="Required for what is withdrawn, held or ignored.")
+    to: Maybe[Code] = Field(default=None, description="For what is moved: a free slot. Absent: the lowest of that bin.")
+    text: Maybe[CardText] = Field(
+        default=None,
+        description="Read from the card as it is laid into the tray, or from the damaged one that is printed again.",
+    )
+    sure: Flag = Field(
+        default=False, description="Somebody looked: needed for a finding that rests on a matched reading."
+    )
+
+
 NEED_REASON = ("withdraw", "ignore", "hold")
 
 
@@ -231,7 +233,7 @@ def _possible(finding: Finding, how: str, facts: Facts | None) -> bool:
     return True
 
 
-def resolve(unit: Unit, count_id: str, finding_id: str, said: Said) -> stocktakes.Found:
+def resolve(unit: Unit, count_id: str, finding_id: str, said: Resolve) -> stocktakes.Found:
     """Do what a person decides about a finding.
 
     Refused: `resolved`, `not_for_this`, `look_closer` where it rests on a matched reading alone, `changed_since`
@@ -284,7 +286,7 @@ def _open(now: stocktakes.State, finding_id: str, changed: Collection[str]) -> F
     return found.finding
 
 
-def _act(finding: Finding, said: Said) -> Act:
+def _act(finding: Finding, said: Resolve) -> Act:
     acts = ACTS[finding.kind]
     if said.how not in acts:
         raise Refused("not_for_this", f"What is {finding.kind} can be: {', '.join(acts)}.")

@@ -9,6 +9,9 @@ import json
 from collections.abc import Iterator, Mapping
 from dataclasses import asdict, dataclass, replace
 from datetime import timedelta
+from typing import Annotated
+
+from pydantic import Field
 
 from scanflow.domain import events
 from scanflow.domain.counts.findings import Finding, Kind, Place, Standing, findings, places
@@ -18,6 +21,7 @@ from scanflow.domain.things import Bin, Item, Line, Photo, Slot, Station, Stay
 from scanflow.domain.whereabouts import Account, whereabouts
 from scanflow.domain.whereabouts import Place as Stands
 from scanflow.planning.counting import draw
+from scanflow.workflow.fields import Command, Maybe, Note, integer, words
 from scanflow.workflow.ports import Invalid, Unit, must
 
 JUMP = timedelta(days=40)
@@ -27,24 +31,37 @@ TRUSTED = timedelta(days=7)
 """After so long a person has seen that the clock is right."""
 
 
-def open_count(unit: Unit, area: str, note: str = "", sample: int | None = None) -> Stocktake:
+class OpenCount(
+    Command,
+    json_schema_extra={"examples": [{"area": "shelf:A-2", "note": "After the sale"}, {"area": "room", "sample": 59}]},
+):
+    area: Annotated[str, words(64, least=1)] = Field(
+        description="`bin:A-2-3`, `shelf:A-2`, `rack:A`, `section:D`, `tray` or `room`."
+    )
+    note: Note = ""
+    sample: Maybe[Annotated[int, integer(1, 100_000)]] = Field(
+        default=None, description="So many bins of the area, drawn blind; the tray is not among them."
+    )
+
+
+def open_count(unit: Unit, said: OpenCount) -> Stocktake:
     """Begin a count of an area, or of so many of its bins, drawn blind; it may rest for days.
 
     What is drawn hangs on the new count's id alone, which nobody chooses: `planning.counting.draw` gives it again from
     the area's bins, the first `Sample.of` of them. `Invalid` at `/area` and `/sample`.
     """
     try:
-        wanted = Area.parse(area)
+        wanted = Area.parse(said.area)
     except BadArea as error:
         raise Invalid("/area", "bad_area", str(error)) from error
     if not wanted.places(unit.find(Bin)):
         raise Invalid("/area", "unknown_area", f"There is no bin in {wanted}.")
-    count = Stocktake(unit.new_id(), str(wanted), note, unit.at, unit.seq)
-    if sample is not None:
+    count = Stocktake(unit.new_id(), str(wanted), said.note, unit.at, unit.seq)
+    if said.sample is not None:
         names = bins_of(unit, wanted)
-        if not 0 < sample <= len(names):
+        if said.sample > len(names):
             raise Invalid("/sample", "bad_number", f"Draw 1 to {len(names)} of the bins of {wanted}.")
-        drawn = set(draw(names, sample, count.id))
+        drawn = set(draw(names, said.sample, count.id))
         bins = tuple(name for name in names if name in drawn)
         count = replace(count, sample=Sample(Chosen.BLIND, len(names), bins))
     return begin(unit, count)

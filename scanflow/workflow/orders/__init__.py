@@ -8,6 +8,9 @@ from dataclasses import replace
 from datetime import datetime
 from enum import StrEnum
 from itertools import count
+from typing import Annotated
+
+from pydantic import Field
 
 from labels import slot_code
 from scanflow.domain import events
@@ -17,6 +20,20 @@ from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.orders.titles import Titled, words_of
 from scanflow.domain.things import Item, Line, Order, Parcel, Section, Stay
 from scanflow.workflow import parcels
+from scanflow.workflow.fields import (
+    LONGEST_NAME,
+    MOST_LINES,
+    Command,
+    Identity,
+    Listing,
+    Maybe,
+    Name,
+    Note,
+    Reason,
+    Reference,
+    Time,
+    words,
+)
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
 from scanflow.workflow.stock import doubts, learned
 from scanflow.workflow.stock.sightings import gone
@@ -29,6 +46,30 @@ class Outcome(StrEnum):
     NEW = "new"
     CHANGED = "changed"
     UNCHANGED = "unchanged"
+
+
+class NewLine(Command, json_schema_extra={"examples": [{"reference": "D014-01K"}]}):
+    reference: Reference
+    title: Annotated[str, words(500)] = ""
+    listing: Listing = ""
+
+
+class NewOrder(
+    Command,
+    json_schema_extra={
+        "examples": [{"number": "1001", "lines": [{"reference": "D014-01K", "title": "Rear derailleur, long cage"}]}]
+    },
+):
+    number: Name
+    channel: Annotated[str, words(LONGEST_NAME)] = ""
+    ordered_at: Maybe[Time] = None
+    ship_by: Maybe[Time] = None
+    lines: tuple[NewLine, ...] = Field(min_length=1, max_length=MOST_LINES)
+
+    @property
+    def incoming(self) -> IncomingOrder:
+        lines = tuple(IncomingLine(line.reference, line.title, line.listing) for line in self.lines)
+        return IncomingOrder(self.number, self.channel, self.ordered_at, self.ship_by, lines)
 
 
 def receive(unit: Unit, incoming: IncomingOrder) -> tuple[Order, Outcome]:
@@ -249,14 +290,18 @@ def _can_be_held(unit: Unit, line: Line) -> bool:
     return line.state is not LineState.RETURNED
 
 
-def cancel(unit: Unit, order_id: str, line_id: str | None = None) -> Order:
+class Cancel(Command, json_schema_extra={"examples": [{}]}):
+    line: Maybe[Identity] = Field(default=None, description="Absent: all lines.")
+
+
+def cancel(unit: Unit, order_id: str, said: Cancel) -> Order:
     """Cancel one line or all that can be. What lies in a parcel is only held: it must come out by a scan first, and a
     closed parcel does not leave meanwhile. Refused: `already_released` where all has left.
     """
     order = must(unit, Order, order_id)
     lines = unit.find(Line, order=order_id)
-    if line_id is not None:
-        lines = tuple(line for line in lines if line.id == line_id)
+    if said.line is not None:
+        lines = tuple(line for line in lines if line.id == said.line)
         if not lines:
             raise Invalid("/line", "unknown_line", "The order has no such line.")
     open_lines = [line for line in lines if _can_be_cancelled(unit, line)]
@@ -290,14 +335,19 @@ def _cancel(unit: Unit, line: Line) -> Line:
     return new
 
 
-def settle(unit: Unit, line_id: str, stay_id: str | None = None, hold: Hold | None = None) -> Line:
-    """A person decides: this stay it is (`stay_id`), or the one it is bound to.
+class Settle(Command, json_schema_extra={"examples": [{}]}):
+    stay: Maybe[Identity] = Field(default=None, description="Absent: the one it is bound to.")
+    hold: Maybe[Hold] = Field(default=None, description="Which hold is settled. Absent: the gravest.")
 
-    One hold goes, the gravest unless `hold` says which; with another stay all that was about the former thing goes, and
+
+def settle(unit: Unit, line_id: str, said: Settle) -> Line:
+    """A person decides: this stay it is, or the one it is bound to.
+
+    One hold goes; with another stay all that was about the former thing goes, and
     what is doubted of the new one comes. Refused: `not_held`, `still_in_box`, `doubted`.
     """
     line = must(unit, Line, line_id)
-    target = stay_id or line.stay
+    target = said.stay or line.stay
     if line.state is LineState.UNBOUND and target is None:
         raise Invalid("/stay", "required", "Say which thing this line means.")
     if target != line.stay and target is not None:
@@ -308,7 +358,7 @@ def settle(unit: Unit, line_id: str, stay_id: str | None = None, hold: Hold | No
         learned.forget(unit, line=line.id)
         settled = line.hold
     else:
-        settled = _settled(line, hold)
+        settled = _settled(line, said.hold)
         new = line.freed((settled,)) if settled is not None else line
     unit.put(new)
     unit.record(events.Settled(line=line.id, stay=target, hold=settled))
@@ -365,11 +415,15 @@ def _check_wanted(unit: Unit, stay_id: str) -> None:
             raise Refused("has_live_line", f"Order {number} wants that thing.")
 
 
-def short(unit: Unit, line_id: str, note: str = "") -> Line:
+class Short(Command, json_schema_extra={"examples": [{"note": "Not in its bin"}]}):
+    note: Note = ""
+
+
+def short(unit: Unit, line_id: str, said: Short) -> Line:
     """Its thing is not where it should be; it is missing until somebody sees it, whoever orders it next."""
-    line = _step(unit, line_id, "miss", events.Short(line=line_id, note=note))
+    line = _step(unit, line_id, "miss", events.Short(line=line_id, note=said.note))
     item = must(unit, Stay, line.stay or "").item
-    doubts.doubt(unit, item, DoubtKind.MISSING, note)
+    doubts.doubt(unit, item, DoubtKind.MISSING, said.note)
     line = doubts.hold(unit, line, item)
     unit.put(line)
     return line
@@ -392,7 +446,11 @@ def _step(unit: Unit, line_id: str, step: str, event: events.Event) -> Line:
     return line
 
 
-def hold(unit: Unit, line_id: str, why: str) -> Line:
+class NotThis(Command, json_schema_extra={"examples": [{"why": "The picture shows another saddle"}]}):
+    why: Reason
+
+
+def hold(unit: Unit, line_id: str, said: NotThis) -> Line:
     """“Not this thing”: its item is in doubt, and the line stands still until a person settles that.
 
     Said of what lies in a closed parcel that has not left, the parcel is opened again; where its table is taken, it is
@@ -404,10 +462,10 @@ def hold(unit: Unit, line_id: str, why: str) -> Line:
     if line.state is LineState.RELEASED:
         _open_if_can_be(unit, line)
     item = must(unit, Stay, line.stay).item
-    doubts.doubt(unit, item, DoubtKind.NOT_THIS, why)
+    doubts.doubt(unit, item, DoubtKind.NOT_THIS, said.why)
     line = doubts.hold(unit, must(unit, Line, line_id), item)
     unit.put(line)
-    unit.record(events.Held(line=line.id, why=why))
+    unit.record(events.Held(line=line.id, why=said.why))
     return line
 
 

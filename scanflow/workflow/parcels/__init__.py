@@ -5,11 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
+from pydantic import Field
+
 from scanflow.domain import events
 from scanflow.domain.derive import OrderState, order_state, stands_still
 from scanflow.domain.life import CLOSING, REOPENING, Hold, LineState, ParcelState
 from scanflow.domain.things import Line, Order, Parcel, Slot, Station, Stay
 from scanflow.domain.whereabouts import contradicts_closing, contradicts_parcel, place_words
+from scanflow.workflow.fields import Command, Flag, Identity, Place
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
 from scanflow.workflow.stock.sightings import gone
 
@@ -59,12 +62,17 @@ def open_parcel_at(unit: Unit, table: str) -> Parcel | None:
     return found[0] if found else None
 
 
-def open_parcel(unit: Unit, order_ids: Iterable[str], table: str = "main") -> Parcel:
+class OpenParcel(Command, json_schema_extra={"examples": [{"orders": ["4f1c0a9be2d37788"]}]}):
+    orders: tuple[Identity, ...] = Field(min_length=1, max_length=100)
+    table: Place = "main"
+
+
+def open_parcel(unit: Unit, said: OpenParcel) -> Parcel:
     """Open the box of these orders at a table, or take the one that was set aside for them.
 
     Refused: `parcel_open` when the table has one or an order's things lie in another box, `nothing_to_pack`.
     """
-    orders = named(unit, order_ids)
+    orders, table = named(unit, said.orders), said.table
     _table_free(unit, table)
     names = tuple(order.id for order in orders)
     for before in {order.parcel: None for order in orders if order.parcel}:
@@ -122,6 +130,10 @@ def set_aside(unit: Unit, parcel_id: str) -> Parcel:
     unit.put(parcel)
     unit.record(events.ParcelSetAside(parcel=parcel.id))
     return parcel
+
+
+class Close(Command, json_schema_extra={"examples": [{"partial": True}]}):
+    partial: Flag = False
 
 
 def close_parcel(unit: Unit, parcel_id: str, *, partial: bool = False, scan: str | None = None) -> tuple[str, ...]:

@@ -5,6 +5,9 @@ from __future__ import annotations
 import hashlib
 import json
 from dataclasses import replace
+from typing import Annotated
+
+from pydantic import Field
 
 from labels import slot_code
 from scanflow.domain import advice, events
@@ -13,6 +16,7 @@ from scanflow.domain.life import LineState, ParcelState
 from scanflow.domain.things import Item, Line, Order, Parcel, Scan, Station, Stay
 from scanflow.domain.verdict import Leaving, Reason, may_leave
 from scanflow.workflow.answers import Answer, answer_of
+from scanflow.workflow.fields import Command, Key, words
 from scanflow.workflow.parcels import shipping
 from scanflow.workflow.picking import scans
 from scanflow.workflow.ports import Unit, must
@@ -27,11 +31,17 @@ _FIRST = (ParcelState.CLOSED, ParcelState.OPEN, ParcelState.ASIDE, ParcelState.H
 """Of an order's parcels its slip names the first that stands so."""
 
 
-def hand_over(unit: Unit, key: str, text: str) -> Answer:
+class HandOver(Command, json_schema_extra={"examples": [{"key": "phone-1-000018", "text": "ORD0000017"}]}):
+    key: Key
+    text: Annotated[str, words(400)] = Field(description="What the parcel's shipping label or slip says.")
+
+
+def hand_over(unit: Unit, said: HandOver) -> Answer:
     """Let the parcel go that bears this label or slip, if nothing keeps it here; the answer is a scan's.
 
     A key has one answer, as a scan's has: `key_reused`. A parcel that was handed over before is answered yes.
     """
+    key, text = said.key, said.text
     body = hashlib.sha256(text.encode()).hexdigest()
     known = scans.earlier(unit, key, body)
     if known is not None:
@@ -154,7 +164,18 @@ def _keep(unit: Unit, key: str, body: str, text: str, answer: Answer) -> Answer:
             at=unit.at,
         )
     )
-    told = ("verdict", "reason", "changed", "order_number", "line", "parcel", "parcel_state")
     by = "slip" if slot_code.is_slip_like(text) else "label"
-    unit.record(events.HandOver(key=key, by=by, **{name: answer[name] for name in told}))
+    unit.record(
+        events.HandOver(
+            key=key,
+            by=by,
+            verdict=answer["verdict"],
+            reason=answer["reason"],
+            changed=answer["changed"],
+            order_number=answer["order_number"],
+            line=answer["line"],
+            parcel=answer["parcel"],
+            parcel_state=answer["parcel_state"],
+        )
+    )
     return answer

@@ -12,7 +12,7 @@ from scanflow.domain.life import LineState, ParcelState
 from scanflow.domain.things import Line, Order, Parcel, Scan, Station
 from scanflow.domain.verdict import Reason
 from scanflow.workflow import parcels
-from scanflow.workflow.answers import Answer, answer_of
+from scanflow.workflow.answers import Answer, answer_of, recalled
 from scanflow.workflow.ports import Unit, must
 
 ENDED = {
@@ -41,7 +41,7 @@ def scan_slip(unit: Unit, order: Order, table: str, key: str) -> tuple[Answer, s
     last = unit.last_scan(Station.TABLE, table)
     before = _left_by(unit, last)
     if last is not None and before.order == order.id:
-        return {**json.loads(last.answer), "changed": False}, last.stood
+        return recalled(last.answer, changed=False), last.stood
     if now is None or order.id not in now.orders:
         answer = _open(unit, order, table, now)
         return answer, _left(unit, order, answer, ()) if answer["changed"] else ""
@@ -51,7 +51,7 @@ def scan_slip(unit: Unit, order: Order, table: str, key: str) -> tuple[Answer, s
 
 
 def _left(unit: Unit, order: Order, answer: Answer, slips: tuple[str, ...]) -> str:
-    return json.dumps([order.id, answer["parcel"], _stands(unit, answer["parcel"]), slips])
+    return json.dumps([order.id, answer["parcel"], _stands(unit, answer["parcel"] or ""), slips])
 
 
 def _left_by(unit: Unit, last: Scan | None) -> _Before:
@@ -81,7 +81,7 @@ def _open(unit: Unit, order: Order, table: str, now: Parcel | None) -> Answer:
     before = unit.get(Parcel, order.parcel) if order.parcel else None
     if before is not None and before.state is ParcelState.OPEN:
         return told(Reason.OTHER_ORDER, f"Its parcel is open at table {before.table}.")
-    parcel = parcels.open_parcel(unit, before.orders if before else (order.id,), table)
+    parcel = parcels.open_parcel(unit, parcels.OpenParcel(orders=before.orders if before else (order.id,), table=table))
     return told(None, f"Parcel of {order.number} is open. Scan its cards.", parcel=parcel, changed=True)
 
 

@@ -3,40 +3,38 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Annotated
+
+from pydantic import Field
 
 from labels import slot_code
 from scanflow.domain.things import Order, Station
 from scanflow.domain.verdict import Reason
+from scanflow.workflow.fields import Age, Command, Flag, Identity, Image, Key, Maybe, OneOf, Place, Time, words
 from scanflow.workflow.ports import Facts, Unit
 from scanflow.workflow.stock import cards
 
+VIA = ("wedge", "camera", "typed")
 
-@dataclass(frozen=True, slots=True)
-class Reading:
-    """One reading as it came in.
 
-    `texts` are all texts in view, one for a wedge or a keyboard; `agreed` are those that two engines read. `image`
-    says that they were decoded from a picture, where codes that are not the shop's don't count. `body` is the
-    fingerprint of the whole call. `at` is the client's clock: only recorded, but its presence says that the scan waited
-    for the network. `age_ms` is how long it waited, as the client measured it.
-    """
+class Scanned(Command):
+    """A scan, but for what was seen."""
 
     station: Station
-    key: str
-    texts: tuple[str, ...]
-    body: str
-    via: str = "wedge"
-    image: bool = False
-    round: str | None = None
-    table: str = "main"
-    bin: str | None = None
-    take_out: bool = False
-    at: str | None = None
-    agreed: tuple[str, ...] = ()
-    age_ms: int = 0
+    key: Key
+    via: Annotated[str, OneOf(VIA)] = "wedge"
+    round: Maybe[Identity] = Field(default=None, description="Required at a bin.")
+    table: Place = "main"
+    bin: Maybe[Place] = Field(default=None, description="Required at a shelf.")
+    take_out: Flag = False
+    at: Maybe[Time] = Field(
+        default=None, description="The client's clock, for a scan that waited for the network; only recorded."
+    )
+    age_ms: Age = 0
 
     @property
     def late(self) -> bool:
+        """Whether it waited for the network."""
         return self.at is not None or self.age_ms > 0
 
     @property
@@ -44,6 +42,33 @@ class Reading:
         """What the station is at: the round, the table, the bin."""
         spots = {Station.BIN: self.round, Station.TABLE: self.table, Station.SHELF: self.bin}
         return spots.get(self.station) or ""
+
+
+class ScanText(
+    Scanned, json_schema_extra={"examples": [{"station": "table", "key": "phone-1-000017", "text": "D0145"}]}
+):
+    text: Annotated[str, words(4096)] = Field(description="As the reader gave it; empty where it read nothing.")
+
+
+class ScanImage(Scanned):
+    via: Annotated[str, OneOf(VIA)] = "camera"
+    image: Image = Field(description="A photograph of the card.")
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """A scan with what was seen.
+
+    `texts` are all texts in view, one for a wedge or a keyboard; `agreed` are those that two engines read. `image`
+    says that they were decoded from a picture, where codes that are not the shop's don't count. `body` is the
+    fingerprint of the whole call.
+    """
+
+    said: Scanned
+    texts: tuple[str, ...]
+    body: str
+    image: bool = False
+    agreed: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +105,7 @@ def read(unit: Unit, reading: Reading) -> InView:
     for code, facts in found.items():
         believed = code in sure or _looked_before(unit, reading, code)
         return InView(card=facts, unread=None if believed else Reason.BAD_CHECK)
-    if orders and reading.station is Station.TABLE:
+    if orders and reading.said.station is Station.TABLE:
         return InView(slip=next(iter(orders.values())))
     if not any(text.strip() for text in reading.texts):
         return InView(unread=Reason.UNREADABLE)
@@ -94,5 +119,5 @@ def _widths(unit: Unit, text: str) -> dict[str, int] | None:
 
 def _looked_before(unit: Unit, reading: Reading, code: str) -> bool:
     """Whether the scan just before at this spot named the same card: two looks that agree."""
-    last = unit.last_scan(reading.station, reading.spot)
+    last = unit.last_scan(reading.said.station, reading.said.spot)
     return last is not None and last.code == code

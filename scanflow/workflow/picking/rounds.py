@@ -6,6 +6,9 @@ from collections import defaultdict
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from itertools import count
+from typing import Annotated
+
+from pydantic import Field
 
 from scanflow.domain import events
 from scanflow.domain.derive import OrderState, order_state, to_fetch, to_walk
@@ -15,6 +18,7 @@ from scanflow.planning import room
 from scanflow.planning.layout import ladder
 from scanflow.planning.walking import ladder_tour
 from scanflow.workflow.counts import cycle
+from scanflow.workflow.fields import MOST_LINES, Command, Identity, Maybe
 from scanflow.workflow.parcels import named
 from scanflow.workflow.ports import Unit, must
 from scanflow.workflow.stock import sightings
@@ -28,15 +32,19 @@ class LeftOut:
     why: str
 
 
-def open_round(
-    unit: Unit, order_ids: Iterable[str] | None = None, *, most: int | None = None
-) -> tuple[Round, tuple[LeftOut, ...]]:
+class OpenRound(Command, json_schema_extra={"examples": [{}]}):
+    orders: Maybe[Annotated[tuple[Identity, ...], Field(max_length=MOST_LINES)]] = Field(
+        default=None, description="Absent: all that wait."
+    )
+
+
+def open_round(unit: Unit, said: OpenRound, *, most: int | None = None) -> tuple[Round, tuple[LeftOut, ...]]:
     """Plan a round for these orders, or for all that wait; its stops stand in the order to walk.
 
     `most` things are on it, of the first orders, unless the first alone has more. A round without stops is closed at
     once. Where a bin on the way is due to be counted, the count of what is due begins.
     """
-    orders = _orders(unit, order_ids)
+    orders = _orders(unit, said.orders)
     round_ = Round(unit.new_id(), unit.at)
     unit.add(round_)
     left_out: list[LeftOut] = []

@@ -14,7 +14,7 @@ from scanflow.domain.life import CardState, DoubtKind, Hold, LineState, ParcelSt
 from scanflow.domain.things import Bin, Line, Out, Parcel, Round, Scan, Sighting, Slot, Station, Stay
 from scanflow.domain.verdict import Look, Reason, effects, judge
 from scanflow.workflow import parcels
-from scanflow.workflow.answers import Answer, answer_of
+from scanflow.workflow.answers import Answer, answer_of, recalled
 from scanflow.workflow.parcels import slips
 from scanflow.workflow.picking.reading import Reading, read
 from scanflow.workflow.ports import Facts, Invalid, Refused, Unit, must
@@ -29,7 +29,7 @@ def earlier(unit: Unit, key: str, body: str) -> Answer | None:
         return None
     if scan.body != body:
         raise Invalid("/key", "key_reused", "This key was used for another scan.")
-    return {**json.loads(scan.answer), "replayed": True}
+    return recalled(scan.answer, replayed=True)
 
 
 def scan(unit: Unit, reading: Reading) -> Answer:
@@ -37,14 +37,14 @@ def scan(unit: Unit, reading: Reading) -> Answer:
 
     Raises `Invalid` where there can be no verdict: an unknown round or bin, one that is missing, a key reused.
     """
-    known = earlier(unit, reading.key, reading.body)
+    known = earlier(unit, reading.said.key, reading.body)
     if known is not None:
         return known
     round_ = _round(unit, reading)
     _check_bin(unit, reading)
     seen = read(unit, reading)
     if seen.slip is not None:
-        answer, stood = slips.scan_slip(unit, seen.slip, reading.table, reading.key)
+        answer, stood = slips.scan_slip(unit, seen.slip, reading.said.table, reading.said.key)
         return _keep(unit, reading, None, answer, "", stood)
     look = _look(unit, reading, None if seen.unread else seen.card, seen.unread, round_)
     before = _repeated(unit, reading, look)
@@ -75,9 +75,9 @@ def _is_past(unit: Unit, reading: Reading, look: Look) -> bool:
     thing was on its way.
     """
     slot, stay = look.slot, look.stay
-    if not reading.age_ms or slot is None:
+    if not reading.said.age_ms or slot is None:
         return False
-    at = unit.at - timedelta(milliseconds=reading.age_ms) + CLOSE
+    at = unit.at - timedelta(milliseconds=reading.said.age_ms) + CLOSE
     seen = slot.seen
     told = [seen.at] if seen is not None and not (seen.accepted and seen.station is Station.BIN) else []
     if stay is not None and not stay.open:
@@ -88,28 +88,28 @@ def _is_past(unit: Unit, reading: Reading, look: Look) -> bool:
 
 
 def _round(unit: Unit, reading: Reading) -> Round | None:
-    if reading.station is not Station.BIN:
+    if reading.said.station is not Station.BIN:
         return None
-    if reading.round is None:
+    if reading.said.round is None:
         raise Invalid("/round", "required", "Say which round this is.")
-    round_ = unit.get(Round, reading.round)
+    round_ = unit.get(Round, reading.said.round)
     if round_ is None:
         raise Invalid("/round", "unknown_round", "There is no such round.")
     return round_
 
 
 def _check_bin(unit: Unit, reading: Reading) -> None:
-    if reading.bin is None:
-        if reading.station is Station.SHELF:
+    if reading.said.bin is None:
+        if reading.said.station is Station.SHELF:
             raise Invalid("/bin", "required", "Say which bin this is.")
-    elif unit.get(Bin, reading.bin) is None:
-        raise Invalid("/bin", "unknown_bin", f"There is no bin {reading.bin}.")
+    elif unit.get(Bin, reading.said.bin) is None:
+        raise Invalid("/bin", "unknown_bin", f"There is no bin {reading.said.bin}.")
 
 
 def _look(unit: Unit, reading: Reading, facts: Facts | None, unread: Reason | None, round_: Round | None) -> Look:
-    at_table = reading.station is Station.TABLE
+    at_table = reading.said.station is Station.TABLE
     return Look(
-        station=reading.station,
+        station=reading.said.station,
         unread=unread,
         slot=facts.slot if facts else None,
         stay=facts.stay if facts else None,
@@ -118,10 +118,10 @@ def _look(unit: Unit, reading: Reading, facts: Facts | None, unread: Reason | No
         order=facts.order if facts else None,
         where=sightings.where(unit, facts) if facts else None,
         round=round_,
-        parcel=parcels.open_parcel_at(unit, reading.table) if at_table else None,
-        bin=reading.bin,
-        take_out=reading.take_out and at_table,
-        late=reading.late,
+        parcel=parcels.open_parcel_at(unit, reading.said.table) if at_table else None,
+        bin=reading.said.bin,
+        take_out=reading.said.take_out and at_table,
+        late=reading.said.late,
         by_bin=unit.settings.scan_at_bin,
         by_slip=unit.settings.slip_closes,
     )
@@ -155,11 +155,15 @@ def _repeated(unit: Unit, reading: Reading, look: Look) -> Scan | None:
     """The scan just before, if this is the same card at the same spot again and all stands as that scan left it."""
     if look.slot is None or look.slot.seen is None or look.slot.card is CardState.LOST:
         return None
-    last = unit.last_scan(reading.station, reading.spot)
+    last = unit.last_scan(reading.said.station, reading.said.spot)
     if last is None or not last.accepted or last.code != look.slot.code or last.stood != _stood(unit, reading, look):
         return None
     seen = look.slot.seen
-    if (seen.station, seen.place, seen.accepted) != (reading.station, _place(reading, look.slot, accepted=True), True):
+    if (seen.station, seen.place, seen.accepted) != (
+        reading.said.station,
+        _place(reading, look.slot, accepted=True),
+        True,
+    ):
         return None
     if last.take_out is not look.take_out:
         beeped_twice = last.take_out and last.at is not None and unit.at - last.at <= DOUBLE_BEEP
@@ -172,7 +176,7 @@ def _repeated(unit: Unit, reading: Reading, look: Look) -> Scan | None:
 def _stood(unit: Unit, reading: Reading, look: Look) -> str:
     """All that a scan leaves behind, in a word: stay, line, card, and at a table the parcel that is open there."""
     slot, stay, line = look.slot, look.stay, look.line
-    parcel = parcels.open_parcel_at(unit, reading.table) if reading.station is Station.TABLE else None
+    parcel = parcels.open_parcel_at(unit, reading.said.table) if reading.said.station is Station.TABLE else None
     return json.dumps(
         [
             slot.card if slot else None,
@@ -187,10 +191,10 @@ def _sight(unit: Unit, look: Look, reading: Reading, *, accepted: bool) -> None:
     if look.slot is None:
         return
     seen = Sighting(
-        reading.station,
+        reading.said.station,
         _place(reading, look.slot, accepted=accepted),
         accepted,
-        unit.at - timedelta(milliseconds=reading.age_ms),
+        unit.at - timedelta(milliseconds=reading.said.age_ms),
         look.parcel.id if look.parcel else None,
     )
     sightings.sight(unit, Facts(look.slot, look.stay, look.item, look.line, look.order), seen)
@@ -198,9 +202,9 @@ def _sight(unit: Unit, look: Look, reading: Reading, *, accepted: bool) -> None:
 
 def _place(reading: Reading, slot: Slot, *, accepted: bool) -> str:
     """Where a card is sighted by this reading. A round's stop says its bin only where the card was the right one."""
-    if reading.station is Station.BIN:
-        return reading.bin or (slot.bin if accepted else "")
-    return reading.spot
+    if reading.said.station is Station.BIN:
+        return reading.said.bin or (slot.bin if accepted else "")
+    return reading.said.spot
 
 
 def _accept(unit: Unit, reading: Reading, look: Look) -> Answer:
@@ -211,18 +215,18 @@ def _accept(unit: Unit, reading: Reading, look: Look) -> Answer:
         if table == "card" and slot is not None:
             slot = slot.after(event)
         elif line is not None:
-            line = _after(line, event, look, reading.key)
+            line = _after(line, event, look, reading.said.key)
     if slot is not None:
         slot = replace(slot, out=_out(slot, look, reading))
         unit.put(slot)
     if line is not None:
-        line = _told(unit, line, look, reading.key)
+        line = _told(unit, line, look, reading.said.key)
         unit.put(line)
     changed = line is not look.line if look.live else slot is not None and slot.card is not card_before
     look = replace(look, slot=slot, line=line if look.live else look.line)
     _sight(unit, look, reading, accepted=True)
-    if reading.station is Station.SHELF and not changed:
-        changed = seen_before is None or seen_before.place != reading.bin or out_before is not None
+    if reading.said.station is Station.SHELF and not changed:
+        changed = seen_before is None or seen_before.place != reading.said.bin or out_before is not None
     released = _close_if_complete(unit, look, reading)
     return _keep(unit, reading, look, _answer(unit, look, None, changed=changed, released=released), was)
 
@@ -233,9 +237,9 @@ def _out(slot: Slot, look: Look, reading: Reading) -> Out | None:
         case Station.BIN:
             line = look.line
             basket = line.basket if line else None
-            return Out(Station.BIN, _place(reading, slot, accepted=True), reading.round, basket)
+            return Out(Station.BIN, _place(reading, slot, accepted=True), reading.said.round, basket)
         case Station.TABLE if look.take_out:
-            return Out(Station.TABLE, reading.table)
+            return Out(Station.TABLE, reading.said.table)
         case Station.SHELF if not look.counts_as_packed:
             return None
     return slot.out
@@ -275,7 +279,7 @@ def _close_if_complete(unit: Unit, look: Look, reading: Reading) -> tuple[str, .
         return ()
     if parcels.still_wanted(parcels.lines_of(unit, parcel.orders)):
         return ()
-    return parcels.close_parcel(unit, parcel.id, scan=reading.key)
+    return parcels.close_parcel(unit, parcel.id, scan=reading.said.key)
 
 
 def _answer(
@@ -314,11 +318,11 @@ def _missing(unit: Unit, parcel: Parcel | None, released: Sequence[str]) -> list
 
 def _keep_repeat(unit: Unit, reading: Reading, before: Scan) -> Answer:
     """A second beep has the answer of the first, and stands for it when a third comes."""
-    answer: Answer = {**json.loads(before.answer), "changed": False, "replayed": False}
+    answer = recalled(before.answer, changed=False)
     return _record(
         unit,
         reading,
-        replace(before, key=reading.key, body=reading.body, changed=False, was="", answer=json.dumps(answer)),
+        replace(before, key=reading.said.key, body=reading.body, changed=False, was="", answer=json.dumps(answer)),
         answer,
     )
 
@@ -327,10 +331,10 @@ def _keep(unit: Unit, reading: Reading, look: Look | None, answer: Answer, was: 
     """Record the scan with its answer, under its key, and in the ledger."""
     after = _look_again(unit, look) if look is not None else None
     kept = Scan(
-        key=reading.key,
+        key=reading.said.key,
         body=reading.body,
-        station=reading.station,
-        spot=reading.spot,
+        station=reading.said.station,
+        spot=reading.said.spot,
         code=answer["code"],
         take_out=look.take_out if look else False,
         accepted=answer["verdict"] == "accepted",
@@ -355,18 +359,25 @@ def _look_again(unit: Unit, look: Look) -> Look:
 
 def _record(unit: Unit, reading: Reading, kept: Scan, answer: Answer) -> Answer:
     unit.add(kept)
-    told = ("verdict", "reason", "changed", "code", "order_number", "line", "line_state", "parcel", "parcel_state")
     unit.record(
         events.Scanned(
-            station=reading.station,
-            spot=reading.spot,
-            key=reading.key,
+            station=reading.said.station,
+            spot=reading.said.spot,
+            key=reading.said.key,
             text=tuple(text for text in reading.texts if _is_ours(unit, text)),
-            via=reading.via,
-            client_at=reading.at,
-            age_ms=reading.age_ms,
+            via=reading.said.via,
+            client_at=reading.said.at,
+            age_ms=reading.said.age_ms,
             take_out=kept.take_out,
-            **{name: answer[name] for name in told},
+            verdict=answer["verdict"],
+            reason=answer["reason"],
+            changed=answer["changed"],
+            code=answer["code"],
+            order_number=answer["order_number"],
+            line=answer["line"],
+            line_state=answer["line_state"],
+            parcel=answer["parcel"],
+            parcel_state=answer["parcel_state"],
             released=tuple(answer["released"]),
         )
     )

@@ -2,11 +2,17 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
 from dataclasses import asdict, replace
 from datetime import timedelta
+from typing import Annotated, Self
+
+from pydantic import Field, model_validator
+from pydantic_core import PydanticCustomError
 
 from labels import slot_code
+from labels.paper import COLOURS
 from scanflow.domain import events
 from scanflow.domain.derive import SlotState, slot_state
 from scanflow.domain.life import CardState, Hold, LineState
@@ -15,49 +21,79 @@ from scanflow.domain.whereabouts import free_to_give, read_words
 from scanflow.planning import room
 from scanflow.planning.racking import Measured
 from scanflow.workflow import parcels
+from scanflow.workflow.fields import (
+    CardText,
+    Code,
+    Command,
+    Identity,
+    Letters,
+    Listing,
+    Maybe,
+    Name,
+    Notes,
+    OneOf,
+    Reason,
+    Title,
+    integer,
+    like,
+)
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit, must
 from scanflow.workflow.stock import doubts
 from scanflow.workflow.stock.cards import card_facts, refuse_named, refuse_taken, slot_facts
 from scanflow.workflow.stock.sightings import where
 from scanflow.workflow.times import clock
 
+MOST_PER_BIN = 999
 
-def add_section(unit: Unit, code: str, name: str, slots_per_bin: int, colour: str, digits: int = 3) -> Section:
+
+class AddSection(
+    Command,
+    json_schema_extra={"examples": [{"code": "D", "name": "Derailleurs", "slots_per_bin": 18, "colour": "yellow"}]},
+):
+    code: Letters
+    name: Name
+    slots_per_bin: Annotated[int, integer(1, MOST_PER_BIN)] = Field(title="Things in one bin")
+    colour: Maybe[Annotated[str, OneOf(COLOURS)]] = Field(default=None, description="The one least used so far.")
+    digits: Annotated[int, integer(2, 6)] = Field(
+        default=slot_code.DEFAULT_DIGITS, description="Width of its numbers, the same for all: 3 in D014."
+    )
+
+
+def add_section(unit: Unit, said: AddSection) -> Section:
     """A kind and bulk of goods with letters of its own; `section_exists` when they are in use."""
-    if unit.get(Section, code) is not None:
-        raise Refused("section_exists", f"Section {code} exists. Choose other letters.")
-    section = Section(code, name, slots_per_bin, colour, digits)
+    if unit.get(Section, said.code) is not None:
+        raise Refused("section_exists", f"Section {said.code} exists. Choose other letters.")
+    section = Section(said.code, said.name, said.slots_per_bin, said.colour or _least_used(unit), said.digits)
     unit.add(section)
-    unit.record(events.SectionAdded(section=code, name=name, slots_per_bin=slots_per_bin, colour=colour))
+    bulk, colour = section.slots_per_bin, section.colour
+    unit.record(events.SectionAdded(section=section.code, name=section.name, slots_per_bin=bulk, colour=colour))
     return section
 
 
-def begin_section(
-    unit: Unit,
-    code: str,
-    name: str,
-    slots_per_bin: int,
-    colour: str,
-    digits: int,
-    *,
-    count: int,
-    rack: str | None = None,
-) -> Section:
-    """A section with its first slots, as `add_section` and `add_slots` have it."""
-    add_section(unit, code, name, slots_per_bin, colour, digits)
-    add_slots(unit, code, count, rack)
-    return must(unit, Section, code)
+def _least_used(unit: Unit) -> str:
+    used = Counter(section.colour for section in unit.find(Section))
+    return min(COLOURS, key=lambda colour: used[colour])
 
 
-def add_slots(unit: Unit, code: str, count: int, rack: str | None = None) -> tuple[Slot, ...]:
+MOST_SLOTS = 5000
+"""That are made at once."""
+
+
+class AddSlots(Command, json_schema_extra={"examples": [{"count": 18, "rack": "A"}]}):
+    count: Annotated[int, integer(1, MOST_SLOTS)] = Field(title="Slots to make")
+    rack: Maybe[Annotated[str, like(r"^[A-Za-z0-9]{1,16}$")]] = Field(default=None, description="Where new bins stand.")
+
+
+def add_slots(unit: Unit, code: str, said: AddSlots) -> tuple[Slot, ...]:
     """More slots with the next numbers; a section's bins are filled in order, new bins stand on `rack` if it has room.
 
     Their cards count as in the tray.
     """
     section = must(unit, Section, code)
+    count = said.count
     if section.last + count >= 10**section.digits:
         raise Invalid("/count", "too_many", f"Section {code} has numbers up to {10**section.digits - 1}.")
-    bins = _bins_for(unit, section, rack)
+    bins = _bins_for(unit, section, said.rack)
     in_bin = section.last % section.slots_per_bin
     here = next(bins)
     slots = []
@@ -106,11 +142,16 @@ def _new_bins(unit: Unit, section: Section, rack: Rack, bins: tuple[Bin, ...]) -
         yield new
 
 
-def place_rack(unit: Unit, name: str, aisle: int, start: float) -> Rack:
-    """Say where a rack stands: its aisle, and metres from the front cross-aisle."""
-    rack = replace(must(unit, Rack, name), aisle=aisle, start=start)
+class PlaceRack(Command):
+    aisle: Annotated[int, integer(0, 500)]
+    start: Annotated[float, Field(strict=True, ge=0, le=1000, description="Metres from the front cross-aisle.")]
+
+
+def place_rack(unit: Unit, name: str, said: PlaceRack) -> Rack:
+    """Say where a rack stands."""
+    rack = replace(must(unit, Rack, name), aisle=said.aisle, start=said.start)
     unit.put(rack)
-    unit.record(events.RackPlaced(rack=name, aisle=aisle, start_mm=round(start * 1000)))
+    unit.record(events.RackPlaced(rack=name, aisle=said.aisle, start_mm=round(said.start * 1000)))
     return rack
 
 
@@ -140,34 +181,46 @@ def measure_racks(unit: Unit, measured: Measured) -> None:
     unit.record(events.RacksMeasured(**asdict(measured)))
 
 
-def put_away(
-    unit: Unit,
-    title: str,
-    listing: str = "",
-    notes: str = "",
-    *,
-    text: str | None = None,
-    code: str | None = None,
-    section: str | None = None,
-) -> Stay:
+class PutAway(
+    Command,
+    json_schema_extra={
+        "examples": [{"title": "Rear derailleur, long cage", "section": "D"}],
+        "oneOf": [{"required": [name]} for name in ("text", "code", "section")],
+    },
+):
+    title: Title
+    listing: Listing = ""
+    notes: Notes = ""
+    text: Maybe[CardText] = Field(default=None, description="The text of the card in hand.")
+    code: Maybe[Code] = Field(default=None, description="A free slot.")
+    section: Maybe[Letters] = Field(default=None, description="The lowest free slot of this section.")
+
+    @model_validator(mode="after")
+    def _one_place(self) -> Self:
+        if sum(each is not None for each in (self.text, self.code, self.section)) != 1:
+            raise PydanticCustomError("exactly_one", "Scan the card in your hand, or choose a section.")
+        return self
+
+
+def put_away(unit: Unit, said: PutAway) -> Stay:
     """Store a thing: by the card in hand (`text`), in a chosen slot (`code`), or in a section's lowest free slot.
 
     Refused: `taken`, `card_due`, `retired`, `section_full` (with the free slots of sections of equal or greater
     bulk). Only a card in hand may be handed out again before it was seen in the tray, or while somebody else fetches
     it. What this person was fetching is for anybody again.
     """
-    if text is not None:
-        slot = _in_hand(unit, text)
-    elif code is not None:
-        slot = _free_slot(unit, code, "/code")
+    if said.text is not None:
+        slot = _in_hand(unit, said.text)
+    elif said.code is not None:
+        slot = _free_slot(unit, said.code, "/code")
     else:
-        slot = _next_free(unit, section or "")
+        slot = _next_free(unit, said.section or "")
     for kept in unit.fetched():
         unit.put(replace(kept, fetch=None))
-    item = Item(unit.new_id(), title, listing, notes)
+    item = Item(unit.new_id(), said.title, said.listing, said.notes)
     unit.add(item)
     stay = _begin(unit, must(unit, Slot, slot.code), item.id)
-    unit.record(events.PutAway(stay=stay.id, code=stay.code, turn=stay.turn, title=title, listing=listing))
+    unit.record(events.PutAway(stay=stay.id, code=stay.code, turn=stay.turn, title=item.title, listing=item.listing))
     return stay
 
 
@@ -240,40 +293,65 @@ def _begin(unit: Unit, slot: Slot, item: str, out: Out | None = None) -> Stay:
     return stay
 
 
-def change_item(unit: Unit, stay_id: str, title: str | None, listing: str | None, notes: str | None) -> Stay:
-    """New words for the item of a stay; None leaves a field as it is."""
+class ChangeItem(
+    Command, json_schema_extra={"examples": [{"title": "Rear derailleur, short cage"}], "minProperties": 1}
+):
+    title: Maybe[Title] = None
+    listing: Maybe[Listing] = None
+    notes: Maybe[Notes] = None
+
+    @model_validator(mode="after")
+    def _something(self) -> Self:
+        if not self.model_fields_set:
+            raise PydanticCustomError("too_few", "Say what is new of it.")
+        return self
+
+
+def change_item(unit: Unit, stay_id: str, said: ChangeItem) -> Stay:
+    """New words for the item of a stay; what is not said stays as it is."""
     stay = must(unit, Stay, stay_id)
-    new = {"title": title, "listing": listing, "notes": notes}
-    given = {name: value for name, value in new.items() if value is not None}
-    unit.put(replace(must(unit, Item, stay.item), **given))
-    unit.record(events.ItemChanged(stay=stay.id, code=stay.code, **given))
+    new = said.sent()
+    unit.put(replace(must(unit, Item, stay.item), **new))
+    unit.record(events.ItemChanged(stay=stay.id, code=stay.code, **new))
     return stay
 
 
-def withdraw(unit: Unit, stay_id: str, reason: str) -> Stay:
+class Withdraw(Command, json_schema_extra={"examples": [{"reason": "Cracked on inspection"}]}):
+    reason: Reason
+
+
+def withdraw(unit: Unit, stay_id: str, said: Withdraw) -> Stay:
     """Take a thing out of stock for good; `has_live_line` while an order wants it. Its card is due back."""
     stay = must(unit, Stay, stay_id)
     if _live_line(unit, stay) is not None:
         raise Refused("has_live_line", "An order wants it. Cancel that line first.")
-    _end(unit, stay.after("withdraw", unit.at, reason))
+    _end(unit, stay.after("withdraw", unit.at, said.reason))
     doubts.gone(unit, stay.item)
-    unit.record(events.Withdrawn(stay=stay.id, code=stay.code, reason=reason))
+    unit.record(events.Withdrawn(stay=stay.id, code=stay.code, reason=said.reason))
     return must(unit, Stay, stay.id)
 
 
-def move(unit: Unit, stay_id: str, to: str) -> Stay:
-    """End this stay and begin the item's next one in the free slot `to`; a live line follows the item."""
+class Move(Command, json_schema_extra={"examples": [{"to": "D015"}]}):
+    to: Code
+
+
+def move(unit: Unit, stay_id: str, said: Move) -> Stay:
+    """End this stay and begin the item's next one in a free slot; a live line follows the item."""
     stay = must(unit, Stay, stay_id)
     line = _live_line(unit, stay)
     if line is not None and line.state is LineState.PACKED:
         raise Refused("still_in_box", "It lies in a parcel. Take it out with a scan first.")
     ended = stay.after("move", unit.at)
-    return _carry(unit, ended, line, _free_slot(unit, to, "/to"))
+    return _carry(unit, ended, line, _free_slot(unit, said.to, "/to"))
 
 
 def move_back(unit: Unit, stay: Stay, code: str) -> Stay:
     """Take a move back: the item's next stay begins in its former slot, whose card never left it."""
     return _carry(unit, stay.after("move", unit.at), _live_line(unit, stay), must(unit, Slot, code))
+
+
+class Exchange(Command, json_schema_extra={"examples": [{"with": "D015"}]}):
+    other: Identity = Field(alias="with", description="The other stay, or the code of its slot.")
 
 
 def exchange(unit: Unit, stay_id: str, other: str) -> Stay:

@@ -4,13 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import asdict, dataclass, replace
-from typing import Literal
+from typing import Annotated, Literal
+
+from pydantic import AfterValidator
+from pydantic_core import PydanticCustomError
 
 from labels import slot_code
 from scanflow.domain import advice, events
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Alias, Section, Slot
 from scanflow.planning.adopting import Form, Meaning, Room, is_foreign, meanings
+from scanflow.workflow.fields import Code, Command
 from scanflow.workflow.ports import Facts, Invalid, Missing, Refused, Unit, must
 
 LONGEST = 32
@@ -125,17 +129,28 @@ def room(unit: Unit) -> Room:
     )
 
 
-def adopt(unit: Unit, text: str, code: str) -> Alias:
-    """Let the card that bears `text` stand for a slot, in a room whose `check` is `none`.
+def _borne(text: str) -> str:
+    printed = slot_code.as_printed(text)
+    if not slot_code.compact(text) or len(printed) > LONGEST or not printed.isprintable():
+        raise PydanticCustomError("bad_text", f"A card's text has 1 to {LONGEST} characters.")
+    return text
+
+
+class Adopt(Command):
+    text: Annotated[str, AfterValidator(_borne)]
+    code: Code
+
+
+def adopt(unit: Unit, said: Adopt) -> Alias:
+    """Let the card that bears this text stand for a slot, in a room whose `check` is `none`.
 
     A text adopted before may be given to another slot while no item stands in its old one. Refused: `ambiguous` for
     a text that means another slot already, differs only in hyphens, spaces or case from another slot's card, or has the
     form of a slip, a stop or a reference; `taken`.
     """
+    text, code = said.text, said.code
     must(unit, Slot, code)
     alias = Alias(slot_code.compact(text), code, slot_code.as_printed(text))
-    if not alias.text or len(alias.printed) > LONGEST or not alias.printed.isprintable():
-        raise Invalid("/text", "bad_text", f"A card's text has 1 to {LONGEST} characters.")
     if is_foreign(text, widths(unit)):
         raise Refused("ambiguous", f"{text} has the form of a slip, a stop or a reference. No card may have it.")
     others = {meaning.code for meaning in _meanings(unit, alias.text, {})} - {code}
@@ -171,7 +186,7 @@ def adopt_rows(unit: Unit, rows: Iterable[tuple[int, Sequence[str]]]) -> list[tu
     for number, row in rows:
         try:
             text, code = row
-            adopt(unit, text, slot_code.compact(code))
+            adopt(unit, Adopt.of({"text": text, "code": slot_code.compact(code)}))
         except ValueError:
             refused.append((number, "A row has two cells: the card's text and the slot's code."))
         except (Refused, Invalid, Missing) as error:

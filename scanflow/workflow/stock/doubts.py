@@ -4,10 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
+from typing import Annotated
+
+from pydantic import Field
 
 from scanflow.domain import events
 from scanflow.domain.life import DoubtKind, Hold, LineState, Settled
 from scanflow.domain.things import Doubt, Item, Line, Stay
+from scanflow.workflow.fields import Command, Maybe, Note, OneOf, words
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
 from scanflow.workflow.stock import learned
 from scanflow.workflow.stock.cards import card_facts
@@ -100,7 +104,24 @@ def gone(unit: Unit, item: str) -> None:
         _end(unit, each, Settled.WITHDRAWN, "")
 
 
-def settle(unit: Unit, doubt_id: str, how: Settled, *, text: str | None = None, note: str = "") -> Doubt:
+class SettleDoubt(
+    Command,
+    json_schema_extra={
+        "examples": [
+            {"how": "seen", "text": "D0145"},
+            {"how": "corrected", "note": "The listing had another picture"},
+        ]
+    },
+):
+    how: Annotated[Settled, OneOf((Settled.SEEN, Settled.CORRECTED))] = Field(
+        description="`seen`: the card was read, and its thing is the one in the picture. `corrected`: what was wrong "
+        "is put right."
+    )
+    text: Maybe[Annotated[str, words(200)]] = Field(default=None, description="Of its card; needed for what was seen.")
+    note: Note = ""
+
+
+def settle(unit: Unit, doubt_id: str, said: SettleDoubt) -> Doubt:
     """End a doubt on purpose; the last one ended frees the line that wants the thing.
 
     *Seen* says that this is the thing, beside its picture: it wants the text of its card. Refused: `settled`,
@@ -109,9 +130,9 @@ def settle(unit: Unit, doubt_id: str, how: Settled, *, text: str | None = None, 
     before = must(unit, Doubt, doubt_id)
     if not before.open:
         raise Refused("settled", "This doubt was settled before.")
-    if how is Settled.SEEN:
-        _check_card(unit, before.item, text)
-    ended = _end(unit, before, how, note)
+    if said.how is Settled.SEEN:
+        _check_card(unit, before.item, said.text)
+    ended = _end(unit, before, said.how, said.note)
     line = live_line(unit, before.item) or _closed_over(unit, before.item)
     if line is not None:
         found_now = line.state is LineState.SHORT and before.kind is DoubtKind.MISSING

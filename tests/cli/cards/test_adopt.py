@@ -24,9 +24,14 @@ from scanflow.workflow import stock
 def folder(tmp_path):
     """A shop's folder: D001 … D012, and a thing in D001."""
     shop = Shop(Database(sqlite_url(tmp_path / "shop")))
-    shop.act("owner", lambda unit: stock.add_section(unit, "D", "Derailleurs", 4, "blue"))
-    shop.act("owner", lambda unit: stock.add_slots(unit, "D", 12))
-    shop.act("owner", lambda unit: stock.put_away(unit, "Rear derailleur", code="D001"))
+    shop.act(
+        "owner",
+        lambda unit: stock.add_section(
+            unit, stock.AddSection(code="D", name="Derailleurs", slots_per_bin=4, colour="blue")
+        ),
+    )
+    shop.act("owner", lambda unit: stock.add_slots(unit, "D", stock.AddSlots(count=12)))
+    shop.act("owner", lambda unit: stock.put_away(unit, stock.PutAway(title="Rear derailleur", code="D001")))
     shop.close()
     return tmp_path / "shop"
 

@@ -66,16 +66,20 @@ def old_shop(tmp_path):
         return shop.act("test", work)
 
     for code in "SL":
-        act(lambda unit, code=code: stock.add_section(unit, code, code, 10, "yellow"))
-        act(lambda unit, code=code: stock.add_slots(unit, code, 20))
+        act(
+            lambda unit, code=code: stock.add_section(
+                unit, stock.AddSection(code=code, name=code, slots_per_bin=10, colour="yellow")
+            )
+        )
+        act(lambda unit, code=code: stock.add_slots(unit, code, stock.AddSlots(count=20)))
     saddles = []
     for number in range(12):
         now = datetime(2024, 1, 1, tzinfo=UTC) + timedelta(days=number)
-        saddles.append(act(lambda unit: stock.put_away(unit, "Saddle", section="S")))
-    act(lambda unit: stock.put_away(unit, "Lamp", section="L"))
+        saddles.append(act(lambda unit: stock.put_away(unit, stock.PutAway(title="Saddle", section="S"))))
+    act(lambda unit: stock.put_away(unit, stock.PutAway(title="Lamp", section="L")))
     for number in range(8):
         now = datetime(2024, 1, 31, tzinfo=UTC) + timedelta(days=number)
-        act(lambda unit, number=number: stock.withdraw(unit, saddles[number].id, "sold by hand"))
+        act(lambda unit, number=number: stock.withdraw(unit, saddles[number].id, stock.Withdraw(reason="sold by hand")))
     shop.close()
     return tmp_path / "shop"
 
@@ -159,8 +163,13 @@ def test_measures_are_kept(tmp_path):
         kept = unit.settings.racks
     assert (4, 3, 1.0) == (kept.shape().positions, kept.shape().tiers, kept.shape().table)
     assert "carries 36 kg" in kept.cautions()[0]
-    shop.act("owner", lambda unit: stock.add_section(unit, "D", "Derailleurs", 1, "blue"))
-    shop.act("owner", lambda unit: stock.add_slots(unit, "D", 12))
+    shop.act(
+        "owner",
+        lambda unit: stock.add_section(
+            unit, stock.AddSection(code="D", name="Derailleurs", slots_per_bin=1, colour="blue")
+        ),
+    )
+    shop.act("owner", lambda unit: stock.add_slots(unit, "D", stock.AddSlots(count=12)))
     shop.close()
     refused = run("room", "--rack", "600x500x1000", "--keep", "--data", tmp_path)
     assert (1, True) == (refused.exit_code, "bins would have no place" in refused.output)

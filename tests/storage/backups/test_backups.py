@@ -129,7 +129,7 @@ def test_a_shop_moves_between_databases_and_is_the_same_row_by_row(
     with moved.writing(NOON, "owner") as unit:
         assert ["setup"] == list(unit.connection.execute(select(tables.access.c.kind)).scalars())
         assert access.Access(unit.connection, datetime.now(UTC)).visitor("setup", first.secret) is not None
-        stock.put_away(unit, "Saddle", section="S")
+        stock.put_away(unit, stock.PutAway(title="Saddle", section="S"))
         unit.connection.rollback()
     take(moved, place, NOON + timedelta(hours=1))
     moved.close()

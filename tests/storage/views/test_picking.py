@@ -31,7 +31,7 @@ def test_what_wants_walking_to_is_what_the_rules_say(shop: Shop) -> None:
     assert room.round is not None
     walk = room.round.id
     shop.act("owner", mix)
-    shop.act("owner", lambda unit: rounds.open_round(unit))
+    shop.act("owner", lambda unit: rounds.open_round(unit, rounds.OpenRound()))
     with shop.looking() as unit:
         lines = {line.id: line for line in unit.find(Line)}
         walks = [each for each in unit.find(Round) if each.state is RoundState.OPEN]

@@ -22,11 +22,11 @@ from schemathesis.transport.serialization import Binary
 from scanflow.domain.access import Role
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
+from scanflow.vision.upright import MEDIA_TYPES
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app
 from scanflow.web.api.changes import Streams
 from scanflow.web.api.contract import CALLS
-from scanflow.web.api.schemas.parts import IMAGES
 
 ACCEPTED = ["2xx", "404", "409", "422"]
 """Of a body that fits its schema: 422 too, for an id or a card that the room doesn't know."""
@@ -44,7 +44,7 @@ def fits(value: Any, like: Any) -> bool:
     return isinstance(value, str) and re.fullmatch(form, value) is not None
 
 
-for kind in IMAGES:
+for kind in MEDIA_TYPES:
     media_type(kind, st.sampled_from([photo("S002"), photo(), b"no picture"]))
 
 

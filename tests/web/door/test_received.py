@@ -47,8 +47,8 @@ def test_a_photo_is_read_where_there_is_no_room_for_temporary_files(
         ("POST", "/api/scans", "text"),
     ],
 )
-def test_a_nul_is_malformed(client: FlaskClient, method: str, address: str, field: str) -> None:
-    """400 in words, on both databases: PostgreSQL keeps none in a text."""
+def test_a_nul_is_refused(client: FlaskClient, method: str, address: str, field: str) -> None:
+    """400 of an address, 422 of a form, in words, on both databases: PostgreSQL keeps none in a text."""
     form = {"station": "tray", "key": "k", field: "a\0b"} if field else None
     answer = client.open(address, method=method, data=form, content_type="multipart/form-data" if field else None)
-    assert (400, True) == (answer.status_code, "NUL character" in answer.text)
+    assert (422 if field else 400, True) == (answer.status_code, "NUL character" in answer.text)

@@ -60,18 +60,22 @@ def test_pages_render(shop: Shop, client: FlaskClient, things: int) -> None:
 def through_a_day(shop: Shop) -> Iterator[Furnished]:
     """A room with one section, slot, thing and order, each time one step further: waiting to released."""
     shop.act(
-        "owner", lambda unit: (stock.add_section(unit, "D", "Derailleurs", 9, "blue"), stock.add_slots(unit, "D", 1))
+        "owner",
+        lambda unit: (
+            stock.add_section(unit, stock.AddSection(code="D", name="Derailleurs", slots_per_bin=9, colour="blue")),
+            stock.add_slots(unit, "D", stock.AddSlots(count=1)),
+        ),
     )
     yield Furnished()
-    stay = shop.act("owner", lambda unit: stock.put_away(unit, "Rear derailleur", section="D"))
+    stay = shop.act("owner", lambda unit: stock.put_away(unit, stock.PutAway(title="Rear derailleur", section="D")))
     lines = (IncomingLine(reference(stay)),)
     order = shop.act("owner", lambda unit: orders.receive(unit, IncomingOrder("B-9", "fair", None, None, lines)))[0]
     yield Furnished([stay], [order])
-    room = Furnished([stay], [order], shop.act("owner", rounds.open_round)[0])
+    room = Furnished([stay], [order], shop.act("owner", lambda unit: rounds.open_round(unit, rounds.OpenRound()))[0])
     yield room
     scan(shop, Station.BIN, stay.code, round=room.round.id if room.round else "")
     yield room
-    shop.act("owner", lambda unit: parcels.open_parcel(unit, [order.id]))
+    shop.act("owner", lambda unit: parcels.open_parcel(unit, parcels.OpenParcel(orders=[order.id])))
     yield room
     scan(shop, Station.TABLE, stay.code)
     yield room

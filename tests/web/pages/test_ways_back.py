@@ -53,7 +53,7 @@ def test_a_closed_parcel_is_opened_again_from_three_pages(client: FlaskClient, p
     with shop.looking() as unit:
         assert True is unit.find(Parcel)[0].open
     client.post(f"/table/{parcel['id']}/close")
-    shop.act("owner", lambda unit: hand_over.hand_over(unit, "out", parcel["slip"]))
+    shop.act("owner", lambda unit: hand_over.hand_over(unit, hand_over.HandOver(key="out", text=parcel["slip"])))
     for page in (*pages, f"/hand-over?parcel={parcel['id']}"):
         assert again not in forms(client.get(page).text)
     refused = client.post(again, data={"table": "main"})
@@ -68,7 +68,7 @@ def test_what_came_back_is_taken_back_and_sent_again(
     line, other = order["lines"][0]["id"], calls.put_away("Saddle")
     back, again = f"/lines/{line}/take-back", f"/lines/{line}/send-again"
     assert back not in forms(client.get(f"/orders/{order['id']}").text)
-    shop.act("owner", lambda unit: hand_over.hand_over(unit, "out", parcel["slip"]))
+    shop.act("owner", lambda unit: hand_over.hand_over(unit, hand_over.HandOver(key="out", text=parcel["slip"])))
     helper = client_of(app, shop, Role.HELPER)
     assert back in forms(helper.get(f"/orders/{order['id']}").text)
     assert 409 == helper.post(back, data={"text": card_text(other["code"])}).status_code
@@ -197,7 +197,7 @@ def test_closing_up_lists_what_is_not_empty(client: FlaskClient, calls: Calls) -
 def test_what_left_is_told_on_its_order(client: FlaskClient, packed: Any, shop: Shop) -> None:
     """When its parcel was closed and handed over."""
     _, order, parcel = packed
-    shop.act("owner", lambda unit: hand_over.hand_over(unit, "out", parcel["slip"]))
+    shop.act("owner", lambda unit: hand_over.hand_over(unit, hand_over.HandOver(key="out", text=parcel["slip"])))
     assert ", handed over today" in client.get(f"/orders/{order['id']}").text
     with shop.looking() as unit:
         assert ParcelState.HANDED_OVER is unit.find(Parcel)[0].state

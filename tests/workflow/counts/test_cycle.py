@@ -75,9 +75,9 @@ def test_any_count_is_a_look():
 def test_busy_bins_come_more_often():
     """What comes and goes in one of seven bins makes it due at half the weeks."""
     floor = planned(8)
-    stock.add_slots(floor.unit, "D", 8)
+    stock.add_slots(floor.unit, "D", stock.AddSlots(count=8))
     floor.put_away("D003")
-    stock.withdraw(floor.unit, floor.stay("D003").id, "Broken")
+    stock.withdraw(floor.unit, floor.stay("D003").id, stock.Withdraw(reason="Broken"))
     floor.put_away("D005")
     floor.unit.at += 8 * WEEK
     turns = {each.name: each.turn for each in cycle.plan(floor.unit).due}

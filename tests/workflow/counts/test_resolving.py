@@ -107,7 +107,7 @@ def resolved(kind, how):
     floor, finding = PLANTED[kind]()
     assert [finding] == floor.found()
     if (kind, how) == (Kind.SUSPECT, "withdraw"):
-        orders.cancel(floor.unit, floor.unit.find(Order)[0].id)
+        orders.cancel(floor.unit, floor.unit.find(Order)[0].id, orders.Cancel())
         floor.look("A-1-1", "D002", doubts=("D0024",))
     before = floor.unit.facts("D002")
     more = SAID if (kind, how) in READ else {"reason": "Nobody knows"}
@@ -168,7 +168,7 @@ def test_a_thing_that_turned_up_waits_for_its_order_again():
     """A picker had said that it was not there."""
     floor, _ = missing()
     line = floor.lines(floor.order("1001", "D002"))[0]
-    orders.short(floor.unit, line.id)
+    orders.short(floor.unit, line.id, orders.Short())
     floor.resolve("missing-D002", "found_later")
     assert LineState.WAITING is floor.line("D002").state
     floor.undo("missing-D002")
@@ -197,12 +197,12 @@ def test_still_here_is_a_duty_on_the_order_until_a_person_settles_it():
     floor.resolve("slot_free-D002", "still_here")
     line = floor.line("D002")
     assert "Card D002 was found on a thing in A-1-3. Ask what order 1001 got." in line.why
-    orders.settle(floor.unit, line.id)
+    orders.settle(floor.unit, line.id, orders.Settle())
     assert (LineState.RELEASED, None) == (floor.line("D002").state, floor.line("D002").hold)
     assert "changed_since" == refused(floor.undo, "slot_free-D002")
 
     other = Counted("D001", "D002")
-    stock.withdraw(other.unit, other.stay("D002").id, "Broken")
+    stock.withdraw(other.unit, other.stay("D002").id, stock.Withdraw(reason="Broken"))
     other.open()
     other.look("A-1-3", "D002")
     assert "not_shipped" == refused(other.resolve, "slot_free-D002", "still_here")
@@ -246,7 +246,7 @@ def test_a_move_is_taken_back_while_the_line_that_wants_the_thing_stands_where_i
     floor = Counted("D001", "D002")
     order = floor.order("1001", "D002")
     if state is LineState.SHORT:
-        orders.short(floor.unit, floor.line("D002").id)
+        orders.short(floor.unit, floor.line("D002").id, orders.Short())
     floor.open()
     floor.look("A-1-3", "D002")
     floor.resolve("elsewhere-D002", "moved")
@@ -360,9 +360,9 @@ def test_what_was_held_is_not_taken_back_on_another_orders_line():
     first = floor.order("1001", "D002")
     floor.look("A-1-1", "D001", "D002", doubts=("D0024",))
     floor.resolve("suspect-D002", "hold", reason="Not this thing")
-    orders.cancel(floor.unit, first.id)
+    orders.cancel(floor.unit, first.id, orders.Cancel())
     floor.order("1002", "D002")
-    orders.hold(floor.unit, floor.line("D002").id, "Not this thing")
+    orders.hold(floor.unit, floor.line("D002").id, orders.NotThis(why="Not this thing"))
     assert "changed_since" == refused(floor.undo, "suspect-D002")
     assert (Hold.SUSPECT, True) == (floor.line("D002").hold, "Not this thing" in floor.line("D002").why)
 
@@ -373,7 +373,7 @@ def test_nothing_is_picked_by_taking_back():
         floor, finding = suspect()
         floor.resolve(finding, "put_right")
         if another:
-            orders.cancel(floor.unit, floor.unit.find(Order)[0].id)
+            orders.cancel(floor.unit, floor.unit.find(Order)[0].id, orders.Cancel())
             floor.order("1002", "D002")
         else:
             floor.round()
@@ -388,7 +388,7 @@ def test_a_new_things_card_is_not_lost_by_taking_back():
     floor.open()
     floor.look("A-1-1", "D001")
     floor.resolve(finding, "found_later")
-    stock.withdraw(floor.unit, floor.stay("D002").id, "Broken")
+    stock.withdraw(floor.unit, floor.stay("D002").id, stock.Withdraw(reason="Broken"))
     floor.scan("tray", "D002")
     floor.put_away("D002")
     floor.scan("shelf", "D002", bin="A-1-1")
@@ -493,20 +493,20 @@ def test_a_card_that_still_hangs_on_a_thing_is_not_handed_out():
     floor.open()
     floor.look("A-1-3", "D002")
     floor.resolve("slot_free-D002", "still_here")
-    assert "retired" == refused(stock.put_away, floor.unit, "Saddle", code="D002")
-    assert "D003" == stock.put_away(floor.unit, "Saddle", section="D").code
+    assert "retired" == refused(stock.put_away, floor.unit, stock.PutAway(title="Saddle", code="D002"))
+    assert "D003" == stock.put_away(floor.unit, stock.PutAway(title="Saddle", section="D")).code
     floor.scan("tray", "D002")
-    assert "D002" == stock.put_away(floor.unit, "Lamp", section="D").code
+    assert "D002" == stock.put_away(floor.unit, stock.PutAway(title="Lamp", section="D")).code
 
 
 def test_a_card_that_a_running_count_saw_on_a_shelf_is_not_handed_out():
     """By no number and in no section, until it is scanned at the tray, or the count is over."""
     floor = Counted("D001")
     floor.look("A-1-3", "D002")
-    assert "card_due" == refused(stock.put_away, floor.unit, "Saddle", code="D002")
-    assert "D003" == stock.put_away(floor.unit, "Saddle", section="D").code
+    assert "card_due" == refused(stock.put_away, floor.unit, stock.PutAway(title="Saddle", code="D002"))
+    assert "D003" == stock.put_away(floor.unit, stock.PutAway(title="Saddle", section="D")).code
     floor.scan("tray", "D002")
-    assert "D002" == stock.put_away(floor.unit, "Lamp", section="D").code
+    assert "D002" == stock.put_away(floor.unit, stock.PutAway(title="Lamp", section="D")).code
 
 
 def test_a_thing_that_is_not_the_one_is_held_for_the_next_order():
@@ -514,15 +514,15 @@ def test_a_thing_that_is_not_the_one_is_held_for_the_next_order():
     floor = Counted("D001", "D002")
     floor.look("A-1-1", "D001", "D002", doubts=(card_text("D001"),))
     floor.resolve("suspect-D001", "hold", reason="A lamp hangs there")
-    moved = stock.move(floor.unit, floor.stay("D001").id, "D005")
+    moved = stock.move(floor.unit, floor.stay("D001").id, stock.Move(to="D005"))
     floor.order("1001", "D005")
     line = floor.line("D005")
     assert (Hold.SUSPECT, True) == (line.hold, "A lamp hangs there" in line.why)
-    orders.cancel(floor.unit, floor.unit.find(Order)[0].id)
+    orders.cancel(floor.unit, floor.unit.find(Order)[0].id, orders.Cancel())
     assert Hold.SUSPECT is orders.revive(floor.unit, line.id).hold
     for each in doubts.open_doubts(floor.unit, moved.item):
-        doubts.settle(floor.unit, each.id, Settled.SEEN, text=card_text("D005"))
-    orders.cancel(floor.unit, floor.unit.find(Order)[0].id)
+        doubts.settle(floor.unit, each.id, doubts.SettleDoubt(how=Settled.SEEN, text=card_text("D005")))
+    orders.cancel(floor.unit, floor.unit.find(Order)[0].id, orders.Cancel())
     floor.order("1002", "D005")
     assert None is floor.line("D005").hold
 

@@ -23,15 +23,15 @@ ALL = ("D001", "D002", "D003", "D004")
 def drawn(sample: int, area: str = "room") -> Counted:
     """The small room with ten bins, and a count of so many of them."""
     floor = Counted(*ALL)
-    stock.add_slots(floor.unit, "D", 14)
-    floor.count = stocktakes.open_count(floor.unit, area, sample=sample)
+    stock.add_slots(floor.unit, "D", stock.AddSlots(count=14))
+    floor.count = stocktakes.open_count(floor.unit, stocktakes.OpenCount(area=area, sample=sample))
     return floor
 
 
 def test_the_draw_can_be_made_again():
     """From the count's id and the bins that there were, also when more have come since; the ledger tells it too."""
     floor = drawn(4)
-    stock.add_slots(floor.unit, "D", 6)
+    stock.add_slots(floor.unit, "D", stock.AddSlots(count=6))
     sample = floor.count.sample
     assert (Chosen.BLIND, 10) == (sample.chosen, sample.of)
     names = [each.name for each in floor.unit.find(Bin)][: sample.of]
@@ -43,12 +43,14 @@ def test_the_draw_can_be_made_again():
 def test_each_count_draws_anew():
     """By an id of its own."""
     floor = drawn(5)
-    assert 1 < len({stocktakes.open_count(floor.unit, "room", sample=5).sample.bins for _ in range(5)})
+    assert 1 < len(
+        {stocktakes.open_count(floor.unit, stocktakes.OpenCount(area="room", sample=5)).sample.bins for _ in range(5)}
+    )
 
 
-@pytest.mark.parametrize(("area", "sample"), [("room", 0), ("room", 11), ("tray", 1), ("bin:A-1-1", 2)])
+@pytest.mark.parametrize(("area", "sample"), [("room", 11), ("tray", 1), ("bin:A-1-1", 2)])
 def test_what_can_not_be_drawn_is_refused(area: str, sample: int):
-    """None, more than there are, and of the tray, which has no bins."""
+    """More than there are, and of the tray, which has no bins."""
     with pytest.raises(Invalid) as refusal:
         drawn(sample, area)
     assert ("/sample", "bad_number") == (refusal.value.pointer, refusal.value.code)
@@ -83,6 +85,9 @@ def test_samples_that_were_given_up_are_told():
     """Who draws until the lot falls well has to say so: those not finished since the last that was closed count."""
     floor = drawn(4)
     stocktakes.cancel(floor.unit, floor.count.id)
-    kept = [stocktakes.open_count(floor.unit, area, sample=2) for area in ("rack:A", "room", "room", "room")]
+    kept = [
+        stocktakes.open_count(floor.unit, stocktakes.OpenCount(area=area, sample=2))
+        for area in ("rack:A", "room", "room", "room")
+    ]
     closed = [stocktake_report.close(floor.unit, each.id) for each in kept[:1] + kept[2:]]
     assert [0, 2, 0] == [json.loads(each.report)["unfinished"] for each in closed]

@@ -49,8 +49,8 @@ def test_a_right_room_has_no_findings():
     "meanwhile",
     [
         lambda floor: floor.release("1001", "D001"),
-        lambda floor: stock.withdraw(floor.unit, floor.stay("D001").id, "Broken"),
-        lambda floor: stock.move(floor.unit, floor.stay("D001").id, "D005"),
+        lambda floor: stock.withdraw(floor.unit, floor.stay("D001").id, stock.Withdraw(reason="Broken")),
+        lambda floor: stock.move(floor.unit, floor.stay("D001").id, stock.Move(to="D005")),
         lambda floor: stock.lose_card(floor.unit, "D001"),
         lambda floor: floor.scan("shelf", "D001", bin="A-1-1"),
         lambda floor: (floor.order("1001", "D001"), floor.pick("D001")),
@@ -83,7 +83,7 @@ def test_what_is_put_away_in_the_middle_of_a_count_is_no_finding():
         lambda floor: floor.order("1001", "D001"),
         lambda floor: floor.scan("shelf", "D001", bin="A-1-3"),
         lambda floor: floor.scan("tray", "D001"),
-        lambda floor: stock.change_item(floor.unit, floor.stay("D001").id, "Another title", None, None),
+        lambda floor: stock.change_item(floor.unit, floor.stay("D001").id, stock.ChangeItem(title="Another title")),
     ],
     ids=["ordered", "refused at the shelf", "refused at the tray", "renamed"],
 )
@@ -100,7 +100,7 @@ def test_what_was_picked_before_is_not_missing():
     floor = Counted(*ALL)
     order = floor.order("1001", "D001", "D002")
     floor.pick("D001", "D002")
-    orders.cancel(floor.unit, order.id, floor.line("D002").id)
+    orders.cancel(floor.unit, order.id, orders.Cancel(line=floor.line("D002").id))
     floor.open()
     looked(floor, A_1_1=[])
     assert [] == floor.found()
@@ -208,7 +208,7 @@ def test_a_card_without_a_check_is_as_good_as_matched_until_two_engines_agree():
     """In a room of adopted cards; a bare text that no slot has is not called unknown, for nothing proves it."""
     floor = Counted(*ALL)
     cards.choose_check(floor.unit, "none")
-    cards.adopt(floor.unit, "BIKE-7", "D001")
+    cards.adopt(floor.unit, cards.Adopt(text="BIKE-7", code="D001"))
     shown = (looks.Text("BIKE-7"), looks.Text("D002", engines=2), looks.Text("D099"))
     seen = looks.look(floor.unit, floor.count.id, looks.Shown("k", "b", shown, place="A-1-1", image=True))
     assert [("D001", Certainty.MATCHED), ("D002", Certainty.DECODED)] == [

@@ -90,7 +90,7 @@ def test_a_moved_thing_keeps_the_day_it_came():
     """An order between a thing's arrival and its move is not older than the stay that its reference names."""
     floor = Floor("D001")
     floor.unit.at += timedelta(days=3)
-    stock.move(floor.unit, floor.stay("D001").id, "D004")
+    stock.move(floor.unit, floor.stay("D001").id, stock.Move(to="D004"))
     assert [("waiting", None)] == told(floor, floor.order("1", exact("D001"), ordered_at="2026-03-03"))
 
 
@@ -98,7 +98,7 @@ def titled_room():
     """Two things that differ in a word, in D001 and D002, of which listing ids are known."""
     floor = Floor()
     for code, title in (("D001", "Rear wheel, 26 inch"), ("D002", "Rear wheel, 28 inch")):
-        stock.put_away(floor.unit, title, f"L-{code}", text=slot_code.card_text(code))
+        stock.put_away(floor.unit, stock.PutAway(title=title, listing=f"L-{code}", text=slot_code.card_text(code)))
     return floor
 
 
@@ -125,7 +125,7 @@ def test_an_unknown_listing_id_is_learned():
     """What an exact reference brought is this thing's: the next order with it and another reference is held."""
     floor = titled_room()
     order = floor.order("1", exact("D001", listing="fair-7"))
-    orders.cancel(floor.unit, order.id)
+    orders.cancel(floor.unit, order.id, orders.Cancel())
     assert [("waiting", "doubtful")] == told(floor, floor.order("2", exact("D002", listing="fair-7")))
     late = exact("D001", title="Brass bell", listing="fair-7")
     assert [("waiting", None)] == told(floor, floor.order("3", late, ordered_at="2026-03-01"))
@@ -143,7 +143,7 @@ def test_settled_on_another_thing_a_listing_id_is_forgotten():
     """A person says that the line meant another thing: what it taught was wrong."""
     floor = titled_room()
     line = floor.lines(floor.order("1", exact("D001", listing="fair-7")))[0]
-    orders.settle(floor.unit, line.id, floor.stay("D002").id)
+    orders.settle(floor.unit, line.id, orders.Settle(stay=floor.stay("D002").id))
     assert () == floor.unit.find(Learned)
 
 
@@ -152,17 +152,17 @@ def test_a_doubt_of_the_thing_may_end_what_was_learned(how, kept):
     """Where the thing was not what its card says, the listing ids learned of it tell nothing."""
     floor = titled_room()
     line = floor.lines(floor.order("1", exact("D001", listing="fair-7")))[0]
-    orders.hold(floor.unit, line.id, "Not this thing.")
+    orders.hold(floor.unit, line.id, orders.NotThis(why="Not this thing."))
     (doubt,) = floor.unit.find(Doubt)
-    doubts.settle(floor.unit, doubt.id, Settled(how), text=slot_code.card_text("D001"))
+    doubts.settle(floor.unit, doubt.id, doubts.SettleDoubt(how=Settled(how), text=slot_code.card_text("D001")))
     assert kept == [each.listing for each in floor.unit.find(Learned)]
 
 
 def test_an_id_of_two_things_is_no_evidence():
     """A listing id that two things have says nothing for or against either, and is not learned."""
     floor = titled_room()
-    stock.change_item(floor.unit, floor.stay("D001").id, None, "same", None)
-    stock.change_item(floor.unit, floor.stay("D002").id, None, "same", None)
+    stock.change_item(floor.unit, floor.stay("D001").id, stock.ChangeItem(listing="same"))
+    stock.change_item(floor.unit, floor.stay("D002").id, stock.ChangeItem(listing="same"))
     order = floor.order("1", exact("D001", listing="same"), exact("D002", title="Rear wheel 26 inch", listing="same"))
     assert ([("waiting", None), ("waiting", "doubtful")], ()) == (told(floor, order), floor.unit.find(Learned))
 
@@ -183,14 +183,14 @@ def test_one_thing_is_sold_once():
 def test_a_withdrawn_thing_is_held():
     """A reference to what was taken out of stock says so."""
     floor = Floor("D001")
-    stock.withdraw(floor.unit, floor.stay("D001").id, "bent")
+    stock.withdraw(floor.unit, floor.stay("D001").id, stock.Withdraw(reason="bent"))
     assert [("unbound", "withdrawn")] == told(floor, floor.order("1", "D001"))
 
 
 def test_an_old_reference_finds_a_moved_thing():
     """The reference names the item: after a move it is bound to the item's present stay."""
     floor = Floor("D001")
-    new = stock.move(floor.unit, floor.stay("D001").id, "D004")
+    new = stock.move(floor.unit, floor.stay("D001").id, stock.Move(to="D004"))
     assert new.id == floor.lines(floor.order("1", "D001"))[0].stay
 
 
@@ -258,9 +258,9 @@ def test_each_line_of_both_orders_is_settled_by_a_person():
     """Live lines and those bound to nothing are held until each is settled; what is over is left alone."""
     floor = Floor("D001", "D002", "D003")
     one = floor.order("1001", "D001", "D002", IncomingLine("?"))
-    orders.cancel(floor.unit, one.id, floor.line("D002").id)
+    orders.cancel(floor.unit, one.id, orders.Cancel(line=floor.line("D002").id))
     two, _ = sent(floor, "D003")
-    orders.settle(floor.unit, floor.line("D003").id)
+    orders.settle(floor.unit, floor.line("D003").id, orders.Settle())
     first, second, third = floor.lines(one)
     held = [each.has(Hold.DOUBTFUL) for each in (first, second, third, *floor.lines(two))]
     assert [True, False, True, False] == held
@@ -272,7 +272,7 @@ def test_sent_again_each_goes_to_the_order_that_has_its_lines():
     one, _ = sent(floor, "D001", "D002")
     two, _ = sent(floor, "D003", "D004")
     for code in ("D001", "D002", "D003", "D004"):
-        orders.settle(floor.unit, floor.line(code).id)
+        orders.settle(floor.unit, floor.line(code).id, orders.Settle())
     entries = len(floor.unit.ledger)
     again = [sent(floor, "D001", "D002"), sent(floor, "D004", "D003")]
     assert [(one.id, Outcome.UNCHANGED), (two.id, Outcome.UNCHANGED)] == [(order.id, how) for order, how in again]
@@ -308,14 +308,14 @@ def test_an_absent_line_is_held_once():
     """What a later version lacks is held; when a person has settled it, the same version holds it no more."""
     floor, order, outcome = received(A1)
     assert (Outcome.CHANGED, [("waiting", None), ("waiting", "not_in_file")]) == (outcome, told(floor, order))
-    orders.settle(floor.unit, floor.line("D002").id)
+    orders.settle(floor.unit, floor.line("D002").id, orders.Settle())
     assert Outcome.UNCHANGED is orders.receive(floor.unit, IncomingOrder("1", lines=(A1,)))[1]
 
 
 def test_an_absent_line_that_comes_back_and_goes_again_is_held_again():
     """Each time a line falls out of the order a person is asked."""
     floor, order, _ = received(A1)
-    orders.settle(floor.unit, floor.line("D002").id)
+    orders.settle(floor.unit, floor.line("D002").id, orders.Settle())
     orders.receive(floor.unit, IncomingOrder("1", lines=(A1, A2)))
     orders.receive(floor.unit, IncomingOrder("1", lines=(A1,)))
     assert ("waiting", "not_in_file") == told(floor, order)[1]
@@ -337,7 +337,7 @@ def test_a_cancelled_line_keeps_what_a_later_version_says_until_it_is_wanted_aft
     """What is over stays over and asks nobody; wanted again, its other words are looked at first."""
     floor = Floor("D001")
     order = floor.order("1", A1)
-    orders.cancel(floor.unit, order.id)
+    orders.cancel(floor.unit, order.id, orders.Cancel())
     orders.receive(floor.unit, IncomingOrder("1", lines=(replace(A1, title="brass bell"),)))
     assert (LineState.CANCELLED, OrderState.CANCELLED) == (floor.lines(order)[0].state, order_state(floor.lines(order)))
     assert Hold.DOUBTFUL is orders.revive(floor.unit, floor.lines(order)[0].id).hold
@@ -357,7 +357,7 @@ def test_cancelling_ends_what_waits_and_holds_what_is_packed():
     order = floor.order("1", "D001", "D002")
     floor.parcel(order)
     floor.pack("D001")
-    orders.cancel(floor.unit, order.id)
+    orders.cancel(floor.unit, order.id, orders.Cancel())
     assert [("packed", "cancelled_in_box"), ("cancelled", None)] == told(floor, order)
     floor.scan("table", "D001", take_out=True)
     assert [("cancelled", None)] * 2 == told(floor, order)
@@ -367,7 +367,7 @@ def test_one_line_is_cancelled_alone():
     """With a line named, the others go on."""
     floor = Floor("D001", "D002")
     order = floor.order("1", "D001", "D002")
-    orders.cancel(floor.unit, order.id, floor.line("D002").id)
+    orders.cancel(floor.unit, order.id, orders.Cancel(line=floor.line("D002").id))
     assert [("waiting", None), ("cancelled", None)] == told(floor, order)
 
 
@@ -375,7 +375,7 @@ def test_an_unbound_line_is_cancelled_and_keeps_its_hold():
     """What was held is held again if it is wanted after all."""
     floor = Floor()
     order = floor.order("1", IncomingLine("D001"))
-    orders.cancel(floor.unit, order.id)
+    orders.cancel(floor.unit, order.id, orders.Cancel())
     assert [("cancelled", "slot_free")] == told(floor, order)
     orders.revive(floor.unit, floor.lines(order)[0].id)
     assert [("unbound", "slot_free")] == told(floor, order)
@@ -385,9 +385,9 @@ def test_what_has_left_is_not_cancelled():
     """An order that was handed over can't be cancelled, nor can a line that it does not have."""
     floor = Floor("D001")
     order = floor.release("1", "D001")
-    hand_over.hand_over(floor.unit, "out", slot_code.slip_text(order.slip))
-    assert "already_released" == refused(orders.cancel, floor.unit, order.id)
-    assert "unknown_line" == refused(orders.cancel, floor.unit, order.id, "none")
+    hand_over.hand_over(floor.unit, hand_over.HandOver(key="out", text=slot_code.slip_text(order.slip)))
+    assert "already_released" == refused(orders.cancel, floor.unit, order.id, orders.Cancel())
+    assert "unknown_line" == refused(orders.cancel, floor.unit, order.id, orders.Cancel(line="none"))
 
 
 def test_a_closed_parcel_of_a_cancelled_order_stays_here():
@@ -398,17 +398,17 @@ def test_a_closed_parcel_of_a_cancelled_order_stays_here():
         floor = Floor("D001")
         order = floor.release("1", "D001")
         slip = slot_code.slip_text(order.slip)
-        orders.cancel(floor.unit, order.id)
+        orders.cancel(floor.unit, order.id, orders.Cancel())
         line = floor.lines(order)[0]
         assert ("released", "cancelled_in_box") == (line.state, line.hold)
-        assert "cancelled" == hand_over.hand_over(floor.unit, "out-1", slip)["reason"]
+        assert "cancelled" == hand_over.hand_over(floor.unit, hand_over.HandOver(key="out-1", text=slip))["reason"]
         if settled:
-            orders.settle(floor.unit, line.id)
-            assert "accepted" == hand_over.hand_over(floor.unit, "out-2", slip)["verdict"]
+            orders.settle(floor.unit, line.id, orders.Settle())
+            assert "accepted" == hand_over.hand_over(floor.unit, hand_over.HandOver(key="out-2", text=slip))["verdict"]
             continue
         parcels.reopen(floor.unit, line.parcel)
         assert "still_in_box" == refused(parcels.close_parcel, floor.unit, line.parcel)
-        assert "still_in_box" == refused(orders.settle, floor.unit, line.id)
+        assert "still_in_box" == refused(orders.settle, floor.unit, line.id, orders.Settle())
         assert "accepted" == floor.scan("table", "D001", take_out=True)["verdict"]
         assert "cancelled" == floor.lines(order)[0].state
 
@@ -426,9 +426,9 @@ def test_cancelling_twice_changes_nothing():
     """A cancelled order is answered as it stands."""
     floor = Floor("D001")
     order = floor.order("1", "D001")
-    orders.cancel(floor.unit, order.id)
+    orders.cancel(floor.unit, order.id, orders.Cancel())
     entries = len(floor.unit.ledger)
-    orders.cancel(floor.unit, order.id)
+    orders.cancel(floor.unit, order.id, orders.Cancel())
     assert entries == len(floor.unit.ledger)
 
 
@@ -436,7 +436,7 @@ def test_settling_takes_the_hold_away():
     """A person decides that it is this thing."""
     floor = Floor("D001")
     order = floor.order("1", IncomingLine("D001", "brass bell"))
-    orders.settle(floor.unit, floor.lines(order)[0].id)
+    orders.settle(floor.unit, floor.lines(order)[0].id, orders.Settle())
     assert [("waiting", None)] == told(floor, order)
 
 
@@ -449,8 +449,8 @@ def test_settling_on_another_thing_binds_the_line_to_it(state):
     if state == "picked":
         floor.pick("D001")
     if state == "short":
-        orders.short(floor.unit, line.id)
-    line = orders.settle(floor.unit, line.id, floor.stay("D002").id)
+        orders.short(floor.unit, line.id, orders.Short())
+    line = orders.settle(floor.unit, line.id, orders.Settle(stay=floor.stay("D002").id))
     assert ("waiting", floor.stay("D002").id, None, None) == (str(line.state), line.stay, line.round, line.hold)
 
 
@@ -459,11 +459,11 @@ def test_settling_needs_a_thing_that_is_there_and_free():
     floor = Floor("D001", "D002")
     line = floor.lines(floor.order("1", IncomingLine("?")))[0].id
     floor.order("2", "D002")
-    stock.withdraw(floor.unit, floor.stay("D001").id, "bent")
-    assert "required" == refused(orders.settle, floor.unit, line)
-    assert "unknown_stay" == refused(orders.settle, floor.unit, line, "none")
-    assert "not_in_stock" == refused(orders.settle, floor.unit, line, floor.stay("D001").id)
-    assert "has_live_line" == refused(orders.settle, floor.unit, line, floor.stay("D002").id)
+    stock.withdraw(floor.unit, floor.stay("D001").id, stock.Withdraw(reason="bent"))
+    assert "required" == refused(orders.settle, floor.unit, line, orders.Settle())
+    assert "unknown_stay" == refused(orders.settle, floor.unit, line, orders.Settle(stay="none"))
+    assert "not_in_stock" == refused(orders.settle, floor.unit, line, orders.Settle(stay=floor.stay("D001").id))
+    assert "has_live_line" == refused(orders.settle, floor.unit, line, orders.Settle(stay=floor.stay("D002").id))
 
 
 def test_what_is_in_the_box_is_not_settled_away():
@@ -473,11 +473,11 @@ def test_what_is_in_the_box_is_not_settled_away():
     floor.parcel(order)
     floor.pack("D001")
     line = floor.line("D001").id
-    assert "still_in_box" == refused(orders.settle, floor.unit, line, floor.stay("D003").id)
-    orders.cancel(floor.unit, order.id, line)
-    assert "still_in_box" == refused(orders.settle, floor.unit, line)
-    orders.hold(floor.unit, line, "not this")
-    assert "still_in_box" == refused(orders.settle, floor.unit, line, hold=Hold.CANCELLED_IN_BOX)
+    assert "still_in_box" == refused(orders.settle, floor.unit, line, orders.Settle(stay=floor.stay("D003").id))
+    orders.cancel(floor.unit, order.id, orders.Cancel(line=line))
+    assert "still_in_box" == refused(orders.settle, floor.unit, line, orders.Settle())
+    orders.hold(floor.unit, line, orders.NotThis(why="not this"))
+    assert "still_in_box" == refused(orders.settle, floor.unit, line, orders.Settle(hold=Hold.CANCELLED_IN_BOX))
 
 
 def test_short_and_found():
@@ -485,7 +485,7 @@ def test_short_and_found():
     floor = Floor("D001")
     floor.order("1", "D001")
     line = floor.line("D001").id
-    assert LineState.SHORT is orders.short(floor.unit, line, "not there").state
+    assert LineState.SHORT is orders.short(floor.unit, line, orders.Short(note="not there")).state
     assert LineState.WAITING is orders.found(floor.unit, line).state
     with pytest.raises(NotAllowed):
         orders.found(floor.unit, line)
@@ -495,18 +495,18 @@ def test_not_this_thing_holds_the_line():
     """A doubt at the bin holds the line with its words; what is over can't be held."""
     floor = Floor("D001")
     order = floor.order("1", "D001")
-    line = orders.hold(floor.unit, floor.line("D001").id, "Other colour.")
+    line = orders.hold(floor.unit, floor.line("D001").id, orders.NotThis(why="Other colour."))
     assert (Hold.SUSPECT, "Other colour.") == (line.hold, line.why)
-    orders.cancel(floor.unit, order.id)
-    assert "not_allowed" == refused(orders.hold, floor.unit, line.id, "again")
+    orders.cancel(floor.unit, order.id, orders.Cancel())
+    assert "not_allowed" == refused(orders.hold, floor.unit, line.id, orders.NotThis(why="again"))
 
 
 def test_a_cancelled_line_is_revived_where_its_thing_is_now():
     """The line waits again for its item, which may have moved meanwhile."""
     floor = Floor("D001")
     order = floor.order("1", "D001")
-    orders.cancel(floor.unit, order.id)
-    new = stock.move(floor.unit, floor.stay("D001").id, "D004")
+    orders.cancel(floor.unit, order.id, orders.Cancel())
+    new = stock.move(floor.unit, floor.stay("D001").id, stock.Move(to="D004"))
     line = orders.revive(floor.unit, floor.lines(order)[0].id)
     assert (LineState.WAITING, new.id) == (line.state, line.stay)
 
@@ -515,9 +515,9 @@ def test_reviving_needs_the_thing():
     """What another order took and what left stays cancelled; a live line is revived already."""
     floor = Floor("D001", "D002")
     order = floor.order("1", "D001", "D002")
-    orders.cancel(floor.unit, order.id)
+    orders.cancel(floor.unit, order.id, orders.Cancel())
     floor.order("2", "D001")
-    stock.withdraw(floor.unit, floor.stay("D002").id, "bent")
+    stock.withdraw(floor.unit, floor.stay("D002").id, stock.Withdraw(reason="bent"))
     one, two = floor.lines(order)
     assert "has_live_line" == refused(orders.revive, floor.unit, one.id)
     assert "not_in_stock" == refused(orders.revive, floor.unit, two.id)
@@ -525,11 +525,20 @@ def test_reviving_needs_the_thing():
         orders.revive(floor.unit, floor.line("D001").id)
 
 
-@pytest.mark.parametrize("call", [orders.short, orders.found, orders.revive, orders.settle, orders.cancel])
-def test_what_does_not_exist_is_missing(call):
+@pytest.mark.parametrize(
+    ("call", "said"),
+    [
+        (orders.short, (orders.Short(),)),
+        (orders.found, ()),
+        (orders.revive, ()),
+        (orders.settle, (orders.Settle(),)),
+        (orders.cancel, (orders.Cancel(),)),
+    ],
+)
+def test_what_does_not_exist_is_missing(call, said):
     """A call about an unknown line or order says that there is none."""
     with pytest.raises(Missing):
-        call(Floor().unit, "none")
+        call(Floor().unit, "none", *said)
 
 
 def test_every_change_is_in_the_ledger():
@@ -537,12 +546,12 @@ def test_every_change_is_in_the_ledger():
     floor = Floor("D001")
     order = floor.order("1", "D001")
     line = floor.line("D001").id
-    orders.short(floor.unit, line, "gone")
+    orders.short(floor.unit, line, orders.Short(note="gone"))
     orders.found(floor.unit, line)
-    orders.settle(floor.unit, line)
-    orders.cancel(floor.unit, order.id)
+    orders.settle(floor.unit, line, orders.Settle())
+    orders.cancel(floor.unit, order.id, orders.Cancel())
     orders.revive(floor.unit, line)
-    orders.hold(floor.unit, line, "hm")
+    orders.hold(floor.unit, line, orders.NotThis(why="hm"))
     told = ["short", "doubted", "found", "doubt settled", "settled", "cancelled", "revived", "doubted", "held"]
     assert told == [event.kind for event in floor.unit.ledger[-len(told) :]]
     assert line == floor.unit.get(Line, line).id

@@ -49,7 +49,7 @@ def test_a_closed_parcel_leaves_by_its_slip_or_its_label(by: str) -> None:
     floor, (order,) = released("1")
     parcel = parcel_of(floor, order)
     shipping.bind(floor.unit, parcel.id, LABEL)
-    answer = hand_over.hand_over(floor.unit, "key", slip(order) if by == "slip" else LABEL)
+    answer = hand_over.hand_over(floor.unit, hand_over.HandOver(key="key", text=slip(order) if by == "slip" else LABEL))
     assert ("accepted", None, True, "handed_over", "1") == (
         *(answer["verdict"], answer["reason"], answer["changed"]),
         *(answer["parcel_state"], answer["order_number"]),
@@ -63,23 +63,25 @@ def test_a_closed_parcel_leaves_by_its_slip_or_its_label(by: str) -> None:
 def test_a_second_scan_of_what_left_is_a_yes_before_all_guards() -> None:
     """Nothing changes, though a line of it is held by now."""
     floor, (order,) = released("1")
-    hand_over.hand_over(floor.unit, "first", slip(order))
+    hand_over.hand_over(floor.unit, hand_over.HandOver(key="first", text=slip(order)))
     (line,) = floor.lines(order)
     floor.unit.put(line.held(Hold.MISPLACED, "hm"))
-    answer = hand_over.hand_over(floor.unit, "second", slip(order))
+    answer = hand_over.hand_over(floor.unit, hand_over.HandOver(key="second", text=slip(order)))
     assert ("accepted", False, "handed_over") == (answer["verdict"], answer["changed"], answer["parcel_state"])
 
 
 def test_a_key_has_one_answer() -> None:
     """The same again is a replay; another text under it is an error, and so is a scan's key."""
     floor, (order, other) = released("1", "2")
-    answer = hand_over.hand_over(floor.unit, "key", slip(order))
+    answer = hand_over.hand_over(floor.unit, hand_over.HandOver(key="key", text=slip(order)))
     told = len(floor.unit.ledger)
-    assert {**answer, "replayed": True} == hand_over.hand_over(floor.unit, "key", slip(order))
+    assert {**answer, "replayed": True} == hand_over.hand_over(
+        floor.unit, hand_over.HandOver(key="key", text=slip(order))
+    )
     assert told == len(floor.unit.ledger)
     for key in ("key", "key-1"):
         with pytest.raises(Invalid) as caught:
-            hand_over.hand_over(floor.unit, key, slip(other))
+            hand_over.hand_over(floor.unit, hand_over.HandOver(key=key, text=slip(other)))
         assert "key_reused" == caught.value.code
 
 
@@ -89,7 +91,7 @@ def test_a_key_has_one_answer() -> None:
 def test_what_is_on_no_parcel_is_unknown(text: str) -> None:
     """Nothing, a card, a slip that nobody has, one misread, and a label that is bound to nothing."""
     floor, _ = released("1")
-    answer = hand_over.hand_over(floor.unit, "key", text)
+    answer = hand_over.hand_over(floor.unit, hand_over.HandOver(key="key", text=text))
     assert ("refused", "unknown_code", None) == (answer["verdict"], answer["reason"], answer["parcel"])
 
 
@@ -108,7 +110,7 @@ def test_only_a_closed_parcel_leaves(how: str) -> None:
         floor.pack("D002")
         parcels.reopen(floor.unit, parcel.id)
     before = dict(floor.unit.all(Parcel))
-    answer = hand_over.hand_over(floor.unit, "key", slip(order))
+    answer = hand_over.hand_over(floor.unit, hand_over.HandOver(key="key", text=slip(order)))
     assert ("refused", "not_closed", False) == (answer["verdict"], answer["reason"], answer["changed"])
     assert before == dict(floor.unit.all(Parcel))
 
@@ -117,7 +119,7 @@ def test_what_must_stay_says_why() -> None:
     """A thing of it that was read on a shelf keeps it here, and is shown."""
     floor, (order,) = released("1")
     floor.scan("shelf", "D001", bin="A-1-1")
-    answer = hand_over.hand_over(floor.unit, "key", slip(order))
+    answer = hand_over.hand_over(floor.unit, hand_over.HandOver(key="key", text=slip(order)))
     assert ("refused", "held", "D001", "thing of D001", "closed") == (
         *(answer["verdict"], answer["reason"], answer["code"]),
         *(answer["title"], answer["parcel_state"]),
@@ -130,7 +132,7 @@ def test_a_cancellation_after_the_closing_comes_before_other_holds() -> None:
     floor, (order,) = released("1")
     (line,) = floor.lines(order)
     floor.unit.put(line.held(Hold.MISPLACED, "hm").held(Hold.CANCELLED_IN_BOX, "cancelled"))
-    assert "cancelled" == hand_over.hand_over(floor.unit, "key", slip(order))["reason"]
+    assert "cancelled" == hand_over.hand_over(floor.unit, hand_over.HandOver(key="key", text=slip(order)))["reason"]
 
 
 def test_parts_of_an_order_leave_one_by_one() -> None:
@@ -139,10 +141,10 @@ def test_parts_of_an_order_leave_one_by_one() -> None:
     order = floor.order("1", "D001", "D002")
     floor.pick("D001", "D002")
     one, two = (part(floor, order, code) for code in ("D001", "D002"))
-    first, beep = (hand_over.hand_over(floor.unit, key, slip(order)) for key in ("a", "b"))
+    first, beep = (hand_over.hand_over(floor.unit, hand_over.HandOver(key=key, text=slip(order))) for key in ("a", "b"))
     assert [(one, True), (one, False)] == [(each["parcel"], each["changed"]) for each in (first, beep)]
     floor.unit.at += timedelta(minutes=1)
-    second = hand_over.hand_over(floor.unit, "c", slip(order))
+    second = hand_over.hand_over(floor.unit, hand_over.HandOver(key="c", text=slip(order)))
     assert (two, True) == (second["parcel"], second["changed"])
 
 
@@ -152,12 +154,12 @@ def test_a_part_that_left_does_not_speak_for_the_box_that_is_open() -> None:
     order = floor.order("1", "D001", "D002")
     floor.pick("D001", "D002")
     part(floor, order, "D001")
-    hand_over.hand_over(floor.unit, "a", slip(order))
+    hand_over.hand_over(floor.unit, hand_over.HandOver(key="a", text=slip(order)))
     floor.unit.at += timedelta(minutes=1)
-    assert "accepted" == hand_over.hand_over(floor.unit, "b", slip(order))["verdict"]
+    assert "accepted" == hand_over.hand_over(floor.unit, hand_over.HandOver(key="b", text=slip(order)))["verdict"]
     floor.unit.at += timedelta(minutes=1)
     floor.parcel(order)
-    assert "not_closed" == hand_over.hand_over(floor.unit, "c", slip(order))["reason"]
+    assert "not_closed" == hand_over.hand_over(floor.unit, hand_over.HandOver(key="c", text=slip(order)))["reason"]
 
 
 def test_a_label_of_a_dropped_parcel_is_nobody_s_and_free_for_another() -> None:
@@ -166,23 +168,23 @@ def test_a_label_of_a_dropped_parcel_is_nobody_s_and_free_for_another() -> None:
     first = parcel_of(floor, order)
     shipping.bind(floor.unit, first.id, LABEL)
     parcels.reopen(floor.unit, first.id)
-    assert "not_closed" == hand_over.hand_over(floor.unit, "a", LABEL)["reason"]
+    assert "not_closed" == hand_over.hand_over(floor.unit, hand_over.HandOver(key="a", text=LABEL))["reason"]
     floor.scan("table", "D001", take_out=True)
     parcels.set_aside(floor.unit, first.id)
     assert ("unknown_code", None) == (
-        hand_over.hand_over(floor.unit, "b", LABEL)["reason"],
+        hand_over.hand_over(floor.unit, hand_over.HandOver(key="b", text=LABEL))["reason"],
         shipping.parcel_of(floor.unit, LABEL),
     )
     second = floor.parcel(order)
     floor.pack("D001")
     shipping.bind(floor.unit, second.id, LABEL)
-    assert second.id == hand_over.hand_over(floor.unit, "c", LABEL)["parcel"]
+    assert second.id == hand_over.hand_over(floor.unit, hand_over.HandOver(key="c", text=LABEL))["parcel"]
 
 
 def test_what_left_is_not_opened_again() -> None:
     """Nor is what counts as gone by its days."""
     floor, (order, other) = released("1", "2")
-    hand_over.hand_over(floor.unit, "key", slip(order))
+    hand_over.hand_over(floor.unit, hand_over.HandOver(key="key", text=slip(order)))
     floor.unit.at += timedelta(days=4)
     for each in (order, other):
         with pytest.raises(Refused) as caught:

@@ -92,7 +92,7 @@ def test_a_joined_parcel_is_taken_up_again_though_one_order_was_cancelled():
     parcel = floor.parcel(first, second)
     floor.pack("D001")
     parcels.set_aside(floor.unit, parcel.id)
-    orders.cancel(floor.unit, second.id)
+    orders.cancel(floor.unit, second.id, orders.Cancel())
     answer = floor.read("table", slot_code.slip_text(first.slip))
     assert ("accepted", parcel.id, "open") == (answer["verdict"], answer["parcel"], answer["parcel_state"])
     assert ["D001", "D002"] == sorted(floor.scan("table", "D002")["released"])
@@ -102,10 +102,10 @@ def test_an_ended_order_has_nothing_to_pack():
     """Released and cancelled orders get no parcel, and neither do orders that don't exist."""
     floor = Floor("D001", "D002")
     released, cancelled = floor.release("1", "D001"), floor.order("2", "D002")
-    orders.cancel(floor.unit, cancelled.id)
+    orders.cancel(floor.unit, cancelled.id, orders.Cancel())
     assert "nothing_to_pack" == refused(floor.parcel, released)
     assert "nothing_to_pack" == refused(floor.parcel, cancelled)
-    assert "unknown_order" == refused(parcels.open_parcel, floor.unit, ["none"])
+    assert "unknown_order" == refused(parcels.open_parcel, floor.unit, parcels.OpenParcel(orders=["none"]))
 
 
 def test_closing_releases_lines_stays_and_cards():
@@ -165,9 +165,9 @@ def test_no_parcel_closes_over_what_must_come_out(how):
     floor.pack("D001", "D002")
     line = floor.line("D001")
     if how == "cancel":
-        orders.cancel(floor.unit, first.id, line.id)
+        orders.cancel(floor.unit, first.id, orders.Cancel(line=line.id))
     else:
-        orders.hold(floor.unit, line.id, "hm")
+        orders.hold(floor.unit, line.id, orders.NotThis(why="hm"))
     assert "still_in_box" == refused(parcels.close_parcel, floor.unit, parcel.id, partial=True)
     floor.scan("table", "D001", take_out=True)
     assert ("D002",) == parcels.close_parcel(floor.unit, parcel.id, partial=True)
@@ -266,7 +266,7 @@ def test_a_slip_opens_its_orders_parcel_or_says_why_not(case):
         floor.parcel(first)
         floor.pack("D001", "D002")
     if case == "cancelled":
-        orders.cancel(floor.unit, first.id)
+        orders.cancel(floor.unit, first.id, orders.Cancel())
     if case in ("open", "elsewhere"):
         floor.parcel(first, table="main" if case == "open" else "second")
     if case == "other":

@@ -68,7 +68,7 @@ def test_a_slip_says_what_is_missing_and_closes_nothing() -> None:
     floor.pack("D001")
     answer = slip(floor, order)
     assert (("accepted", False, "open", []), "Still missing: D002.") == (told(answer), answer["advice"])
-    orders.cancel(floor.unit, order.id, floor.line("D002").id)
+    orders.cancel(floor.unit, order.id, orders.Cancel(line=floor.line("D002").id))
     assert ("accepted", True, "closed", ["D001"]) == told(slip(floor, order))
 
 
@@ -77,7 +77,7 @@ def test_a_slip_says_what_is_held() -> None:
     floor, _, order = by_slip()
     slip(floor, order)
     floor.pack("D003")
-    orders.hold(floor.unit, floor.line("D003").id, "It has a scratch.")
+    orders.hold(floor.unit, floor.line("D003").id, orders.NotThis(why="It has a scratch."))
     answer = slip(floor, order)
     assert (("accepted", False, "open", []), "D003 is held: It has a scratch.") == (told(answer), answer["advice"])
 
@@ -86,7 +86,7 @@ def test_an_empty_box_is_not_closed() -> None:
     """All of it was cancelled before anything was packed."""
     floor, _, order = by_slip()
     floor.parcel(order)
-    orders.cancel(floor.unit, order.id)
+    orders.cancel(floor.unit, order.id, orders.Cancel())
     assert ("accepted", False, "open", []) == told(slip(floor, order))
 
 

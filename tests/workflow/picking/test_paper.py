@@ -22,12 +22,12 @@ class Shop:
 
     def __init__(self) -> None:
         self.unit = Memory()
-        stock.add_section(self.unit, "D", "Derailleurs", 4, "yellow")
-        stock.add_slots(self.unit, "D", 9)
-        self.stays = [stock.put_away(self.unit, f"Thing {n}", section="D") for n in range(3)]
+        stock.add_section(self.unit, stock.AddSection(code="D", name="Derailleurs", slots_per_bin=4, colour="yellow"))
+        stock.add_slots(self.unit, "D", stock.AddSlots(count=9))
+        self.stays = [stock.put_away(self.unit, stock.PutAway(title=f"Thing {n}", section="D")) for n in range(3)]
         lines = tuple(IncomingLine(slot_code.reference(each.code, each.turn)) for each in self.stays)
         self.order: Order = orders.receive(self.unit, IncomingOrder("1001", "", None, None, lines))[0]
-        self.round: Round = rounds.open_round(self.unit)[0]
+        self.round: Round = rounds.open_round(self.unit, rounds.OpenRound())[0]
         self.lines = self.unit.find(Line, order=self.order.id)
 
     def enter(self, place: int, written: str, form: str = "form") -> Answer:
@@ -104,16 +104,16 @@ def test_it_may_come_after_the_round_was_ended() -> None:
     shop = Shop()
     rounds.close_round(shop.unit, shop.round.id)
     assert "accepted" == shop.enter(0, digit(shop.stays[0]))["verdict"]
-    orders.cancel(shop.unit, shop.order.id, shop.lines[1].id)
+    orders.cancel(shop.unit, shop.order.id, orders.Cancel(line=shop.lines[1].id))
     assert "refused" == shop.enter(1, digit(shop.stays[1]))["verdict"]
-    rounds.open_round(shop.unit)
+    rounds.open_round(shop.unit, rounds.OpenRound())
     assert "refused" == shop.enter(2, digit(shop.stays[2]))["verdict"]
 
 
 def test_only_stops_of_the_round_are_entered() -> None:
     """A line of another round, or one that was unbound, has no line on this sheet."""
     shop = Shop()
-    stay = stock.put_away(shop.unit, "Later", section="D")
+    stay = stock.put_away(shop.unit, stock.PutAway(title="Later", section="D"))
     line = IncomingLine(slot_code.reference(stay.code, stay.turn))
     order = orders.receive(shop.unit, IncomingOrder("1002", "", None, None, (line,)))[0]
     (later,) = shop.unit.find(Line, order=order.id)

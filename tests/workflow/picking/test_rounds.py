@@ -36,7 +36,7 @@ def test_a_round_of_at_most_so_many_things(most, taken):
     floor.order("1", "D004", ship_by="2026-03-09")
     floor.order("2", "D001", "D002", ship_by="2026-03-03")
     floor.order("3", "D003", ship_by="2026-03-04")
-    walk, left_out = rounds.open_round(floor.unit, most=most)
+    walk, left_out = rounds.open_round(floor.unit, rounds.OpenRound(), most=most)
     walked = [floor.unit.get(Line, stop.line) for stop in floor.unit.find(Stop, round=walk.id)]
     codes = sorted(code for code in ("D001", "D002", "D003", "D004") if floor.line(code) in walked)
     assert (taken, ()) == (" ".join(codes), left_out)
@@ -57,10 +57,10 @@ def test_a_round_is_short_from_where_the_table_stands(table, walk):
     stock.measure_racks(floor.unit, Measured(table=table))
     places = {"A": (0, 3.0), "B": (1, 0.0), "C": (2, 6.0), "D": (3, 0.0)}
     for rack, (aisle, start) in places.items():
-        stock.add_section(floor.unit, f"S{rack}", "Things", 1, "red")
-        stock.add_slots(floor.unit, f"S{rack}", 1, rack=rack)
-        stock.place_rack(floor.unit, rack, aisle, start)
-        stock.put_away(floor.unit, "thing", section=f"S{rack}")
+        stock.add_section(floor.unit, stock.AddSection(code=f"S{rack}", name="Things", slots_per_bin=1, colour="pink"))
+        stock.add_slots(floor.unit, f"S{rack}", stock.AddSlots(count=1, rack=rack))
+        stock.place_rack(floor.unit, rack, stock.PlaceRack(aisle=aisle, start=start))
+        stock.put_away(floor.unit, stock.PutAway(title="thing", section=f"S{rack}"))
     floor.order("1", *(f"S{rack}001" for rack in places))
     bins = [stop.bin[0] for stop in floor.unit.find(Stop, round=floor.round().id)]
     shape = floor.unit.settings.racks.shape()
@@ -90,9 +90,9 @@ def test_who_is_left_out_and_why():
     floor = Floor("D001", "D002", "D003")
     held, walking, done = (floor.order(str(n), f"D00{n}") for n in (1, 2, 3))
     floor.pick("D003")
-    orders.hold(floor.unit, floor.line("D001").id, "hm")
+    orders.hold(floor.unit, floor.line("D001").id, orders.NotThis(why="hm"))
     floor.round(walking)
-    walk, left_out = rounds.open_round(floor.unit, [held.id, walking.id, done.id])
+    walk, left_out = rounds.open_round(floor.unit, rounds.OpenRound(orders=[held.id, walking.id, done.id]))
     assert (LeftOut(held.id, "held"), LeftOut(walking.id, "on_round"), LeftOut(done.id, "not_waiting")) == left_out
     assert RoundState.CLOSED is walk.state
 
@@ -118,7 +118,7 @@ def test_a_round_is_closed_once():
     with pytest.raises(Missing):
         rounds.close_round(floor.unit, "none")
     with pytest.raises(Invalid) as refusal:
-        rounds.open_round(floor.unit, ["none"])
+        rounds.open_round(floor.unit, rounds.OpenRound(orders=["none"]))
     assert ("/orders/0", "unknown_order") == (refusal.value.pointer, refusal.value.code)
 
 

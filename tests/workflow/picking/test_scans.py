@@ -38,7 +38,7 @@ def things(floor):
 def test_the_main_job():
     """Put away, ordered, picked, packed, released, back in the tray, used again."""
     floor = Floor()
-    stay = stock.put_away(floor.unit, "crank", section="D")
+    stay = stock.put_away(floor.unit, stock.PutAway(title="crank", section="D"))
     order = floor.order("1", stay.code)
     walk = floor.round()
     answers = [floor.scan("bin", "D001", round=walk.id)]
@@ -46,7 +46,10 @@ def test_the_main_job():
     answers += [floor.scan("table", "D001"), floor.scan("tray", "D001")]
     assert ["picked", "released", "released"] == [answer["line_state"] for answer in answers]
     assert (["D001"], "closed") == (answers[1]["released"], answers[1]["parcel_state"])
-    assert ("D001", 2) == ((again := stock.put_away(floor.unit, "lamp", section="D")).code, again.turn)
+    assert ("D001", 2) == (
+        (again := stock.put_away(floor.unit, stock.PutAway(title="lamp", section="D"))).code,
+        again.turn,
+    )
 
 
 def test_an_answer_names_all_that_it_is_about():
@@ -157,7 +160,7 @@ def beep_after(floor, first, second, between):
         case "refused card":
             floor.scan("table", "D003")
         case "held":
-            orders.hold(floor.unit, floor.line("D001").id, "hm")
+            orders.hold(floor.unit, floor.line("D001").id, orders.NotThis(why="hm"))
         case "undone":
             scans.undo(floor.unit, floor.line("D001").scan)
             return floor.scan("table", "D001")["changed"]
@@ -223,9 +226,9 @@ def test_a_late_pick_counts_only_while_its_line_waits_on_no_other_round():
 
 def late_trouble(floor, order, walk, trouble):
     if trouble == "cancelled":
-        orders.cancel(floor.unit, order.id)
+        orders.cancel(floor.unit, order.id, orders.Cancel())
     elif trouble == "held":
-        orders.hold(floor.unit, floor.lines(order)[0].id, "Another colour.")
+        orders.hold(floor.unit, floor.lines(order)[0].id, orders.NotThis(why="Another colour."))
     elif trouble == "already_picked":
         floor.scan("bin", "D001", round=walk.id)
         floor.scan("bin", "D002", round=walk.id)
@@ -233,8 +236,8 @@ def late_trouble(floor, order, walk, trouble):
         rounds.close_round(floor.unit, walk.id)
         floor.round()
     else:
-        orders.cancel(floor.unit, order.id)
-        stock.withdraw(floor.unit, floor.stay("D001").id, "It is broken.")
+        orders.cancel(floor.unit, order.id, orders.Cancel())
+        stock.withdraw(floor.unit, floor.stay("D001").id, stock.Withdraw(reason="It is broken."))
 
 
 @pytest.mark.parametrize("trouble", ["cancelled", "held", "already_picked", "closed", "slot_free"])
@@ -270,7 +273,7 @@ def test_a_card_comes_back_to_the_tray_as_often_as_it_was_away(between):
     floor.scan("tray", "D001")
     if between == "withdrawn":
         floor.put_away("D001")
-        stock.withdraw(floor.unit, floor.stay("D001").id, "bent")
+        stock.withdraw(floor.unit, floor.stay("D001").id, stock.Withdraw(reason="bent"))
     else:
         stock.lose_card(floor.unit, "D001")
     answer = floor.scan("tray", "D001")
@@ -333,7 +336,7 @@ def test_a_held_thing_may_come_out():
     floor, first, _ = picked()
     floor.parcel(first)
     floor.pack("D001")
-    orders.hold(floor.unit, floor.line("D001").id, "hm")
+    orders.hold(floor.unit, floor.line("D001").id, orders.NotThis(why="hm"))
     assert "picked" == floor.scan("table", "D001", take_out=True)["line_state"]
     floor.wait(6)
     assert "held" == floor.scan("table", "D001")["reason"]
@@ -369,7 +372,7 @@ def test_what_was_cancelled_in_the_box_stays_there_for_the_shelf():
     floor, first, _ = picked()
     floor.parcel(first)
     floor.pack("D001")
-    orders.cancel(floor.unit, first.id, floor.line("D001").id)
+    orders.cancel(floor.unit, first.id, orders.Cancel(line=floor.line("D001").id))
     floor.scan("shelf", "D001", bin="A-1-1")
     line = floor.line("D001")
     assert ("packed", True) == (line.state, line.has(Hold.CANCELLED_IN_BOX))
@@ -390,7 +393,7 @@ def test_what_was_cancelled_in_the_box_is_cancelled_once_it_is_out():
     floor, first, _ = picked()
     floor.parcel(first)
     floor.pack("D001")
-    orders.cancel(floor.unit, first.id, floor.line("D001").id)
+    orders.cancel(floor.unit, first.id, orders.Cancel(line=floor.line("D001").id))
     assert "held" == floor.scan("table", "D001")["reason"]
     assert "cancelled" == floor.scan("table", "D001", take_out=True)["line_state"]
     assert (None, None) == (floor.line("D001").hold, floor.line("D001").parcel)
@@ -408,7 +411,7 @@ def test_a_missing_thing_that_is_scanned_at_its_bin_is_found():
     floor = Floor("D001")
     floor.order("1", "D001")
     walk = floor.round()
-    orders.short(floor.unit, floor.line("D001").id)
+    orders.short(floor.unit, floor.line("D001").id, orders.Short())
     assert "picked" == floor.scan("bin", "D001", round=walk.id)["line_state"]
 
 
@@ -418,7 +421,7 @@ def test_a_shop_that_does_not_scan_at_the_bin_packs_from_waiting(short):
     floor = Floor("D001", "D002", scan_at_bin=False)
     floor.parcel(floor.order("1", "D001", "D002"))
     if short:
-        orders.short(floor.unit, floor.line("D001").id)
+        orders.short(floor.unit, floor.line("D001").id, orders.Short())
     assert "packed" == floor.scan("table", "D001")["line_state"]
 
 
@@ -430,11 +433,11 @@ def test_a_parcel_does_not_close_by_itself_while_something_is_wanted(code):
     line = floor.line("D002").id
     match code:
         case "cancelled":
-            orders.cancel(floor.unit, first.id, line)
+            orders.cancel(floor.unit, first.id, orders.Cancel(line=line))
         case "held":
-            orders.hold(floor.unit, line, "hm")
+            orders.hold(floor.unit, line, orders.NotThis(why="hm"))
         case "short":
-            orders.short(floor.unit, line)
+            orders.short(floor.unit, line, orders.Short())
     assert ("closed" if code == "cancelled" else "open") == floor.scan("table", "D001")["parcel_state"]
 
 
@@ -452,7 +455,7 @@ def test_undo_brings_a_line_back_to_where_it_was(station, was):
     walk = floor.round()
     floor.parcel(order)
     if was == "short":
-        orders.short(floor.unit, floor.line("D001").id)
+        orders.short(floor.unit, floor.line("D001").id, orders.Short())
     floor.scan(station, "D001", **({"round": walk.id} if station == "bin" else {}))
     line = undone(floor, "D001")
     assert (was, None, None) == (str(line.state), line.parcel, line.scan)
@@ -496,12 +499,12 @@ def test_undo_is_refused_once_the_line_was_changed_since(change):
         case "scanned":
             floor.scan("table", "D001", take_out=True)
         case "held":
-            orders.hold(floor.unit, floor.line("D001").id, "hm")
+            orders.hold(floor.unit, floor.line("D001").id, orders.NotThis(why="hm"))
         case "reopened":
             parcels.reopen(floor.unit, parcel.id)
         case "moved":
             floor.scan("table", "D001", take_out=True)
-            stock.move(floor.unit, floor.stay("D001").id, "D004")
+            stock.move(floor.unit, floor.stay("D001").id, stock.Move(to="D004"))
         case "undone":
             scans.undo(floor.unit, key)
     assert "changed_since" == refused(scans.undo, floor.unit, key)

@@ -13,7 +13,7 @@ from scanflow.domain.life import CardState
 from scanflow.domain.things import Alias, Line, Parcel, Scan, Slot, Stay
 from scanflow.workflow import stock
 from scanflow.workflow.picking import scans
-from scanflow.workflow.picking.reading import Reading
+from scanflow.workflow.picking.reading import Reading, Scanned
 from scanflow.workflow.ports import Invalid, Missing, Refused, Settings
 from scanflow.workflow.stock import cards
 
@@ -96,8 +96,8 @@ def test_a_double_beep_after_acceptance_stays_accepted():
 def test_the_main_job_with_an_alias():
     """Put away, picked, packed, released and back in the tray by a text that knows nothing of slot codes."""
     floor = adopting()
-    assert Alias("BOX17", "D002", "BOX-17") == cards.adopt(floor.unit, "BOX-17", "D002")
-    stock.put_away(floor.unit, "crank", text="BOX-17")
+    assert Alias("BOX17", "D002", "BOX-17") == cards.adopt(floor.unit, cards.Adopt(text="BOX-17", code="D002"))
+    stock.put_away(floor.unit, stock.PutAway(title="crank", text="BOX-17"))
     order = floor.order("1", "D002")
     spot = {"round": floor.round().id}
     picks = [floor.read("bin", "BOX-17", **spot) for _ in range(2)]
@@ -143,22 +143,22 @@ def test_what_names_no_card_is_refused_as_ever(text, reason):
 def test_by_default_a_card_without_check_is_never_taken():
     """Where the setting was not changed neither a bare code nor an alias is a card, however often it is shown."""
     floor = Floor("D001")
-    cards.adopt(floor.unit, "BOX-17", "D001")
+    cards.adopt(floor.unit, cards.Adopt(text="BOX-17", code="D001"))
     floor.order("1", "D001")
     spot = {"round": floor.round().id}
     texts = ("D001", "D001", "BOX-17", "BOX-17")
     said = [verdict(floor.read("bin", text, agreed=(text,), **spot)) for text in texts]
     assert [("refused", "bad_check", None)] * 2 + [("refused", "unknown_code", None)] * 2 == said
-    assert "bad_check" == refused(stock.put_away, floor.unit, "lamp", text="D002")
+    assert "bad_check" == refused(stock.put_away, floor.unit, stock.PutAway(title="lamp", text="D002"))
 
 
 def test_a_text_that_means_two_slots_means_none():
     """Where section DO stands beside D, DO145 is D014 with its check or slot DO145: it is refused."""
     unit = Memory(Settings(check="none"))
     for code in ("D", "DO"):
-        stock.add_section(unit, code, "Derailleurs", 50, "blue")
-        stock.add_slots(unit, code, 145)
-    reading = [Reading("tray", f"k{n}", ("DO145",), f"b{n}") for n in range(2)]
+        stock.add_section(unit, stock.AddSection(code=code, name="Derailleurs", slots_per_bin=50, colour="blue"))
+        stock.add_slots(unit, code, stock.AddSlots(count=145))
+    reading = [Reading(Scanned(station="tray", key=f"k{n}"), ("DO145",), f"b{n}") for n in range(2)]
     assert ["bad_check"] * 2 == [scans.scan(unit, each)["reason"] for each in reading]
     with pytest.raises(slot_code.BadCheck, match="several slots"):
         cards.named(unit, "DO145", None)
@@ -180,32 +180,33 @@ def test_a_text_that_means_two_slots_means_none():
 def test_texts_that_no_card_can_have(text, code):
     """What means another slot, a slip, a reference or nothing at all is not adopted."""
     floor = Floor()
-    assert code == refused(cards.adopt, floor.unit, text, "D001")
+    said = {"text": text, "code": "D001"}
+    assert code == refused(lambda: cards.adopt(floor.unit, cards.Adopt.of(said)))
     assert () == floor.unit.find(Alias)
 
 
 def test_a_text_is_adopted_once_and_given_on_only_while_nothing_stands_there():
     """The same again changes nothing; another slot gets the text unless an item stands in the first."""
     floor = Floor()
-    cards.adopt(floor.unit, "17", "D001")
+    cards.adopt(floor.unit, cards.Adopt(text="17", code="D001"))
     entries = len(floor.unit.ledger)
-    cards.adopt(floor.unit, "17", "D001")
+    cards.adopt(floor.unit, cards.Adopt(text="17", code="D001"))
     assert entries == len(floor.unit.ledger)
-    cards.adopt(floor.unit, "17", "D002")
+    cards.adopt(floor.unit, cards.Adopt(text="17", code="D002"))
     floor.put_away("D002")
-    assert "taken" == refused(cards.adopt, floor.unit, "17", "D003")
+    assert "taken" == refused(cards.adopt, floor.unit, cards.Adopt(text="17", code="D003"))
     assert (Alias("17", "D002", "17"),) == floor.unit.find(Alias)
     with pytest.raises(Missing):
-        cards.adopt(floor.unit, "18", "D999")
+        cards.adopt(floor.unit, cards.Adopt(text="18", code="D999"))
 
 
 def test_texts_that_no_scan_tells_apart_are_one_card():
     """A text that differs from another slot's only in hyphens, spaces or case is refused, and says of which card."""
     floor = Floor()
-    cards.adopt(floor.unit, "AB-0123", "D001")
+    cards.adopt(floor.unit, cards.Adopt(text="AB-0123", code="D001"))
     for text in ("AB0123", "AB 0123", "ab-0123", "A-B0123"):
         with pytest.raises(Refused, match="differs from AB-0123, the card of D001") as refusal:
-            cards.adopt(floor.unit, text, "D002")
+            cards.adopt(floor.unit, cards.Adopt(text=text, code="D002"))
         assert "ambiguous" == refusal.value.code
     assert (Alias("AB0123", "D001", "AB-0123"),) == floor.unit.find(Alias)
 
@@ -213,9 +214,9 @@ def test_texts_that_no_scan_tells_apart_are_one_card():
 def test_how_a_card_is_printed_can_be_put_right():
     """Adopted once more for its own slot, while its item stands there too, a text is kept as it is printed now."""
     floor = adopting()
-    cards.adopt(floor.unit, "AB0123", "D001")
-    stock.put_away(floor.unit, "crank", text="AB-0123")
-    cards.adopt(floor.unit, "]C0AB\u20110123 ", "D001")
+    cards.adopt(floor.unit, cards.Adopt(text="AB0123", code="D001"))
+    stock.put_away(floor.unit, stock.PutAway(title="crank", text="AB-0123"))
+    cards.adopt(floor.unit, cards.Adopt(text="]C0AB\u20110123 ", code="D001"))
     assert (Alias("AB0123", "D001", "AB-0123"),) == floor.unit.find(Alias)
     assert events.CardAdopted(code="D001", text="AB-0123", before="D001") == floor.unit.ledger[-1]
 
@@ -224,9 +225,12 @@ def test_a_new_slot_never_takes_an_adopted_text():
     """Slots whose code or card text is the alias of another slot are not made."""
     for text in ("D008", slot_code.card_text("D008")):
         floor = Floor()
-        cards.adopt(floor.unit, text, "D001")
-        assert "ambiguous" == refused(stock.add_slots, floor.unit, "D", 2)
-        assert (6, ["D007"]) == (len(floor.unit.find(Slot)), [s.code for s in stock.add_slots(floor.unit, "D", 1)])
+        cards.adopt(floor.unit, cards.Adopt(text=text, code="D001"))
+        assert "ambiguous" == refused(stock.add_slots, floor.unit, "D", stock.AddSlots(count=2))
+        assert (6, ["D007"]) == (
+            len(floor.unit.find(Slot)),
+            [s.code for s in stock.add_slots(floor.unit, "D", stock.AddSlots(count=1))],
+        )
 
 
 @pytest.mark.parametrize("seed", range(20))
@@ -268,7 +272,7 @@ def test_a_damaged_card_in_hand_is_printed_again():
 def test_an_adopted_card_is_printed_again_by_its_own_text():
     """The text on the worn card of another system counts; the new card has our check."""
     floor = adopting("D001")
-    cards.adopt(floor.unit, "BOX-17", "D001")
+    cards.adopt(floor.unit, cards.Adopt(text="BOX-17", code="D001"))
     assert "D001" == cards.reprint(floor.unit, "D001", text="box-17")[0].code
 
 
@@ -292,7 +296,7 @@ def test_the_new_card_of_a_lost_one_takes_its_place():
     floor.release("1", "D001")
     assert CardState.DUE is floor.slot("D001").card
     assert "accepted" == floor.scan("tray", "D001")["verdict"]
-    assert "D001" == stock.put_away(floor.unit, "lamp", section="D").code
+    assert "D001" == stock.put_away(floor.unit, stock.PutAway(title="lamp", section="D")).code
 
 
 @pytest.mark.parametrize(

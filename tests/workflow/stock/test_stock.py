@@ -24,15 +24,17 @@ def refused(call, *args, **more):
 
 def test_a_section_is_made_once():
     """Letters in use are refused."""
-    assert "section_exists" == refused(stock.add_section, Floor().unit, "D", "Other", 3, "red")
+    assert "section_exists" == refused(
+        stock.add_section, Floor().unit, stock.AddSection(code="D", name="Other", slots_per_bin=3, colour="pink")
+    )
 
 
 def test_slots_fill_bins_in_order_and_number_on():
     """More slots go on with the next numbers, first into the room left in the section's last bin."""
     unit = Memory()
-    stock.add_section(unit, "L", "Lamps", 2, "red")
-    stock.add_slots(unit, "L", 3)
-    stock.add_slots(unit, "L", 2)
+    stock.add_section(unit, stock.AddSection(code="L", name="Lamps", slots_per_bin=2, colour="pink"))
+    stock.add_slots(unit, "L", stock.AddSlots(count=3))
+    stock.add_slots(unit, "L", stock.AddSlots(count=2))
     assert [("L001", "A-1-1"), ("L002", "A-1-1"), ("L003", "A-1-2"), ("L004", "A-1-2"), ("L005", "A-1-3")] == [
         (slot.code, slot.bin) for slot in unit.find(Slot)
     ]
@@ -41,9 +43,9 @@ def test_slots_fill_bins_in_order_and_number_on():
 def test_sections_share_no_bin_and_get_racks_of_their_own():
     """A second section starts on an empty rack; a named rack is used, and made when it is new."""
     unit = Floor().unit
-    stock.add_section(unit, "L", "Lamps", 2, "red")
-    stock.add_slots(unit, "L", 1)
-    stock.add_slots(unit, "L", 2, rack="Q")
+    stock.add_section(unit, stock.AddSection(code="L", name="Lamps", slots_per_bin=2, colour="pink"))
+    stock.add_slots(unit, "L", stock.AddSlots(count=1))
+    stock.add_slots(unit, "L", stock.AddSlots(count=2, rack="Q"))
     assert ["B-1-1", "B-1-1", "Q-1-1"] == [slot.bin for slot in unit.find(Slot, section="L")]
     assert ["A", "B", "Q"] == [rack.name for rack in unit.find(Rack)]
 
@@ -51,22 +53,22 @@ def test_sections_share_no_bin_and_get_racks_of_their_own():
 def test_a_full_rack_goes_on_on_the_next():
     """Six tiers of five bins, then another rack."""
     unit = Memory()
-    stock.add_section(unit, "L", "Lamps", 1, "red")
-    stock.add_slots(unit, "L", 31)
+    stock.add_section(unit, stock.AddSection(code="L", name="Lamps", slots_per_bin=1, colour="pink"))
+    stock.add_slots(unit, "L", stock.AddSlots(count=31))
     assert ["A-6-5", "B-1-1"] == [each.name for each in unit.find(Bin)][29:]
 
 
 def test_numbers_end_where_their_width_ends():
     """A section has no numbers beyond its digits."""
-    assert "too_many" == refused(stock.add_slots, Floor().unit, "D", 994)
+    assert "too_many" == refused(stock.add_slots, Floor().unit, "D", stock.AddSlots(count=994))
 
 
 def test_a_rack_is_placed():
     """Where a rack stands is said once it is known; an unknown rack is missing."""
     unit = Floor().unit
-    assert Rack("A", 2, 1.5) == stock.place_rack(unit, "A", 2, 1.5) == unit.get(Rack, "A")
+    assert Rack("A", 2, 1.5) == stock.place_rack(unit, "A", stock.PlaceRack(aisle=2, start=1.5)) == unit.get(Rack, "A")
     with pytest.raises(Missing):
-        stock.place_rack(unit, "Z", 0, 0.0)
+        stock.place_rack(unit, "Z", stock.PlaceRack(aisle=0, start=0.0))
 
 
 WIDE = Measured("600x1475x1000", "580x350x180", table="2")
@@ -76,12 +78,12 @@ WIDE = Measured("600x1475x1000", "580x350x180", table="2")
 def test_racks_are_measured():
     """New bins hang as many as fit, racks that stood in a row still do, and one that stood by itself stays there."""
     unit = Memory()
-    stock.add_section(unit, "L", "Lamps", 1, "red")
-    stock.add_slots(unit, "L", 13)
+    stock.add_section(unit, stock.AddSection(code="L", name="Lamps", slots_per_bin=1, colour="pink"))
+    stock.add_slots(unit, "L", stock.AddSlots(count=13))
     for name in "BCD":
-        stock.add_section(unit, name, name, 1, "red")
-        stock.add_slots(unit, name, 1, rack=name)
-    stock.place_rack(unit, "D", 0, 4.0)
+        stock.add_section(unit, stock.AddSection(code=name, name=name, slots_per_bin=1, colour="pink"))
+        stock.add_slots(unit, name, stock.AddSlots(count=1, rack=name))
+    stock.place_rack(unit, "D", stock.PlaceRack(aisle=0, start=4.0))
     assert [0.0, 0.0, 1.1, 4.0] == [rack.start for rack in unit.find(Rack)]
     assert "bins_beyond" == refused(stock.measure_racks, unit, WIDE)  # A-1-5
     four = replace(WIDE, bin="580x250x100")
@@ -94,8 +96,8 @@ def test_measured_racks_hold_what_fits():
     """Four across and three up, then another rack."""
     unit = Memory()
     stock.measure_racks(unit, WIDE)
-    stock.add_section(unit, "L", "Lamps", 1, "red")
-    stock.add_slots(unit, "L", 13)
+    stock.add_section(unit, stock.AddSection(code="L", name="Lamps", slots_per_bin=1, colour="pink"))
+    stock.add_slots(unit, "L", stock.AddSlots(count=13))
     assert ["A-1-4", "A-2-1", "A-3-4", "B-1-1"] == [unit.find(Bin)[at].name for at in (3, 4, 11, 12)]
     assert "bad_size" == refused(stock.measure_racks, unit, replace(WIDE, rack="tall"))
 
@@ -103,7 +105,7 @@ def test_measured_racks_hold_what_fits():
 def test_put_away_by_section_takes_the_lowest_free_number():
     """The tool picks the lowest slot whose card is in the tray."""
     floor = Floor("D001", "D003")
-    assert "D002" == stock.put_away(floor.unit, "crank", section="D").code
+    assert "D002" == stock.put_away(floor.unit, stock.PutAway(title="crank", section="D")).code
 
 
 def asks(floor, who, section="D"):
@@ -123,9 +125,9 @@ def test_a_kept_number_is_given_to_nobody_else():
     floor = Floor("D001")
     asks(floor, "ann")
     floor.unit.who = "ben"
-    assert "D003" == stock.put_away(floor.unit, "crank", section="D").code
+    assert "D003" == stock.put_away(floor.unit, stock.PutAway(title="crank", section="D")).code
     with pytest.raises(Refused) as refusal:
-        stock.put_away(floor.unit, "crank", code="D002")
+        stock.put_away(floor.unit, stock.PutAway(title="crank", code="D002"))
     assert ("card_due", "Card D002 is being fetched by ann until 12:10. Take another one.") == (
         refusal.value.code,
         refusal.value.detail,
@@ -139,7 +141,10 @@ def test_who_fetches_a_card_puts_away_in_it():
     for given in by:
         floor = Floor()
         asks(floor, "ann")
-        assert ("D001", None) == (stock.put_away(floor.unit, "crank", **given).code, floor.slot("D001").fetch)
+        assert ("D001", None) == (
+            stock.put_away(floor.unit, stock.PutAway(title="crank", **given)).code,
+            floor.slot("D001").fetch,
+        )
 
 
 def test_another_card_gives_the_fetched_one_up():
@@ -171,7 +176,7 @@ def test_put_away_takes_the_card_onto_the_item():
     """The stay is the slot's next turn, its card is on the item, and where it was seen before is forgotten."""
     floor = Floor()
     floor.scan("tray", "D002")
-    stay = stock.put_away(floor.unit, "crank", "L-1", "left side", code="D002")
+    stay = stock.put_away(floor.unit, stock.PutAway(title="crank", listing="L-1", notes="left side", code="D002"))
     assert (1, True, CardState.ON_ITEM, None) == (
         stay.turn,
         stay.open,
@@ -191,36 +196,36 @@ def test_a_taken_slot_is_refused(by):
     floor = Floor("D001")
     name = slot_code.card_text("D001") if by == "text" else "D001"
     with pytest.raises(Refused, match="thing of D001") as refusal:
-        stock.put_away(floor.unit, "crank", **{by: name})
+        stock.put_away(floor.unit, stock.PutAway(title="crank", **{by: name}))
     assert "taken" == refusal.value.code
 
 
 def test_only_the_card_in_hand_hands_out_a_number_whose_card_is_due():
     """A due card's number is refused by code and passed over by section, and accepted by its card."""
     floor = Floor("D001")
-    stock.withdraw(floor.unit, floor.stay("D001").id, "bent")
-    assert "card_due" == refused(stock.put_away, floor.unit, "crank", code="D001")
-    assert "D002" == stock.put_away(floor.unit, "crank", section="D").code
-    assert 2 == stock.put_away(floor.unit, "crank", text="D0016").turn
+    stock.withdraw(floor.unit, floor.stay("D001").id, stock.Withdraw(reason="bent"))
+    assert "card_due" == refused(stock.put_away, floor.unit, stock.PutAway(title="crank", code="D001"))
+    assert "D002" == stock.put_away(floor.unit, stock.PutAway(title="crank", section="D")).code
+    assert 2 == stock.put_away(floor.unit, stock.PutAway(title="crank", text="D0016")).turn
 
 
 def test_a_lost_cards_number_is_retired_until_it_is_seen():
     """A lost card's number is refused until the card was scanned at the tray."""
     floor = Floor()
     stock.lose_card(floor.unit, "D001")
-    assert "retired" == refused(stock.put_away, floor.unit, "crank", code="D001")
+    assert "retired" == refused(stock.put_away, floor.unit, stock.PutAway(title="crank", code="D001"))
     floor.scan("tray", "D001")
-    assert "D001" == stock.put_away(floor.unit, "crank", code="D001").code
+    assert "D001" == stock.put_away(floor.unit, stock.PutAway(title="crank", code="D001")).code
 
 
 def test_a_full_section_names_the_free_slots_of_its_bulk_or_more():
     """When no card is free, those of sections with as few or fewer slots a bin are told."""
     floor = Floor("D001", "D002", "D003", "D004", "D005", "D006")
     for code, per_bin in (("W", 1), ("L", 2), ("S", 9)):
-        stock.add_section(floor.unit, code, code, per_bin, "red")
-        stock.add_slots(floor.unit, code, per_bin)
+        stock.add_section(floor.unit, stock.AddSection(code=code, name=code, slots_per_bin=per_bin, colour="pink"))
+        stock.add_slots(floor.unit, code, stock.AddSlots(count=per_bin))
     with pytest.raises(Refused, match="1 in W, 2 in L") as refusal:
-        stock.put_away(floor.unit, "crank", section="D")
+        stock.put_away(floor.unit, stock.PutAway(title="crank", section="D"))
     assert ("section_full", {"free": {"W": 1, "L": 2}}) == (refusal.value.code, refusal.value.extra)
 
 
@@ -236,20 +241,20 @@ def test_a_full_section_names_the_free_slots_of_its_bulk_or_more():
 )
 def test_what_is_no_place_is_refused(given, code):
     """Wrong checks, unknown codes and unknown sections are told apart."""
-    assert code == refused(stock.put_away, Floor().unit, "crank", **given)
+    assert code == refused(stock.put_away, Floor().unit, stock.PutAway(title="crank", **given))
 
 
 def test_words_of_an_item_change_one_by_one():
     """Only what is given is changed."""
     floor = Floor("D001")
-    stock.change_item(floor.unit, floor.stay("D001").id, None, "L-2", None)
+    stock.change_item(floor.unit, floor.stay("D001").id, stock.ChangeItem(listing="L-2"))
     assert replace(floor.item("D001"), title="thing of D001", listing="L-2") == floor.item("D001")
 
 
 def test_withdrawing_frees_the_slot_and_leaves_the_card_due():
     """The stay ends with its reason; the number waits for its card."""
     floor = Floor("D001")
-    stay = stock.withdraw(floor.unit, floor.stay("D001").id, "bent")
+    stay = stock.withdraw(floor.unit, floor.stay("D001").id, stock.Withdraw(reason="bent"))
     assert (StayState.WITHDRAWN, "bent", floor.unit.at) == (stay.state, stay.reason, stay.ended)
     assert SlotState.DUE == slot_state(floor.slot("D001"), stay)
 
@@ -258,37 +263,37 @@ def test_what_an_order_wants_is_not_withdrawn():
     """While a live line wants it a thing stays in stock."""
     floor = Floor("D001")
     floor.order("1", "D001")
-    assert "has_live_line" == refused(stock.withdraw, floor.unit, floor.stay("D001").id, "bent")
+    assert "has_live_line" == refused(stock.withdraw, floor.unit, floor.stay("D001").id, stock.Withdraw(reason="bent"))
 
 
 def test_a_thing_is_withdrawn_once():
     """What has left its slot can't leave it again."""
     floor = Floor("D001")
     stay = floor.stay("D001").id
-    stock.withdraw(floor.unit, stay, "bent")
+    stock.withdraw(floor.unit, stay, stock.Withdraw(reason="bent"))
     with pytest.raises(NotAllowed):
-        stock.withdraw(floor.unit, stay, "bent")
+        stock.withdraw(floor.unit, stay, stock.Withdraw(reason="bent"))
 
 
 def test_a_moved_thing_takes_its_line_along():
     """A move ends one stay and begins the next of the same item; the line asks for the new one."""
     floor = Floor("D001")
     order = floor.order("1", "D001")
-    new = stock.move(floor.unit, floor.stay("D001").id, "D004")
+    new = stock.move(floor.unit, floor.stay("D001").id, stock.Move(to="D004"))
     assert (StayState.MOVED, floor.stay("D001").item) == (floor.stay("D001").state, new.item)
     assert (new.id, CardState.DUE) == (floor.lines(order)[0].stay, floor.slot("D001").card)
 
 
 @pytest.mark.parametrize(
     ("to", "code"),
-    [("D001", "taken"), ("D002", "taken"), ("D003", "card_due"), ("D004", "retired"), ("X", "unknown_code")],
+    [("D001", "taken"), ("D002", "taken"), ("D003", "card_due"), ("D004", "retired"), ("X001", "unknown_code")],
 )
 def test_a_move_goes_only_to_a_free_slot(to, code):
     """Taken, due, retired and unknown slots are refused."""
     floor = Floor("D001", "D002", "D003")
-    stock.withdraw(floor.unit, floor.stay("D003").id, "bent")
+    stock.withdraw(floor.unit, floor.stay("D003").id, stock.Withdraw(reason="bent"))
     stock.lose_card(floor.unit, "D004")
-    assert code == refused(stock.move, floor.unit, floor.stay("D001").id, to)
+    assert code == refused(stock.move, floor.unit, floor.stay("D001").id, stock.Move(to=to))
 
 
 def test_what_lies_in_a_parcel_does_not_move():
@@ -296,7 +301,7 @@ def test_what_lies_in_a_parcel_does_not_move():
     floor = Floor("D001", "D002", scan_at_bin=False)
     floor.parcel(floor.order("1", "D001", "D002"))
     floor.pack("D001")
-    assert "still_in_box" == refused(stock.move, floor.unit, floor.stay("D001").id, "D004")
+    assert "still_in_box" == refused(stock.move, floor.unit, floor.stay("D001").id, stock.Move(to="D004"))
 
 
 def test_losing_a_card_needs_a_card_that_was_not_lost():

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Annotated
 from zoneinfo import ZoneInfo
 
 from flask import Blueprint, Response, request
+from pydantic import Field
 
+from labels.count_sheet import PAPERS
 from scanflow.domain.counts.stocktake import Looked, Stocktake
 from scanflow.domain.things import Section
 from scanflow.storage.unit import SqlUnit
@@ -14,14 +16,17 @@ from scanflow.storage.views import lists
 from scanflow.vision import photographs
 from scanflow.vision.readings import ImageError
 from scanflow.web import count_rights, count_sheet
-from scanflow.web.api import checking, paging
-from scanflow.web.api.contract import MANAGERS, STAFF, answer, call, digest, do, look
+from scanflow.web.api import paging
+from scanflow.web.api.contract import MANAGERS, STAFF, Nothing, answer, call, digest, do, look
+from scanflow.web.api.counts import given
 from scanflow.web.api.counts import render as render_stocktake
-from scanflow.web.api.schemas.parts import JPEG
+from scanflow.web.api.given import JPEG
+from scanflow.web.api.photo import PhotoQuery
 from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.once import Reply
 from scanflow.workflow.counts import looks, resolving, stocktakes
 from scanflow.workflow.counts import report as stocktake_report
+from scanflow.workflow.fields import Command, OneOf
 from scanflow.workflow.ports import Invalid, Missing, Refused, must
 
 blueprint = Blueprint("api_stocktakes", __name__)
@@ -30,32 +35,32 @@ CSV, PDF = "text/csv", "application/pdf"
 _FORMATS = {"application/json": "json", CSV: "csv", PDF: "pdf"}
 
 
-@call(blueprint, "POST", "/api/stocktakes", roles=STAFF, body="NewStocktake", answers={201: "Stocktake"})
-def create(body: dict[str, Any]) -> Response:
+@call(blueprint, "POST", "/api/stocktakes", roles=STAFF, body=stocktakes.OpenCount, answers={201: given.Stocktake})
+def create(said: stocktakes.OpenCount) -> Response:
     """Begins a count of an area; it may rest for days, and several may count at once."""
 
     def work(unit: SqlUnit) -> Reply:
-        count = stocktakes.open_count(unit, **body)
+        count = stocktakes.open_count(unit, said)
         return Reply(201, render_stocktake.count(unit, count), f"/api/stocktakes/{count.id}")
 
     return do(work)
 
 
-@call(blueprint, "GET", "/api/stocktakes", roles=STAFF, query="Page", answers={200: "Stocktakes"})
-def listing(query: dict[str, Any]) -> Response:
+@call(blueprint, "GET", "/api/stocktakes", roles=STAFF, query=paging.Page, answers={200: given.StocktakePage})
+def listing(query: paging.Page) -> Response:
     """Lists the counts in the order they were begun."""
 
-    def work(unit: SqlUnit) -> dict[str, Any]:
-        (start,) = paging.after(query.get("cursor"), (0,))
-        rows = lists.stocktake_page(unit.connection, start, query["limit"])
-        rows, following = paging.cut(rows, query["limit"], lambda row: (row.n,))
+    def work(unit: SqlUnit) -> given.StocktakePage:
+        (start,) = query.after((0,))
+        rows = lists.stocktake_page(unit.connection, start, query.limit)
+        rows, following = query.cut(rows, lambda row: (row.n,))
         shown = [render_stocktake.count(unit, must(unit, Stocktake, row.id)) for row in rows]
         return {"stocktakes": shown, "next": following}
 
     return look(work)
 
 
-@call(blueprint, "GET", "/api/stocktakes/{stocktake}", roles=STAFF, answers={200: "Stocktake"})
+@call(blueprint, "GET", "/api/stocktakes/{stocktake}", roles=STAFF, answers={200: given.Stocktake})
 def show(stocktake: str) -> Response:
     """Shows how far a count is; what should stand where is not told."""
     return look(lambda unit: render_stocktake.count(unit, must(unit, Stocktake, stocktake)))
@@ -66,53 +71,42 @@ def show(stocktake: str) -> Response:
     "POST",
     "/api/stocktakes/{stocktake}/looks",
     roles=STAFF,
-    body="NewLook",
-    form="LookImage",
-    answers={200: "Look"},
+    body=looks.LookTexts,
+    form=looks.LookImage,
+    answers={200: given.Look},
     conflicts=("closed",),
     once=False,
 )
-def add_look(stocktake: str) -> Response:
+def add_look(stocktake: str, said: looks.LookTexts | looks.LookImage) -> Response:
     """Adds what one look into a bin or the tray saw; the same key gets the same answer, once."""
-    if request.mimetype == "multipart/form-data":
-        fields, image = checking.form("LookImage", "image")
-        body = digest(_without_age(fields), image)
-    else:
-        fields, image = checking.body("NewLook"), None
-        body = digest(_without_age(fields))
+    image = said.image if isinstance(said, looks.LookImage) else None
+    body = digest(said.sent("age_ms", "image"), image)  # a repeat waited longer, if the first did not come through
     with shop().looking() as unit:
         must(unit, Stocktake, stocktake)
-        before = looks.earlier(unit, stocktake, fields["key"], body)
+        before = looks.earlier(unit, stocktake, said.key, body)
         if before is not None:
             return answer(render_stocktake.look(before, stocktakes.standings(unit)))
-    via = {"how": looks.How(fields.pop("via"))} if "via" in fields else {}
-    if image is None:
-        texts = tuple(looks.Text(text) for text in fields.pop("texts"))
-        doubts = tuple(fields.pop("doubts", ()))
-        shown = looks.Shown(body=body, texts=texts, doubts=doubts, **via, **fields)
-    else:
-        try:
-            shown = photographs.shown(shop().looking, shop().readers, image, body=body, **via, **fields)
-        except ImageError as error:
-            raise Invalid("/image", "bad_image", str(error)) from error
+    shown = looks.typed(said, body) if isinstance(said, looks.LookTexts) else _pictured(said, body)
 
-    def work(unit: SqlUnit) -> dict[str, Any]:
+    def work(unit: SqlUnit) -> given.Look:
         looked = looks.look(unit, stocktake, shown)
         return render_stocktake.look(looked, stocktakes.standings(unit))
 
     return answer(shop().act(visitor().name, work))
 
 
-def _without_age(fields: dict[str, Any]) -> dict[str, Any]:
-    """What a repeat must have alike: it waited longer, if the first did not come through."""
-    return {name: value for name, value in fields.items() if name != "age_ms"}
+def _pictured(said: looks.LookImage, body: str) -> looks.Shown:
+    try:
+        return photographs.shown(shop().looking, shop().readers, said.image, body=body, **said.shown)
+    except ImageError as error:
+        raise Invalid("/image", "bad_image", str(error)) from error
 
 
-@call(blueprint, "GET", "/api/stocktakes/{stocktake}/looks", roles=STAFF, answers={200: "Looks"})
+@call(blueprint, "GET", "/api/stocktakes/{stocktake}/looks", roles=STAFF, answers={200: given.Looks})
 def all_looks(stocktake: str) -> Response:
     """Gives all looks of a count, with what was read in each."""
 
-    def work(unit: SqlUnit) -> dict[str, Any]:
+    def work(unit: SqlUnit) -> given.Looks:
         must(unit, Stocktake, stocktake)
         room = stocktakes.standings(unit)
         return {"looks": [render_stocktake.look(each, room) for each in unit.find(Looked, stocktake=stocktake)]}
@@ -125,17 +119,17 @@ def all_looks(stocktake: str) -> Response:
     "GET",
     "/api/stocktakes/{stocktake}/looks/{key}/photo",
     roles=STAFF,
-    query="PhotoQuery",
+    query=PhotoQuery,
     answers={200: JPEG, 304: None},
 )
-def photo(stocktake: str, key: str, query: dict[str, Any]) -> Response:
+def photo(stocktake: str, key: str, query: PhotoQuery) -> Response:
     """Gives the photo of a look, as long as it is kept."""
     with shop().looking() as unit:
-        row = lists.look_photo(unit.connection, stocktake, key, small=query["size"] == "small")
+        row = lists.look_photo(unit.connection, stocktake, key, small=query.size == "small")
     if row is None:
         raise Missing("There is no such photo, or it is kept no longer.")
     response = Response(row.data, mimetype=JPEG)
-    response.set_etag(f"{row.hash}-{query['size']}")
+    response.set_etag(f"{row.hash}-{query.size}")
     response.cache_control.private = True
     response.cache_control.no_cache = True
     return response.make_conditional(request)
@@ -146,11 +140,11 @@ def photo(stocktake: str, key: str, query: dict[str, Any]) -> Response:
     "POST",
     "/api/stocktakes/{stocktake}/looks/{key}/drop",
     roles=STAFF,
-    body="Nothing",
-    answers={200: "Stocktake"},
+    body=Nothing,
+    answers={200: given.Stocktake},
     conflicts=("closed",),
 )
-def drop(stocktake: str, key: str, body: dict[str, Any]) -> Response:
+def drop(stocktake: str, key: str) -> Response:
     """Takes out a look that is no good, with those from nearer that name it, and deletes its photo."""
     return do(lambda unit: Reply(200, render_stocktake.count(unit, looks.drop(unit, stocktake, key))))
 
@@ -160,10 +154,10 @@ def drop(stocktake: str, key: str, body: dict[str, Any]) -> Response:
     "POST",
     "/api/stocktakes/{stocktake}/forget",
     roles=MANAGERS,
-    body="Nothing",
-    answers={200: "Stocktake"},
+    body=Nothing,
+    answers={200: given.Stocktake},
 )
-def forget(stocktake: str, body: dict[str, Any]) -> Response:
+def forget(stocktake: str) -> Response:
     """Deletes the photos of a count for good."""
     return do(lambda unit: Reply(200, render_stocktake.count(unit, stocktakes.forget_photos(unit, stocktake))))
 
@@ -173,11 +167,11 @@ def forget(stocktake: str, body: dict[str, Any]) -> Response:
     "POST",
     "/api/stocktakes/{stocktake}/cancel",
     roles=STAFF,
-    body="Nothing",
-    answers={200: "Stocktake"},
+    body=Nothing,
+    answers={200: given.Stocktake},
     conflicts=("not_allowed",),
 )
-def cancel(stocktake: str, body: dict[str, Any]) -> Response:
+def cancel(stocktake: str) -> Response:
     """Ends a count without a report; what was resolved stays so."""
     return do(lambda unit: Reply(200, render_stocktake.count(unit, stocktakes.cancel(unit, stocktake))))
 
@@ -187,11 +181,11 @@ def cancel(stocktake: str, body: dict[str, Any]) -> Response:
     "POST",
     "/api/stocktakes/{stocktake}/close",
     roles=STAFF,
-    body="Nothing",
-    answers={200: "Report"},
+    body=Nothing,
+    answers={200: given.Report},
     conflicts=("not_allowed",),
 )
-def close(stocktake: str, body: dict[str, Any]) -> Response:
+def close(stocktake: str) -> Response:
     """Ends a count and writes its report, which never changes."""
 
     def work(unit: SqlUnit) -> Reply:
@@ -200,11 +194,11 @@ def close(stocktake: str, body: dict[str, Any]) -> Response:
     return do(work)
 
 
-@call(blueprint, "GET", "/api/stocktakes/{stocktake}/findings", roles=STAFF, answers={200: "Findings"})
+@call(blueprint, "GET", "/api/stocktakes/{stocktake}/findings", roles=STAFF, answers={200: given.Findings})
 def findings(stocktake: str) -> Response:
     """Lists what is amiss so far, and what was done about it."""
 
-    def work(unit: SqlUnit) -> dict[str, Any]:
+    def work(unit: SqlUnit) -> given.Findings:
         found = stocktakes.state(unit, stocktake).found
         return {"findings": [render_stocktake.finding(unit, each) for each in found]}
 
@@ -216,19 +210,19 @@ def findings(stocktake: str) -> Response:
     "POST",
     "/api/stocktakes/{stocktake}/findings/{finding}/resolve",
     roles=STAFF,
-    body="Resolution",
-    answers={200: "Finding"},
+    body=resolving.Resolve,
+    answers={200: given.Finding},
     conflicts=(
         *("resolved", "not_for_this", "look_closer", "changed_since", "not_allowed", "has_live_line", "still_in_box"),
         *("taken", "card_due", "retired", "bin_full", "not_lost", "not_shipped", "not_ordered", "held"),
     ),
 )
-def resolve(stocktake: str, finding: str, body: dict[str, Any]) -> Response:
+def resolve(stocktake: str, finding: str, said: resolving.Resolve) -> Response:
     """Puts a finding right in the way that is said; to withdraw a thing or to print a card again is not for helpers."""
-    count_rights.admit(body["how"])
+    count_rights.admit(said.how)
 
     def work(unit: SqlUnit) -> Reply:
-        found = resolving.resolve(unit, stocktake, finding, resolving.Said(**body))
+        found = resolving.resolve(unit, stocktake, finding, said)
         return Reply(200, render_stocktake.finding(unit, found))
 
     return do(work)
@@ -239,11 +233,11 @@ def resolve(stocktake: str, finding: str, body: dict[str, Any]) -> Response:
     "POST",
     "/api/stocktakes/{stocktake}/findings/{finding}/undo",
     roles=STAFF,
-    body="Nothing",
-    answers={200: "Finding"},
+    body=Nothing,
+    answers={200: given.Finding},
     conflicts=("changed_since", "not_allowed"),
 )
-def undo(stocktake: str, finding: str, body: dict[str, Any]) -> Response:
+def undo(stocktake: str, finding: str) -> Response:
     """Takes back how a finding was resolved, as long as nothing has built on it; helpers free no line of its hold."""
 
     def work(unit: SqlUnit) -> Reply:
@@ -253,17 +247,25 @@ def undo(stocktake: str, finding: str, body: dict[str, Any]) -> Response:
     return do(work)
 
 
+class ReportQuery(Command):
+    format: Annotated[str, OneOf(("json", "csv", "pdf"))] = Field(
+        default="json",
+        description="CSV: a row for each finding; what it is, how it was resolved, why, by whom, when.",
+    )
+    paper: Annotated[str, OneOf(PAPERS)] = Field(default="letter", description="Of the PDF.")
+
+
 @call(
     blueprint,
     "GET",
     "/api/stocktakes/{stocktake}/report",
     roles=STAFF,
-    query="ReportQuery",
-    answers={200: "Report"},
+    query=ReportQuery,
+    answers={200: given.Report},
     also=(CSV, PDF),
     conflicts=("not_closed",),
 )
-def report(stocktake: str, query: dict[str, Any]) -> Response:
+def report(stocktake: str, query: ReportQuery) -> Response:
     """Gives the report of a count that is closed, as JSON, as a PDF, or its findings as CSV."""
     with shop().looking() as unit:
         count = must(unit, Stocktake, stocktake)
@@ -271,9 +273,9 @@ def report(stocktake: str, query: dict[str, Any]) -> Response:
         papers = {each.code: each.colour for each in unit.find(Section)}
     if not count.report:
         raise Refused("not_closed", "The report is written when the count is closed.")
-    wanted = query["format"] if "format" in request.args else _FORMATS[_accepted()]
+    wanted = query.format if "format" in request.args else _FORMATS[_accepted()]
     if wanted == "pdf":
-        drawn = count_sheet.pdf(name, count, stocktake_report.written(count), papers, zone, query["paper"])
+        drawn = count_sheet.pdf(name, count, stocktake_report.written(count), papers, zone, query.paper)
         return Response(drawn, mimetype=PDF)
     written = render_stocktake.report(count)
     if wanted == "csv":

@@ -12,7 +12,8 @@ from scanflow.domain.things import Bin
 from scanflow.domain.words import said
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import count_words
-from scanflow.web.api.render import Json, time
+from scanflow.web.api.counts import given
+from scanflow.web.api.render import time
 from scanflow.workflow.counts import report as stocktake_report
 from scanflow.workflow.counts import resolving
 from scanflow.workflow.counts.resolving import ACTS
@@ -25,7 +26,7 @@ COLUMNS = (
 """`resolved` is how it was, `reason`, `who` and `at` tell of that; `amiss` and `done` are in words."""
 
 
-def count(unit: SqlUnit, shown: Stocktake) -> Json:
+def count(unit: SqlUnit, shown: Stocktake) -> given.Stocktake:
     """What is looked at stands by itself: nothing is told of what should be there."""
     seen = {each.place for each in unit.find(Looked, stocktake=shown.id) if each.whole and each.closer is None}
     names = shown.places(unit.find(Bin))
@@ -42,13 +43,13 @@ def count(unit: SqlUnit, shown: Stocktake) -> Json:
     }
 
 
-def sample(shown: Stocktake) -> Json | None:
+def sample(shown: Stocktake) -> given.Sample | None:
     """Which bins it is about, None where it is the whole area."""
     kept = shown.sample
     return {"chosen": kept.chosen, "of": kept.of, "bins": list(kept.bins)} if kept else None
 
 
-def look(shown: Looked, room: Mapping[str, Standing]) -> Json:
+def look(shown: Looked, room: Mapping[str, Standing]) -> given.Look:
     width, height = shown.size or (None, None)
     return {
         "key": shown.key,
@@ -81,12 +82,12 @@ def photo(shown: Looked) -> str | None:
     return f"/api/stocktakes/{shown.stocktake}/looks/{shown.key}/photo" if shown.photo else None
 
 
-def finding(unit: SqlUnit, found: Found) -> Json:
+def finding(unit: SqlUnit, found: Found) -> given.Finding:
     ways = () if found.resolved else resolving.ways(unit, found.finding)
     return _finding(found.finding, stocktake_report.title_of(unit, found.finding), _resolved(found.resolved), ways)
 
 
-def _finding(shown: Finding, title: str | None, resolved: Json | None, ways: Sequence[str]) -> Json:
+def _finding(shown: Finding, title: str | None, resolved: given.Resolved | None, ways: Sequence[str]) -> given.Finding:
     return {
         "id": shown.id,
         "kind": shown.kind,
@@ -105,15 +106,15 @@ def _finding(shown: Finding, title: str | None, resolved: Json | None, ways: Seq
     }
 
 
-def _resolved(shown: Resolved | None) -> Json | None:
+def _resolved(shown: Resolved | None) -> given.Resolved | None:
     if shown is None:
         return None
     return {"how": shown.how, "reason": shown.reason, "who": shown.who, "at": time(shown.at)}
 
 
-def report(shown: Stocktake) -> Json:
+def report(shown: Stocktake) -> given.Report:
     """As it was written when the count was closed."""
-    written: Json = stocktake_report.written(shown)
+    written = stocktake_report.written(shown)
     resolved, titles = written.pop("resolved"), written.pop("titles")
     found = [Finding.from_dict(each) for each in written["findings"]]
     return {
@@ -124,7 +125,7 @@ def report(shown: Stocktake) -> Json:
     }
 
 
-def csv_of(written: Json) -> str:
+def csv_of(written: given.Report) -> str:
     """The findings of a report as CSV (RFC 4180), a header first: `COLUMNS`."""
     out = io.StringIO()
     rows = csv.writer(out)
@@ -149,7 +150,7 @@ def _inert(value: object) -> object:
     return "" if value is None else f"'{value}" if str(value).startswith(("=", "+", "-", "@", "\t", "\r")) else value
 
 
-def _told(shown: Json) -> Finding:
+def _told(shown: given.Finding) -> Finding:
     """A finding from what is shown of it, as far as its words need it."""
     return Finding(
         Kind(shown["kind"]),

@@ -2,47 +2,54 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Annotated
 
 from flask import Blueprint, Response
+from pydantic import Field
 
 from scanflow.domain.derive import OrderState
-from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Order
 from scanflow.exchange import order_files
 from scanflow.shop import a_while
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
-from scanflow.web.api import checking, paging, render
+from scanflow.web.api import given, paging, render
 from scanflow.web.api.contract import MANAGERS, STAFF, call, digest, do, look
 from scanflow.web.door.visitors import shop
 from scanflow.web.once import Reply
 from scanflow.workflow import orders
+from scanflow.workflow.fields import Command, Maybe, words
 from scanflow.workflow.orders import file as order_file
 from scanflow.workflow.ports import must
 
 blueprint = Blueprint("api_orders", __name__)
 
 
-@call(blueprint, "POST", "/api/orders", roles=MANAGERS, body="NewOrder", answers={200: "Order", 201: "Order"})
-def create(body: dict[str, Any]) -> Response:
+@call(
+    blueprint, "POST", "/api/orders", roles=MANAGERS, body=orders.NewOrder, answers={200: given.Order, 201: given.Order}
+)
+def create(said: orders.NewOrder) -> Response:
     """Takes an order in and binds its lines: 201 for a new one, 200 for one sent again."""
-    lines = tuple(IncomingLine(**line) for line in body["lines"])
-    incoming = IncomingOrder(**{**body, "lines": lines})
 
     def work(unit: SqlUnit) -> Reply:
-        order, outcome = orders.receive(unit, incoming)
+        order, outcome = orders.receive(unit, said.incoming)
         status = 201 if outcome is orders.Outcome.NEW else 200
         return Reply(status, render.order(unit, order), f"/api/orders/{order.id}" if status == 201 else "")
 
     return do(work)
 
 
-@call(blueprint, "POST", "/api/orders/import", roles=MANAGERS, form="OrderFile", answers={200: "Loaded"})
-def load() -> Response:
+class OrderFile(Command):
+    file: Annotated[bytes, Field(strict=True, description="CSV (RFC 4180), with a header.")]
+    mapping: Maybe[Annotated[str, words(100, least=1)]] = Field(
+        default=None, description="The name of a remembered mapping of columns."
+    )
+
+
+@call(blueprint, "POST", "/api/orders/import", roles=MANAGERS, form=OrderFile, answers={200: given.Loaded})
+def load(said: OrderFile) -> Response:
     """Loads a file of orders, all of it or, where it can't be read, nothing. One that was cut off goes on."""
-    fields, content = checking.form("OrderFile", "file")
-    parsed = order_files.read(shop().looking, content, fields.get("mapping"))
+    parsed = order_files.read(shop().looking, said.file, said.mapping)
     with shop().looking() as unit:
         load_part = order_file.in_parts(unit, parsed.key, parsed.orders, parsed.rows, a_while)
 
@@ -51,7 +58,7 @@ def load() -> Response:
         if done is None:
             return None
         refused = sorted([*parsed.refused, *done.refused], key=lambda row: row.row)
-        body = {
+        body: given.Loaded = {
             "loaded": done.loaded,
             "changed": done.changed,
             "unchanged": done.unchanged,
@@ -60,24 +67,27 @@ def load() -> Response:
         }
         return Reply(200, body)
 
-    return do(work, digest(fields, content).encode())
+    return do(work, digest(said.sent("file"), said.file).encode())
 
 
-@call(blueprint, "GET", "/api/orders", roles=STAFF, query="OrderQuery", answers={200: "Orders"})
-def listing(query: dict[str, Any]) -> Response:
+class OrderQuery(paging.Page):
+    state: Maybe[OrderState] = None
+
+
+@call(blueprint, "GET", "/api/orders", roles=STAFF, query=OrderQuery, answers={200: given.OrderPage})
+def listing(query: OrderQuery) -> Response:
     """Lists orders as they came in."""
 
-    def work(unit: SqlUnit) -> dict[str, Any]:
-        (start,) = paging.after(query.get("cursor"), (0,))
-        state = OrderState(query["state"]) if "state" in query else None
-        rows = lists.order_page(unit.connection, state, start, query["limit"])
-        rows, following = paging.cut(rows, query["limit"], lambda row: (row.n,))
+    def work(unit: SqlUnit) -> given.OrderPage:
+        (start,) = query.after((0,))
+        rows = lists.order_page(unit.connection, query.state, start, query.limit)
+        rows, following = query.cut(rows, lambda row: (row.n,))
         return {"orders": render.orders(unit, rows), "next": following}
 
     return look(work)
 
 
-@call(blueprint, "GET", "/api/orders/{order}", roles=STAFF, answers={200: "Order"})
+@call(blueprint, "GET", "/api/orders/{order}", roles=STAFF, answers={200: given.Order})
 def show(order: str) -> Response:
     """Shows one order."""
     return look(lambda unit: render.order(unit, must(unit, Order, order)))
@@ -88,10 +98,10 @@ def show(order: str) -> Response:
     "POST",
     "/api/orders/{order}/cancel",
     roles=MANAGERS,
-    body="Cancellation",
-    answers={200: "Order"},
+    body=orders.Cancel,
+    answers={200: given.Order},
     conflicts=("already_released",),
 )
-def cancel(order: str, body: dict[str, Any]) -> Response:
+def cancel(order: str, said: orders.Cancel) -> Response:
     """Cancels a line or the whole order; what lies in a parcel must come out by a scan first."""
-    return do(lambda unit: Reply(200, render.order(unit, orders.cancel(unit, order, body.get("line")))))
+    return do(lambda unit: Reply(200, render.order(unit, orders.cancel(unit, order, said))))

@@ -2,15 +2,12 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from flask import Blueprint, Response
 
-from scanflow.domain.life import Hold
 from scanflow.domain.things import Line
 from scanflow.storage.unit import SqlUnit
-from scanflow.web.api import render
-from scanflow.web.api.contract import MANAGERS, STAFF, call, do
+from scanflow.web.api import given, render
+from scanflow.web.api.contract import MANAGERS, STAFF, Nothing, call, do
 from scanflow.web.once import Reply
 from scanflow.workflow import orders
 
@@ -26,14 +23,13 @@ def _reply(unit: SqlUnit, line: Line) -> Reply:
     "POST",
     "/api/lines/{line}/settle",
     roles=MANAGERS,
-    body="Settlement",
-    answers={200: "Line"},
+    body=orders.Settle,
+    answers={200: given.Line},
     conflicts=("still_in_box", "doubted", "not_held", "not_in_stock", "has_live_line", "not_allowed"),
 )
-def settle(line: str, body: dict[str, Any]) -> Response:
+def settle(line: str, said: orders.Settle) -> Response:
     """A person decides which thing a line means; one of its holds goes."""
-    hold = body.get("hold")
-    return do(lambda unit: _reply(unit, orders.settle(unit, line, body.get("stay"), Hold(hold) if hold else None)))
+    return do(lambda unit: _reply(unit, orders.settle(unit, line, said)))
 
 
 @call(
@@ -41,13 +37,13 @@ def settle(line: str, body: dict[str, Any]) -> Response:
     "POST",
     "/api/lines/{line}/short",
     roles=STAFF,
-    body="Note",
-    answers={200: "Line"},
+    body=orders.Short,
+    answers={200: given.Line},
     conflicts=("not_allowed",),
 )
-def short(line: str, body: dict[str, Any]) -> Response:
+def short(line: str, said: orders.Short) -> Response:
     """Its thing is not where it should be."""
-    return do(lambda unit: _reply(unit, orders.short(unit, line, body.get("note", ""))))
+    return do(lambda unit: _reply(unit, orders.short(unit, line, said)))
 
 
 @call(
@@ -55,11 +51,11 @@ def short(line: str, body: dict[str, Any]) -> Response:
     "POST",
     "/api/lines/{line}/found",
     roles=STAFF,
-    body="Nothing",
-    answers={200: "Line"},
+    body=Nothing,
+    answers={200: given.Line},
     conflicts=("not_allowed",),
 )
-def found(line: str, body: dict[str, Any]) -> Response:
+def found(line: str) -> Response:
     """Its thing turned up; the line waits again."""
     return do(lambda unit: _reply(unit, orders.found(unit, line)))
 
@@ -69,13 +65,13 @@ def found(line: str, body: dict[str, Any]) -> Response:
     "POST",
     "/api/lines/{line}/hold",
     roles=STAFF,
-    body="Doubt",
-    answers={200: "Line"},
+    body=orders.NotThis,
+    answers={200: given.Line},
     conflicts=("not_allowed", "handed_over", "slot_reused", "parcel_open"),
 )
-def hold(line: str, body: dict[str, Any]) -> Response:
+def hold(line: str, said: orders.NotThis) -> Response:
     """Not this thing: the line stands still until a person settles it."""
-    return do(lambda unit: _reply(unit, orders.hold(unit, line, body["why"])))
+    return do(lambda unit: _reply(unit, orders.hold(unit, line, said)))
 
 
 @call(
@@ -83,10 +79,10 @@ def hold(line: str, body: dict[str, Any]) -> Response:
     "POST",
     "/api/lines/{line}/revive",
     roles=MANAGERS,
-    body="Nothing",
-    answers={200: "Line"},
+    body=Nothing,
+    answers={200: given.Line},
     conflicts=("not_in_stock", "has_live_line", "not_allowed"),
 )
-def revive(line: str, body: dict[str, Any]) -> Response:
+def revive(line: str) -> Response:
     """A cancelled line is wanted after all."""
     return do(lambda unit: _reply(unit, orders.revive(unit, line)))

@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from flask import Blueprint, Response
 
 from scanflow.domain.things import Parcel
 from scanflow.storage.unit import SqlUnit
-from scanflow.web.api import render
-from scanflow.web.api.contract import STAFF, call, do, look
+from scanflow.web.api import given, render
+from scanflow.web.api.contract import STAFF, Nothing, call, do, look
 from scanflow.web.once import Reply
 from scanflow.workflow import parcels
 from scanflow.workflow.ports import must
@@ -22,21 +20,21 @@ blueprint = Blueprint("api_parcels", __name__)
     "POST",
     "/api/parcels",
     roles=STAFF,
-    body="NewParcel",
-    answers={201: "Parcel"},
+    body=parcels.OpenParcel,
+    answers={201: given.Parcel},
     conflicts=("parcel_open", "nothing_to_pack"),
 )
-def create(body: dict[str, Any]) -> Response:
+def create(said: parcels.OpenParcel) -> Response:
     """Opens the box of an order, or of several joined, at a table; one that was set aside is taken up again."""
 
     def work(unit: SqlUnit) -> Reply:
-        parcel = parcels.open_parcel(unit, body["orders"], body.get("table", "main"))
+        parcel = parcels.open_parcel(unit, said)
         return Reply(201, render.parcel(unit, parcel), f"/api/parcels/{parcel.id}")
 
     return do(work)
 
 
-@call(blueprint, "GET", "/api/parcels/{parcel}", roles=STAFF, answers={200: "Parcel"})
+@call(blueprint, "GET", "/api/parcels/{parcel}", roles=STAFF, answers={200: given.Parcel})
 def show(parcel: str) -> Response:
     """Shows a parcel with all lines of its orders."""
     return look(lambda unit: render.parcel(unit, must(unit, Parcel, parcel)))
@@ -47,15 +45,15 @@ def show(parcel: str) -> Response:
     "POST",
     "/api/parcels/{parcel}/close",
     roles=STAFF,
-    body="Closing",
-    answers={200: "Parcel"},
+    body=parcels.Close,
+    answers={200: given.Parcel},
     conflicts=("still_in_box", "nothing_packed", "lines_missing", "not_allowed"),
 )
-def close(parcel: str, body: dict[str, Any]) -> Response:
+def close(parcel: str, said: parcels.Close) -> Response:
     """Releases what was packed; with `partial` although more is wanted."""
 
     def work(unit: SqlUnit) -> Reply:
-        parcels.close_parcel(unit, parcel, partial=body.get("partial", False))
+        parcels.close_parcel(unit, parcel, partial=said.partial)
         return Reply(200, render.parcel(unit, must(unit, Parcel, parcel)))
 
     return do(work)
@@ -66,11 +64,11 @@ def close(parcel: str, body: dict[str, Any]) -> Response:
     "POST",
     "/api/parcels/{parcel}/set-aside",
     roles=STAFF,
-    body="Nothing",
-    answers={200: "Parcel"},
+    body=Nothing,
+    answers={200: given.Parcel},
     conflicts=("not_allowed",),
 )
-def set_aside(parcel: str, body: dict[str, Any]) -> Response:
+def set_aside(parcel: str) -> Response:
     """Takes an open parcel off its table; an empty one is dropped."""
     return do(lambda unit: Reply(200, render.parcel(unit, parcels.set_aside(unit, parcel))))
 
@@ -80,10 +78,10 @@ def set_aside(parcel: str, body: dict[str, Any]) -> Response:
     "POST",
     "/api/parcels/{parcel}/reopen",
     roles=STAFF,
-    body="Nothing",
-    answers={200: "Parcel"},
+    body=Nothing,
+    answers={200: given.Parcel},
     conflicts=("handed_over", "parcel_open", "slot_reused", "not_allowed"),
 )
-def reopen(parcel: str, body: dict[str, Any]) -> Response:
+def reopen(parcel: str) -> Response:
     """Takes back a closing, until the parcel has left and while no slot of it has a newer stay."""
     return do(lambda unit: Reply(200, render.parcel(unit, parcels.reopen(unit, parcel))))

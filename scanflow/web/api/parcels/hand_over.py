@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from flask import Blueprint, Response
 
 from scanflow.domain.things import Parcel
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import parcels as parcel_views
-from scanflow.web.api import paging, render
+from scanflow.web.api import given, paging, render
 from scanflow.web.api.contract import STAFF, answer, call, look
 from scanflow.web.door.visitors import shop, visitor
+from scanflow.workflow.answers import Answer
 from scanflow.workflow.parcels import hand_over
 from scanflow.workflow.ports import must
 from scanflow.workflow.stock import sightings
@@ -19,20 +18,20 @@ from scanflow.workflow.stock import sightings
 blueprint = Blueprint("api_hand_over", __name__)
 
 
-@call(blueprint, "GET", "/api/hand-over", roles=STAFF, query="Page", answers={200: "ToHandOver"})
-def listing(query: dict[str, Any]) -> Response:
+@call(blueprint, "GET", "/api/hand-over", roles=STAFF, query=paging.Page, answers={200: given.ParcelPage})
+def listing(query: paging.Page) -> Response:
     """Lists closed parcels that have not left, those that were opened first at the top."""
 
-    def work(unit: SqlUnit) -> dict[str, Any]:
-        (start,) = paging.after(query.get("cursor"), (0,))
-        rows = parcel_views.waiting_page(unit.connection, sightings.gone_before(unit), start, query["limit"])
-        rows, following = paging.cut(rows, query["limit"], lambda row: (row.n,))
+    def work(unit: SqlUnit) -> given.ParcelPage:
+        (start,) = query.after((0,))
+        rows = parcel_views.waiting_page(unit.connection, sightings.gone_before(unit), start, query.limit)
+        rows, following = query.cut(rows, lambda row: (row.n,))
         return {"parcels": [render.parcel(unit, must(unit, Parcel, row.id)) for row in rows], "next": following}
 
     return look(work)
 
 
-@call(blueprint, "POST", "/api/hand-over", roles=STAFF, body="Leaving", answers={200: "Verdict"}, once=False)
-def create(body: dict[str, Any]) -> Response:
+@call(blueprint, "POST", "/api/hand-over", roles=STAFF, body=hand_over.HandOver, answers={200: Answer}, once=False)
+def create(said: hand_over.HandOver) -> Response:
     """Lets the parcel go that bears this label or slip; the same key gets the same answer, once."""
-    return answer(shop().act(visitor().name, lambda unit: hand_over.hand_over(unit, body["key"], body["text"])))
+    return answer(shop().act(visitor().name, lambda unit: hand_over.hand_over(unit, said)))

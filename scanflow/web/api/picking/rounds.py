@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from flask import Blueprint, Response
 
 from scanflow.domain.things import Round
 from scanflow.storage.unit import SqlUnit
-from scanflow.web.api import render
-from scanflow.web.api.contract import STAFF, call, do, look
+from scanflow.web.api import given, render
+from scanflow.web.api.contract import STAFF, Nothing, call, do, look
 from scanflow.web.once import Reply
 from scanflow.workflow.picking import rounds
 from scanflow.workflow.ports import must
@@ -17,18 +15,18 @@ from scanflow.workflow.ports import must
 blueprint = Blueprint("api_rounds", __name__)
 
 
-@call(blueprint, "POST", "/api/rounds", roles=STAFF, body="NewRound", answers={201: "Round"})
-def create(body: dict[str, Any]) -> Response:
+@call(blueprint, "POST", "/api/rounds", roles=STAFF, body=rounds.OpenRound, answers={201: given.Round})
+def create(said: rounds.OpenRound) -> Response:
     """Plans a round for these orders, or for all that wait; stops stand in the order to walk."""
 
     def work(unit: SqlUnit) -> Reply:
-        opened, left_out = rounds.open_round(unit, body.get("orders"))
+        opened, left_out = rounds.open_round(unit, said)
         return Reply(201, render.round_(unit, opened, left_out), f"/api/rounds/{opened.id}")
 
     return do(work)
 
 
-@call(blueprint, "GET", "/api/rounds/{round}", roles=STAFF, answers={200: "Round"})
+@call(blueprint, "GET", "/api/rounds/{round}", roles=STAFF, answers={200: given.Round})
 def show(round: str) -> Response:
     """Shows a round with the state of each line on it."""
     return look(lambda unit: render.round_(unit, must(unit, Round, round)))
@@ -39,10 +37,10 @@ def show(round: str) -> Response:
     "POST",
     "/api/rounds/{round}/close",
     roles=STAFF,
-    body="Nothing",
-    answers={200: "Round"},
+    body=Nothing,
+    answers={200: given.Round},
     conflicts=("not_allowed",),
 )
-def close(round: str, body: dict[str, Any]) -> Response:
+def close(round: str) -> Response:
     """Ends a round; what was not picked waits for another."""
     return do(lambda unit: Reply(200, render.round_(unit, rounds.close_round(unit, round))))

@@ -2,14 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from flask import Blueprint, Response
 
-from scanflow.domain.life import Settled
 from scanflow.domain.things import Stay
 from scanflow.storage.unit import SqlUnit
-from scanflow.web.api import render
+from scanflow.web.api import given, render
 from scanflow.web.api.contract import MANAGERS, STAFF, call, do, look
 from scanflow.web.once import Reply
 from scanflow.workflow.ports import must
@@ -18,11 +15,11 @@ from scanflow.workflow.stock import doubts
 blueprint = Blueprint("api_doubts", __name__)
 
 
-@call(blueprint, "GET", "/api/stays/{stay}/doubts", roles=STAFF, answers={200: "Doubts"})
+@call(blueprint, "GET", "/api/stays/{stay}/doubts", roles=STAFF, answers={200: given.Doubts})
 def listing(stay: str) -> Response:
     """Lists what is doubted of the thing of a stay and not settled, the oldest first."""
 
-    def work(unit: SqlUnit) -> dict[str, Any]:
+    def work(unit: SqlUnit) -> given.Doubts:
         item = must(unit, Stay, stay).item
         return {"doubts": [render.doubt(each) for each in doubts.open_doubts(unit, item)]}
 
@@ -34,15 +31,10 @@ def listing(stay: str) -> Response:
     "POST",
     "/api/doubts/{doubt}/settle",
     roles=MANAGERS,
-    body="DoubtSettlement",
-    answers={200: "SettledDoubt"},
+    body=doubts.SettleDoubt,
+    answers={200: given.SettledDoubt},
     conflicts=("settled", "not_in_stock"),
 )
-def settle(doubt: str, body: dict[str, Any]) -> Response:
+def settle(doubt: str, said: doubts.SettleDoubt) -> Response:
     """Ends a doubt: its card was read beside its picture, or what was wrong is put right."""
-
-    def work(unit: SqlUnit) -> Reply:
-        how, note = Settled(body["how"]), body.get("note", "")
-        return Reply(200, render.settled(doubts.settle(unit, doubt, how, text=body.get("text"), note=note)))
-
-    return do(work)
+    return do(lambda unit: Reply(200, render.settled(doubts.settle(unit, doubt, said))))

@@ -2,16 +2,12 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from flask import Blueprint, Response
 
-from labels.paper import COLOURS
-from labels.slot_code import DEFAULT_DIGITS
 from scanflow.domain.things import Section
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
-from scanflow.web.api import paging, render
+from scanflow.web.api import given, paging, render
 from scanflow.web.api.contract import MANAGERS, STAFF, call, do, look
 from scanflow.web.once import Reply
 from scanflow.workflow import stock
@@ -25,41 +21,34 @@ blueprint = Blueprint("api_sections", __name__)
     "POST",
     "/api/sections",
     roles=MANAGERS,
-    body="NewSection",
-    answers={201: "Section"},
+    body=stock.AddSection,
+    answers={201: given.Section},
     conflicts=("section_exists",),
 )
-def create(body: dict[str, Any]) -> Response:
+def create(said: stock.AddSection) -> Response:
     """Makes a section."""
 
     def work(unit: SqlUnit) -> Reply:
-        colour = body.get("colour") or _least_used(unit)
-        digits = body.get("digits", DEFAULT_DIGITS)
-        section = stock.add_section(unit, body["code"], body["name"], body["slots_per_bin"], colour, digits)
+        section = stock.add_section(unit, said)
         return Reply(201, render.sections(unit, [section])[0], f"/api/sections/{section.code}")
 
     return do(work)
 
 
-def _least_used(unit: SqlUnit) -> str:
-    used = lists.colours_used(unit.connection)
-    return min(COLOURS, key=lambda colour: used.get(colour, 0))
-
-
-@call(blueprint, "GET", "/api/sections", roles=STAFF, query="Page", answers={200: "Sections"})
-def listing(query: dict[str, Any]) -> Response:
+@call(blueprint, "GET", "/api/sections", roles=STAFF, query=paging.Page, answers={200: given.SectionPage})
+def listing(query: paging.Page) -> Response:
     """Lists the sections with their slots counted by state."""
 
-    def work(unit: SqlUnit) -> dict[str, Any]:
-        (start,) = paging.after(query.get("cursor"), (0,))
-        rows = lists.section_page(unit.connection, start, query["limit"])
-        rows, following = paging.cut(rows, query["limit"], lambda row: (row.n,))
+    def work(unit: SqlUnit) -> given.SectionPage:
+        (start,) = query.after((0,))
+        rows = lists.section_page(unit.connection, start, query.limit)
+        rows, following = query.cut(rows, lambda row: (row.n,))
         return {"sections": render.sections(unit, rows), "next": following}
 
     return look(work)
 
 
-@call(blueprint, "GET", "/api/sections/{section}", roles=STAFF, answers={200: "Section"})
+@call(blueprint, "GET", "/api/sections/{section}", roles=STAFF, answers={200: given.Section})
 def show(section: str) -> Response:
     """Shows one section."""
     return look(lambda unit: render.sections(unit, [must(unit, Section, section)])[0])
@@ -70,14 +59,14 @@ def show(section: str) -> Response:
     "POST",
     "/api/sections/{section}/slots",
     roles=MANAGERS,
-    body="NewSlots",
-    answers={201: "Codes"},
+    body=stock.AddSlots,
+    answers={201: given.Codes},
 )
-def add_slots(section: str, body: dict[str, Any]) -> Response:
+def add_slots(section: str, said: stock.AddSlots) -> Response:
     """Makes more slots with the next numbers; their cards count as in the tray."""
 
     def work(unit: SqlUnit) -> Reply:
-        slots = stock.add_slots(unit, section, body["count"], body.get("rack"))
+        slots = stock.add_slots(unit, section, said)
         return Reply(201, {"codes": [slot.code for slot in slots]}, f"/api/slots?section={section}")
 
     return do(work)

@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from flask import Blueprint, Response, request
 
 from scanflow.domain.things import Stay
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
 from scanflow.vision import photographs
-from scanflow.web.api import render
+from scanflow.web.api import given, render
 from scanflow.web.api.contract import MANAGERS, STAFF, answer, call, do, look
-from scanflow.web.api.schemas.parts import JPEG
+from scanflow.web.api.given import JPEG
+from scanflow.web.api.photo import PhotoQuery
 from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.once import Reply
 from scanflow.workflow import stock
@@ -27,35 +26,30 @@ blueprint = Blueprint("api_stays", __name__)
     "POST",
     "/api/stays",
     roles=STAFF,
-    body="NewStay",
-    answers={201: "Stay"},
+    body=stock.PutAway,
+    answers={201: given.Stay},
     conflicts=("taken", "card_due", "retired", "section_full"),
 )
-def create(body: dict[str, Any]) -> Response:
+def create(said: stock.PutAway) -> Response:
     """Puts a thing away: by the card in hand, in a free slot, or in a section's lowest free slot."""
 
     def work(unit: SqlUnit) -> Reply:
-        stay = stock.put_away(unit, **body)
+        stay = stock.put_away(unit, said)
         return Reply(201, render.stay(unit, stay), f"/api/stays/{stay.id}")
 
     return do(work)
 
 
-@call(blueprint, "GET", "/api/stays/{stay}", roles=STAFF, answers={200: "Stay"})
+@call(blueprint, "GET", "/api/stays/{stay}", roles=STAFF, answers={200: given.Stay})
 def show(stay: str) -> Response:
     """Shows one item's time in one slot."""
     return look(lambda unit: render.stay(unit, must(unit, Stay, stay)))
 
 
-@call(blueprint, "PATCH", "/api/stays/{stay}", roles=STAFF, body="ItemChange", answers={200: "Stay"})
-def change(stay: str, body: dict[str, Any]) -> Response:
+@call(blueprint, "PATCH", "/api/stays/{stay}", roles=STAFF, body=stock.ChangeItem, answers={200: given.Stay})
+def change(stay: str, said: stock.ChangeItem) -> Response:
     """Gives the item of a stay new words."""
-
-    def work(unit: SqlUnit) -> dict[str, Any]:
-        changed = stock.change_item(unit, stay, body.get("title"), body.get("listing"), body.get("notes"))
-        return render.stay(unit, changed)
-
-    return answer(shop().act(visitor().name, work))
+    return answer(shop().act(visitor().name, lambda unit: render.stay(unit, stock.change_item(unit, stay, said))))
 
 
 @call(blueprint, "PUT", "/api/stays/{stay}/photo", roles=STAFF, image=True, answers={204: None})
@@ -73,19 +67,19 @@ def put_photo(stay: str, image: bytes) -> Response:
     "GET",
     "/api/stays/{stay}/photo",
     roles=STAFF,
-    query="PhotoQuery",
+    query=PhotoQuery,
     answers={200: JPEG, 304: None},
 )
-def show_photo(stay: str, query: dict[str, Any]) -> Response:
+def show_photo(stay: str, query: PhotoQuery) -> Response:
     """Gives the picture of a stay's item."""
     with shop().looking() as unit:
         must(unit, Stay, stay)
-        row = lists.photo(unit.connection, stay, small=query["size"] == "small")
+        row = lists.photo(unit.connection, stay, small=query.size == "small")
     if row is None:
         raise Missing("It has no picture yet.")
     response = Response(row.data, mimetype=JPEG)
-    response.set_etag(f"{row.hash}-{query['size']}")
-    expected = query.get("hash") == row.hash
+    response.set_etag(f"{row.hash}-{query.size}")
+    expected = query.hash == row.hash
     response.headers["Cache-Control"] = f"private, {'max-age=31536000, immutable' if expected else 'no-cache'}"
     return response.make_conditional(request)
 
@@ -95,13 +89,13 @@ def show_photo(stay: str, query: dict[str, Any]) -> Response:
     "POST",
     "/api/stays/{stay}/withdraw",
     roles=MANAGERS,
-    body="Withdrawal",
-    answers={200: "Stay"},
+    body=stock.Withdraw,
+    answers={200: given.Stay},
     conflicts=("has_live_line", "not_allowed"),
 )
-def withdraw(stay: str, body: dict[str, Any]) -> Response:
+def withdraw(stay: str, said: stock.Withdraw) -> Response:
     """Takes a thing out of stock for good."""
-    return do(lambda unit: Reply(200, render.stay(unit, stock.withdraw(unit, stay, body["reason"]))))
+    return do(lambda unit: Reply(200, render.stay(unit, stock.withdraw(unit, stay, said))))
 
 
 @call(
@@ -109,13 +103,13 @@ def withdraw(stay: str, body: dict[str, Any]) -> Response:
     "POST",
     "/api/stays/{stay}/move",
     roles=STAFF,
-    body="Move",
-    answers={200: "Stay"},
+    body=stock.Move,
+    answers={200: given.Stay},
     conflicts=("taken", "card_due", "retired", "still_in_box", "not_allowed"),
 )
-def move(stay: str, body: dict[str, Any]) -> Response:
+def move(stay: str, said: stock.Move) -> Response:
     """Moves a thing to a free slot; a line that wants it follows. Answers the new stay."""
-    return do(lambda unit: _new(unit, stock.move(unit, stay, body["to"])))
+    return do(lambda unit: _new(unit, stock.move(unit, stay, said)))
 
 
 @call(
@@ -123,13 +117,13 @@ def move(stay: str, body: dict[str, Any]) -> Response:
     "POST",
     "/api/stays/{stay}/exchange",
     roles=STAFF,
-    body="Exchange",
-    answers={200: "Stay"},
+    body=stock.Exchange,
+    answers={200: given.Stay},
     conflicts=("still_in_box", "retired", "not_allowed"),
 )
-def exchange(stay: str, body: dict[str, Any]) -> Response:
+def exchange(stay: str, said: stock.Exchange) -> Response:
     """Two cards were swapped: each thing stands in the other's slot. Answers the new stay of this one."""
-    return do(lambda unit: _new(unit, stock.exchange(unit, stay, body["with"])))
+    return do(lambda unit: _new(unit, stock.exchange(unit, stay, said.other)))
 
 
 def _new(unit: SqlUnit, stay: Stay) -> Reply:

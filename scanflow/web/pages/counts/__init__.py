@@ -21,6 +21,7 @@ from scanflow.storage.views import lists
 from scanflow.vision.kept import opened
 from scanflow.web import count_pictures, count_words
 from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.forms import sent
 from scanflow.web.pages.seen import look, room
 from scanflow.web.pages.shown import act, offset, render
 from scanflow.web.pages.shown import count as units
@@ -234,11 +235,11 @@ def _known(names: Sequence[str], looks: Sequence[Looked]) -> dict[str, Place]:
 
 @page(blueprint, "POST", "/counts", roles=STAFF)
 def start() -> ResponseReturnValue:
-    area, note = request.form.get("area", ""), request.form.get("note", "").strip()[:500]
     made: list[Stocktake] = []
-    sample = request.form.get("sample", 0 if "sample" in request.form else None, type=int)
-    said, status = act(lambda unit: made.append(stocktakes.open_count(unit, area, note, sample)))
-    return _index(area, said, status) if said else _begun(made[0])
+    said, status = act(
+        lambda unit: made.append(stocktakes.open_count(unit, sent(stocktakes.OpenCount, keep=("sample",))))
+    )
+    return _index(request.form.get("area", ""), said, status) if said else _begun(made[0])
 
 
 @page(blueprint, "POST", "/counts/due", roles=STAFF)

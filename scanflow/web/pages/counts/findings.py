@@ -19,6 +19,7 @@ from scanflow.domain.words import Said, place, said
 from scanflow.web import count_rights, count_words
 from scanflow.web.count_words import Way
 from scanflow.web.pages.declare import STAFF, page
+from scanflow.web.pages.forms import sent
 from scanflow.web.pages.seen import room
 from scanflow.web.pages.shown import act, offset, render
 from scanflow.workflow.counts import resolving, stocktakes
@@ -188,18 +189,12 @@ def _matched(look: Looked, subject: str) -> bool:
 def resolve(id: str) -> ResponseReturnValue:
     """One way to resolve one finding, as the form says."""
     form = request.form
-    words = {name: form.get(name, "").strip()[:500] for name in ("finding", "how", "reason", "to", "text")}
-    way = resolving.Said(
-        words["how"],
-        words["reason"],
-        words["to"].upper() or None,
-        words["text"] or None,
-        sure=form.get("sure") == "on",
-    )
-    count_rights.admit(way.how)
-    said, status = act(lambda unit: resolving.resolve(unit, id, words["finding"], way))
+    finding, how = form.get("finding", ""), form.get("how", "")
+    count_rights.admit(how)
+    more = {"to": form.get("to", "").upper(), "sure": "yes" if form.get("sure") == "on" else ""}
+    said, status = act(lambda unit: resolving.resolve(unit, id, finding, sent(resolving.Resolve, **more)))
     if said:
-        return show(id, "", status, Refusal(words["finding"], way.how, said, form))
+        return show(id, "", status, Refusal(finding, how, said, form))
     return _on(id, form.get("at", -1, type=int))
 
 

@@ -17,11 +17,12 @@ from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import search as search_views
 from scanflow.storage.views.lists import Rows
 from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.forms import sent
 from scanflow.web.pages.seen import look, room
 from scanflow.web.pages.shown import PAGE, act, offset, render, settle_doubt, where_are
 from scanflow.web.problem import Problem
 from scanflow.workflow import orders, parcels, stock
-from scanflow.workflow.ports import Invalid, Unit
+from scanflow.workflow.ports import Unit
 from scanflow.workflow.stock import doubts
 from scanflow.workflow.stock.sightings import gone
 
@@ -59,8 +60,7 @@ def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
 
 @page(blueprint, "POST", "/orders/<id>/cancel")
 def cancel(id: str) -> ResponseReturnValue:
-    line = request.form.get("line") or None
-    return _done(id, lambda unit: orders.cancel(unit, id, line))
+    return _done(id, lambda unit: orders.cancel(unit, id, sent(orders.Cancel)))
 
 
 def _done(order: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
@@ -73,11 +73,11 @@ def _done(order: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
 @page(blueprint, "POST", "/orders/<id>/pack", roles=STAFF)
 def pack(id: str) -> ResponseReturnValue:
     """Choose this order at the table: its parcel is opened there."""
-    table = request.form.get("table") or "main"
-    said, status = act(lambda unit: parcels.open_parcel(unit, [id], table))
+    opened: list[Parcel] = []
+    said, status = act(lambda unit: opened.append(parcels.open_parcel(unit, sent(parcels.OpenParcel, orders=[id]))))
     if said:
         return show(id, said, status)
-    return redirect(url_for("table_page.show", table=table), 303)
+    return redirect(url_for("table_page.show", table=opened[0].table), 303)
 
 
 def _line(id: str) -> Any:
@@ -128,15 +128,7 @@ def _candidates(reference: str, words: str, first: Sequence[str]) -> Rows:
 def settle(id: str) -> ResponseReturnValue:
     """One hold of the line, and then the next while one is left."""
     _line(id)
-    stay = request.form.get("stay") or None
-    return _settled(id, lambda unit: orders.settle(unit, id, stay, _hold()))
-
-
-def _hold() -> Hold | None:
-    name = request.form.get("hold") or None
-    if name is not None and name not in list(Hold):
-        raise Invalid("/hold", "unknown_hold", f"There is no such reason to hold a line: {name.replace('_', ' ')}.")
-    return Hold(name) if name else None
+    return _settled(id, lambda unit: orders.settle(unit, id, sent(orders.Settle)))
 
 
 def _settled(id: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
@@ -159,13 +151,13 @@ def doubt(id: str, doubt: str) -> ResponseReturnValue:
 @page(blueprint, "POST", "/lines/<id>/cancel")
 def cancel_line(id: str) -> ResponseReturnValue:
     line = _line(id)
-    return _settled(id, lambda unit: orders.cancel(unit, line.order, id))
+    return _settled(id, lambda unit: orders.cancel(unit, line.order, orders.Cancel(line=id)))
 
 
 STEPS: dict[str, Callable[[Unit, str, str], object]] = {
-    "short": lambda unit, id, words: orders.short(unit, id, words),
+    "short": lambda unit, id, words: orders.short(unit, id, sent(orders.Short, note=words)),
     "found": lambda unit, id, words: orders.found(unit, id),
-    "hold": lambda unit, id, words: orders.hold(unit, id, words or "Not this thing."),
+    "hold": lambda unit, id, words: orders.hold(unit, id, sent(orders.NotThis, why=words or "Not this thing.")),
 }
 
 

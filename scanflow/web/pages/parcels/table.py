@@ -16,6 +16,7 @@ from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
 from scanflow.storage.views.lists import Rows
 from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.forms import sent
 from scanflow.web.pages.picking.last_scan import last_scan
 from scanflow.web.pages.seen import look, room
 from scanflow.web.pages.shown import act, render, where_are
@@ -104,7 +105,8 @@ def _done(work: Callable[[Unit], object]) -> ResponseReturnValue:
 
 @page(blueprint, "POST", "/table/open", roles=STAFF)
 def open_parcel() -> ResponseReturnValue:
-    return _done(lambda unit: parcels.open_parcel(unit, request.form.getlist("order"), _name()))
+    chosen = request.form.getlist("order")
+    return _done(lambda unit: parcels.open_parcel(unit, sent(parcels.OpenParcel, orders=chosen, table=_name())))
 
 
 @page(blueprint, "POST", "/table/<id>/close", roles=STAFF)

@@ -185,7 +185,9 @@ def enter(id: str) -> ResponseReturnValue:
         if written:
             told.append(_picked(id, stop, written, form, at))
         elif missing:
-            said, _ = act(lambda unit, line=stop.id: orders.short(unit, line, "Missing, said the paper"))
+            said, _ = act(
+                lambda unit, line=stop.id: orders.short(unit, line, orders.Short(note="Missing, said the paper"))
+            )
             told.append((stop.code or stop.reference, "refused" if said else "missing", said or "Noted as missing."))
     return _entry(id, told, 200)
 

@@ -18,12 +18,14 @@ from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views.lists import Rows
 from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.forms import sent
 from scanflow.web.pages.picking.last_scan import last_scan
 from scanflow.web.pages.seen import look, room
 from scanflow.web.pages.shown import PAGE, act, asked, count, offset, render, where_are
 from scanflow.web.problem import Problem
 from scanflow.workflow.counts import cycle
 from scanflow.workflow.picking import rounds
+from scanflow.workflow.ports import Unit
 from scanflow.workflow.stock import cards
 
 blueprint = Blueprint("round_page", __name__)
@@ -46,9 +48,13 @@ def round_of(waiting: int) -> str:
 @page(blueprint, "POST", "/rounds", roles=STAFF)
 def start() -> ResponseReturnValue:
     """A round of what waits, or of the orders asked for."""
-    chosen = request.form.getlist("order") or None
+    chosen = request.form.getlist("order")
     made: list[Round] = []
-    said, status = act(lambda unit: made.append(rounds.open_round(unit, chosen, most=None if chosen else MOST)[0]))
+
+    def work(unit: Unit) -> None:
+        made.append(rounds.open_round(unit, sent(rounds.OpenRound, orders=chosen), most=None if chosen else MOST)[0])
+
+    said, status = act(work)
     if said:
         return index(said, status)
     return redirect(url_for("round_page.show", id=made[0].id), 303)
@@ -68,8 +74,7 @@ def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     shown["done"] = len(stops) - len(waiting) - len(left)
     shown["spots"] = spots = spots_of(stops, id)
     shown["photograph"] = look_at(spots[stop.position].bin) if stop else None
-    with shop().looking() as unit:
-        texts = cards.texts_of(unit, [each.code for each in stops])
+    texts = cards.texts_of(room(), [each.code for each in stops])
     shown["listed"] = [_listed(each, spots[each.position], id, texts[each.code]) for each in stops]
     turned = "from" in request.args
     skip = offset() if turned else (stop.position - 1) // PAGE * PAGE if stop else 0

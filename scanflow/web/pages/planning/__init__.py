@@ -5,7 +5,6 @@ What was typed goes along from page to page; nothing is kept before the last.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Mapping
 
 from flask import Blueprint, redirect, request, url_for
@@ -21,6 +20,7 @@ from scanflow.planning.sizing import Sizing, size_section
 from scanflow.storage.views import room as room_views
 from scanflow.web import problem
 from scanflow.web.pages.declare import STAFF, page
+from scanflow.web.pages.forms import sent
 from scanflow.web.pages.planning import form as plan_form
 from scanflow.web.pages.planning import typed
 from scanflow.web.pages.seen import look, room
@@ -40,7 +40,6 @@ FIELDS = (
 """What each step asks for; `proposed` is the count that its page proposed, to tell it from one that was typed."""
 
 LAST = len(FIELDS)
-MOST = 5000
 OWN_RACK = "-"
 """Instead of a rack's name, which has letters and digits alone: an empty rack, or a new one."""
 
@@ -51,11 +50,13 @@ def _given(values: Mapping[str, str]) -> dict[str, str]:
     return given | {"bin_size": given["bin_size"] or plan_form.BIN}
 
 
+def _section(given: Mapping[str, str], per_bin: int, digits: int = 3) -> stock.AddSection:
+    told = {"code": given["code"], "colour": given["colour"]}
+    return sent(stock.AddSection, told, name=given["section"], slots_per_bin=str(per_bin), digits=str(digits))
+
+
 def _goods(given: Mapping[str, str]) -> None:
-    if not given["section"] or len(given["section"]) > 60:
-        raise Invalid("/section", "required", "Say in up to 60 characters what kind of things they are.")
-    if re.fullmatch("[A-Z]{1,2}", given["code"]) is None:
-        raise Invalid("/code", "bad_code", "Choose one or two letters from A to Z.")
+    _section({**given, "colour": ""}, 1)  # that is asked for later
     if room().get(Section, given["code"]) is not None:
         raise Refused("section_exists", f"Section {given['code']} exists. Choose other letters.")
 
@@ -64,7 +65,7 @@ def _bulk(given: Mapping[str, str]) -> tuple[int, Bulk | None]:
     """Slots per bin, as typed or else from the sizes of some things."""
     found = plan_form.measured(given)
     if given["slots_per_bin"] or found is None:
-        return typed.whole(given, "slots_per_bin", "Things in one bin", 1, 1000), found
+        return typed.whole(given, "slots_per_bin", "Things in one bin", 1, stock.MOST_PER_BIN), found
     return found.count.slots_per_bin, found
 
 
@@ -72,9 +73,10 @@ def _flow(given: Mapping[str, str]) -> Sizing:
     return size_section(plan_form.demand(given), plan_form.risk(given), _bulk(given)[0])
 
 
-def _count(given: Mapping[str, str]) -> tuple[int, str]:
-    """The slots to make, and the paper of their cards."""
-    return typed.whole(given, "count", "Cards to begin with", 1, MOST), typed.choice(given, "colour", COLOURS)
+def _count(given: Mapping[str, str]) -> int:
+    """The slots to make, on a paper that there is."""
+    _section(given, 1)
+    return typed.whole(given, "count", "Cards to begin with", 1, stock.MOST_SLOTS)
 
 
 CHECKS: tuple[Callable[[Mapping[str, str]], object], ...] = (_goods, _bulk, _flow, _count)
@@ -118,10 +120,10 @@ def _step(step: int, given: dict[str, str], said: str, status: int) -> ResponseR
     if step >= LAST - 1:
         used = {colour for colour, _ in look(room_views.papers).values()}
         sizing = _flow(given)
-        shown |= {"sizing": sizing, "picture": Markup(curve(sizing)), "odds": plan_form.odds, "most": MOST}
+        shown |= {"sizing": sizing, "picture": Markup(curve(sizing)), "odds": plan_form.odds, "most": stock.MOST_SLOTS}
         shown |= {"colours": sorted(COLOURS, key=lambda name: name in used)}
     if step == LAST:
-        bins = -(-_count(given)[0] // per_bin)
+        bins = -(-_count(given) // per_bin)
         racks, room = _racks(bins)
         shown |= {"bins": bins, "racks": racks, "rack": given["rack"] or room or OWN_RACK, "own_rack": OWN_RACK}
     return render("planning/plan.html", **shown, per_bin=per_bin, found=found), status
@@ -136,11 +138,12 @@ def make() -> ResponseReturnValue:
         return _step(step, given, said, status)
 
     def work(unit: Unit) -> None:
-        count, colour = _count(given)
+        count = _count(given)
         digits = 3 if count <= 500 else 4  # so that the section can grow to twice its size
-        rack = None if given["rack"] in ("", OWN_RACK) else must(unit, Rack, given["rack"]).name
-        named = given["code"], given["section"], _bulk(given)[0]
-        stock.begin_section(unit, *named, colour, digits, count=count, rack=rack)
+        stock.add_section(unit, _section(given, _bulk(given)[0], digits))
+        if (rack := given["rack"] or OWN_RACK) != OWN_RACK:
+            must(unit, Rack, rack)
+        stock.add_slots(unit, given["code"], stock.AddSlots(count=count, rack=None if rack == OWN_RACK else rack))
 
     said, status = act(work)
     if said:

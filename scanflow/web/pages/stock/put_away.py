@@ -11,6 +11,7 @@ from scanflow.domain.things import Slot, Stay
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views import stock as slot_views
 from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.forms import sent
 from scanflow.web.pages.seen import look, room
 from scanflow.web.pages.shown import act, render
 from scanflow.web.pages.stock import photo_form
@@ -46,10 +47,7 @@ def store() -> ResponseReturnValue:
         given |= {"looked": given["text"], "title": ""}  # the scanner was quicker than the page
     if given["section"] and not given["text"]:
         return _fetch(given)
-    where = next(({name: given[name]} for name in ("text", "code") if given[name]), None)
-    if where is None:
-        return _form(given, "Scan the card in your hand, or choose a section.", 422)
-    return _store(given, where)
+    return _store(given)
 
 
 def _fetch(given: dict[str, str]) -> ResponseReturnValue:
@@ -60,19 +58,18 @@ def _fetch(given: dict[str, str]) -> ResponseReturnValue:
     return redirect(url_for("put_away.show", **carried), 303)  # type: ignore[arg-type]
 
 
-def _store(given: dict[str, str], where: dict[str, str]) -> ResponseReturnValue:
-    if not given["title"]:
-        return _form(given, "Say what it is: a title is needed.", 422)
+def _store(given: dict[str, str]) -> ResponseReturnValue:
     try:
+        wanted = sent(stock.PutAway, given | ({"code": ""} if given["text"] else {}), section="")
         photo = photo_form.sent()
     except Invalid as error:
         return _form(given, error.detail, 422)
     made: list[Stay] = []
 
     def work(unit: Unit) -> None:
-        if "text" in where:
-            cards.believe(unit, given["text"], given["looked"])
-        made.append(stock.put_away(unit, given["title"], given["listing"], given["notes"], **where))
+        if wanted.text is not None:
+            cards.believe(unit, wanted.text, given["looked"])
+        made.append(stock.put_away(unit, wanted))
         if photo is not None:
             photos.keep(unit, made[0].id, photo)
 

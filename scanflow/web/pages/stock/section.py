@@ -17,6 +17,7 @@ from scanflow.planning.placing import Comparison, compare
 from scanflow.planning.sizing import Point, Sizing, intake_carried, judge_section, size_section
 from scanflow.storage.views import room as room_views
 from scanflow.web.pages.declare import STAFF, page
+from scanflow.web.pages.forms import sent
 from scanflow.web.pages.planning import form as plan_form
 from scanflow.web.pages.planning import typed
 from scanflow.web.pages.planning.form import Own
@@ -24,11 +25,10 @@ from scanflow.web.pages.seen import look, room
 from scanflow.web.pages.shown import act, render
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
-from scanflow.workflow.ports import Invalid, Unit, must
+from scanflow.workflow.ports import Invalid, must
 from scanflow.workflow.stock import history
 
 blueprint = Blueprint("section_page", __name__)
-MOST = 5000
 BINS = 60
 """Bins that are listed; the room page has all."""
 
@@ -63,7 +63,12 @@ def show(code: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     plan, wrong = _plan(row, given, own)
     shown: dict[str, Any] = {"section": row, "own": own, "bins": bins, "most_bins": BINS, "given": given, "plan": plan}
     return render(
-        "stock/section.html", **shown, risks=plan_form.RISKS, odds=plan_form.odds, said=said or wrong, most=MOST
+        "stock/section.html",
+        **shown,
+        risks=plan_form.RISKS,
+        odds=plan_form.odds,
+        said=said or wrong,
+        most=stock.MOST_SLOTS,
     ), status
 
 
@@ -138,9 +143,5 @@ def _near(given: Mapping[str, str], slots_per_bin: int, walks: Sequence[float]) 
 
 @page(blueprint, "POST", "/sections/<code>/slots")
 def add_slots(code: str) -> ResponseReturnValue:
-
-    def work(unit: Unit) -> None:
-        stock.add_slots(unit, code, typed.whole(request.form, "count", "More slots", 1, MOST))
-
-    said, status = act(work)
+    said, status = act(lambda unit: stock.add_slots(unit, code, sent(stock.AddSlots)))
     return show(code, said, status) if said else redirect(url_for("section_page.show", code=code), 303)

@@ -23,7 +23,7 @@ from scanflow.storage.views import where as where_views
 from scanflow.storage.views.lists import Rows
 from scanflow.web import problem
 from scanflow.web.pages.declare import STAFF, Entry, page
-from scanflow.web.pages.forms import write
+from scanflow.web.pages.forms import sent, write
 from scanflow.web.pages.seen import look, room
 from scanflow.web.pages.shown import PAGE, act, offset, render, settle_doubt, where_are
 from scanflow.web.pages.stock import photo_form
@@ -91,7 +91,7 @@ def adopt(code: str) -> ResponseReturnValue:
     text, looked = request.form.get("text", ""), request.form.get("looked", "")
     if text and slot_code.compact(looked) != slot_code.compact(text):
         return show(code, ONCE_MORE, 422, text)
-    said, status = act(lambda unit: cards.adopt(unit, text, code))
+    said, status = act(lambda unit: cards.adopt(unit, sent(cards.Adopt, code=code)))
     return show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
 
 
@@ -150,10 +150,9 @@ def doubted(id: str) -> ResponseReturnValue:
 
 @page(blueprint, "POST", "/stays/<id>/edit", roles=STAFF)
 def edit(id: str) -> ResponseReturnValue:
-    given = {name: request.form.get(name, "").strip() for name in ("title", "listing", "notes")}
-    if not given["title"]:
-        return story(id, "Say what it is: a title is needed.", 422)
-    return _done(id, lambda unit: stock.change_item(unit, id, **given))
+    return _done(
+        id, lambda unit: stock.change_item(unit, id, sent(stock.ChangeItem, keep=stock.ChangeItem.model_fields))
+    )
 
 
 @page(blueprint, "POST", "/stays/<id>/photo", roles=STAFF, takes_file=True)
@@ -174,10 +173,7 @@ def photo(id: str) -> ResponseReturnValue:
 
 @page(blueprint, "POST", "/stays/<id>/withdraw")
 def withdraw(id: str) -> ResponseReturnValue:
-    reason = request.form.get("reason", "").strip()
-    if not reason:
-        return story(id, "Say why it leaves the stock.", 422)
-    return _done(id, lambda unit: stock.withdraw(unit, id, reason))
+    return _done(id, lambda unit: stock.withdraw(unit, id, sent(stock.Withdraw)))
 
 
 @page(blueprint, "POST", "/stays/<id>/move", roles=STAFF)
@@ -187,7 +183,7 @@ def move(id: str) -> ResponseReturnValue:
 
     def work(unit: Unit) -> Stay:
         cards.believe(unit, to, request.form.get("looked", ""))
-        return stock.move(unit, id, _slot_named(unit, "to"))
+        return stock.move(unit, id, stock.Move(to=_slot_named(unit, "to")))
 
     return _moved(id, work, to)
 

@@ -238,7 +238,7 @@ def test_two_people_count_at_once(calls: Calls, count: Count, shop: Shop) -> Non
 
     def resolve(how: str) -> str:
         try:
-            shop.act(how, lambda unit: resolving.resolve(unit, count.id, "missing-D004", resolving.Said(how)))
+            shop.act(how, lambda unit: resolving.resolve(unit, count.id, "missing-D004", resolving.Resolve(how=how)))
         except Refused as refusal:
             return refusal.code
         return how

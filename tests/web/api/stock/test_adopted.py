@@ -26,7 +26,7 @@ def adopted(shop: Shop, calls: Calls) -> Shop:
     calls.post("/api/sections", 201, code="D", name="Derailleurs", slots_per_bin=4, digits=2)
     calls.post("/api/sections/D/slots", 201, count=4)
     shop.act("owner", lambda unit: cards.choose_check(unit, "none"))
-    shop.act("owner", lambda unit: cards.adopt(unit, "BOX-17", "D02"))
+    shop.act("owner", lambda unit: cards.adopt(unit, cards.Adopt(text="BOX-17", code="D02")))
     return shop
 
 
@@ -71,13 +71,13 @@ def test_a_photograph_that_both_engines_read_needs_no_second(adopted: Shop, call
 
 def test_an_alias_is_kept(adopted: Shop) -> None:
     """Aliases are found again by text and by slot, given to another slot, and refused where another card has them."""
-    adopted.act("owner", lambda unit: cards.adopt(unit, "BOX-17", "D03"))
+    adopted.act("owner", lambda unit: cards.adopt(unit, cards.Adopt(text="BOX-17", code="D03")))
     with adopted.looking() as unit:
         kept = (Alias("BOX17", "D03", "BOX-17"),)
         assert (kept, ()) == (unit.find(Alias, code="D03"), unit.find(Alias, code="D02"))
         assert kept[0] == unit.get(Alias, "BOX17")
     with pytest.raises(Refused):
-        adopted.act("owner", lambda unit: cards.adopt(unit, card_text("D01"), "D03"))
+        adopted.act("owner", lambda unit: cards.adopt(unit, cards.Adopt(text=card_text("D01"), code="D03")))
 
 
 @pytest.mark.parametrize(
@@ -89,7 +89,7 @@ def test_a_count_finds_the_slot_of_a_text_with_a_hyphen(
     adopted: Shop, calls: Calls, picture: bytes, certainty: str
 ) -> None:
     """Bars that say the hyphen are decoded, or too small for that, matched: either way the card is that of its slot."""
-    adopted.act("owner", lambda unit: cards.adopt(unit, "AB-0123", "D03"))
+    adopted.act("owner", lambda unit: cards.adopt(unit, cards.Adopt(text="AB-0123", code="D03")))
     count = calls.post("/api/stocktakes", 201, area="room")["id"]
     look = calls.upload(f"/api/stocktakes/{count}/looks", key="photo", place="A-1-1", image=picture)
     assert [("AB0123", "D03", certainty)] == [(one["text"], one["code"], one["certainty"]) for one in look["reads"]]

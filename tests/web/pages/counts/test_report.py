@@ -12,7 +12,7 @@ from shown_counts import opened, two_counts
 from scanflow.domain.counts.stocktake import Looked
 from scanflow.shop import Shop
 from scanflow.workflow.counts import resolving
-from scanflow.workflow.counts.resolving import Said
+from scanflow.workflow.counts.resolving import Resolve
 
 pytestmark = SQLITE_ONLY
 
@@ -40,7 +40,7 @@ def test_what_is_left_is_next(client: FlaskClient, shop: Shop) -> None:
     address = f"/counts/{closed.id}/report"
     before = text_of(client.get(address).text)
     assert (found := re.search(r"Put (\d+) things right", before)) is not None
-    shop.act("owner", lambda unit: resolving.resolve(unit, closed.id, "unknown-Q0771", Said("put_right")))
+    shop.act("owner", lambda unit: resolving.resolve(unit, closed.id, "unknown-Q0771", Resolve(how="put_right")))
     after = text_of(client.get(address).text)
     assert f"Put {int(found[1]) - 1} things right" in after
     assert before.partition("By section")[2] == after.partition("By section")[2]

@@ -25,7 +25,7 @@ from scanflow.storage.unit import SqlUnit
 from scanflow.vision import photographs
 from scanflow.workflow.orders import file as order_file
 from scanflow.workflow.orders import receive
-from scanflow.workflow.parcels import close_parcel, open_parcel
+from scanflow.workflow.parcels import OpenParcel, close_parcel, open_parcel
 from scanflow.workflow.stock import photos
 from scanflow.workflow.stock.doubts import missed
 
@@ -188,7 +188,7 @@ def packed(shop: Shop) -> tuple[str, str]:
     """The line of a thing that is packed and not closed over, and the code of its slot."""
     line, stay, order = one_line(shop)
     shop.act("owner", lambda unit: unit.set_settings(replace(unit.settings, auto_close=False)))
-    shop.act("owner", lambda unit: open_parcel(unit, [order.id], "two"))
+    shop.act("owner", lambda unit: open_parcel(unit, OpenParcel(orders=(order.id,), table="two")))
     scan(shop, Station.TABLE, stay.code, table="two")
     return line, stay.code
 

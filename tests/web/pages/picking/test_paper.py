@@ -59,7 +59,7 @@ def test_an_order_s_slip(client: FlaskClient, shop: Shop, room: Furnished, paper
 def test_a_slip_names_no_buyer_and_nothing_cancelled(client: FlaskClient, shop: Shop, room: Furnished) -> None:
     """Only the order's number; what was cancelled belongs in no parcel, and neither channel nor listing is told."""
     order = room.orders[-1]
-    shop.act("owner", lambda unit: orders.cancel(unit, order.id))
+    shop.act("owner", lambda unit: orders.cancel(unit, order.id, orders.Cancel()))
     said = text_of(client.get(f"/orders/{order.id}/slip.pdf"))
     assert ("0 things" in said, "fair" in said) == (True, False)
 

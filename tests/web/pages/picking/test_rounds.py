@@ -27,7 +27,7 @@ pytestmark = SQLITE_ONLY
 def stay(shop: Shop) -> Stay:
     """A thing that was picked for an order, cancelled since, and sold again."""
     room = furnish(shop, 2)
-    shop.act("owner", lambda unit: orders.cancel(unit, room.orders[0].id))
+    shop.act("owner", lambda unit: orders.cancel(unit, room.orders[0].id, orders.Cancel()))
     assert room.round is not None
     shop.act("owner", lambda unit: rounds.close_round(unit, room.round.id if room.round else ""))
     lines = (IncomingLine(reference(room.stays[0])),)
@@ -36,7 +36,7 @@ def stay(shop: Shop) -> Stay:
 
 
 def walk(shop: Shop) -> str:
-    return shop.act("owner", lambda unit: rounds.open_round(unit)[0].id)
+    return shop.act("owner", lambda unit: rounds.open_round(unit, rounds.OpenRound())[0].id)
 
 
 def stops(page: str) -> list[dict[str, Any]]:
@@ -71,7 +71,7 @@ def test_an_open_round_goes_where_the_card_was_read(shop: Shop, client: FlaskCli
     assert said in " ".join(sheet.split())
 
     scan(shop, Station.SHELF, stay.code, key="home", bin="A-1-1")
-    shop.act("owner", lambda unit: stock.move(unit, stay.id, "S004"))
+    shop.act("owner", lambda unit: stock.move(unit, stay.id, stock.Move(to="S004")))
     with shop.looking() as unit:
         facts = unit.facts("S004")
     assert facts is not None

@@ -115,10 +115,10 @@ def test_bulk_from_sizes(client: FlaskClient) -> None:
 @pytest.mark.parametrize(
     ("wrong", "step", "question", "sentence"),
     [
-        ({"code": "B4"}, 5, "What do you sell?", "Choose one or two letters from A to Z."),
+        ({"code": "B4"}, 5, "What do you sell?", "One or two letters from A to Z."),
         ({"code": "S"}, 3, "What do you sell?", "Section S exists. Choose other letters."),
-        ({"section": ""}, 2, "What do you sell?", "Say in up to 60 characters what kind of things they are."),
-        ({"slots_per_bin": ""}, 4, "How big are they?", "Things in one bin: write a whole number from 1 to 1,000."),
+        ({"section": ""}, 2, "What do you sell?", "Name is needed."),
+        ({"slots_per_bin": ""}, 4, "How big are they?", "Things in one bin: write a whole number from 1 to 999."),
         (
             {"slots_per_bin": "", "things": "4x4x4in\nbig"},
             3,
@@ -137,7 +137,7 @@ def test_bulk_from_sizes(client: FlaskClient) -> None:
             {"colour": "plaid"},
             5,
             "So many cards",
-            "Choose one of yellow, orange, pink, green, blue, grey, violet, white.",
+            "Colour: choose 'yellow', 'orange', 'pink', 'green', 'blue', 'grey', 'violet' or 'white'.",
         ),
     ],
 )

@@ -53,11 +53,11 @@ def test_next_when_nothing_waits(shop: Shop, client: FlaskClient) -> None:
     stay = furnish(shop, 1).stays[0]
     with shop.looking() as unit:
         line = unit.find(Line, stay=stay.id)[0]
-    shop.act("owner", lambda unit: orders.hold(unit, line.id, "Not this thing."))
+    shop.act("owner", lambda unit: orders.hold(unit, line.id, orders.NotThis(why="Not this thing.")))
     words = [next_words(client)]
-    shop.act("owner", lambda unit: orders.cancel(unit, line.order))
+    shop.act("owner", lambda unit: orders.cancel(unit, line.order, orders.Cancel()))
     words.append(next_words(client))
-    shop.act("owner", lambda unit: stock.withdraw(unit, stay.id, "Broken"))
+    shop.act("owner", lambda unit: stock.withdraw(unit, stay.id, stock.Withdraw(reason="Broken")))
     words.append(next_words(client))
     assert ["Settle 1 held line", "Put something away", "Scan 1 card into the tray"] == words
 
@@ -70,7 +70,7 @@ def test_shop_that_does_not_scan_at_the_bin(shop: Shop, client: FlaskClient) -> 
     shop.act("owner", lambda unit: rounds.close_round(unit, room.round.id if room.round else ""))
     with shop.looking() as unit:
         line = unit.find(Line, order=order.id)[0]
-    shop.act("owner", lambda unit: (orders.short(unit, line.id), orders.found(unit, line.id)))
+    shop.act("owner", lambda unit: (orders.short(unit, line.id, orders.Short()), orders.found(unit, line.id)))
     assert "Start a round of 1 thing" == next_words(client)
     shop.act("owner", lambda unit: unit.set_settings(replace(unit.settings, scan_at_bin=False)))
     assert "Pack 1 thing" == next_words(client)
@@ -108,7 +108,7 @@ def test_what_is_out_of_place(shop: Shop, client: FlaskClient) -> None:
     """A missing thing that was read says who needs it, a card refused at the tray goes back on, a loose one there."""
     line, _ = one_thing(shop)
     assert [] == out_of_place(client)
-    shop.act("owner", lambda unit: orders.short(unit, line))
+    shop.act("owner", lambda unit: orders.short(unit, line, orders.Short()))
     assert [] == out_of_place(client)
     scan(shop, Station.SHELF, "D001", key="read", bin="B-1-1")
     scan(shop, Station.TRAY, "S001")
@@ -123,7 +123,7 @@ def test_what_is_out_of_place(shop: Shop, client: FlaskClient) -> None:
 def test_what_was_picked_and_sold_again(shop: Shop, client: FlaskClient) -> None:
     """It lies in its basket still: not a thing to put back, but one that an order wants."""
     room = furnish(shop, 2)
-    shop.act("owner", lambda unit: orders.cancel(unit, room.orders[0].id))
+    shop.act("owner", lambda unit: orders.cancel(unit, room.orders[0].id, orders.Cancel()))
     assert ["In basket 1. Put it back in A-1-1."] == out_of_place(client)
     lines = (IncomingLine(reference(room.stays[0])),)
     shop.act("owner", lambda unit: orders.receive(unit, IncomingOrder("C-1", lines=lines)))
@@ -134,13 +134,13 @@ def test_what_was_picked_and_sold_again(shop: Shop, client: FlaskClient) -> None
 def test_what_is_missing_and_nobody_wants(shop: Shop, client: FlaskClient) -> None:
     """It stands in a list of its own, until an order wants it or its card is read."""
     line, stay = one_thing(shop)
-    shop.act("owner", lambda unit: orders.short(unit, line))
+    shop.act("owner", lambda unit: orders.short(unit, line, orders.Short()))
     heading = "1 thing missing that no order wants"
     seen = [heading in client.get("/").text]
     with shop.looking() as unit:
         order = unit.get(Line, line)
     assert order is not None
-    shop.act("owner", lambda unit: orders.cancel(unit, order.order))
+    shop.act("owner", lambda unit: orders.cancel(unit, order.order, orders.Cancel()))
     page = client.get("/").text
     seen.append(heading in page)
     assert f'href="/stays/{stay}"' in page

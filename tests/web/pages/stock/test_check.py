@@ -52,7 +52,7 @@ def test_owned_cards_are_tried(shop: Shop, client: FlaskClient) -> None:
     furnish(shop, 1)
     html = checked(client, scan(), section="D")
     assert "“D0145” names no slot of the room." in html
-    shop.act("owner", lambda unit: stock.add_slots(unit, "D", 14))
+    shop.act("owner", lambda unit: stock.add_slots(unit, "D", stock.AddSlots(count=14)))
     html = checked(client, scan(), section="D")
     assert ("“D0145” names no slot" in html, "1 of 1 cards read" in html) == (False, True)
     assert "Slots of section D without a card so far: D001" in html

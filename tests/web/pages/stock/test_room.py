@@ -49,14 +49,14 @@ def test_fronts_begin_where_bins_do(shop: Shop, client: FlaskClient) -> None:
     """No empty tiers stand above the highest bin: a rack is drawn as high as that, with the bins on their floors."""
     furnish(shop, 25)  # three bins of five on the lowest tier
     assert {"300"} == heights(client)
-    shop.act("owner", lambda unit: stock.add_slots(unit, "D", 30))
+    shop.act("owner", lambda unit: stock.add_slots(unit, "D", stock.AddSlots(count=30)))
     assert {"600"} == heights(client)
 
 
 def test_racks_lead_to_their_aisle(shop: Shop, client: FlaskClient) -> None:
     """A rack of the plan leads to the fronts of its own aisle."""
     furnish(shop, 25)
-    shop.act("owner", lambda unit: stock.place_rack(unit, "D", 3, 0.0))
+    shop.act("owner", lambda unit: stock.place_rack(unit, "D", stock.PlaceRack(aisle=3, start=0.0)))
     plan = drawing(client.get("/room").text, "plan")
     assert {"0", "3"} == set(re.findall(r"aisle=(\d)", plan))
     front = drawing(client.get("/room?aisle=3").text, "front")
@@ -84,7 +84,12 @@ def test_walk_is_compared(shop: Shop, client: FlaskClient) -> None:
     """Sections on racks far from each other walk farther than bins that fill the first rack by their letters."""
     furnish(shop, 25)
     for number, rack in enumerate("ABCD"):
-        shop.act("owner", lambda unit, rack=rack, number=number: stock.place_rack(unit, rack, 0, 10.0 * number))
+        shop.act(
+            "owner",
+            lambda unit, rack=rack, number=number: stock.place_rack(
+                unit, rack, stock.PlaceRack(aisle=0, start=10.0 * number)
+            ),
+        )
     html = client.get("/room").text
     walks = metres(html)
     assert ["Here", "Bins by their letters", "Bins at random"] == list(walks)
@@ -96,9 +101,9 @@ def test_visits_are_what_left(shop: Shop, client: FlaskClient) -> None:
     """Sections count by the things that left them, once enough have; what only moved within the room did not leave."""
     stays = furnish(shop, 66).stays  # one of them shipped
     for stay in stays[1:59:2]:
-        shop.act("owner", lambda unit, id=stay.id: stock.withdraw(unit, id, "Sold at the fair"))
+        shop.act("owner", lambda unit, id=stay.id: stock.withdraw(unit, id, stock.Withdraw(reason="Sold at the fair")))
     assert "in the last 90 days, 30 things." in client.get("/room").text
-    shop.act("owner", lambda unit: stock.move(unit, stays[61].id, "D071"))
+    shop.act("owner", lambda unit: stock.move(unit, stays[61].id, stock.Move(to="D071")))
     assert "in the last 90 days, 30 things." in client.get("/room").text
 
 

@@ -59,14 +59,22 @@ def test_own_past(shop: Shop, client: FlaskClient) -> None:
         shop.clock = lambda: start + timedelta(days=days)
 
     at(0)
-    shop.act("owner", lambda unit: (stock.add_section(unit, "B", "Bells", 5, "green"), stock.add_slots(unit, "B", 5)))
+    shop.act(
+        "owner",
+        lambda unit: (
+            stock.add_section(unit, stock.AddSection(code="B", name="Bells", slots_per_bin=5, colour="green")),
+            stock.add_slots(unit, "B", stock.AddSlots(count=5)),
+        ),
+    )
     stays = []
     for day in (0, 2, 4, 6):
         at(day)
-        stays.append(shop.act("owner", lambda unit: stock.put_away(unit, "Bell", section="B")))
+        stays.append(shop.act("owner", lambda unit: stock.put_away(unit, stock.PutAway(title="Bell", section="B"))))
     for day, stay in zip((10, 12, 24, 26), stays, strict=True):  # stays of 10, 10, 20 and 20 days
         at(day)
-        shop.act("owner", lambda unit, stay=stay: stock.withdraw(unit, stay.id, "Sold at the fair"))
+        shop.act(
+            "owner", lambda unit, stay=stay: stock.withdraw(unit, stay.id, stock.Withdraw(reason="Sold at the fair"))
+        )
     at(28)
     html = client.get("/sections/B").text
     assert ("15 days on average" in html, "1.0 a week over the last 4 weeks" in html) == (True, True)
@@ -136,7 +144,9 @@ NEAR = "/sections/S/near?intake=35&quick=50&quick_stay=10&slow_stay=90"
 def test_near_places(shop: Shop, client: FlaskClient) -> None:
     """The page says what the simulation says, for the bins of the section as they hang."""
     furnish(shop, 4)
-    shop.act("owner", lambda unit: stock.add_slots(unit, "S", 291))  # one bin after the other, up to 30 on a rack
+    shop.act(
+        "owner", lambda unit: stock.add_slots(unit, "S", stock.AddSlots(count=291))
+    )  # one bin after the other, up to 30 on a rack
     html = client.get(NEAR).text
     with shop.looking() as unit:
         walks = walks_to(unit.find(Bin, section="S"), unit.find(Rack))

@@ -68,7 +68,7 @@ def test_another_card_than_the_fetched_one(shop: Shop, client: FlaskClient) -> N
 def test_a_section_that_names_nothing(shop: Shop, client: FlaskClient) -> None:
     """A full or unknown section is refused on the page, which keeps what was typed."""
     furnish(shop, 0)
-    shop.act("owner", lambda unit: [stock.put_away(unit, "Bell", section="D") for _ in range(5)])
+    shop.act("owner", lambda unit: [stock.put_away(unit, stock.PutAway(title="Bell", section="D")) for _ in range(5)])
     answers = [client.post("/put-away", data={"section": code, "title": "Bell"}) for code in ("D", "Q")]
     assert [(409, "Bell"), (422, "Bell")] == [(answer.status_code, field(answer.text, "title")) for answer in answers]
 
@@ -89,7 +89,7 @@ def unchecked(shop: Shop) -> Shop:
     """A room that takes cards without a check: 0421 stands for S003."""
     furnish(shop, 1)
     shop.act("owner", lambda unit: cards.choose_check(unit, "none"))
-    shop.act("owner", lambda unit: cards.adopt(unit, "0421", "S003"))
+    shop.act("owner", lambda unit: cards.adopt(unit, cards.Adopt(text="0421", code="S003")))
     return shop
 
 
@@ -110,7 +110,7 @@ def test_a_card_without_a_check_is_looked_at_twice(unchecked: Shop, client: Flas
 def test_the_second_look_is_no_title(unchecked: Shop, client: FlaskClient) -> None:
     """Where the second scan went into the title it is the second look, and what it is still has to be said."""
     answer = client.post("/put-away", data={"text": "0421", "title": "0421"})
-    expected = (422, "Say what it is: a title is needed.", "0421", "0421", "")
+    expected = (422, "Title is needed.", "0421", "0421", "")
     html = answer.text
     assert expected == (answer.status_code, said(html), *(field(html, name) for name in ("looked", "text", "title")))
 
@@ -136,7 +136,7 @@ def test_a_move_by_a_card_without_a_check(unchecked: Shop, client: FlaskClient) 
     ("fields", "status", "sentence"),
     [
         ({"title": "Saddle"}, 422, "Scan the card in your hand, or choose a section."),
-        ({"code": "D002"}, 422, "Say what it is: a title is needed."),
+        ({"code": "D002"}, 422, "Title is needed."),
         ({"text": "D0010", "title": "x"}, 422, "The check digit is wrong. Read the card again."),
         ({"text": "D0016", "title": "x"}, 409, "In D001 stands: Rear derailleur 1. Take another card."),
     ],
