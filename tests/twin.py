@@ -232,9 +232,10 @@ class Twin:
         self.say(self.pick(Line, n), what)
 
     def say(self, name: str, what: str) -> None:
-        words = {"short": {"note": "gone"}, "hold": {"why": "other colour"}}.get(what, {})
+        said = {"short": orders.Short(note="gone"), "hold": orders.NotThis(why="other colour")}.get(what)
         act = getattr(orders, what)
-        self.call(f"/api/lines/{name}/{what}", words, lambda unit: model.line(unit, act(unit, name, *words.values())))
+        body, more = (said.sent(), (said,)) if said is not None else ({}, ())
+        self.call(f"/api/lines/{name}/{what}", body, lambda unit: model.line(unit, act(unit, name, *more)))
 
     def doubt(self, n: int) -> None:
         """“Not this thing”, said of a line on a round; its card is scanned all the same."""
