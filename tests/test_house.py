@@ -25,6 +25,7 @@ HOUSE = Path(__file__).parents[1]
         pytest.param(("ruff", "format", "--check"), id="format"),
         pytest.param(("mypy",), id="types"),
         pytest.param(("lint-imports",), id="imports"),
+        pytest.param(("djlint", "--lint", "--quiet", "scanflow/web/templates"), id="templates"),
     ],
 )
 def test_a_tool_finds_nothing_amiss(command: tuple[str, ...]) -> None:
@@ -63,6 +64,17 @@ def _path(node: ast.ImportFrom, name: ast.alias) -> str:
     """Where the module stands that this imports, if it is one."""
     home = f"{node.module}.{name.name}".replace(".", "/")
     return home if (HOUSE / home).is_dir() else f"{home}.py"
+
+
+def test_no_line_of_a_template_is_too_long() -> None:
+    """As in the modules, a line ends at 120 characters."""
+    templates = (HOUSE / "scanflow" / "web" / "templates").rglob("*.html")
+    lines = {
+        f"{each.relative_to(HOUSE)}:{number}": len(line)
+        for each in templates
+        for number, line in enumerate(each.read_text(encoding="utf-8").splitlines(), start=1)
+    }
+    assert {} == {where: length for where, length in lines.items() if length > 120}
 
 
 def test_every_package_is_built() -> None:

@@ -268,7 +268,9 @@ def test_the_list_takes_the_texts_that_the_service_takes(live: Live, page: Page,
     if check == "none":
         live.shop.act("owner", lambda unit: unit.set_settings(replace(unit.settings, check=check)))  # type: ignore[arg-type]
         for text, code in aliases.items():
-            live.shop.act("owner", lambda unit, text=text, code=code: cards.adopt(unit, text, code))
+            live.shop.act(
+                "owner", lambda unit, text=text, code=code: cards.adopt(unit, cards.Adopt(text=text, code=code))
+            )
     listed = {code for code, _ in waiting(live.shop, room)}
     texts = [*aliases, "47110815", "BOX17", "box 18", "D999", card_text("D999")]
     for code in (one, two):

@@ -16,6 +16,7 @@ from datetime import UTC, datetime
 from typing import Any
 
 import waitress
+from clients import new_token
 
 from scanflow.domain import verdict
 from scanflow.domain.access import Role
@@ -78,7 +79,7 @@ def serve(url: str, without: str) -> None:
     clock.app = create_app(shop)
     server = waitress.create_server(clock, host="127.0.0.1", port=0, threads=4, ident=None)
     people = {"rehearsal": Role.OWNER, "a second person": Role.HELPER}
-    tokens = (shop.token(name, role) for name, role in people.items())
+    tokens = (new_token(shop, name, role) for name, role in people.items())
     print(os.getpid(), server.effective_port, *tokens, flush=True)
     server.run()
 
