@@ -8,7 +8,7 @@ import io
 import re
 from datetime import UTC, datetime
 
-from rehearsal.service import Json
+from rehearsal.service import Json, one_line
 from rehearsal.stockroom import Stockroom
 from rehearsal.world import Bought, Box, Sale, Thing
 
@@ -82,7 +82,7 @@ class Seller(Stockroom):
             for bought in self.in_file(sale):
                 writer.writerow((sale.number, sale.channel, when, "", bought.reference, bought.title, bought.listing))
         data = text.getvalue().encode()
-        shown = self.calls.upload("/orders/load", "orders.csv", data)[1].decode()
+        shown = one_line(self.calls.upload("/orders/load", "orders.csv", data)[1])
         columns = {f"column-{name}": name for name in HEADER}
         found = re.search(r'name="shown" value="([^"]*)"', shown)
         assert found is not None, "the page does not show what the columns mean"

@@ -13,10 +13,10 @@ import sys
 import threading
 from collections.abc import Callable, Iterable
 from datetime import UTC, datetime
+from functools import partial
 from typing import Any
 
 import waitress
-from clients import new_token
 
 from scanflow.domain import verdict
 from scanflow.domain.access import Role
@@ -24,6 +24,7 @@ from scanflow.domain.things import Station
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.web import create_app
+from scanflow.workflow import access
 from scanflow.workflow.picking import scans
 
 CLOCK = "X-Rehearsal-Time"
@@ -79,7 +80,7 @@ def serve(url: str, without: str) -> None:
     clock.app = create_app(shop)
     server = waitress.create_server(clock, host="127.0.0.1", port=0, threads=4, ident=None)
     people = {"rehearsal": Role.OWNER, "a second person": Role.HELPER}
-    tokens = (new_token(shop, name, role) for name, role in people.items())
+    tokens = (shop.act(name, partial(access.make_token, name=name, role=role)) for name, role in people.items())
     print(os.getpid(), server.effective_port, *tokens, flush=True)
     server.run()
 

@@ -47,6 +47,11 @@ Answered = tuple[int, str, bytes]
 """Status, Location and content."""
 
 
+def one_line(page: bytes) -> str:
+    """Of white space one space counts, as a browser shows it."""
+    return " ".join(page.decode().split())
+
+
 class Calls:
     """`twice`: scans and forms are sent twice, one after the other, or both at once while two people work at a time.
 
@@ -163,7 +168,8 @@ class Calls:
         return json.loads(content)
 
     def page(self, path: str) -> str:
-        return self.send("GET", path)[2].decode()
+        """A page's HTML, each run of white space as one space."""
+        return one_line(self.send("GET", path)[2])
 
     def post(self, path: str, **body: Any) -> tuple[int, Json]:
         """Status and JSON of a call that scripts of pages make."""
