@@ -304,7 +304,7 @@ class SqlUnit:
 
     def next_slip(self) -> int:
         query = self._statements.get("last slip", lambda: select(func.max(tables.orders.c.slip)))
-        return (query.run(self.connection, {}).fetchone()[0] or 0) + 1
+        return max((query.run(self.connection, {}).fetchone()[0] or 0) + 1, self.settings.slips_from)
 
     def card_texts(self) -> list[str]:
         return card_texts(self.connection, self.settings.check)

@@ -52,6 +52,8 @@ class Settings:
     plan; it began at `count_began` (ISO 8601). `by_person`: what goes wrong is counted by who scanned too.
     `hand_overs`: that a parcel leaves is recorded by a scan; without that a closed one is gone after `gone_days`.
     `slip_closes`: a box closes by the scan of its slip, when all is packed. `backups`: where they go, how often.
+    `restored_at`: when the shop was last put back from a backup (ISO 8601, empty for never); `slips_from`: the least
+    number of a slip since then.
     """
 
     auto_close: bool = True
@@ -69,6 +71,8 @@ class Settings:
     gone_days: int = 3
     slip_closes: bool = False
     backups: Backups = field(default_factory=Backups)
+    restored_at: str = ""
+    slips_from: int = 0
 
     @classmethod
     def from_dict(cls, kept: Mapping[str, Any]) -> Settings:

@@ -9,7 +9,7 @@ import sqlite3
 import tempfile
 from collections.abc import Callable, Iterator
 from contextlib import closing, contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -231,12 +231,18 @@ def _check_account(connection: Connection, copy: _Copy) -> None:
         raise damaged(copy.backup.name)
 
 
+FORGOTTEN_SLIPS = 1000
+"""Numbers of slips that are skipped: slips that were printed after the backup are out still, and mean other orders."""
+
+
 def _opened(url: str, backup: Backup, now: datetime) -> Restored:
     """Brought up to date; the ledger tells of it, and the owner can set a password."""
     database = Database(url)
     try:
         with database.writing(now, "scanflow restore") as unit:
             unit.record(events.Restored(from_=backup.name, seq=backup.seq))
+            slips = unit.next_slip() + FORGOTTEN_SLIPS
+            unit.set_settings(replace(unit.settings, restored_at=now.isoformat(), slips_from=slips))
             secret = unit.access.make_setup_link("restored")
             stored = tables.stays.c.state == "stored"
             things = len(unit.connection.execute(select(tables.stays.c.id).where(stored)).all())

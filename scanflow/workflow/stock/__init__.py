@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import asdict, replace
-from datetime import timedelta
+from datetime import datetime, timedelta
 from typing import Annotated, Self
 
 from pydantic import Field, model_validator
@@ -286,11 +286,25 @@ def _next_free(unit: Unit, code: str) -> Slot:
 
 def _begin(unit: Unit, slot: Slot, item: str, out: Out | None = None) -> Stay:
     """The next stay of this slot; its card is taken in hand and attached. `out`: the thing is off its shelf still."""
-    slot = replace(slot.after("take").after("attach"), turns=slot.turns + 1, seen=None, out=out, fetch=None)
+    turn = slot.turns + (FORGOTTEN if _restored_since(unit, slot) else 1)
+    slot = replace(slot.after("take").after("attach"), turns=turn, seen=None, out=out, fetch=None)
     unit.put(slot)
     stay = Stay(unit.new_id(), item, slot.code, slot.turns, unit.at)
     unit.add(stay)
     return stay
+
+
+FORGOTTEN = 20
+"""Turns that a slot skips after a backup was put back: the listings of those that came after it are out still."""
+
+
+def _restored_since(unit: Unit, slot: Slot) -> bool:
+    """Whether a backup was put back after the last stay of this slot that is known began."""
+    if not unit.settings.restored_at:
+        return False
+    last = unit.facts(slot.code)
+    began = last.stay.began if last is not None and last.stay is not None else None
+    return began is None or began <= datetime.fromisoformat(unit.settings.restored_at)
 
 
 class ChangeItem(

@@ -24,9 +24,11 @@ from old_shops import FOLDER, load
 from schema import dropped
 from sqlalchemy import select, text
 
+from labels import slot_code
 from scanflow.domain import events
 from scanflow.domain.access import Role, Visitor
-from scanflow.domain.things import Item, Photo
+from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.things import Item, Line, Order, Photo, Slot, Stay
 from scanflow.shop import Shop
 from scanflow.storage import access, backups, tables
 from scanflow.storage.backups import Backup, BackupError, Keep
@@ -36,7 +38,9 @@ from scanflow.storage.backups.pictures import packed
 from scanflow.storage.backups.restore import restore
 from scanflow.storage.database import Database
 from scanflow.storage.engine import connect, sqlite_url
-from scanflow.workflow import stock
+from scanflow.storage.unit import SqlUnit
+from scanflow.workflow import orders, stock
+from scanflow.workflow.ports import must
 
 NOON = datetime(2026, 3, 2, 12, 0, tzinfo=UTC)
 TITLE = "Rear derailleur with a long cage"
@@ -74,7 +78,9 @@ def rows(url: str) -> dict[str, list[tuple[Any, ...]]]:
 def without_restored(found: dict[str, list[tuple[Any, ...]]]) -> dict[str, list[tuple[Any, ...]]]:
     """What stood before it was restored: the head's name of the shop and settings, and earlier entries."""
     entries = [entry for entry in found["ledger"] if entry[2] != "restored"]
-    return found | {"ledger": entries, "head": [(one, *rest) for one, _, _, *rest in found["head"]]}
+    ((one, _, _, settings, *rest),) = found["head"]
+    kept = {name: each for name, each in json.loads(settings).items() if name not in ("restored_at", "slips_from")}
+    return found | {"ledger": entries, "head": [(one, kept, *rest)]}
 
 
 def take(database: Database, place: Path, at: datetime = NOON, **more: Any) -> Backup:
@@ -140,6 +146,39 @@ def test_a_shop_moves_between_databases_and_is_the_same_row_by_row(
     assert (12, first.seq + 1) == (first.things, second.seq)
     told = [json.loads(entry[4]) for entry in after["ledger"] if entry[2] == "restored"]
     assert [{"from": each.name, "seq": each.seq} for each in (first, second)] == told
+
+
+def test_what_was_given_out_after_the_backup_is_not_given_out_again(
+    shop: Shop, place: Path, tmp_path: Path, new_postgresql: Callable[[], str]
+) -> None:
+    """A listing or a slip of the hours that a restore forgets means no other thing and no other order afterwards."""
+
+    def work(unit: SqlUnit) -> tuple[Stay, Order]:
+        stay = stock.put_away(unit, stock.PutAway(title="Saddle", section="S"))
+        line = IncomingLine(slot_code.reference(stay.code, stay.turn), "Saddle")
+        return stay, orders.receive(unit, IncomingOrder(stay.id, "", lines=(line,)))[0]
+
+    furnish(shop, 4)
+    backups.take(shop.database, place, NOON)
+    forgotten, unknown = shop.act("owner", work)
+    on_sqlite = shop.database.kind == "sqlite"
+    target = (tmp_path / "again", None) if on_sqlite else (None, dropped(new_postgresql()))
+    restore(place, *target)
+    again = Database(sqlite_url(tmp_path / "again") if on_sqlite else str(target[1]))
+    with again.writing(datetime.now(UTC), "owner") as unit:
+        stay, order = work(unit)
+        late = IncomingLine(slot_code.reference(forgotten.code, forgotten.turn), "Saddle")
+        (held,) = unit.find(Line, order=orders.receive(unit, IncomingOrder("late", lines=(late,)))[0].id)
+        orders.cancel(unit, order.id, orders.Cancel())
+        stock.withdraw(unit, stay.id, stock.Withdraw(reason="Cracked"))
+        unit.put(must(unit, Slot, stay.code).after("see in tray"))
+        following = stock.put_away(unit, stock.PutAway(title="Another saddle", code=stay.code))
+    again.close()
+
+    assert (forgotten.code, forgotten.turn + 19) == (stay.code, stay.turn)
+    assert unknown.slip + 1000 == order.slip
+    assert ("unknown_code", None) == (held.holds[0].hold, held.stay)
+    assert stay.turn + 1 == following.turn
 
 
 def test_a_backup_waits_for_no_write_and_holds_none_up(own_database: Database, place: Path) -> None:
