@@ -109,7 +109,7 @@ def _count(shop: Shop, area: str, note: str, photos: Sequence[Photo]) -> tuple[S
 
 def _photos(images: Sequence[str]) -> tuple[list[Photo], list[Image]]:
     """The photos of all images, those of films chosen; and films that can't be played."""
-    from scanflow.vision.camera import Camera, Frame, NoFilm
+    from scanflow.vision.camera.live import Camera, Frame, NoFilm
     from scanflow.vision.camera.sweep import worth_reading
 
     photos, failed = [], []

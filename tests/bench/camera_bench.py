@@ -24,7 +24,7 @@ from read_bench import FORMATS
 
 from labels import slot_code
 from scanflow.cli.watch.watching import Watching
-from scanflow.vision.camera import Camera
+from scanflow.vision.camera.live import Camera
 from scanflow.vision.workers import Readers
 from scanflow.web.watch_page import Watched
 

@@ -50,7 +50,7 @@ def watch(**given: Any) -> None:
     token = _token(given["token_file"])
     from scanflow.cli.watch import watching
     from scanflow.cli.watch.sending import Service
-    from scanflow.vision.camera import Camera
+    from scanflow.vision.camera.live import Camera
 
     source = given["video"] or given["camera"] or 0
     with Camera(source, every=given["fast"]) as camera:

@@ -16,7 +16,7 @@ import click
 from scanflow.cli.serve import listening_at
 from scanflow.cli.watch.sending import NoAnswer, Reply, Service, ask
 from scanflow.vision import ImageError, Picture
-from scanflow.vision.camera import Camera, Frame, NoFilm, Trouble
+from scanflow.vision.camera.live import Camera, Frame, NoFilm, Trouble
 from scanflow.vision.camera.looks import Looks, ours
 from scanflow.vision.workers import Readers
 from scanflow.web.watch_page import Watched, serving

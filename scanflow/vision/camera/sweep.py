@@ -14,7 +14,7 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
-from scanflow.vision.camera import Frame
+from scanflow.vision.camera.live import Frame
 
 Grey = NDArray[np.uint8]
 

@@ -35,7 +35,7 @@ from scanflow.domain.life import CardState
 from scanflow.domain.things import Scan, Slot, Station, Stay
 from scanflow.shop import Shop
 from scanflow.vision import photographs
-from scanflow.vision.camera import Camera, Trouble
+from scanflow.vision.camera.live import Camera, Trouble
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app
 from scanflow.web.watch_page import Watched

@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 from numpy.typing import NDArray
 
-from scanflow.vision.camera import Frame
+from scanflow.vision.camera.live import Frame
 from scanflow.vision.camera.sweep import worth_reading
 
 WIDE, HIGH = 640, 360

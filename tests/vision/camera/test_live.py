@@ -16,7 +16,8 @@ import psutil
 import pytest
 from PIL import Image
 
-from scanflow.vision.camera import Camera, Frame, NoFilm, Trouble, capture
+from scanflow.vision.camera import capture
+from scanflow.vision.camera.live import Camera, Frame, NoFilm, Trouble
 
 BROKEN = str(Path(__file__).with_name("broken_camera.py"))
 GONE = Trouble("Camera 0 has gone. Connect it: it is tried again and again.")
