@@ -82,6 +82,9 @@ LINES = (
     .outerjoin(rounds, rounds.c.id == lines.c.round)
 )
 
+OF_ITEM = tuple(column for column in items.columns if column.name not in ("n", "id"))
+"""All that is told of an item."""
+
 SLOTS = (
     select(
         slots.c.code,
@@ -96,10 +99,7 @@ SLOTS = (
         stays.c.id.label("stay"),
         stays.c.turn,
         stays.c.began,
-        items.c.title,
-        items.c.listing,
-        items.c.notes,
-        items.c.photo,
+        *OF_ITEM,
         SLOT_STATE.label("state"),
     )
     .select_from(slots)

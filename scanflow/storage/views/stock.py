@@ -7,7 +7,7 @@ from typing import Any
 
 from sqlalchemy import Connection, func, select
 
-from scanflow.storage.derived import SLOT_STATE, SLOTS
+from scanflow.storage.derived import OF_ITEM, SLOT_STATE, SLOTS
 from scanflow.storage.tables import items, slots, stays
 from scanflow.storage.views.lists import AnyRow, Rows
 
@@ -49,10 +49,7 @@ def slots_of(connection: Connection, codes: Sequence[str]) -> Rows:
 def stay(connection: Connection, stay_id: str) -> AnyRow | None:
     """A stay with its item and where its slot is."""
     query = (
-        select(
-            *(stays, items.c.title, items.c.listing, items.c.notes, items.c.photo),
-            *(slots.c.bin, slots.c.section, slots.c.card),
-        )
+        select(stays, *OF_ITEM, slots.c.bin, slots.c.section, slots.c.card)
         .join(items, items.c.id == stays.c.item)
         .join(slots, slots.c.code == stays.c.code)
     )

@@ -13,6 +13,7 @@ from scanflow.domain.life import CardState, DoubtKind, Hold, LineState, ParcelSt
 from scanflow.storage.writing.failing import CODES
 from scanflow.workflow.answers import Count, Photo
 from scanflow.workflow.fields import Code, Identity, OneOf
+from scanflow.workflow.stock import WORDS
 
 Instant = Annotated[str, Field(json_schema_extra={"format": "date-time"})]
 Hash = Annotated[str, Field(pattern="^[0-9a-f]{64}$")]
@@ -75,7 +76,11 @@ class SlotPage(TypedDict):
     next: str | None
 
 
-class Stay(TypedDict):
+Words = TypedDict("Words", dict.fromkeys(WORDS, str))
+"""What is told of a thing."""
+
+
+class Placed(TypedDict):
     id: Identity
     item: Identity
     code: Code
@@ -83,9 +88,9 @@ class Stay(TypedDict):
     reference: str
     bin: str
     state: StayState
-    title: str
-    listing: str
-    notes: str
+
+
+class Stay(Placed, Words):
     photo: Photo | None
 
 

@@ -17,7 +17,7 @@ from scanflow.storage.views import where as where_views
 from scanflow.web.api import given
 from scanflow.workflow.picking.rounds import LeftOut
 from scanflow.workflow.ports import must
-from scanflow.workflow.stock import photos
+from scanflow.workflow.stock import WORDS, photos
 
 
 def time(when: datetime | None) -> str | None:
@@ -61,9 +61,7 @@ def stay(unit: SqlUnit, stay: Stay) -> given.Stay:
         "reference": slot_code.reference(stay.code, stay.turn),
         "bin": must(unit, Slot, stay.code).bin,
         "state": stay.state,
-        "title": item.title,
-        "listing": item.listing,
-        "notes": item.notes,
+        **{name: getattr(item, name) for name in WORDS},
         "photo": photos.address(stay, item),
     }
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import asdict, replace
 from datetime import datetime, timedelta
-from typing import Annotated, Self
+from typing import Annotated, Any, Self
 
 from pydantic import Field, model_validator
 from pydantic_core import PydanticCustomError
@@ -181,16 +181,28 @@ def measure_racks(unit: Unit, measured: Measured) -> None:
     unit.record(events.RacksMeasured(**asdict(measured)))
 
 
+class Words(Command):
+    """What is told of a thing, a field of `Item` each: API, forms and pages have them from here.
+
+    A field's `title` is its label. `ChangeItem` has all of them again, none of them needed.
+    """
+
+    title: Title
+    listing: Listing = Field(default="", title="Listing id")
+    notes: Notes = ""
+
+
+WORDS: Mapping[str, Mapping[str, Any]] = Words.model_json_schema()["properties"]
+"""Their names, labels and limits."""
+
+
 class PutAway(
-    Command,
+    Words,
     json_schema_extra={
         "examples": [{"title": "Rear derailleur, long cage", "section": "D"}],
         "oneOf": [{"required": [name]} for name in ("text", "code", "section")],
     },
 ):
-    title: Title
-    listing: Listing = ""
-    notes: Notes = ""
     text: Maybe[CardText] = Field(default=None, description="The text of the card in hand.")
     code: Maybe[Code] = Field(default=None, description="A free slot.")
     section: Maybe[Letters] = Field(default=None, description="The lowest free slot of this section.")
@@ -217,7 +229,7 @@ def put_away(unit: Unit, said: PutAway) -> Stay:
         slot = _next_free(unit, said.section or "")
     for kept in unit.fetched():
         unit.put(replace(kept, fetch=None))
-    item = Item(unit.new_id(), said.title, said.listing, said.notes)
+    item = Item(unit.new_id(), **{name: getattr(said, name) for name in WORDS})
     unit.add(item)
     stay = _begin(unit, must(unit, Slot, slot.code), item.id)
     unit.record(events.PutAway(stay=stay.id, code=stay.code, turn=stay.turn, title=item.title, listing=item.listing))
@@ -311,7 +323,7 @@ class ChangeItem(
     Command, json_schema_extra={"examples": [{"title": "Rear derailleur, short cage"}], "minProperties": 1}
 ):
     title: Maybe[Title] = None
-    listing: Maybe[Listing] = None
+    listing: Maybe[Listing] = Field(default=None, title="Listing id")
     notes: Maybe[Notes] = None
 
     @model_validator(mode="after")

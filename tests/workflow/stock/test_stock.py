@@ -1,6 +1,6 @@
 """Sections and slots; a thing is put away, moved, withdrawn; a card is lost."""
 
-from dataclasses import replace
+from dataclasses import fields, replace
 
 import pytest
 from floor import Floor
@@ -9,7 +9,7 @@ from memory import Memory
 from labels import slot_code
 from scanflow.domain.derive import SlotState, slot_state
 from scanflow.domain.life import CardState, NotAllowed, StayState
-from scanflow.domain.things import Bin, Rack, Slot
+from scanflow.domain.things import Bin, Item, Rack, Slot
 from scanflow.planning.racking import Measured
 from scanflow.workflow import stock
 from scanflow.workflow.ports import Invalid, Missing, Refused
@@ -312,3 +312,9 @@ def test_losing_a_card_needs_a_card_that_was_not_lost():
         stock.lose_card(floor.unit, "D001")
     with pytest.raises(Missing):
         stock.lose_card(floor.unit, "D999")
+
+
+def test_what_is_told_of_a_thing_is_said_once():
+    """Every word of a thing is a field of it, is asked for when it is put away, and can be changed."""
+    assert {field.name for field in fields(Item)} - {"id", "photo"} == set(stock.WORDS)
+    assert set(stock.WORDS) == set(stock.ChangeItem.model_fields)

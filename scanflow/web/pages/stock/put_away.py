@@ -21,8 +21,8 @@ from scanflow.workflow.ports import Invalid, Unit
 from scanflow.workflow.stock import cards, photos
 
 blueprint = Blueprint("put_away", __name__)
-FIELDS = ("text", "looked", "section", "code", "title", "listing", "notes")
-CARRIED = ("section", "title", "listing", "notes")
+FIELDS = ("text", "looked", "section", "code", *stock.WORDS)
+CARRIED = ("section", *stock.WORDS)
 """What goes along to the page that names the card to fetch."""
 
 
@@ -35,7 +35,7 @@ def _form(given: dict[str, str], said: str, status: int) -> ResponseReturnValue:
     unit = room()
     sections = look(room_views.section_list)
     named = stock.fetching(unit, given["section"]) if given["section"] else unit.get(Slot, given["code"])
-    shown = {"given": given, "sections": sections, "named": named, "once_more": ONCE_MORE}
+    shown = {"given": given, "sections": sections, "named": named, "asked": stock.WORDS, "once_more": ONCE_MORE}
     return render("stock/put_away.html", **shown, said=said), status
 
 

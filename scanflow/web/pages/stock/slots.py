@@ -121,7 +121,7 @@ def story(id: str, said: str = "", status: int = 200, looked: str = "") -> Respo
     doubted = doubts.open_doubts(room(), stay.item)
     reference = slot_code.reference(stay.code, stay.turn)
     shown = {"stay": stay, "stays": stays, "lines": lines, "entries": entries, "reference": reference, "said": said}
-    shown |= {"looked": looked, "doubted": doubted}
+    shown |= {"looked": looked, "doubted": doubted, "asked": stock.WORDS}
     return render("stock/stay.html", **shown, where=where_are([stay]), why=request.args.get("why", "")), status
 
 
