@@ -7,6 +7,7 @@ from floor import Floor
 from memory import Memory
 
 from labels import slot_code
+from scanflow.domain import events
 from scanflow.domain.derive import SlotState, slot_state
 from scanflow.domain.life import CardState, NotAllowed, StayState
 from scanflow.domain.things import Bin, Item, Rack, Slot
@@ -315,6 +316,7 @@ def test_losing_a_card_needs_a_card_that_was_not_lost():
 
 
 def test_what_is_told_of_a_thing_is_said_once():
-    """Every word of a thing is a field of it, is asked for when it is put away, and can be changed."""
+    """Every word of a thing is a field of it, is asked for when it is put away, and its change is told."""
     assert {field.name for field in fields(Item)} - {"id", "photo"} == set(stock.WORDS)
     assert set(stock.WORDS) == set(stock.ChangeItem.model_fields)
+    assert set(stock.WORDS) == {field.name for field in fields(events.ItemChanged)} - {"stay", "code"}
