@@ -11,6 +11,7 @@ from pydantic import Field
 from labels.count_sheet import PAPERS
 from scanflow.domain.counts.stocktake import Looked, Stocktake
 from scanflow.domain.things import Section
+from scanflow.exchange import csv_out
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
 from scanflow.vision import photographs
@@ -31,7 +32,7 @@ from scanflow.workflow.ports import Invalid, Missing, Refused, must
 
 blueprint = Blueprint("api_stocktakes", __name__)
 
-CSV, PDF = "text/csv", "application/pdf"
+CSV, PDF = csv_out.TYPE, "application/pdf"
 _FORMATS = {"application/json": "json", CSV: "csv", PDF: "pdf"}
 
 

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import csv
-import io
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from scanflow.domain.counts.findings import Finding, Kind, Standing
 from scanflow.domain.counts.stocktake import Looked, Resolved, Stocktake
 from scanflow.domain.things import Bin
 from scanflow.domain.words import said
+from scanflow.exchange import csv_out
 from scanflow.storage.unit import SqlUnit
 from scanflow.web import count_words
 from scanflow.web.api.counts import given
@@ -126,14 +125,15 @@ def report(shown: Stocktake) -> given.Report:
 
 
 def csv_of(written: given.Report) -> str:
-    """The findings of a report as CSV (RFC 4180), a header first: `COLUMNS`."""
-    out = io.StringIO()
-    rows = csv.writer(out)
-    rows.writerow(COLUMNS)
+    """The findings of a report as CSV, under `COLUMNS`."""
+    return csv_out.text(COLUMNS, _rows(written))
+
+
+def _rows(written: given.Report) -> Iterator[Mapping[str, object]]:
     for each in written["findings"]:
         told = each["resolved"] or {}
         how = told.get("how", "")
-        row = {
+        yield {
             **each,
             "places": " ".join(each["places"]),
             "resolved": how,
@@ -141,13 +141,6 @@ def csv_of(written: given.Report) -> str:
             "amiss": said(_told(each)).amiss,
             "done": count_words.RESOLVED[how] if how else "open",
         }
-        rows.writerow([_inert(row[name]) for name in COLUMNS])
-    return out.getvalue()
-
-
-def _inert(value: object) -> object:
-    """As a spreadsheet shows it: no title or reason is a formula there."""
-    return "" if value is None else f"'{value}" if str(value).startswith(("=", "+", "-", "@", "\t", "\r")) else value
 
 
 def _told(shown: given.Finding) -> Finding:
