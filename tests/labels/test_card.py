@@ -12,7 +12,7 @@ from labels.shape import Area, Bars, Pattern, Rect, Text
 
 AREA = Area(5, 5, 72, 46)
 LOOK = Look("Derailleurs", COLOURS["green"])
-WITH_BARS = [Style.FILED, Style.FACE, Style.TAG]
+WITH_BARS = [style for style in Style if style is not Style.BIN]
 
 
 def draw(code="D014", area=AREA, **changes):

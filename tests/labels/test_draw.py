@@ -19,7 +19,7 @@ from labels.paper import COLOURS, SHEETS, Paper
 from labels.sheet import Duplex
 
 SVG = "{http://www.w3.org/2000/svg}"
-WITH_BARS = [Style.FILED, Style.FACE, Style.TAG]
+WITH_BARS = [style for style in Style if style is not Style.BIN]
 
 
 def pages(codes, *, paper="letter", grid="3x6", colour="green", name="Derailleurs", duplex=None, gutter=0, **changes):

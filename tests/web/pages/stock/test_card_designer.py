@@ -15,6 +15,7 @@ from furnished import furnish
 from PIL import Image
 
 from labels import slot_code
+from labels.card import Style
 from scanflow.shop import Shop
 from scanflow.workflow import stock
 
@@ -150,3 +151,10 @@ def test_room_without_sections(client: FlaskClient) -> None:
     """Without a section the page says what comes first; a section that is none is not found."""
     assert "there is no section yet" in client.get("/cards").text
     assert (404, 404) == (client.get("/cards?section=Q").status_code, client.get("/cards/card.svg").status_code)
+
+
+def test_each_style_can_be_chosen(shop: Shop, client: FlaskClient) -> None:
+    """The page offers every style of card there is, in words."""
+    furnish(shop, 1)
+    offered = re.search(r'<select id="style".*?</select>', client.get("/cards?section=D").text, re.DOTALL)
+    assert {style.value for style in Style} == set(re.findall(r'value="(\w+)"[^>]*>\w', offered[0] if offered else ""))
