@@ -10,7 +10,16 @@ from labels.slot_code import CodeError, parse_reference
 from scanflow.exchange.csv_table import Table
 from scanflow.exchange.dates import DateOrder, guess_order
 
-FIELDS = ("number", "channel", "ordered_at", "ship_by", "reference", "title", "listing")
+LABELS = {
+    "number": "Order number",
+    "channel": "Channel",
+    "ordered_at": "Ordered at",
+    "ship_by": "Ship by",
+    "reference": "Reference",
+    "title": "Title",
+    "listing": "Listing id",
+}
+FIELDS = tuple(LABELS)
 REQUIRED = ("number", "reference")
 DATES = ("ordered_at", "ship_by")
 

@@ -77,7 +77,7 @@ def load() -> ResponseReturnValue:
     shown["begun"] = begun
     status = 422 if said else 200
     return render(
-        "orders/file_check.html", **shown, fields=mapping.FIELDS, sample=SAMPLE, shown=SHOWN, said=said
+        "orders/file_check.html", **shown, fields=mapping.LABELS, sample=SAMPLE, shown=SHOWN, said=said
     ), status
 
 
