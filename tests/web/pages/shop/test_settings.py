@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 from clients import SQLITE_ONLY, client_of
 from flask import Flask
@@ -12,6 +14,7 @@ from scanflow.domain.access import Role
 from scanflow.domain.things import Rack, Section, Slot
 from scanflow.shop import Shop
 from scanflow.workflow.ports import Settings
+from scanflow.workflow.settings import ChangeSettings
 
 pytestmark = SQLITE_ONLY
 SECTION = {"code": "lp", "section": "Levers", "slots_per_bin": "4", "count": "9", "digits": "2", "colour": "violet"}
@@ -86,3 +89,10 @@ def test_only_the_owner_changes_settings(app: Flask, shop: Shop) -> None:
     assert (403, 403) == (helper.get("/settings").status_code, helper.post("/settings", data=fields).status_code)
     assert 403 == helper.post("/settings/sections", data=SECTION).status_code
     assert 403 == program.get("/").status_code
+
+
+def test_each_setting_that_is_asked_for_is_kept(client: FlaskClient) -> None:
+    """The form asks for each setting of its command, and for nothing that the command would pass over."""
+    form = client.get("/settings").text.partition('id="shop"')[2].partition("</form>")[0]
+    asked = set(re.findall(r'<(?:input|select|textarea)[^>]* name="(\w+)"', form)) - {"csrf", "key"}
+    assert set(ChangeSettings.model_fields) == asked
