@@ -236,9 +236,9 @@ def _code(fault: ErrorDetails) -> str:
 
 
 def _sentence(kind: type[BaseModel], code: str, fault: ErrorDetails) -> str:
-    words = WORDS.get(fault["type"]) or WORDS.get(code)
-    if words is None:
+    if fault["type"] not in CODES:  # a command's own, in its own words
         return fault["msg"]
+    words = WORDS.get(fault["type"]) or WORDS[code]
     names = [str(part) for part in fault["loc"] if isinstance(part, str)]
     field = _field(kind, names[0]) if len(names) == 1 else None
     form = f" {field.description}" if field is not None and field.description else ""

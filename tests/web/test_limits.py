@@ -28,6 +28,7 @@ NAMED = {"name": "section"}
         ("stays", "put-away", {"title": "Lamp"}, {"text": "D" * 201}, "too_long"),
         ("stays", "put-away", {"title": "Lamp"}, {}, "exactly_one"),
         ("stays/{stay}", "stays/{stay}/edit", {"title": "Lamp"}, {"listing": "x" * 201}, "too_long"),
+        ("stays/{stay}", "stays/{stay}/edit", {}, {}, "too_few"),
         ("stays/{stay}/withdraw", "stays/{stay}/withdraw", {}, {"reason": "x" * 501}, "too_long"),
         ("stays/{stay}/withdraw", "stays/{stay}/withdraw", {}, {"reason": ""}, "required"),
         ("sections", "settings/sections", SECTION, {"name": "x" * 101}, "too_long"),
