@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from enum import StrEnum
+from typing import Protocol
 
 from scanflow.domain.life import CardState, LineState
-from scanflow.domain.things import Line, Slot, Stay
+from scanflow.domain.things import Held, Slot, Stay
 
 
 class SlotState(StrEnum):
@@ -33,6 +34,19 @@ class OrderState(StrEnum):
     RETURNED = "returned"
 
 
+class Standing(Protocol):
+    """Where a line stands, be it a thing of the room or a row of a list."""
+
+    @property
+    def state(self) -> LineState: ...
+
+    @property
+    def holds(self) -> tuple[Held, ...]: ...
+
+    @property
+    def round(self) -> str | None: ...
+
+
 def slot_state(slot: Slot, stay: Stay | None) -> SlotState:
     """Taken while a stay is open; else due until its card is seen, retired while its card is lost, or free."""
     if stay is not None and stay.open:
@@ -42,22 +56,22 @@ def slot_state(slot: Slot, stay: Stay | None) -> SlotState:
     return SlotState.FREE if slot.card is CardState.TRAY else SlotState.DUE
 
 
-def stands_still(line: Line) -> bool:
+def stands_still(line: Standing) -> bool:
     """Whether a line is held. A cancelled one keeps its holds for when it is wanted after all, and asks for nobody."""
     return bool(line.holds) and line.state not in ENDED
 
 
-def to_fetch(line: Line) -> bool:
+def to_fetch(line: Standing) -> bool:
     """Whether a walk through the room is wanted for a line: it waits, and nothing holds it."""
     return line.state is LineState.WAITING and not stands_still(line)
 
 
-def to_walk(line: Line, round_id: str) -> bool:
+def to_walk(line: Standing, round_id: str) -> bool:
     """Whether the stop of a line still wants walking to on this round."""
     return to_fetch(line) and line.round == round_id
 
 
-def order_state(lines: Iterable[Line]) -> OrderState:
+def order_state(lines: Iterable[Standing]) -> OrderState:
     """The order stands where its least advanced line stands: the first of the list that fits."""
     lines = tuple(lines)
     states = {line.state for line in lines}

@@ -5,7 +5,7 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Iterable, Mapping
-from typing import Any
+from typing import Any, TypedDict
 
 FIRST = ""
 """What stands for the hash before the first entry."""
@@ -25,8 +25,19 @@ def entry_hash(previous: str, entry: Mapping[str, Any]) -> str:
     return hashlib.sha256((previous + canonical(body)).encode()).hexdigest()
 
 
-def entry_of(row: Any) -> dict[str, Any]:
-    """An entry as it is hashed and shown, of a row of the ledger."""
+class Entry(TypedDict):
+    """An entry as it is hashed and shown."""
+
+    seq: int
+    at: str
+    kind: str
+    actor: str
+    data: dict[str, Any]
+    hash: str
+
+
+def entry_of(row: Any) -> Entry:
+    """The entry of a row of the ledger."""
     return {
         "seq": row.seq,
         "at": row.at,

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from scanflow.domain.access import Role
 from scanflow.domain.counts.stocktake import Resolved
-from scanflow.storage.unit import SqlUnit
 from scanflow.web.door.visitors import need, visitor
+from scanflow.workflow.ports import Unit
 
 MANAGERS = (Role.OWNER, Role.PROGRAM)
 MANAGED = ("withdraw", "reprint")
@@ -31,7 +31,7 @@ def admit(how: str) -> None:
         need(*MANAGERS)
 
 
-def admit_undo(unit: SqlUnit, count_id: str, finding: str) -> None:
+def admit_undo(unit: Unit, count_id: str, finding: str) -> None:
     """`Problem` 403 unless the visitor may take back what was done about a finding."""
     done = unit.get(Resolved, f"{count_id}.{finding}")
     if done is not None and not may_undo(done.how):

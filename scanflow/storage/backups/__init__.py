@@ -26,7 +26,7 @@ from scanflow.storage.backups.place import Backup, BackupError, Folder, Store, d
 from scanflow.storage.backups.rows import State, check_rows, pictures_in
 from scanflow.storage.database import Database
 
-__all__ = ("Backup", "BackupError", "Keep", "check", "listed", "new_key", "pack", "take", "thin")
+__all__ = ("Backup", "BackupError", "Keep", "check", "listed", "new_key", "pack", "recipient_of", "take", "thin")
 
 Progress = Callable[[int, int], None]
 """Is told how many pictures are done, and of how many."""

@@ -20,7 +20,7 @@ from sqlalchemy.exc import DBAPIError
 from scanflow.domain import events
 from scanflow.domain.things import Photo
 from scanflow.storage import tables
-from scanflow.storage.ledger import FIRST, entry_of, first_break
+from scanflow.storage.ledger import FIRST, Entry, entry_of, first_break
 from scanflow.storage.rows import COLUMNS, FIELDS, KINDS, thing
 from scanflow.storage.trust.note import Finding, Note
 from scanflow.storage.trust.replay import NOW, REPLAYED, digest, row_now
@@ -221,7 +221,7 @@ class _Checker:
             self.seq, self.hash = entries[-1]["seq"], entries[-1]["hash"]
         return bool(entries)
 
-    def _chain(self, entries: list[dict[str, Any]]) -> None:
+    def _chain(self, entries: list[Entry]) -> None:
         previous, first, rest = self.hash, self.seq + 1, entries
         while (broken := first_break(rest, previous, first)) is not None:
             place = min(broken - first, len(rest) - 1)

@@ -8,12 +8,12 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
-from typing import Any
+from typing import Any, Protocol, cast
 
 from sqlalchemy import Connection, Row, Select, and_, exists, func, literal_column, or_, select, tuple_
 
 from labels import slot_code
-from scanflow.domain.derive import OrderState, SlotState
+from scanflow.domain.derive import OrderState, SlotState, Standing
 from scanflow.domain.life import CardState, LineState
 from scanflow.storage.derived import HELD
 from scanflow.storage.tables import (
@@ -34,6 +34,18 @@ from scanflow.storage.tables import (
 AnyRow = Row[*tuple[Any, ...]]
 Rows = Sequence[AnyRow]
 
+
+class LineRow(Standing, Protocol):
+    """A row of a line: it tells where the line stands, and what else its query asks for."""
+
+    def __getattr__(self, name: str) -> Any: ...
+
+
+def line_rows(connection: Connection, query: Select[Any]) -> Sequence[LineRow]:
+    """What a query of lines finds."""
+    return cast(Sequence[LineRow], connection.execute(query).all())
+
+
 _CARDS: dict[SlotState, tuple[CardState, ...]] = {
     SlotState.FREE: (CardState.TRAY,),
     SlotState.TAKEN: (CardState.ON_ITEM, CardState.LOST),
@@ -53,7 +65,7 @@ def section_page(connection: Connection, after: int, limit: int) -> Rows:
     return connection.execute(query).all()
 
 
-def slot_counts(connection: Connection, codes: Iterable[str]) -> dict[str, dict[str, int]]:
+def slot_counts(connection: Connection, codes: Iterable[str]) -> dict[str, dict[SlotState, int]]:
     """Slots of each of these sections by state."""
     counts = {code: dict.fromkeys(SlotState, 0) for code in codes}
     by_card = (
@@ -74,7 +86,7 @@ def slot_counts(connection: Connection, codes: Iterable[str]) -> dict[str, dict[
     for section, count in connection.execute(lost_on_item):
         counts[section][SlotState.RETIRED] -= count
         counts[section][SlotState.TAKEN] += count
-    return {section: {state.value: count for state, count in states.items()} for section, states in counts.items()}
+    return counts
 
 
 def slot_page(
@@ -155,10 +167,10 @@ _LINES = (
 )
 
 
-def order_lines(connection: Connection, order_ids: Sequence[str]) -> dict[str, list[AnyRow]]:
+def order_lines(connection: Connection, order_ids: Sequence[str]) -> dict[str, list[LineRow]]:
     """The lines of these orders by order, each with its stay's `code`, `item_title` and `photo`, None while unbound."""
-    found: dict[str, list[AnyRow]] = defaultdict(list)
-    for row in connection.execute(_LINES.where(lines.c.order.in_(order_ids)).order_by(lines.c.n)):
+    found: dict[str, list[LineRow]] = defaultdict(list)
+    for row in line_rows(connection, _LINES.where(lines.c.order.in_(order_ids)).order_by(lines.c.n)):
         found[row.order].append(row)
     return found
 
@@ -168,10 +180,10 @@ def line(connection: Connection, line_id: str) -> AnyRow:
     return connection.execute(_LINES.where(lines.c.id == line_id)).one()
 
 
-def round_stops(connection: Connection, round_id: str) -> Rows:
+def round_stops(connection: Connection, round_id: str) -> Sequence[LineRow]:
     """The stops of a round in the order to walk, each with its line as in `order_lines`."""
     query = _LINES.add_columns(stops.c.bin).join(stops, stops.c.line == lines.c.id)
-    return connection.execute(query.where(stops.c.round == round_id).order_by(stops.c.position)).all()
+    return line_rows(connection, query.where(stops.c.round == round_id).order_by(stops.c.position))
 
 
 def photo(connection: Connection, stay_id: str, *, small: bool = False) -> AnyRow | None:

@@ -10,7 +10,7 @@ from sqlalchemy import Connection, func, or_, select
 from scanflow.domain.life import LineState
 from scanflow.storage.derived import BY_URGENCY, HELD, LINES, ORDER_STATE
 from scanflow.storage.tables import lines, orders
-from scanflow.storage.views.lists import AnyRow, Rows
+from scanflow.storage.views.lists import AnyRow, LineRow, Rows, line_rows
 
 
 def held() -> Any:
@@ -60,10 +60,9 @@ def order_state(connection: Connection, order_id: str) -> str:
     return state
 
 
-def order_lines(connection: Connection, *order_ids: str) -> Rows:
+def order_lines(connection: Connection, *order_ids: str) -> Sequence[LineRow]:
     """The lines of some orders, in the order in which they came."""
-    query = LINES.where(lines.c.order.in_(order_ids)).order_by(orders.c.n, lines.c.position)
-    return connection.execute(query).all()
+    return line_rows(connection, LINES.where(lines.c.order.in_(order_ids)).order_by(orders.c.n, lines.c.position))
 
 
 def line(connection: Connection, line_id: str) -> AnyRow | None:

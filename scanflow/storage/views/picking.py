@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from sqlalchemy import Connection, case, func, select
 
 from scanflow.domain.life import RoundState
 from scanflow.storage.derived import LINES, TO_WALK
 from scanflow.storage.tables import lines, rounds, stops
-from scanflow.storage.views.lists import AnyRow, Rows
+from scanflow.storage.views.lists import AnyRow, LineRow, Rows, line_rows
 
 
 def open_rounds(connection: Connection) -> Rows:
@@ -29,14 +31,14 @@ def round_(connection: Connection, round_id: str) -> AnyRow | None:
     return connection.execute(select(rounds).where(rounds.c.id == round_id)).one_or_none()
 
 
-def round_stops(connection: Connection, round_id: str) -> Rows:
+def round_stops(connection: Connection, round_id: str) -> Sequence[LineRow]:
     """The stops of a round in the order to walk, each with its line as it stands now.
 
     `here` is the stop's bin, `stop` its own number.
     """
     own = (stops.c.position, stops.c.bin.label("here"), stops.c.n.label("stop"))
     query = LINES.add_columns(*own).join(stops, stops.c.line == lines.c.id)
-    return connection.execute(query.where(stops.c.round == round_id).order_by(stops.c.position)).all()
+    return line_rows(connection, query.where(stops.c.round == round_id).order_by(stops.c.position))
 
 
 def round_of_stop(connection: Connection, number: int) -> str | None:

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from functools import wraps
 from typing import Any
 
-from flask import Blueprint, Response, current_app, request
+from flask import Blueprint, Response, jsonify, request
 
 from scanflow.domain.access import Role
 from scanflow.storage.unit import SqlUnit
@@ -170,7 +170,7 @@ def look(work: Callable[[SqlUnit], Any]) -> Response:
 
 
 def answer(body: Any, status: int = 200) -> Response:
-    response = current_app.json.response(body)
+    response = jsonify(body)
     response.status_code = status
     return response
 

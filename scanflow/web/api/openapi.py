@@ -137,7 +137,8 @@ def _parameters(each: Call) -> Any:
 
 def _properties(kind: type[Command]) -> dict[str, Any]:
     schema = schemas()[0][kind]
-    return (schemas()[1][kind.__name__] if "$ref" in schema else schema)["properties"]
+    properties: dict[str, Any] = (schemas()[1][kind.__name__] if "$ref" in schema else schema)["properties"]
+    return properties
 
 
 def _fits_nothing(kind: type[Command]) -> bool:

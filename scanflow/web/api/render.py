@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import datetime
-from typing import Any
+from typing import Any, overload
 
 from labels import slot_code
-from scanflow.domain.derive import order_state
+from scanflow.domain.derive import SlotState, order_state
 from scanflow.domain.orders.loaded import RefusedRow
 from scanflow.domain.things import Doubt, Item, Line, Order, Parcel, Round, Section, Slot, Stay
 from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
@@ -20,6 +20,10 @@ from scanflow.workflow.ports import must
 from scanflow.workflow.stock import WORDS, photos
 
 
+@overload
+def time(when: datetime) -> str: ...
+@overload
+def time(when: datetime | None) -> str | None: ...
 def time(when: datetime | None) -> str | None:
     return None if when is None else when.isoformat()
 
@@ -34,10 +38,19 @@ def sections(unit: SqlUnit, shown: Sequence[Section | Any]) -> list[given.Sectio
             "slots_per_bin": each.slots_per_bin,
             "colour": each.colour,
             "digits": each.digits,
-            "slots": counts[each.code],
+            "slots": _slots(counts[each.code]),
         }
         for each in shown
     ]
+
+
+def _slots(counted: Mapping[SlotState, int]) -> given.Slots:
+    return {
+        "free": counted[SlotState.FREE],
+        "taken": counted[SlotState.TAKEN],
+        "due": counted[SlotState.DUE],
+        "retired": counted[SlotState.RETIRED],
+    }
 
 
 def slot(row: Any) -> given.Slot:
@@ -143,6 +156,8 @@ def doubt(shown: Doubt) -> given.Doubt:
 
 
 def settled(shown: Doubt) -> given.SettledDoubt:
+    assert shown.how is not None
+    assert shown.ended is not None
     return {**doubt(shown), "how": shown.how, "ended": time(shown.ended)}
 
 

@@ -96,10 +96,10 @@ def write_in_parts(work: Callable[[Unit], T | None]) -> T:
         reply = onces.act_once(shop(), visitor().name, once, first)
     except Invalid as error:
         raise Invalid("", error.code, REUSED) if error.code == "key_reused" else error from error
-    if reply.replayed:
-        raise _Again(once)
-    if once is not None:  # later writes of the same request have no key left
-        g.once, g.done = None, once
+    if once is not None:
+        if reply.replayed:
+            raise _Again(once)
+        g.once, g.done = None, once  # later writes of the same request have no key left
     return made[0]
 
 
@@ -130,6 +130,13 @@ def _hash(file: Any) -> str:
     found = hashlib.file_digest(file.stream, "sha256").hexdigest()
     file.stream.seek(0)
     return found
+
+
+def _answer(again: _Again) -> AnyResponse:
+    reply = _reply(again.once)
+    if reply is None:
+        raise Problem(409, "already_done", UNKNOWN)
+    return reply
 
 
 def _reply(once: Once) -> AnyResponse | None:
@@ -172,4 +179,4 @@ def _reply_of(response: Response) -> Reply:
 def register(app: Flask) -> None:
     app.after_request(_keep)
     app.add_template_global(new_key, "form_key")
-    app.register_error_handler(_Again, lambda again: _reply(again.once))
+    app.register_error_handler(_Again, _answer)

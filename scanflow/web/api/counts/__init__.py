@@ -133,7 +133,8 @@ def photo(stocktake: str, key: str, query: PhotoQuery) -> Response:
     response.set_etag(f"{row.hash}-{query.size}")
     response.cache_control.private = True
     response.cache_control.no_cache = True
-    return response.make_conditional(request)
+    response.make_conditional(request)
+    return response
 
 
 @call(

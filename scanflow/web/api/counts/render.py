@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from typing import cast
 
 from scanflow.domain.counts.findings import Finding, Kind, Standing
 from scanflow.domain.counts.stocktake import Looked, Resolved, Stocktake
@@ -23,6 +24,8 @@ COLUMNS = (
     *("reason", "who", "at", "amiss", "done"),
 )
 """`resolved` is how it was, `reason`, `who` and `at` tell of that; `amiss` and `done` are in words."""
+
+UNRESOLVED = given.Resolved(how="", reason="", who="", at="")
 
 
 def count(unit: SqlUnit, shown: Stocktake) -> given.Stocktake:
@@ -116,12 +119,8 @@ def report(shown: Stocktake) -> given.Report:
     written = stocktake_report.written(shown)
     resolved, titles = written.pop("resolved"), written.pop("titles")
     found = [Finding.from_dict(each) for each in written["findings"]]
-    return {
-        **written,
-        "findings": [
-            _finding(each, titles.get(each.id), resolved.get(each.id), tuple(ACTS[each.kind])) for each in found
-        ],
-    }
+    shown_found = [_finding(each, titles.get(each.id), resolved.get(each.id), tuple(ACTS[each.kind])) for each in found]
+    return cast(given.Report, written | {"findings": shown_found})  # the rest is JSON as it was kept
 
 
 def csv_of(written: given.Report) -> str:
@@ -131,13 +130,15 @@ def csv_of(written: given.Report) -> str:
 
 def _rows(written: given.Report) -> Iterator[Mapping[str, object]]:
     for each in written["findings"]:
-        told = each["resolved"] or {}
-        how = told.get("how", "")
+        told = each["resolved"] or UNRESOLVED
+        how = told["how"]
         yield {
             **each,
             "places": " ".join(each["places"]),
             "resolved": how,
-            **{name: told.get(name, "") for name in ("reason", "who", "at")},
+            "reason": told["reason"],
+            "who": told["who"],
+            "at": told["at"],
             "amiss": said(_told(each)).amiss,
             "done": count_words.RESOLVED[how] if how else "open",
         }
@@ -147,7 +148,7 @@ def _told(shown: given.Finding) -> Finding:
     """A finding from what is shown of it, as far as its words need it."""
     return Finding(
         Kind(shown["kind"]),
-        shown["code"] or shown["text"] or shown["bin"],
+        shown["id"].removeprefix(f"{shown['kind']}-"),
         shown["bin"],
         tuple(shown["places"]),
         read=shown["read"],

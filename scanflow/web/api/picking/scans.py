@@ -50,9 +50,9 @@ def _of_image(said: ScanImage) -> Answer:
         before = scans.earlier(unit, said.key, body)
     if before is not None:
         return before
-    seen = _seen(shop().readers.read, said.image).decoded
-    agreed = tuple(one.text for one in seen if one.engines > 1)
-    reading = Reading(said, tuple(one.text for one in seen), body, image=True, agreed=agreed)
+    read = [(one.text, one.engines) for one in _seen(shop().readers.read, said.image).decoded if one.text is not None]
+    agreed = tuple(text for text, engines in read if engines > 1)
+    reading = Reading(said, tuple(text for text, _ in read), body, image=True, agreed=agreed)
     return shop().act(visitor().name, lambda unit: scans.scan(unit, reading))
 
 

@@ -81,7 +81,8 @@ def show_photo(stay: str, query: PhotoQuery) -> Response:
     response.set_etag(f"{row.hash}-{query.size}")
     expected = query.hash == row.hash
     response.headers["Cache-Control"] = f"private, {'max-age=31536000, immutable' if expected else 'no-cache'}"
-    return response.make_conditional(request)
+    response.make_conditional(request)
+    return response
 
 
 @call(

@@ -5,8 +5,9 @@ from __future__ import annotations
 from datetime import timedelta
 from urllib.parse import urlsplit
 
-from flask import Blueprint, Response, current_app, redirect, render_template, request, url_for
+from flask import Blueprint, current_app, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
+from werkzeug.wrappers import Response
 
 from scanflow.domain.access import LinkSpent
 from scanflow.domain.access.names import SINGLE

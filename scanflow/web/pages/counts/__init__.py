@@ -6,6 +6,7 @@ import hashlib
 from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass
 from io import BytesIO
+from typing import Any
 
 from flask import Blueprint, Response, redirect, request, url_for
 from flask.typing import ResponseReturnValue
@@ -278,7 +279,8 @@ def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     following = _following(spots, place)
     stays = closer or {"again", "hand"} & request.args.keys()
     seen = bool(spot and spot.known.looked and not stays)
-    wanted = {"place": place or None, "round": walk.id if walk else None, "closer": closer.key if closer else None}
+    wanted: dict[str, Any] = {"place": place or None, "round": walk.id if walk else None}
+    wanted["closer"] = closer.key if closer else None
     wanted |= {each: request.args.get(each) for each in ("of", "again", "look", "hand", "end")}
     here = url_for("count_page.show", id=id, **wanted)
     return render(

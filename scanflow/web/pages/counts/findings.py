@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime
 from itertools import groupby
+from typing import Any
 from urllib.parse import quote
 
 from flask import Blueprint, redirect, request, url_for
@@ -191,8 +192,8 @@ def resolve(id: str) -> ResponseReturnValue:
     form = request.form
     finding, how = form.get("finding", ""), form.get("how", "")
     count_rights.admit(how)
-    more = {"to": form.get("to", "").upper(), "sure": "yes" if form.get("sure") == "on" else ""}
-    said, status = act(lambda unit: resolving.resolve(unit, id, finding, sent(resolving.Resolve, **more)))
+    to, sure = form.get("to", "").upper(), "yes" if form.get("sure") == "on" else ""
+    said, status = act(lambda unit: resolving.resolve(unit, id, finding, sent(resolving.Resolve, to=to, sure=sure)))
     if said:
         return show(id, "", status, Refusal(finding, how, said, form))
     return _on(id, form.get("at", -1, type=int))
@@ -221,4 +222,5 @@ def _on(id: str, to: int | str) -> ResponseReturnValue:
 
 def _address(id: str, skip: int = 0, anchor: str | None = None) -> str:
     """Of a page of a count's findings, at this one."""
-    return url_for("count_findings.show", id=id, _anchor=anchor, **({"from": skip} if skip else {}))
+    asked: dict[str, Any] = {"from": skip} if skip else {}
+    return url_for("count_findings.show", id=id, _anchor=anchor, **asked)

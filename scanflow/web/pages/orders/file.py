@@ -84,7 +84,8 @@ def load() -> ResponseReturnValue:
 def _file() -> bytes:
     upload = request.files.get("file")
     if upload is not None and upload.filename:
-        return upload.read(csv_table.MAX_BYTES + 1)
+        data: bytes = upload.read(csv_table.MAX_BYTES + 1)
+        return data
     return _unpack(request.form.get("carried", ""))
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -14,7 +14,7 @@ from scanflow.domain.life import Hold, LineState
 from scanflow.domain.things import Station
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
-from scanflow.storage.views.lists import Rows
+from scanflow.storage.views.lists import LineRow, Rows
 from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.picking.last_scan import last_scan
@@ -38,7 +38,7 @@ class Table:
     parcel: Any | None
     aside: Rows
     numbers: dict[str, Any]
-    lines: Rows
+    lines: Sequence[LineRow]
     ready: Rows
     to_pack: int
 
@@ -54,7 +54,7 @@ class Table:
     @property
     def held(self) -> list[Any]:
         """What is packed and keeps the parcel from closing."""
-        return [line for line in self.packed if stands_still(line)]  # type: ignore[arg-type]
+        return [line for line in self.packed if stands_still(line)]
 
     @property
     def to_take_out(self) -> list[Any]:

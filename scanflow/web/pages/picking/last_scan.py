@@ -60,7 +60,7 @@ def last_scan(station: Station, spot: str) -> LastScan | None:
 
 def _shut(unit: Unit, answer: Answer) -> bool:
     """Whether a scan closed a parcel that can be opened again."""
-    if answer["parcel_state"] != ParcelState.CLOSED:
+    if answer["parcel"] is None or answer["parcel_state"] != ParcelState.CLOSED:
         return False
     parcel = unit.get(Parcel, answer["parcel"])
     return parcel is not None and parcels.can_reopen(unit, parcel)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
+from functools import partial
 from io import BytesIO
 from typing import Any
 from zoneinfo import ZoneInfo
@@ -22,6 +23,7 @@ from scanflow.storage.views import lists
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import room as room_views
+from scanflow.storage.views.lists import LineRow
 from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.forms import KEY, write
@@ -32,7 +34,7 @@ from scanflow.web.pages.shown import act, asked, count, render, when
 from scanflow.web.problem import Problem
 from scanflow.workflow import orders
 from scanflow.workflow.picking import paper
-from scanflow.workflow.ports import Invalid, Missing, must
+from scanflow.workflow.ports import Invalid, Missing, Unit, must
 
 blueprint = Blueprint("paper_page", __name__)
 SHOWN = 100
@@ -131,7 +133,7 @@ def _slip(order: Any, things: list[Thing], basket: int | None) -> slip.Slip:
     return slip.Slip(order.number, order.slip, under, things)
 
 
-def _things(rows: Sequence[Any]) -> list[Thing]:
+def _things(rows: Sequence[LineRow]) -> list[Thing]:
     papers = look(room_views.papers)
     pictures = look(lists.thumbs, [row.photo for row in rows if row.photo])
     return [
@@ -147,7 +149,7 @@ def _things(rows: Sequence[Any]) -> list[Thing]:
     ]
 
 
-def _stop(row: Any, spot: Spot, thing: Thing, round_id: str) -> walk.Stop:
+def _stop(row: LineRow, spot: Spot, thing: Thing, round_id: str) -> walk.Stop:
     done = "" if to_walk(row, round_id) else DONE.get(row.state, "held, leave it")
     thing = replace(thing, bin=spot.bin)
     return walk.Stop(row.position, row.stop, str(row.basket or ""), row.number, thing, done, spot.words)
@@ -185,14 +187,16 @@ def enter(id: str) -> ResponseReturnValue:
         if written:
             told.append(_picked(id, stop, written, form, at))
         elif missing:
-            said, _ = act(
-                lambda unit, line=stop.id: orders.short(unit, line, orders.Short(note="Missing, said the paper"))
-            )
+            said, _ = act(partial(_missing, line=stop.id))
             told.append((stop.code or stop.reference, "refused" if said else "missing", said or "Noted as missing."))
     return _entry(id, told, 200)
 
 
-def _picked(round_id: str, stop: Any, written: str, form: str, at: str) -> tuple[str, str, str]:
+def _missing(unit: Unit, line: str) -> None:
+    orders.short(unit, line, orders.Short(note="Missing, said the paper"))
+
+
+def _picked(round_id: str, stop: LineRow, written: str, form: str, at: str) -> tuple[str, str, str]:
     try:
         answer = write(lambda unit: paper.enter(unit, round_id, stop.id, written, form, at))
     except (Invalid, Missing) as error:
@@ -203,7 +207,7 @@ def _picked(round_id: str, stop: Any, written: str, form: str, at: str) -> tuple
     return stop.code, answer["verdict"], advice
 
 
-def _another_digit(stop: Any) -> str:
+def _another_digit(stop: LineRow) -> str:
     """A card without a check digit proves nothing on paper: it is scanned in its basket."""
     with shop().looking() as unit:
         check = unit.settings.check

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -16,7 +17,7 @@ from scanflow.domain.things import Round, Station
 from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
 from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import room as room_views
-from scanflow.storage.views.lists import Rows
+from scanflow.storage.views.lists import LineRow
 from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.picking.last_scan import last_scan
@@ -70,17 +71,29 @@ def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     left = [stop for stop in stops if _left(stop, id)]
     wanted = asked("stop")
     stop = next((each for each in waiting if each.position >= wanted), waiting[0] if waiting else None)
-    shown = {"round": walk, "stops": stops, "stop": stop, "waiting": waiting, "left": left}
-    shown["done"] = len(stops) - len(waiting) - len(left)
-    shown["spots"] = spots = spots_of(stops, id)
-    shown["photograph"] = look_at(spots[stop.position].bin) if stop else None
+    spots = spots_of(stops, id)
     texts = cards.texts_of(room(), [each.code for each in stops])
-    shown["listed"] = [_listed(each, spots[each.position], id, texts[each.code]) for each in stops]
     turned = "from" in request.args
     skip = offset() if turned else (stop.position - 1) // PAGE * PAGE if stop else 0
-    shown |= {"rows": stops[skip : skip + PAGE], "skip": skip, "size": PAGE, "turned": turned}
-    here = url_for("round_page.show", id=id, stop=wanted or None, **({"from": skip} if turned else {}))
-    return render("picking/round.html", **shown, here=here, last=last_scan(Station.BIN, id), said=said), status
+    address: dict[str, Any] = {"id": id, "stop": wanted or None} | ({"from": skip} if turned else {})
+    shown = {
+        "round": walk,
+        "stops": stops,
+        "stop": stop,
+        "waiting": waiting,
+        "left": left,
+        "done": len(stops) - len(waiting) - len(left),
+        "spots": spots,
+        "photograph": look_at(spots[stop.position].bin) if stop else None,
+        "listed": [_listed(each, spots[each.position], id, texts[each.code]) for each in stops],
+        "rows": stops[skip : skip + PAGE],
+        "skip": skip,
+        "size": PAGE,
+        "turned": turned,
+        "here": url_for("round_page.show", **address),
+        "last": last_scan(Station.BIN, id),
+    }
+    return render("picking/round.html", **shown, said=said), status
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,13 +105,13 @@ class Spot:
     out: bool
 
 
-def spots_of(stops: Rows, round_id: str, *, scan: bool = True) -> dict[int, Spot]:
+def spots_of(stops: Sequence[LineRow], round_id: str, *, scan: bool = True) -> dict[int, Spot]:
     """Those of the stops of a round, by position; `scan` as of `advice.at_stop`."""
     where = where_are(stops)
     return {stop.position: _spot(stop, where.get(stop.code), round_id, scan) for stop in stops}
 
 
-def _spot(stop: Any, where: Whereabouts | None, round_id: str, scan: bool) -> Spot:
+def _spot(stop: LineRow, where: Whereabouts | None, round_id: str, scan: bool) -> Spot:
     name = bin_of_stop(stop.here, stop.state, where)
     if where is None or not to_walk(stop, round_id):
         return Spot(name, "", out=False)
@@ -110,13 +123,13 @@ def look_at(bin_name: str) -> Stocktake | None:
     return cycle.to_photograph(room(), bin_name)
 
 
-def _left(stop: Any, round_id: str) -> bool:
+def _left(stop: LineRow, round_id: str) -> bool:
     """A stop of this round that is neither done nor to be walked to: it is held or missing."""
     undone = stop.round == round_id and stop.state in (LineState.WAITING, LineState.SHORT)
     return undone and not to_walk(stop, round_id)
 
 
-def _listed(stop: Any, spot: Spot, round_id: str, texts: tuple[str, ...]) -> dict[str, Any]:
+def _listed(stop: LineRow, spot: Spot, round_id: str, texts: tuple[str, ...]) -> dict[str, Any]:
     """A stop as the page keeps it for while there is no network, with the texts that its card may have."""
     told = {name: getattr(stop, name) for name in ("position", "code", "title", "notes", "number", "basket", "state")}
     waits, where = to_walk(stop, round_id), {"bin": spot.bin, "where": spot.words}

@@ -43,8 +43,15 @@ def shelf() -> ResponseReturnValue:
     slots = look(slot_views.slot_list, bin_=bin_) if bin_ else ()
     back = look(where_views.duties)
     last = last_scan(Station.SHELF, bin_) if bin_ else None
-    shown = {"bins": names, "bin": bin_, "wanted": wanted, "slots": slots, "back": back, "where": where_are(slots)}
-    shown |= {"is_card": slot_code.is_card_like(wanted)}
+    shown = {
+        "bins": names,
+        "bin": bin_,
+        "wanted": wanted,
+        "is_card": slot_code.is_card_like(wanted),
+        "slots": slots,
+        "back": back,
+        "where": where_are(slots),
+    }
     return render("picking/shelf.html", **shown, last=last, here=url_for("station_page.shelf", bin=bin_ or None))
 
 

@@ -11,6 +11,7 @@ from flask import Blueprint, Response, request, send_file
 from flask.typing import ResponseReturnValue
 
 from labels import draw, sheet
+from labels.card import Style
 from labels.paper import COLOURS, SHEETS
 from scanflow.domain.things import Section, Slot
 from scanflow.web.pages.declare import Entry, page
@@ -93,7 +94,7 @@ def download() -> ResponseReturnValue:
 
 
 def _file(design: Design, kind: str) -> Response:
-    name = f"{'bins' if design.look.style is card_design.card.Style.BIN else 'cards'}-{design.section.code}"
+    name = f"{'bins' if design.look.style is Style.BIN else 'cards'}-{design.section.code}"
     if kind == "pdf":
         out = BytesIO()
         draw.pdf(design.sheets(), out, title=design.title)
