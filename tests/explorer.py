@@ -29,7 +29,7 @@ from scanflow.workflow.parcels import hand_over
 from scanflow.workflow.picking import rounds, scans
 from scanflow.workflow.picking.reading import Reading, Scanned
 from scanflow.workflow.ports import Invalid, Missing, Refused
-from scanflow.workflow.stock import doubts
+from scanflow.workflow.stock import doubts, returns
 
 A_WHILE = 200
 LATER = "2026-03-02T11:00:00Z"
@@ -448,8 +448,8 @@ def _take_back(room: Room, unit: Memory) -> Iterator[Event]:
     for line in _lines_of(unit):
         for code, (text,) in _cards(unit):
             if line.state is LineState.RELEASED and unit.all(Slot)[code].turns < room.turns:
-                words = f"take back {line.reference} by card {code}"
-                yield Event("take back", words, lambda u, x=line.id, t=text: stock.take_back(u, x, t))
+                said, words = returns.TakeBack(text=text), f"take back {line.reference} by card {code}"
+                yield Event("take back", words, lambda u, x=line.id, s=said: returns.take_back(u, x, s))
 
 
 def _hand_over(room: Room, unit: Memory) -> Iterator[Event]:

@@ -8,7 +8,9 @@ import shutil
 import subprocess
 import sys
 import tomllib
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
+from graphlib import CycleError, TopologicalSorter
+from itertools import accumulate, chain
 from pathlib import Path
 
 import pytest
@@ -64,6 +66,46 @@ def _path(node: ast.ImportFrom, name: ast.alias) -> str:
     """Where the module stands that this imports, if it is one."""
     home = f"{node.module}.{name.name}".replace(".", "/")
     return home if (HOUSE / home).is_dir() else f"{home}.py"
+
+
+def test_modules_import_each_other_in_no_circle() -> None:
+    """Each module can be the first that is imported: none needs, even through others, one that needs it."""
+    needs = {name: set(_needs(name, path)) for name, path in MODULES.items()}
+    try:
+        TopologicalSorter(needs).prepare()
+    except CycleError as circle:
+        pytest.fail(" needs ".join(circle.args[1][::-1]))
+
+
+MODULES = {
+    ".".join(path.relative_to(HOUSE).with_suffix("").parts).removesuffix(".__init__"): path
+    for home in ("labels", "scanflow")
+    for path in (HOUSE / home).rglob("*.py")
+}
+
+
+def _needs(name: str, path: Path) -> Iterator[str]:
+    """The modules that a module has imported before it is ready, and their packages, but for those it is in."""
+    for target in _imported(ast.parse(path.read_text(encoding="utf-8")).body):
+        packages = accumulate(target.split("."), "{}.{}".format)
+        outside = (each for each in packages if each == target or not f"{name}.".startswith(f"{each}."))
+        yield from (each for each in outside if each in MODULES and each != name)
+
+
+def _imported(body: Iterable[ast.stmt]) -> Iterator[str]:
+    """What these statements import when they run: not what functions in them import when they are called."""
+    for node in body:
+        match node:
+            case ast.Import():
+                yield from (each.name for each in node.names)
+            case ast.ImportFrom():
+                modules = (f"{node.module}.{each.name}" for each in node.names)
+                yield from (each if each in MODULES else str(node.module) for each in modules)
+            case ast.If(test=ast.Name("TYPE_CHECKING")):
+                yield from _imported(node.orelse)
+            case ast.ClassDef() | ast.If() | ast.With() | ast.Try():
+                inner = (getattr(node, part, ()) for part in ("body", "orelse", "finalbody"))
+                yield from _imported(chain(*inner))
 
 
 def test_no_line_of_a_template_is_too_long() -> None:

@@ -15,7 +15,7 @@ from scanflow.domain.things import Line, Order, Parcel, Stay
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.parcels import hand_over
 from scanflow.workflow.ports import Invalid, Refused
-from scanflow.workflow.stock import doubts
+from scanflow.workflow.stock import doubts, returns
 
 
 def refused(call: Any, *args: Any) -> str:
@@ -34,7 +34,7 @@ def gone(*codes: str) -> tuple[Floor, Order]:
 
 
 def take_back(floor: Floor, line: Line, code: str) -> Stay:
-    return stock.take_back(floor.unit, line.id, slot_code.card_text(code))
+    return returns.take_back(floor.unit, line.id, returns.TakeBack(text=slot_code.card_text(code)))
 
 
 def now(floor: Floor, line: Line) -> Line:

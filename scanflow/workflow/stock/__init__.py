@@ -15,12 +15,11 @@ from labels import slot_code
 from labels.paper import COLOURS
 from scanflow.domain import events
 from scanflow.domain.derive import SlotState, slot_state
-from scanflow.domain.life import CardState, Hold, LineState
-from scanflow.domain.things import Bin, Fetch, Item, Line, Out, Parcel, Rack, Section, Slot, Stay
+from scanflow.domain.life import CardState, LineState
+from scanflow.domain.things import Bin, Fetch, Item, Line, Out, Rack, Section, Slot, Stay
 from scanflow.domain.whereabouts import free_to_give, read_words
 from scanflow.planning import room
 from scanflow.planning.racking import Measured
-from scanflow.workflow import parcels
 from scanflow.workflow.fields import (
     CardText,
     Code,
@@ -222,7 +221,7 @@ def put_away(unit: Unit, said: PutAway) -> Stay:
     it. What this person was fetching is for anybody again.
     """
     if said.text is not None:
-        slot = _in_hand(unit, said.text)
+        slot = in_hand(unit, said.text)
     elif said.code is not None:
         slot = _free_slot(unit, said.code, "/code")
     else:
@@ -231,12 +230,13 @@ def put_away(unit: Unit, said: PutAway) -> Stay:
         unit.put(replace(kept, fetch=None))
     item = Item(unit.new_id(), **{name: getattr(said, name) for name in WORDS})
     unit.add(item)
-    stay = _begin(unit, must(unit, Slot, slot.code), item.id)
+    stay = begin(unit, must(unit, Slot, slot.code), item.id)
     unit.record(events.PutAway(stay=stay.id, code=stay.code, turn=stay.turn, title=item.title, listing=item.listing))
     return stay
 
 
-def _in_hand(unit: Unit, text: str) -> Slot:
+def in_hand(unit: Unit, text: str) -> Slot:
+    """The free slot whose card is in hand, by its text."""
     facts = card_facts(unit, text)
     refuse_taken(facts)
     return facts.slot
@@ -296,7 +296,7 @@ def _next_free(unit: Unit, code: str) -> Slot:
     return slot
 
 
-def _begin(unit: Unit, slot: Slot, item: str, out: Out | None = None) -> Stay:
+def begin(unit: Unit, slot: Slot, item: str, out: Out | None = None) -> Stay:
     """The next stay of this slot; its card is taken in hand and attached. `out`: the thing is off its shelf still."""
     turn = slot.turns + (FORGOTTEN if _restored_since(unit, slot) else 1)
     slot = replace(slot.after("take").after("attach"), turns=turn, seen=None, out=out, fetch=None)
@@ -416,21 +416,6 @@ def _swapped_with(unit: Unit, stay_id: str, other: str) -> Stay:
     return stay
 
 
-def take_back(unit: Unit, line_id: str, text: str) -> Stay:
-    """What left and came back is put away by the card in hand: its item's next stay begins in that card's slot.
-
-    Refused: `not_left` while its parcel can be opened again, `taken`.
-    """
-    line = must(unit, Line, line_id)
-    returned = line.after("return").freed((Hold.MISPLACED,))
-    if parcels.can_reopen(unit, must(unit, Parcel, line.parcel or "")):
-        raise Refused("not_left", "Its parcel is still here. Open it again, and take the thing out with a scan.")
-    stay = _begin(unit, _in_hand(unit, text), must(unit, Stay, line.stay or "").item)
-    unit.put(returned)
-    unit.record(events.Returned(line=line.id, stay=stay.id, code=stay.code, turn=stay.turn))
-    return stay
-
-
 def _carry(unit: Unit, ended: Stay, line: Line | None, slot: Slot) -> Stay:
     """From one slot to another; what was out of its bin is so still."""
     out = must(unit, Slot, ended.code).out
@@ -440,7 +425,7 @@ def _carry(unit: Unit, ended: Stay, line: Line | None, slot: Slot) -> Stay:
 
 def _next(unit: Unit, ended: Stay, line: Line | None, slot: Slot, out: Out | None) -> Stay:
     """The item's next stay, in this slot. `out`: where its thing is, if it is out of its bin."""
-    new = _begin(unit, slot, ended.item, out)
+    new = begin(unit, slot, ended.item, out)
     if line is not None:
         unit.put(replace(line, stay=new.id, scan=None))
     unit.record(events.Moved(stay=ended.id, code=ended.code, to=new.code, new_stay=new.id))

@@ -6,7 +6,7 @@ from calls import Calls
 
 from labels.slot_code import card_text
 from scanflow.shop import Shop
-from scanflow.workflow import stock
+from scanflow.workflow.stock import returns
 
 
 def test_two_cards_that_were_swapped_are_exchanged(calls: Calls) -> None:
@@ -53,7 +53,7 @@ def test_what_came_back_is_shown_where_it_stands(calls: Calls, shop: Shop) -> No
     calls.post("/api/hand-over", key="out", text=parcel["slip"])
     line = order["lines"][0]["id"]
 
-    stay = shop.act("owner", lambda unit: stock.take_back(unit, line, card_text("D005")))
+    stay = shop.act("owner", lambda unit: returns.take_back(unit, line, returns.TakeBack(text=card_text("D005"))))
     shown, now = calls.get(f"/api/stays/{stay.id}"), calls.get(f"/api/orders/{order['id']}")
     assert ("D005", "stored", 1) == (shown["code"], shown["state"], shown["turn"])
     assert ("returned", "returned") == (now["state"], now["lines"][0]["state"])

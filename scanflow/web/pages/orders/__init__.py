@@ -21,9 +21,9 @@ from scanflow.web.pages.forms import sent
 from scanflow.web.pages.seen import look, room
 from scanflow.web.pages.shown import PAGE, act, offset, render, settle_doubt, where_are
 from scanflow.web.problem import Problem
-from scanflow.workflow import orders, parcels, stock
+from scanflow.workflow import orders, parcels
 from scanflow.workflow.ports import Unit
-from scanflow.workflow.stock import doubts
+from scanflow.workflow.stock import doubts, returns
 from scanflow.workflow.stock.sightings import gone
 
 blueprint = Blueprint("order_page", __name__)
@@ -171,8 +171,8 @@ def change(id: str, step: str) -> ResponseReturnValue:
 @page(blueprint, "POST", "/lines/<id>/take-back", roles=STAFF)
 def take_back(id: str) -> ResponseReturnValue:
     """What came back is put away by the card in hand."""
-    line, text, made = _line(id), request.form.get("text", "").strip(), list[str]()
-    said, status = act(lambda unit: made.append(stock.take_back(unit, id, text).id))
+    line, made = _line(id), list[str]()
+    said, status = act(lambda unit: made.append(returns.take_back(unit, id, sent(returns.TakeBack)).id))
     if said:
         return show(str(line.order), said, status)
     return redirect(url_for("put_away.stored", id=made[0]), 303)
