@@ -76,7 +76,7 @@ class SlotPage(TypedDict):
     next: str | None
 
 
-Words = TypedDict("Words", dict.fromkeys(WORDS, str))
+Words = TypedDict("Words", dict.fromkeys(WORDS, str))  # type: ignore[misc]  # its fields are those of a thing
 """What is told of a thing."""
 
 

@@ -66,6 +66,7 @@ def slot(row: Any) -> given.Slot:
 
 def stay(unit: SqlUnit, stay: Stay) -> given.Stay:
     item = must(unit, Item, stay.item)
+    told: Any = {name: getattr(item, name) for name in WORDS}
     return {
         "id": stay.id,
         "item": stay.item,
@@ -74,7 +75,7 @@ def stay(unit: SqlUnit, stay: Stay) -> given.Stay:
         "reference": slot_code.reference(stay.code, stay.turn),
         "bin": must(unit, Slot, stay.code).bin,
         "state": stay.state,
-        **{name: getattr(item, name) for name in WORDS},
+        **told,
         "photo": photos.address(stay, item),
     }
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from io import BytesIO
+from typing import Any
 
 from flask import Blueprint, Response, redirect, request, send_file, url_for
 from flask.typing import ResponseReturnValue
@@ -120,8 +121,8 @@ def story(id: str, said: str = "", status: int = 200, looked: str = "") -> Respo
     entries = look(ledger_views.newest, about=about, limit=60)
     doubted = doubts.open_doubts(room(), stay.item)
     reference = slot_code.reference(stay.code, stay.turn)
-    shown = {"stay": stay, "stays": stays, "lines": lines, "entries": entries, "reference": reference, "said": said}
-    shown |= {"looked": looked, "doubted": doubted, "asked": stock.WORDS}
+    shown: dict[str, Any] = {"stay": stay, "stays": stays, "lines": lines, "entries": entries, "reference": reference}
+    shown |= {"said": said, "looked": looked, "doubted": doubted, "asked": stock.WORDS}
     return render("stock/stay.html", **shown, where=where_are([stay]), why=request.args.get("why", "")), status
 
 
