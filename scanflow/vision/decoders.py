@@ -48,7 +48,6 @@ _ZXING_SYMBOLOGIES = {
     zxingcpp.BarcodeFormat.Code39: Symbology.CODE39,
     zxingcpp.BarcodeFormat.ITF: Symbology.ITF,
 }
-_ZBAR_TYPES = {"CODE128": Symbology.CODE128, "CODE39": Symbology.CODE39, "I25": Symbology.ITF}
 
 # Where reading begins, as the place of that corner in (top left, top right, bottom right, bottom left).
 _ZBAR_FIRST_CORNER = {"UP": 0, "RIGHT": 1, "DOWN": 2, "LEFT": 3}
@@ -111,7 +110,7 @@ def zbar(grey: NDArray[np.uint8], across: int = 1, down: int = 1) -> list[Found]
 
 
 def _from_zbar(symbol: Any) -> Found | None:
-    text, symbology = symbol.data.decode("latin-1"), _ZBAR_TYPES[symbol.type]
+    text, symbology = symbol.data.decode("latin-1"), _zbar.SYMBOLOGIES[symbol.type]
     if symbology is Symbology.ITF and _is_stray(text, symbol.quality):
         return None
     corners = extreme_corners([(float(x), float(y)) for x, y in symbol.polygon])

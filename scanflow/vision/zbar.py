@@ -14,7 +14,10 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-SYMBOLOGIES = ("CODE128", "CODE39", "I25")
+from scanflow.vision.readings import Symbology
+
+SYMBOLOGIES = {"CODE128": Symbology.CODE128, "CODE39": Symbology.CODE39, "I25": Symbology.ITF}
+"""Those that are read, by zbar's names."""
 
 # zbar.h, zbar_config_t: one line scanned in so many, of those across and those down the picture; 0 for none.
 _DOWN, _ACROSS = 0x100, 0x101

@@ -1,6 +1,7 @@
 """An order as it comes in, from a file or a program, before any of its lines is bound to a stay."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
+from typing import Any
 
 
 @dataclass(frozen=True, slots=True)
@@ -11,6 +12,14 @@ class IncomingLine:
     title: str = ""
     listing: str = ""
     bad: str | None = None
+
+    @property
+    def words(self) -> dict[str, Any]:
+        """All that it says of a thing: a field of `Line` each."""
+        return {name: getattr(self, name) for name in WORDS}
+
+
+WORDS = tuple(each.name for each in fields(IncomingLine) if each.name != "bad")
 
 
 @dataclass(frozen=True, slots=True)

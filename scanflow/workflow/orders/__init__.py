@@ -68,7 +68,7 @@ class NewOrder(
 
     @property
     def incoming(self) -> IncomingOrder:
-        lines = tuple(IncomingLine(line.reference, line.title, line.listing) for line in self.lines)
+        lines = tuple(IncomingLine(**line.known()) for line in self.lines)
         return IncomingOrder(self.number, self.channel, self.ordered_at, self.ship_by, lines)
 
 
@@ -155,7 +155,7 @@ def _told(line: Line) -> events.LineTold:
 
 
 def _new_line(unit: Unit, order: Order, position: int, incoming: IncomingLine) -> Line:
-    line = Line(unit.new_id(), order.id, position, incoming.reference, incoming.title, incoming.listing)
+    line = Line(unit.new_id(), order.id, position, **incoming.words)
     asked, found = _found(unit, order, incoming)
     bound = bind(asked, found)
     if bound.stay is not None:
@@ -256,7 +256,7 @@ def _same(reference: str) -> str:
 
 def _compare(unit: Unit, line: Line, wanted: IncomingLine) -> list[Line]:
     """The line if the order now says something else of it; a live one is held for a person to look."""
-    new = replace(line, title=wanted.title, listing=wanted.listing, in_file=True)
+    new = replace(line, **wanted.words | {"reference": line.reference}, in_file=True)
     if new == line:
         return []
     if (new.title, new.listing) != (line.title, line.listing):
