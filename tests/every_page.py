@@ -91,8 +91,10 @@ def backup_places(shop: Shop) -> str:
     with shop.looking() as unit:
         if unit.settings.backups.places:
             return unit.settings.backups.places[1].path
-    shop.act("owner", lambda unit: backups.add(unit, "/media/stick/backups"))
-    return shop.act("owner", lambda unit: backups.add(unit, "/media/disk", recipient="age1none")).path
+    shop.act("owner", lambda unit: backups.add(unit, backups.NamePlace(path="/media/stick/backups")))
+    return shop.act(
+        "owner", lambda unit: backups.add(unit, backups.NamePlace(path="/media/disk"), recipient="age1none")
+    ).path
 
 
 def addresses(shop: Shop, room: Furnished) -> Iterator[str]:

@@ -60,7 +60,7 @@ def look(shop: Shop) -> None:
 
 def named(shop: Shop, folder: Path) -> Place:
     folder.mkdir()
-    return shop.act("owner", lambda unit: backups.add(unit, str(folder)))
+    return shop.act("owner", lambda unit: backups.add(unit, backups.NamePlace(path=str(folder))))
 
 
 def work(shop: Shop) -> None:
@@ -96,7 +96,7 @@ def test_the_first_start_makes_the_first_backup(shop: Shop, tmp_path: Path) -> N
 def test_what_is_due(shop: Shop, clock: Clock, tmp_path: Path) -> None:
     """The next backup comes after its time and only if something changed; one at a press comes at once."""
     own, made = tmp_path / "backups", []
-    shop.act("owner", lambda unit: backups.plan(unit, every_hours=4, days=7, weeks=5, months=12))
+    shop.act("owner", lambda unit: backups.plan(unit, backups.Plan(every_hours=4, days=7, weeks=5, months=12)))
     for ahead, changes in ((0, False), (5, False), (3, True), (1, False)):
         clock.now += ahead * HOUR
         if changes:
@@ -191,7 +191,7 @@ def test_a_place_that_fails_is_left_alone_for_a_while(shop: Shop, tmp_path: Path
     (tmp_path / "disk").mkdir()
     copies.take(other.database, tmp_path / "disk", clock())
     other.database.close()
-    place = shop.act("owner", lambda unit: backups.add(unit, str(tmp_path / "disk")))
+    place = shop.act("owner", lambda unit: backups.add(unit, backups.NamePlace(path=str(tmp_path / "disk"))))
     tries = []
     for again in (shop.keeper.look, shop.keeper.look, shop.keeper.now):
         again()

@@ -11,15 +11,13 @@ from scanflow.workflow.ports import Invalid, Unit
 from scanflow.workflow.stock import cards
 
 
-def again(
-    unit: Unit, code: str, *, text: str | None = None, lost: str = "", paper: str = "a4", grid: str = "3x6"
-) -> list[sheet.Page]:
+def again(unit: Unit, code: str, said: cards.Reprint, *, paper: str = "a4", grid: str = "3x6") -> list[sheet.Page]:
     """The card alone on a page; `paper` and `grid` as `labels.sheet.sheets`, which give its size.
 
-    `workflow.cards.reprint` says when; `Invalid` at `/grid` where the card would be too small. It is drawn by `pdf`
-    once the transaction is over.
+    `cards.reprint` says when; `Invalid` at `/grid` where the card would be too small. It is drawn by `pdf` once the
+    transaction is over.
     """
-    slot, section = cards.reprint(unit, code, text=text, lost=lost)
+    slot, section = cards.reprint(unit, code, said)
     try:
         return sheet.sheets([slot.code], section_name=section.name, colour=section.colour, paper=paper, grid=grid)
     except DoesNotFit as error:

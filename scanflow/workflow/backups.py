@@ -6,9 +6,14 @@ import os
 from collections.abc import Callable
 from dataclasses import asdict, replace
 from pathlib import Path
+from typing import Annotated
+
+from pydantic import AfterValidator, Field
+from pydantic_core import PydanticCustomError
 
 from scanflow.domain import events
 from scanflow.domain.backups import Backups, Place
+from scanflow.workflow.fields import Command, integer
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit
 
 MOST_PLACES = 8
@@ -17,17 +22,34 @@ LIMITS = {"every_hours": (1, 168), "days": (1, 366), "weeks": (0, 520), "months"
 """The least and the most of each number."""
 
 
-def add(unit: Unit, path: str, own: str | None = None, recipient: str = "") -> Place:
+def _folder(path: str) -> str:
+    """The path of a folder as it is kept."""
+    given = path.strip()
+    if not given or len(given) > LONGEST_PATH or not given.isprintable():
+        words = "Write the path of a folder, of at most {most} characters."
+        raise PydanticCustomError("bad_path", words, {"most": LONGEST_PATH})
+    if not Path(given).is_absolute():
+        example = r"D:\backups" if os.name == "nt" else "/media/stick/backups"
+        words = "Write the whole path of the folder, such as {example}."
+        raise PydanticCustomError("not_absolute", words, {"example": example})
+    return os.path.normpath(given)
+
+
+class NamePlace(Command):
+    path: Annotated[str, AfterValidator(_folder)] = Field(title="The path of the folder")
+
+
+def add(unit: Unit, said: NamePlace, own: str | None = None, recipient: str = "") -> Place:
     """Backups go to this folder too, encrypted if there is a recipient. Refusals as of `free`."""
-    place = Place(free(unit, path, own), recipient)
+    place = Place(free(unit, said, own), recipient)
     known = unit.settings.backups
     _set(unit, replace(known, places=(*known.places, place)))
     return place
 
 
-def free(unit: Unit, path: str, own: str | None = None) -> str:
+def free(unit: Unit, said: NamePlace, own: str | None = None) -> str:
     """The path of a folder that can become a place. `own` is the folder of the shop's own data: it is no better one."""
-    found = _folder(path)
+    found = said.path
     if own is not None:
         not_own(found, own)
     known = unit.settings.backups
@@ -44,17 +66,6 @@ def not_own(path: str, own: str) -> None:
         raise Invalid("/path", "own_folder", "This is the shop's own folder. Choose one on a stick or another disk.")
 
 
-def _folder(path: str) -> str:
-    """The path of a folder as it is kept; `Invalid` at `/path` where it can be none."""
-    given = path.strip()
-    if not given or len(given) > LONGEST_PATH or not given.isprintable():
-        raise Invalid("/path", "bad_path", f"Write the path of a folder, of at most {LONGEST_PATH} characters.")
-    if not Path(given).is_absolute():
-        example = r"D:\backups" if os.name == "nt" else "/media/stick/backups"
-        raise Invalid("/path", "not_absolute", f"Write the whole path of the folder, such as {example}.")
-    return os.path.normpath(given)
-
-
 def remove(unit: Unit, path: str) -> None:
     """No more backups go there; those that lie there stay."""
     _known(unit, path)
@@ -62,14 +73,16 @@ def remove(unit: Unit, path: str) -> None:
     _set(unit, replace(known, places=tuple(each for each in known.places if each.path != path)))
 
 
-def plan(unit: Unit, **numbers: int | None) -> None:
-    """How often, and how many are kept: every one of `LIMITS`, None for what was no number."""
-    known = unit.settings.backups
-    for name, (least, most) in LIMITS.items():
-        number = numbers[name]
-        if number is None or not least <= number <= most:
-            raise Invalid(f"/{name}", "bad_number", f"Write a whole number from {least} to {most}.")
-    _set(unit, Backups.from_dict({**asdict(known), **{name: numbers[name] for name in LIMITS}}))
+class Plan(Command):
+    every_hours: Annotated[int, integer(*LIMITS["every_hours"])] = Field(title="Hours between two backups")
+    days: Annotated[int, integer(*LIMITS["days"])]
+    weeks: Annotated[int, integer(*LIMITS["weeks"])]
+    months: Annotated[int, integer(*LIMITS["months"])]
+
+
+def plan(unit: Unit, said: Plan) -> None:
+    """How often, and how many are kept."""
+    _set(unit, replace(unit.settings.backups, **said.known()))
 
 
 def encrypt(unit: Unit, path: str, recipient: str) -> Place:

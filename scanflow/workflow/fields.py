@@ -216,7 +216,7 @@ WORDS = {
     "too_large": "{label}: at most {le:,}.",
     "too_small": "{label}: at least {ge:,}.",
 }
-"""What to say of each code, or of one of its errors."""
+"""What to say of each code, or of one of its errors; our own errors have sentences of their own."""
 
 
 def refusal(kind: type[BaseModel], unfit: Unfit) -> Invalid:

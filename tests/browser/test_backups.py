@@ -16,7 +16,7 @@ def test_a_backup_and_its_encryption(live: Live, page: Page, tmp_path: Path) -> 
     """One is made at a press, and shown as soon as it is there; the sheet's key is tried; a reload shows no key."""
     stick = tmp_path / "stick"
     stick.mkdir()
-    live.shop.act("owner", lambda unit: backups.add(unit, str(stick)))
+    live.shop.act("owner", lambda unit: backups.add(unit, backups.NamePlace(path=str(stick))))
     sign_in(page, live)
     page.goto("/backups")
     expect(page.get_by_text("no backup yet", exact=True)).to_be_visible()

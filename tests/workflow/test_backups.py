@@ -28,7 +28,7 @@ def test_a_place_from_its_naming_to_its_end(shop: Shop) -> None:
     path = "/media/stick"
     steps: list[Any] = []
     for work in (
-        lambda unit: backups.add(unit, f" {path}/ "),
+        lambda unit: backups.add(unit, backups.NamePlace.of({"path": f" {path}/ "})),
         lambda unit: backups.begin(unit, path),
         lambda unit: backups.encrypt(unit, path, "age1a"),
         lambda unit: backups.tried(unit, path, "age1a"),
@@ -67,18 +67,20 @@ def test_a_place_from_its_naming_to_its_end(shop: Shop) -> None:
 def test_what_can_be_no_place(shop: Shop, path: str, code: str) -> None:
     """It is refused, and nothing changes."""
     with pytest.raises(Invalid) as refused:
-        shop.act("owner", lambda unit: backups.add(unit, path, "/data/shop"))
+        shop.act("owner", lambda unit: backups.add(unit, backups.NamePlace.of({"path": path}), "/data/shop"))
     assert (code, Backups()) == (refused.value.code, known(shop))
 
 
 def test_places_are_few_and_each_is_named_once(shop: Shop) -> None:
     """The same folder in other words is the same."""
     for number in range(backups.MOST_PLACES - 1):
-        shop.act("owner", lambda unit, number=number: backups.add(unit, f"/disk/{number}"))
+        shop.act(
+            "owner", lambda unit, number=number: backups.add(unit, backups.NamePlace.of({"path": f"/disk/{number}"}))
+        )
     codes = []
     for path in ("/disk//0/.", "/disk/last", "/disk/more"):
         try:
-            shop.act("owner", lambda unit, path=path: backups.add(unit, path))
+            shop.act("owner", lambda unit, path=path: backups.add(unit, backups.NamePlace.of({"path": path})))
         except Refused as error:
             codes.append(error.code)
     assert (["taken", "too_many"], backups.MOST_PLACES) == (codes, len(known(shop).places))
@@ -86,17 +88,17 @@ def test_places_are_few_and_each_is_named_once(shop: Shop) -> None:
 
 def test_how_often_and_how_many(shop: Shop) -> None:
     """Four whole numbers within their limits, all or none."""
-    shop.act("owner", lambda unit: backups.plan(unit, **NUMBERS))
+    shop.act("owner", lambda unit: backups.plan(unit, backups.Plan(**NUMBERS)))
     assert Backups((), 12, 3, 0, 24) == known(shop)
     for wrong in ({"every_hours": 0}, {"days": 0}, {"weeks": None}, {"months": 241}):
         with pytest.raises(Invalid):
-            shop.act("owner", lambda unit, wrong=wrong: backups.plan(unit, **{**NUMBERS, **wrong}))
+            shop.act("owner", lambda unit, wrong=wrong: backups.plan(unit, backups.Plan.of({**NUMBERS, **wrong})))
     assert Backups((), 12, 3, 0, 24) == known(shop)
 
 
 def test_a_trial_of_an_older_key_proves_nothing(shop: Shop) -> None:
     """A place that has got another key, or was removed, is not tried by it."""
-    shop.act("owner", lambda unit: backups.add(unit, "/disk"))
+    shop.act("owner", lambda unit: backups.add(unit, backups.NamePlace.of({"path": "/disk"})))
     shop.act("owner", lambda unit: backups.encrypt(unit, "/disk", "age1new"))
     with pytest.raises(Refused):
         shop.act("owner", lambda unit: backups.tried(unit, "/disk", "age1old"))

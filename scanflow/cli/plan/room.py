@@ -91,7 +91,8 @@ def _keep(fit: racking.Racking, kg: float | None, rated: float | None, table: fl
     rack, rim = (f"{size.depth:g} x {size.width:g} x {size.height:g} mm" for size in (fit.rack.size, fit.bin.rim))
     others = ("" if value is None else f"{value:g}" for value in (fit.bin.base_width, kg, rated, table))
     try:
-        shop.act("scanflow plan", lambda unit: stock.measure_racks(unit, racking.Measured(rack, rim, *others)))
+        measures = stock.MeasureRacks.of(asdict(racking.Measured(rack, rim, *others)))
+        shop.act("scanflow plan", lambda unit: stock.measure_racks(unit, measures))
     except Invalid as error:
         raise click.ClickException(error.detail) from error
     finally:

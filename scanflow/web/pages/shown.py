@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterable
 from datetime import datetime
-from typing import Any, TypeVar
+from typing import Any, NamedTuple, TypeVar
 from zoneinfo import ZoneInfo
 
 from flask import Flask, g, render_template, request
@@ -59,14 +59,20 @@ def render(template: str, **rows: Any) -> str:
     return render_template(template, **frame, **rows)
 
 
-def act(work: Callable[[Unit], object]) -> tuple[str, int]:
-    """Do one thing; the sentence and the status of its refusal, or ("", 200) when it is done."""
+class Refusal(NamedTuple):
+    """What a page says in place of what it was to do."""
+
+    said: str
+    status: int
+
+
+def act(work: Callable[[Unit], T]) -> T | Refusal:
+    """Do one thing: what the work gives back, or why it was refused."""
     try:
-        write(work)
+        return write(work)
     except (Refused, Invalid, NotAllowed, Missing) as error:
         refusal = problem.of(error)
-        return refusal.detail, refusal.status
-    return "", 200
+        return Refusal(refusal.detail, refusal.status)
 
 
 def settle_doubt(unit: Unit, doubt: str) -> None:

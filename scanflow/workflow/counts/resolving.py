@@ -140,13 +140,13 @@ def _reprinted(unit: Unit, finding: Finding, said: Resolve) -> None:
     """A card is printed again: the damaged one in hand, or one that is gone while its thing is there."""
     if finding.code is None:
         code = cards.card_facts(unit, said.text or "").slot.code
-        cards.reprint(unit, code, text=said.text)
+        cards.reprint(unit, code, cards.Reprint(text=said.text))
     elif said.text is not None:
-        cards.reprint(unit, finding.code, text=said.text)
+        cards.reprint(unit, finding.code, cards.Reprint(text=said.text))
     else:
         if _facts(unit, finding).slot.card is not CardState.LOST:
             stock.lose_card(unit, finding.code)
-        cards.reprint(unit, finding.code, lost=said.reason)
+        cards.reprint(unit, finding.code, cards.Reprint.of({"lost": said.reason} if said.reason.strip() else {}))
 
 
 def _still_here(unit: Unit, finding: Finding, said: Resolve) -> None:

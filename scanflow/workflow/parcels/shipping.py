@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 import hashlib
+from typing import Annotated
+
+from pydantic import Field
 
 from labels import slot_code
 from scanflow.domain import events
 from scanflow.domain.life import ParcelState
 from scanflow.domain.things import Label, Order, Parcel
+from scanflow.workflow.fields import Command, words
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
 from scanflow.workflow.stock.cards import bears_name, widths
 
@@ -17,7 +21,11 @@ SHORTEST, LONGEST = 6, 200
 _SHOWN = 4
 
 
-def bind(unit: Unit, parcel_id: str, text: str) -> Label:
+class Bind(Command):
+    text: Annotated[str, words(LONGEST, least=1), Field(title="The shipping label")]
+
+
+def bind(unit: Unit, parcel_id: str, said: Bind) -> Label:
     """Let this label be the parcel's: its first use binds it, again on the same parcel nothing changes.
 
     A parcel may have several, for a label is printed again at times. One whose parcel is not closed any more is free
@@ -26,7 +34,7 @@ def bind(unit: Unit, parcel_id: str, text: str) -> Label:
     if not unit.settings.bind_labels:
         raise Refused("labels_off", "This shop does not bind shipping labels. The settings can switch it on.")
     parcel = must(unit, Parcel, parcel_id)
-    written = _compact(unit, text)
+    written = _compact(unit, said.text)
     known = unit.get(Label, _hash(written))
     if known is not None and not _is_free(unit, known):
         if known.parcel == parcel.id:
@@ -75,7 +83,7 @@ def _compact(unit: Unit, text: str) -> str:
     own = slot_code.is_slip_like(text) or slot_code.is_stop_like(text) or slot_code.is_bin_like(text)
     if own or bears_name(unit, text) or slot_code.is_card_like(text, widths(unit)):
         raise Invalid("/text", "own_code", "This is a card or a slip of the shop. Scan the shipping label.")
-    if not SHORTEST <= len(written) <= LONGEST or not written.isprintable():
+    if len(written) < SHORTEST or not written.isprintable():
         raise Invalid("/text", "bad_text", f"A shipping label says {SHORTEST} to {LONGEST} characters.")
     return written
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Mapping
-from dataclasses import asdict, replace
+from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import Annotated, Any, Self
 
@@ -35,6 +35,7 @@ from scanflow.workflow.fields import (
     Title,
     integer,
     like,
+    words,
 )
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit, must
 from scanflow.workflow.stock import doubts
@@ -154,16 +155,38 @@ def place_rack(unit: Unit, name: str, said: PlaceRack) -> Rack:
     return rack
 
 
-def measure_racks(unit: Unit, measured: Measured) -> None:
+_Typed = Annotated[str, words(60)]
+
+
+class MeasureRacks(Command):
+    """The fields of `Measured`, in which they say the room's shape."""
+
+    rack: _Typed = ""
+    bin: _Typed = ""
+    base_width: _Typed = ""
+    kg: _Typed = ""
+    rated: _Typed = ""
+    table: _Typed = ""
+
+    @model_validator(mode="after")
+    def _shape(self) -> Self:
+        try:
+            self.measured.shape()
+        except ValueError as error:
+            raise PydanticCustomError("bad_size", "{why}", {"why": str(error)}) from error
+        return self
+
+    @property
+    def measured(self) -> Measured:
+        return Measured(**self.known())
+
+
+def measure_racks(unit: Unit, said: MeasureRacks) -> None:
     """Keep what racks and bins measure and where the table stands; racks that stood in a row still do.
 
-    Invalid where the measures make no sense, or where a bin that hangs already would have no place.
+    Invalid where a bin that hangs already would have no place.
     """
-    before = unit.settings.racks.shape()
-    try:
-        shape = measured.shape()
-    except ValueError as error:
-        raise Invalid("/rack", "bad_size", str(error)) from error
+    before, shape = unit.settings.racks.shape(), said.measured.shape()
     beyond = [each.name for each in unit.find(Bin) if each.tier > shape.tiers or each.position > shape.positions]
     if beyond:
         raise Invalid(
@@ -176,8 +199,8 @@ def measure_racks(unit: Unit, measured: Measured) -> None:
         place = rack.start / before.rack_width
         if abs(place - round(place)) < 1e-6:
             unit.put(replace(rack, start=round(round(place) * shape.rack_width, 4)))
-    unit.set_settings(replace(unit.settings, racks=measured))
-    unit.record(events.RacksMeasured(**asdict(measured)))
+    unit.set_settings(replace(unit.settings, racks=said.measured))
+    unit.record(events.RacksMeasured(**said.known()))
 
 
 class Words(Command):

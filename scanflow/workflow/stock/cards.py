@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import asdict, dataclass, replace
-from typing import Annotated, Literal
+from typing import Annotated, Literal, Self
 
-from pydantic import AfterValidator
+from pydantic import AfterValidator, Field, model_validator
 from pydantic_core import PydanticCustomError
 
 from labels import slot_code
@@ -14,7 +14,7 @@ from scanflow.domain import advice, events
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Alias, Section, Slot
 from scanflow.planning.adopting import Form, Meaning, Room, is_foreign, meanings
-from scanflow.workflow.fields import Code, Command
+from scanflow.workflow.fields import CardText, Code, Command, Maybe, Reason
 from scanflow.workflow.ports import Facts, Invalid, Missing, Refused, Unit, must
 
 LONGEST = 32
@@ -216,31 +216,40 @@ def refuse_named(unit: Unit, codes: Collection[str]) -> None:
             raise Invalid("/count", "ambiguous", f"The card of {alias.code} bears {alias.text}: that is {clash.pop()}.")
 
 
-def reprint(unit: Unit, code: str, *, text: str | None = None, lost: str = "") -> tuple[Slot, Section]:
+class Reprint(Command):
+    text: Maybe[CardText] = Field(default=None, description="Read from the damaged card in hand.")
+    lost: Maybe[Reason] = Field(default=None, description="Instead: why the card is gone for good.")
+
+    @model_validator(mode="after")
+    def _one_of_them(self) -> Self:
+        if (self.text is None) is (self.lost is None):
+            raise PydanticCustomError("required", "Read the text of the damaged card, or say why the card is lost.")
+        return self
+
+
+def reprint(unit: Unit, code: str, said: Reprint) -> tuple[Slot, Section]:
     """Record that a slot's card is printed again; the slot and its section, for the printer.
 
-    `text` is read from the damaged card in hand, whatever that card's state: destroying it leaves one card. A lost
-    card (`lost` says where one looked, and that it is gone for good) is another matter, for when it turns up there
-    are two that scan alike. It is printed again only once it was declared lost, and while an item stands in its slot:
-    that item needs a card to be packed by, and until it leaves, the slot is given to nothing else. The new card is seen
-    at its next scan, as the old one would be. The number of an empty slot rests until the lost card itself is seen.
+    The damaged card in hand is printed again whatever its state: destroying it leaves one card. A lost card is another
+    matter, for when it turns up there are two that scan alike. It is printed again only once it was declared lost, and
+    while an item stands in its slot: that item needs a card to be packed by, and until it leaves, the slot is given to
+    nothing else. The new card is seen at its next scan, as the old one would be. The number of an empty slot rests
+    until the lost card itself is seen.
     Refused: `not_lost`, `retired`.
     """
     facts = unit.facts(code)
     if facts is None:
         raise Missing(f"There is no slot {code}.")
-    if (text is None) is not bool(lost.strip()):
-        raise Invalid("/text", "required", "Read the text of the damaged card, or say why the card is lost.")
-    if text is not None:
-        if card_facts(unit, text).slot.code != code:
+    if said.text is not None:
+        if card_facts(unit, said.text).slot.code != code:
             raise Invalid("/text", "other_card", f"This is not the text of card {code}.")
     elif facts.slot.card is not CardState.LOST:
         raise Refused("not_lost", f"Report card {code} lost first.")
     elif not facts.taken:
         raise Refused("retired", f"Nothing stands in {code}. Its number rests until the lost card is seen.")
-    slot = facts.slot if text is not None else replace(facts.slot, twin=True)
+    slot = facts.slot if said.text is not None else replace(facts.slot, twin=True)
     unit.put(slot)
-    unit.record(events.CardReprinted(code=code, lost=lost.strip() or None))
+    unit.record(events.CardReprinted(code=code, lost=said.lost))
     return slot, must(unit, Section, slot.section)
 
 

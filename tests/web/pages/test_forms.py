@@ -80,7 +80,7 @@ def doubted_and_twice(shop: Shop, room: Furnished) -> str:
         line = unit.find(Line, state=LineState.WAITING)[0]
         orders.hold(unit, line.id, orders.NotThis(why="Not this thing."))
         stock.lose_card(unit, room.stays[1].code)
-        cards.reprint(unit, room.stays[1].code, lost="Gone")
+        cards.reprint(unit, room.stays[1].code, cards.Reprint(lost="Gone"))
         unit.access.set_password("four reclaimed bells")
         unit.access.make_session(Visitor("owner", Role.OWNER))
         return line.id

@@ -48,7 +48,7 @@ def test_a_closed_parcel_leaves_by_its_slip_or_its_label(by: str) -> None:
     """It is handed over then; the ledger tells by what, and nothing of what a label says."""
     floor, (order,) = released("1")
     parcel = parcel_of(floor, order)
-    shipping.bind(floor.unit, parcel.id, LABEL)
+    shipping.bind(floor.unit, parcel.id, shipping.Bind(text=LABEL))
     answer = hand_over.hand_over(floor.unit, hand_over.HandOver(key="key", text=slip(order) if by == "slip" else LABEL))
     assert ("accepted", None, True, "handed_over", "1") == (
         *(answer["verdict"], answer["reason"], answer["changed"]),
@@ -166,7 +166,7 @@ def test_a_label_of_a_dropped_parcel_is_nobody_s_and_free_for_another() -> None:
     """Bound, opened again, emptied and dropped: the label names nothing, and goes on the next box of the order."""
     floor, (order,) = released("1")
     first = parcel_of(floor, order)
-    shipping.bind(floor.unit, first.id, LABEL)
+    shipping.bind(floor.unit, first.id, shipping.Bind(text=LABEL))
     parcels.reopen(floor.unit, first.id)
     assert "not_closed" == hand_over.hand_over(floor.unit, hand_over.HandOver(key="a", text=LABEL))["reason"]
     floor.scan("table", "D001", take_out=True)
@@ -177,7 +177,7 @@ def test_a_label_of_a_dropped_parcel_is_nobody_s_and_free_for_another() -> None:
     )
     second = floor.parcel(order)
     floor.pack("D001")
-    shipping.bind(floor.unit, second.id, LABEL)
+    shipping.bind(floor.unit, second.id, shipping.Bind(text=LABEL))
     assert second.id == hand_over.hand_over(floor.unit, hand_over.HandOver(key="c", text=LABEL))["parcel"]
 
 

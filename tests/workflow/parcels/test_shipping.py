@@ -12,7 +12,7 @@ from scanflow.domain import events
 from scanflow.domain.things import Label, Parcel
 from scanflow.workflow import parcels
 from scanflow.workflow.parcels import shipping
-from scanflow.workflow.ports import Invalid, Missing, Refused
+from scanflow.workflow.ports import Invalid, Missing, Refused, Unit
 
 FIRST, SECOND = "RR 123456785 DE", "RR123456799DE"  # of the form of UPU S10, from memory
 
@@ -26,16 +26,16 @@ def closed(*numbers: str) -> tuple[Floor, list[str]]:
     return floor, [parcel.id for parcel in floor.unit.find(Parcel)]
 
 
-def why(*call: object) -> str:
+def why(unit: Unit, parcel: str, text: str) -> str:
     with pytest.raises(Refused) as caught:
-        shipping.bind(*call)  # type: ignore[arg-type]
+        shipping.bind(unit, parcel, shipping.Bind(text=text))
     return caught.value.code
 
 
 def test_first_use_binds_and_the_label_tells_its_parcel() -> None:
     """However its spaces are read; the ledger names it, and what its bars say is kept nowhere."""
     floor, (parcel,) = closed("1")
-    label = shipping.bind(floor.unit, parcel, FIRST)
+    label = shipping.bind(floor.unit, parcel, shipping.Bind(text=FIRST))
     assert (parcel, "85DE") == (label.parcel, label.ends)
     assert label == shipping.label_of(floor.unit, FIRST.replace(" ", "").lower())
     assert events.LabelBound(parcel=parcel, label=label.hash, ends="85DE") == floor.unit.ledger[-1]
@@ -45,19 +45,19 @@ def test_first_use_binds_and_the_label_tells_its_parcel() -> None:
 def test_the_same_label_again_changes_nothing() -> None:
     """On its own parcel it is no error, and nothing is told twice."""
     floor, (parcel,) = closed("1")
-    label = shipping.bind(floor.unit, parcel, FIRST)
+    label = shipping.bind(floor.unit, parcel, shipping.Bind(text=FIRST))
     told = len(floor.unit.ledger)
-    assert label == shipping.bind(floor.unit, parcel, FIRST)
+    assert label == shipping.bind(floor.unit, parcel, shipping.Bind(text=FIRST))
     assert (told, 1) == (len(floor.unit.ledger), len(floor.unit.find(Label)))
 
 
 def test_one_label_is_never_on_two_parcels() -> None:
     """Refused, with the order that has it; a parcel may have a second label, for labels are printed again."""
     floor, (one, other) = closed("1", "2")
-    shipping.bind(floor.unit, one, FIRST)
+    shipping.bind(floor.unit, one, shipping.Bind(text=FIRST))
     with pytest.raises(Refused, match="the parcel of 1\\."):
-        shipping.bind(floor.unit, other, FIRST)
-    shipping.bind(floor.unit, one, SECOND)
+        shipping.bind(floor.unit, other, shipping.Bind(text=FIRST))
+    shipping.bind(floor.unit, one, shipping.Bind(text=SECOND))
     assert "label_taken" == why(floor.unit, other, SECOND)
     assert {one} == {label.parcel for label in floor.unit.find(Label)}
 
@@ -93,7 +93,7 @@ def test_what_is_no_shipping_label_is_not_bound(text: str) -> None:
     """A card, a slip or a stop of the shop, one misread too, and what is too short, too long or no text."""
     floor, (parcel,) = closed("1")
     with pytest.raises(Invalid):
-        shipping.bind(floor.unit, parcel, text)
+        shipping.bind(floor.unit, parcel, shipping.Bind.of({"text": text}))
 
 
 def test_an_unknown_parcel() -> None:

@@ -8,7 +8,6 @@ from floor import Floor
 from scanflow.domain.life import NotAllowed, RoundState
 from scanflow.domain.things import Bin, Line, Rack, Stop
 from scanflow.planning import room
-from scanflow.planning.racking import Measured
 from scanflow.planning.walking import Ladder
 from scanflow.workflow import orders, stock
 from scanflow.workflow.picking import rounds
@@ -54,7 +53,7 @@ def test_stops_stand_in_the_order_to_walk():
 def test_a_round_is_short_from_where_the_table_stands(table, walk):
     """With the table on the other side, another order of the same four racks is the shortest there is."""
     floor = Floor()
-    stock.measure_racks(floor.unit, Measured(table=table))
+    stock.measure_racks(floor.unit, stock.MeasureRacks(table=table))
     places = {"A": (0, 3.0), "B": (1, 0.0), "C": (2, 6.0), "D": (3, 0.0)}
     for rack, (aisle, start) in places.items():
         stock.add_section(floor.unit, stock.AddSection(code=f"S{rack}", name="Things", slots_per_bin=1, colour="pink"))

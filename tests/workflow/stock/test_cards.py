@@ -264,7 +264,7 @@ def test_no_single_unchecked_reading_ever_moves_a_thing(seed):
 def test_a_damaged_card_in_hand_is_printed_again():
     """Its text, read from it, is proof that it is in hand; the ledger keeps that a second one was printed."""
     floor = Floor("D001")
-    slot, section = cards.reprint(floor.unit, "D001", text=slot_code.card_text("D001"))
+    slot, section = cards.reprint(floor.unit, "D001", cards.Reprint(text=slot_code.card_text("D001")))
     assert ("D001", "Derailleurs") == (slot.code, section.name)
     assert events.CardReprinted(code="D001", lost=None) == floor.unit.ledger[-1]
 
@@ -273,18 +273,18 @@ def test_an_adopted_card_is_printed_again_by_its_own_text():
     """The text on the worn card of another system counts; the new card has our check."""
     floor = adopting("D001")
     cards.adopt(floor.unit, cards.Adopt(text="BOX-17", code="D001"))
-    assert "D001" == cards.reprint(floor.unit, "D001", text="box-17")[0].code
+    assert "D001" == cards.reprint(floor.unit, "D001", cards.Reprint(text="box-17"))[0].code
 
 
 def test_a_lost_card_is_printed_again_only_while_its_item_stands_there():
     """Declared lost first, and never for an empty slot: there its number rests until the card is seen."""
     floor = Floor("D001")
     looked = {"lost": "Not in the bin, not in the tray"}
-    assert "not_lost" == refused(cards.reprint, floor.unit, "D001", **looked)
+    assert "not_lost" == refused(cards.reprint, floor.unit, "D001", cards.Reprint(**looked))
     stock.lose_card(floor.unit, "D001")
     stock.lose_card(floor.unit, "D002")
-    assert "retired" == refused(cards.reprint, floor.unit, "D002", **looked)
-    cards.reprint(floor.unit, "D001", **looked)
+    assert "retired" == refused(cards.reprint, floor.unit, "D002", cards.Reprint(**looked))
+    cards.reprint(floor.unit, "D001", cards.Reprint(**looked))
     assert events.CardReprinted(code="D001", **looked) == floor.unit.ledger[-1]
 
 
@@ -292,7 +292,7 @@ def test_the_new_card_of_a_lost_one_takes_its_place():
     """Its item is picked, packed and released by it, and the slot is used again once it is back in the tray."""
     floor = Floor("D001")
     stock.lose_card(floor.unit, "D001")
-    cards.reprint(floor.unit, "D001", lost="Gone")
+    cards.reprint(floor.unit, "D001", cards.Reprint(lost="Gone"))
     floor.release("1", "D001")
     assert CardState.DUE is floor.slot("D001").card
     assert "accepted" == floor.scan("tray", "D001")["verdict"]
@@ -304,7 +304,7 @@ def test_the_new_card_of_a_lost_one_takes_its_place():
     [
         ({}, "required"),
         ({"text": slot_code.card_text("D001"), "lost": "Gone"}, "required"),
-        ({"lost": "  "}, "required"),
+        ({"lost": "  "}, "pattern"),
         ({"text": slot_code.card_text("D002")}, "other_card"),
         ({"text": "D001"}, "bad_check"),
     ],
@@ -313,11 +313,11 @@ def test_a_card_is_not_printed_without_cause(how, code):
     """Neither text nor reason, both, or the text of another card: nothing is printed or recorded."""
     floor = Floor("D001")
     entries = len(floor.unit.ledger)
-    assert code == refused(cards.reprint, floor.unit, "D001", **how)
+    assert code == refused(lambda: cards.reprint(floor.unit, "D001", cards.Reprint.of(how)))
     assert entries == len(floor.unit.ledger)
 
 
 def test_there_must_be_such_a_slot():
     """A card of no slot is not printed."""
     with pytest.raises(Missing):
-        cards.reprint(Floor().unit, "D999", lost="Gone")
+        cards.reprint(Floor().unit, "D999", cards.Reprint(lost="Gone"))

@@ -20,7 +20,7 @@ def reprinted(*codes, kind=Floor):
     """A floor where the card of D001 was lost and printed again."""
     floor = kind("D001", *codes)
     stock.lose_card(floor.unit, "D001")
-    cards.reprint(floor.unit, "D001", lost="Gone for good")
+    cards.reprint(floor.unit, "D001", cards.Reprint(lost="Gone for good"))
     return floor
 
 
@@ -49,7 +49,7 @@ def test_a_lost_card_that_is_printed_again_has_a_twin(kept):
     floor = Floor("D001")
     assert not floor.slot("D001").twin
     if kept:
-        cards.reprint(floor.unit, "D001", text=card_text("D001"))
+        cards.reprint(floor.unit, "D001", cards.Reprint(text=card_text("D001")))
     else:
         floor = reprinted()
     assert (not kept) is floor.slot("D001").twin

@@ -1,6 +1,6 @@
 """Sections and slots; a thing is put away, moved, withdrawn; a card is lost."""
 
-from dataclasses import fields, replace
+from dataclasses import asdict, fields, replace
 
 import pytest
 from floor import Floor
@@ -76,6 +76,10 @@ WIDE = Measured("600x1475x1000", "580x350x180", table="2")
 """Racks with four bins across and three up."""
 
 
+def measure(unit, measured):
+    stock.measure_racks(unit, stock.MeasureRacks.of(asdict(measured)))
+
+
 def test_racks_are_measured():
     """New bins hang as many as fit, racks that stood in a row still do, and one that stood by itself stays there."""
     unit = Memory()
@@ -86,9 +90,9 @@ def test_racks_are_measured():
         stock.add_slots(unit, name, stock.AddSlots(count=1, rack=name))
     stock.place_rack(unit, "D", stock.PlaceRack(aisle=0, start=4.0))
     assert [0.0, 0.0, 1.1, 4.0] == [rack.start for rack in unit.find(Rack)]
-    assert "bins_beyond" == refused(stock.measure_racks, unit, WIDE)  # A-1-5
+    assert "bins_beyond" == refused(measure, unit, WIDE)  # A-1-5
     four = replace(WIDE, bin="580x250x100")
-    stock.measure_racks(unit, four)
+    measure(unit, four)
     assert [0.0, 0.0, 1.475, 4.0] == [rack.start for rack in unit.find(Rack)]
     assert four == unit.settings.racks
 
@@ -96,11 +100,11 @@ def test_racks_are_measured():
 def test_measured_racks_hold_what_fits():
     """Four across and three up, then another rack."""
     unit = Memory()
-    stock.measure_racks(unit, WIDE)
+    measure(unit, WIDE)
     stock.add_section(unit, stock.AddSection(code="L", name="Lamps", slots_per_bin=1, colour="pink"))
     stock.add_slots(unit, "L", stock.AddSlots(count=13))
     assert ["A-1-4", "A-2-1", "A-3-4", "B-1-1"] == [unit.find(Bin)[at].name for at in (3, 4, 11, 12)]
-    assert "bad_size" == refused(stock.measure_racks, unit, replace(WIDE, rack="tall"))
+    assert "bad_size" == refused(measure, unit, replace(WIDE, rack="tall"))
 
 
 def test_put_away_by_section_takes_the_lowest_free_number():

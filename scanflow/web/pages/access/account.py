@@ -16,7 +16,7 @@ from scanflow.web.pages.access.login import go_out, is_password, new_password
 from scanflow.web.pages.declare import page
 from scanflow.web.pages.forms import write
 from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import act, render
+from scanflow.web.pages.shown import Refusal, act, render
 from scanflow.web.problem import Problem
 from scanflow.workflow import access
 from scanflow.workflow.ports import Unit
@@ -60,8 +60,8 @@ def change() -> ResponseReturnValue:
 
 
 def _done(work: Callable[[Unit], object]) -> ResponseReturnValue:
-    said, status = act(work)
-    return show(said, status) if said else redirect(url_for("account_page.show", _anchor="sessions"), 303)
+    done = act(work)
+    return show(*done) if isinstance(done, Refusal) else redirect(url_for("account_page.show", _anchor="sessions"), 303)
 
 
 @page(blueprint, "POST", "/account/sessions/end")

@@ -19,7 +19,7 @@ from scanflow.web.pages.access.trust import authority
 from scanflow.web.pages.declare import page
 from scanflow.web.pages.forms import write_untold
 from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import act, render
+from scanflow.web.pages.shown import Refusal, act, render
 from scanflow.workflow import access
 from scanflow.workflow.ports import Unit
 
@@ -80,5 +80,5 @@ def revoke() -> ResponseReturnValue:
 
 
 def _done(work: Callable[[Unit], object]) -> ResponseReturnValue:
-    said, status = act(work)
-    return show(said, status) if said else redirect(url_for("device_page.show"), 303)
+    done = act(work)
+    return show(*done) if isinstance(done, Refusal) else redirect(url_for("device_page.show"), 303)

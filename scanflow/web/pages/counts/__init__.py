@@ -24,7 +24,7 @@ from scanflow.web import count_pictures, count_words
 from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import act, offset, render
+from scanflow.web.pages.shown import Refusal, act, offset, render
 from scanflow.web.pages.shown import count as units
 from scanflow.web.pages.stock import room_drawing
 from scanflow.workflow.counts import cycle, stocktakes
@@ -236,19 +236,15 @@ def _known(names: Sequence[str], looks: Sequence[Looked]) -> dict[str, Place]:
 
 @page(blueprint, "POST", "/counts", roles=STAFF)
 def start() -> ResponseReturnValue:
-    made: list[Stocktake] = []
-    said, status = act(
-        lambda unit: made.append(stocktakes.open_count(unit, sent(stocktakes.OpenCount, keep=("sample",))))
-    )
-    return _index(request.form.get("area", ""), said, status) if said else _begun(made[0])
+    count = act(lambda unit: stocktakes.open_count(unit, sent(stocktakes.OpenCount, keep=("sample",))))
+    return _index(request.form.get("area", ""), *count) if isinstance(count, Refusal) else _begun(count)
 
 
 @page(blueprint, "POST", "/counts/due", roles=STAFF)
 def due() -> ResponseReturnValue:
     """Count the bins whose turn it is."""
-    made: list[Stocktake] = []
-    said, status = act(lambda unit: made.append(cycle.open_due(unit)))
-    return _index("", said, status) if said else _begun(made[0])
+    count = act(cycle.open_due)
+    return _index("", *count) if isinstance(count, Refusal) else _begun(count)
 
 
 def _begun(count: Stocktake) -> ResponseReturnValue:
@@ -436,11 +432,11 @@ def picture(id: str, key: str) -> ResponseReturnValue:
 @page(blueprint, "POST", "/counts/<id>/close", roles=STAFF)
 def close(id: str) -> ResponseReturnValue:
     """Write the report; from then on nothing more is looked into."""
-    said, status = act(lambda unit: stocktake_report.close(unit, id))
-    return show(id, said, status) if said else redirect(url_for("count_report.show", id=id), 303)
+    done = act(lambda unit: stocktake_report.close(unit, id))
+    return show(id, *done) if isinstance(done, Refusal) else redirect(url_for("count_report.show", id=id), 303)
 
 
 @page(blueprint, "POST", "/counts/<id>/cancel", roles=STAFF)
 def cancel(id: str) -> ResponseReturnValue:
-    said, status = act(lambda unit: stocktakes.cancel(unit, id))
-    return show(id, said, status) if said else redirect(url_for("count_page.index", cancelled=id), 303)
+    done = act(lambda unit: stocktakes.cancel(unit, id))
+    return show(id, *done) if isinstance(done, Refusal) else redirect(url_for("count_page.index", cancelled=id), 303)

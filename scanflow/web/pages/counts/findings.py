@@ -22,7 +22,7 @@ from scanflow.web.count_words import Way
 from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.seen import room
-from scanflow.web.pages.shown import act, offset, render
+from scanflow.web.pages.shown import Refusal, act, offset, render
 from scanflow.workflow.counts import resolving, stocktakes
 from scanflow.workflow.counts.report import title_of
 from scanflow.workflow.counts.stocktakes import Found
@@ -69,7 +69,7 @@ class Shown:
 
 
 @dataclass(frozen=True, slots=True)
-class Refusal:
+class Unresolved:
     """Why a finding was not resolved as somebody asked, and what was filled in: it is asked again in its place."""
 
     finding: str
@@ -79,7 +79,7 @@ class Refusal:
 
 
 @page(blueprint, "GET", "/counts/<id>/findings", roles=STAFF, live=True)
-def show(id: str, said: str = "", status: int = 200, refused: Refusal | None = None) -> ResponseReturnValue:
+def show(id: str, said: str = "", status: int = 200, refused: Unresolved | None = None) -> ResponseReturnValue:
     unit = room()
     now = stocktakes.state(unit, id)
     todo = _todo(now)
@@ -193,9 +193,9 @@ def resolve(id: str) -> ResponseReturnValue:
     finding, how = form.get("finding", ""), form.get("how", "")
     count_rights.admit(how)
     to, sure = form.get("to", "").upper(), "yes" if form.get("sure") == "on" else ""
-    said, status = act(lambda unit: resolving.resolve(unit, id, finding, sent(resolving.Resolve, to=to, sure=sure)))
-    if said:
-        return show(id, "", status, Refusal(finding, how, said, form))
+    done = act(lambda unit: resolving.resolve(unit, id, finding, sent(resolving.Resolve, to=to, sure=sure)))
+    if isinstance(done, Refusal):
+        return show(id, "", done.status, Unresolved(finding, how, done.said, form))
     return _on(id, form.get("at", -1, type=int))
 
 
@@ -207,8 +207,8 @@ def undo(id: str) -> ResponseReturnValue:
         count_rights.admit_undo(unit, id, finding)
         resolving.undo(unit, id, finding)
 
-    said, status = act(work)
-    return show(id, said, status) if said else _on(id, finding)
+    done = act(work)
+    return show(id, *done) if isinstance(done, Refusal) else _on(id, finding)
 
 
 def _on(id: str, to: int | str) -> ResponseReturnValue:

@@ -12,7 +12,7 @@ from scanflow.web import count_words
 from scanflow.web.count_words import walk
 from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.seen import room
-from scanflow.web.pages.shown import act, render
+from scanflow.web.pages.shown import Refusal, act, render
 from scanflow.workflow.counts import stocktakes
 from scanflow.workflow.counts.report import whole, written
 from scanflow.workflow.ports import must
@@ -53,5 +53,5 @@ def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
 @page(blueprint, "POST", "/counts/<id>/forget")
 def forget(id: str) -> ResponseReturnValue:
     """Delete the photos of a count for good."""
-    said, status = act(lambda unit: stocktakes.forget_photos(unit, id))
-    return show(id, said, status) if said else redirect(url_for("count_report.show", id=id), 303)
+    done = act(lambda unit: stocktakes.forget_photos(unit, id))
+    return show(id, *done) if isinstance(done, Refusal) else redirect(url_for("count_report.show", id=id), 303)

@@ -19,7 +19,7 @@ from scanflow.storage.views.lists import Rows
 from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import PAGE, act, offset, render, settle_doubt, where_are
+from scanflow.web.pages.shown import PAGE, Refusal, act, offset, render, settle_doubt, where_are
 from scanflow.web.problem import Problem
 from scanflow.workflow import orders, parcels
 from scanflow.workflow.ports import Unit
@@ -64,20 +64,19 @@ def cancel(id: str) -> ResponseReturnValue:
 
 
 def _done(order: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
-    said, status = act(work)
-    if said:
-        return show(order, said, status)
+    done = act(work)
+    if isinstance(done, Refusal):
+        return show(order, *done)
     return redirect(url_for("order_page.show", id=order), 303)
 
 
 @page(blueprint, "POST", "/orders/<id>/pack", roles=STAFF)
 def pack(id: str) -> ResponseReturnValue:
     """Choose this order at the table: its parcel is opened there."""
-    opened: list[Parcel] = []
-    said, status = act(lambda unit: opened.append(parcels.open_parcel(unit, sent(parcels.OpenParcel, orders=[id]))))
-    if said:
-        return show(id, said, status)
-    return redirect(url_for("table_page.show", table=opened[0].table), 303)
+    opened = act(lambda unit: parcels.open_parcel(unit, sent(parcels.OpenParcel, orders=[id])))
+    if isinstance(opened, Refusal):
+        return show(id, *opened)
+    return redirect(url_for("table_page.show", table=opened.table), 303)
 
 
 def _line(id: str) -> Any:
@@ -132,9 +131,9 @@ def settle(id: str) -> ResponseReturnValue:
 
 
 def _settled(id: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
-    said, status = act(work)
-    if said:
-        return settle_page(id, said, status)
+    done = act(work)
+    if isinstance(done, Refusal):
+        return settle_page(id, *done)
     line = _line(id)
     if stands_still(line) and line.state in LIVE | {LineState.UNBOUND, LineState.RELEASED}:
         return redirect(url_for("order_page.settle_page", id=id), 303)
@@ -171,11 +170,9 @@ def change(id: str, step: str) -> ResponseReturnValue:
 @page(blueprint, "POST", "/lines/<id>/take-back", roles=STAFF)
 def take_back(id: str) -> ResponseReturnValue:
     """What came back is put away by the card in hand."""
-    line, made = _line(id), list[str]()
-    said, status = act(lambda unit: made.append(returns.take_back(unit, id, sent(returns.TakeBack)).id))
-    if said:
-        return show(str(line.order), said, status)
-    return redirect(url_for("put_away.stored", id=made[0]), 303)
+    order = str(_line(id).order)
+    stay = act(lambda unit: returns.take_back(unit, id, sent(returns.TakeBack)))
+    return show(order, *stay) if isinstance(stay, Refusal) else redirect(url_for("put_away.stored", id=stay.id), 303)
 
 
 @page(blueprint, "POST", "/lines/<id>/send-again")
@@ -190,9 +187,9 @@ def revive(id: str) -> ResponseReturnValue:
 
 def _changed(id: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
     line = _line(id)
-    said, status = act(work)
-    if said:
-        return show(str(line.order), said, status)
+    done = act(work)
+    if isinstance(done, Refusal):
+        return show(str(line.order), *done)
     walk, table = request.form.get("round"), request.form.get("table")
     if walk:
         return redirect(url_for("round_page.show", id=walk), 303)

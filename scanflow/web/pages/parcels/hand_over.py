@@ -10,9 +10,10 @@ from scanflow.domain.things import Order, Parcel
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
 from scanflow.web.pages.declare import STAFF, page
+from scanflow.web.pages.forms import sent
 from scanflow.web.pages.picking.last_scan import last_scan
 from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import act, render
+from scanflow.web.pages.shown import Refusal, act, render
 from scanflow.workflow import parcels
 from scanflow.workflow.parcels import hand_over, shipping
 from scanflow.workflow.ports import Unit
@@ -74,9 +75,9 @@ def scan() -> ResponseReturnValue:
         return redirect(url_for("hand_over_page.show", parcel=known, told="known"), 303)
     if not chosen:
         return _show("", "", "This label is on no parcel yet. Scan the parcel's slip, then its label.", 409)
-    said, status = act(lambda unit: shipping.bind(unit, chosen, text))
-    if said:
-        return _show(chosen, "", said, status)
+    done = act(lambda unit: shipping.bind(unit, chosen, sent(shipping.Bind)))
+    if isinstance(done, Refusal):
+        return _show(chosen, "", *done)
     return redirect(url_for("hand_over_page.show", parcel=chosen, told="bound"), 303)
 
 

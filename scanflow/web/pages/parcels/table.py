@@ -19,7 +19,7 @@ from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.picking.last_scan import last_scan
 from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import act, render, where_are
+from scanflow.web.pages.shown import Refusal, act, render, where_are
 from scanflow.workflow import parcels
 from scanflow.workflow.ports import Unit
 
@@ -99,8 +99,8 @@ def _name() -> str:
 
 
 def _done(work: Callable[[Unit], object]) -> ResponseReturnValue:
-    said, status = act(work)
-    return show(said, status) if said else redirect(url_for("table_page.show", table=_name()), 303)
+    done = act(work)
+    return show(*done) if isinstance(done, Refusal) else redirect(url_for("table_page.show", table=_name()), 303)
 
 
 @page(blueprint, "POST", "/table/open", roles=STAFF)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
-from functools import partial
 from io import BytesIO
 from typing import Any
 from zoneinfo import ZoneInfo
@@ -26,15 +25,15 @@ from scanflow.storage.views import room as room_views
 from scanflow.storage.views.lists import LineRow
 from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, page
-from scanflow.web.pages.forms import KEY, write
+from scanflow.web.pages.forms import KEY
 from scanflow.web.pages.orders import STATES
 from scanflow.web.pages.picking.rounds import Spot, spots_of
 from scanflow.web.pages.seen import let_go, look, room
-from scanflow.web.pages.shown import act, asked, count, render, when
+from scanflow.web.pages.shown import Refusal, act, asked, count, render, when
 from scanflow.web.problem import Problem
 from scanflow.workflow import orders
 from scanflow.workflow.picking import paper
-from scanflow.workflow.ports import Invalid, Missing, Unit, must
+from scanflow.workflow.ports import Invalid, Missing, must
 
 blueprint = Blueprint("paper_page", __name__)
 SHOWN = 100
@@ -187,20 +186,20 @@ def enter(id: str) -> ResponseReturnValue:
         if written:
             told.append(_picked(id, stop, written, form, at))
         elif missing:
-            said, _ = act(partial(_missing, line=stop.id))
-            told.append((stop.code or stop.reference, "refused" if said else "missing", said or "Noted as missing."))
+            told.append(_missing(stop))
     return _entry(id, told, 200)
 
 
-def _missing(unit: Unit, line: str) -> None:
-    orders.short(unit, line, orders.Short(note="Missing, said the paper"))
+def _missing(stop: LineRow) -> tuple[str, str, str]:
+    done = act(lambda unit: orders.short(unit, stop.id, orders.Short(note="Missing, said the paper")))
+    verdict, words = ("refused", done.said) if isinstance(done, Refusal) else ("missing", "Noted as missing.")
+    return stop.code or stop.reference, verdict, words
 
 
 def _picked(round_id: str, stop: LineRow, written: str, form: str, at: str) -> tuple[str, str, str]:
-    try:
-        answer = write(lambda unit: paper.enter(unit, round_id, stop.id, written, form, at))
-    except (Invalid, Missing) as error:
-        return stop.code or stop.reference, "refused", str(error)
+    answer = act(lambda unit: paper.enter(unit, round_id, stop.id, written, form, at))
+    if isinstance(answer, Refusal):
+        return stop.code or stop.reference, "refused", answer.said
     advice = answer["advice"]
     if answer["reason"] == "bad_check":
         advice = _another_digit(stop)

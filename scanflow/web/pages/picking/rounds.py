@@ -13,7 +13,7 @@ from scanflow.domain.advice import at_stop, order_says
 from scanflow.domain.counts.stocktake import Stocktake
 from scanflow.domain.derive import to_walk
 from scanflow.domain.life import LineState
-from scanflow.domain.things import Round, Station
+from scanflow.domain.things import Station
 from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
 from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import room as room_views
@@ -22,11 +22,10 @@ from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.picking.last_scan import last_scan
 from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import PAGE, act, asked, count, offset, render, where_are
+from scanflow.web.pages.shown import PAGE, Refusal, act, asked, count, offset, render, where_are
 from scanflow.web.problem import Problem
 from scanflow.workflow.counts import cycle
 from scanflow.workflow.picking import rounds
-from scanflow.workflow.ports import Unit
 from scanflow.workflow.stock import cards
 
 blueprint = Blueprint("round_page", __name__)
@@ -50,15 +49,9 @@ def round_of(waiting: int) -> str:
 def start() -> ResponseReturnValue:
     """A round of what waits, or of the orders asked for."""
     chosen = request.form.getlist("order")
-    made: list[Round] = []
-
-    def work(unit: Unit) -> None:
-        made.append(rounds.open_round(unit, sent(rounds.OpenRound, orders=chosen), most=None if chosen else MOST)[0])
-
-    said, status = act(work)
-    if said:
-        return index(said, status)
-    return redirect(url_for("round_page.show", id=made[0].id), 303)
+    most = None if chosen else MOST
+    made = act(lambda unit: rounds.open_round(unit, sent(rounds.OpenRound, orders=chosen), most=most)[0])
+    return index(*made) if isinstance(made, Refusal) else redirect(url_for("round_page.show", id=made.id), 303)
 
 
 @page(blueprint, "GET", "/rounds/<id>", roles=STAFF, live=True)
@@ -139,7 +132,7 @@ def _listed(stop: LineRow, spot: Spot, round_id: str, texts: tuple[str, ...]) ->
 
 @page(blueprint, "POST", "/rounds/<id>/close", roles=STAFF)
 def close(id: str) -> ResponseReturnValue:
-    said, status = act(lambda unit: rounds.close_round(unit, id))
-    if said:
-        return show(id, said, status)
+    done = act(lambda unit: rounds.close_round(unit, id))
+    if isinstance(done, Refusal):
+        return show(id, *done)
     return redirect(url_for("table_page.show"), 303)

@@ -24,7 +24,7 @@ from scanflow.web.pages.forms import sent
 from scanflow.web.pages.planning import form as plan_form
 from scanflow.web.pages.planning import typed
 from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import act, render
+from scanflow.web.pages.shown import Refusal, act, render
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
@@ -145,9 +145,9 @@ def make() -> ResponseReturnValue:
             must(unit, Rack, rack)
         stock.add_slots(unit, given["code"], stock.AddSlots(count=count, rack=None if rack == OWN_RACK else rack))
 
-    said, status = act(work)
-    if said:
-        return _step(LAST, given, said, status)
+    done = act(work)
+    if isinstance(done, Refusal):
+        return _step(LAST, given, *done)
     return redirect(url_for("plan_page.made", code=given["code"]), 303)
 
 

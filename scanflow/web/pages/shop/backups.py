@@ -18,9 +18,9 @@ from scanflow.web.backup_words import age, newest, sentences
 from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.pages.access.pairing import qr
 from scanflow.web.pages.declare import page
-from scanflow.web.pages.forms import write
+from scanflow.web.pages.forms import sent, write
 from scanflow.web.pages.seen import let_go, room
-from scanflow.web.pages.shown import act, render
+from scanflow.web.pages.shown import Refusal, act, render
 from scanflow.web.problem import Problem, of
 from scanflow.workflow import backups
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit
@@ -52,8 +52,8 @@ def show(said: str = "", status: int = 200) -> ResponseReturnValue:
 
 
 def _done(work: Callable[[Unit], object]) -> ResponseReturnValue:
-    said, status = act(work)
-    return show(said, status) if said else _back()
+    done = act(work)
+    return show(*done) if isinstance(done, Refusal) else _back()
 
 
 def _back() -> ResponseReturnValue:
@@ -69,14 +69,14 @@ def now() -> ResponseReturnValue:
 @page(blueprint, "POST", "/backups/places")
 def add() -> ResponseReturnValue:
     """The first backup there is begun at once; where it is to be encrypted, once the recovery key was typed back."""
-    path = request.form.get("path", "")
     try:
-        found = backups.free(room(), path, _own())
+        said = sent(backups.NamePlace)
+        found = backups.free(room(), said, _own())
         let_go()
         make_folder(found, _own())
         if request.form.get("encrypt") == "yes":
             return _new_key(found)
-        write(lambda unit: backups.add(unit, found, _own()))
+        write(lambda unit: backups.add(unit, said, _own()))
     except (Invalid, Refused) as error:
         refusal = of(error)
         return show(refusal.detail, refusal.status)
@@ -97,8 +97,7 @@ def remove() -> ResponseReturnValue:
 
 @page(blueprint, "POST", "/backups/plan")
 def plan() -> ResponseReturnValue:
-    numbers = {name: request.form.get(name, type=int) for name in backups.LIMITS}
-    return _done(lambda unit: backups.plan(unit, **numbers))
+    return _done(lambda unit: backups.plan(unit, sent(backups.Plan)))
 
 
 @page(blueprint, "POST", "/backups/plain")
@@ -112,7 +111,7 @@ def encrypt() -> ResponseReturnValue:
     path = request.form.get("path", "")
     unit = room()
     named = unit.settings.backups.place(path) is not None
-    return _new_key(path if named else backups.free(unit, path, _own()))
+    return _new_key(path if named else backups.free(unit, sent(backups.NamePlace), _own()))
 
 
 def _new_key(path: str) -> ResponseReturnValue:
@@ -142,9 +141,9 @@ def try_key() -> ResponseReturnValue:
             raise BackupError("wrong_key", "This is another recovery key. Type the one of this place.")
     except BackupError as error:
         return _key_page(path, recipient, f"{error} Nothing has changed.", status=422)
-    said, status = act(lambda unit: _encrypt(unit, path, recipient))
-    if said:
-        return show(said, status)
+    done = act(lambda unit: _encrypt(unit, path, recipient))
+    if isinstance(done, Refusal):
+        return show(*done)
     shop().keeper.try_key(_place(path), typed, visitor().name)
     return _back()
 
@@ -152,7 +151,7 @@ def try_key() -> ResponseReturnValue:
 def _encrypt(unit: Unit, path: str, recipient: str) -> None:
     """A new place for this recipient, or the one of this path."""
     if unit.settings.backups.place(path) is None:
-        backups.add(unit, path, _own(), recipient)
+        backups.add(unit, sent(backups.NamePlace), _own(), recipient)
     else:
         backups.encrypt(unit, path, recipient)
 

@@ -13,7 +13,7 @@ from scanflow.storage.views import room as room_views
 from scanflow.web.pages.declare import Entry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.seen import look
-from scanflow.web.pages.shown import act, render
+from scanflow.web.pages.shown import Refusal, act, render
 from scanflow.workflow import settings, stock
 from scanflow.workflow.ports import Unit
 
@@ -32,8 +32,8 @@ def show(said: str = "", status: int = 200) -> ResponseReturnValue:
 
 
 def _done(part: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
-    said, status = act(work)
-    return show(said, status) if said else redirect(url_for("settings_page.show", _anchor=part), 303)
+    done = act(work)
+    return show(*done) if isinstance(done, Refusal) else redirect(url_for("settings_page.show", _anchor=part), 303)
 
 
 @page(blueprint, "POST", "/settings")

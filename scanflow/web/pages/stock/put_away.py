@@ -13,7 +13,7 @@ from scanflow.storage.views import stock as slot_views
 from scanflow.web.pages.declare import STAFF, Entry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import act, render
+from scanflow.web.pages.shown import Refusal, act, render
 from scanflow.web.pages.stock import photo_form
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
@@ -51,9 +51,9 @@ def store() -> ResponseReturnValue:
 
 
 def _fetch(given: dict[str, str]) -> ResponseReturnValue:
-    said, status = act(lambda unit: stock.fetch(unit, given["section"]))
-    if said:
-        return _form(given, said, status)
+    done = act(lambda unit: stock.fetch(unit, given["section"]))
+    if isinstance(done, Refusal):
+        return _form(given, *done)
     carried = {name: given[name] for name in CARRIED if given[name]}
     return redirect(url_for("put_away.show", **carried), 303)  # type: ignore[arg-type]
 
@@ -64,21 +64,19 @@ def _store(given: dict[str, str]) -> ResponseReturnValue:
         photo = photo_form.sent()
     except Invalid as error:
         return _form(given, error.detail, 422)
-    made: list[Stay] = []
 
-    def work(unit: Unit) -> None:
+    def work(unit: Unit) -> Stay:
         if wanted.text is not None:
             cards.believe(unit, wanted.text, given["looked"])
-        made.append(stock.put_away(unit, wanted))
-        if photo is not None:
-            photos.keep(unit, made[0].id, photo)
+        stay = stock.put_away(unit, wanted)
+        return stay if photo is None else photos.keep(unit, stay.id, photo)
 
-    said, status = act(work)
-    if said == ONCE_MORE:
+    stay = act(work)
+    if not isinstance(stay, Refusal):
+        return redirect(url_for("put_away.stored", id=stay.id), 303)
+    if stay.said == ONCE_MORE:
         given |= {"looked": given["text"], "text": ""}
-    if said:
-        return _form(given, said, status)
-    return redirect(url_for("put_away.stored", id=made[0].id), 303)
+    return _form(given, *stay)
 
 
 @page(blueprint, "GET", "/put-away/<id>", roles=STAFF)

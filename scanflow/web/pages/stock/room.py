@@ -20,9 +20,10 @@ from scanflow.planning.racking import Measured
 from scanflow.planning.room import Shape
 from scanflow.storage.views import planning as plan_views
 from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.forms import sent
 from scanflow.web.pages.planning import typed
 from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import act, render
+from scanflow.web.pages.shown import Refusal, act, render
 from scanflow.web.pages.stock import room_drawing
 from scanflow.workflow import stock
 
@@ -89,9 +90,8 @@ def show(said: str = "", status: int = 200) -> ResponseReturnValue:
 @page(blueprint, "POST", "/room")
 def measure() -> ResponseReturnValue:
     """Keep what racks and bins measure: the room is drawn and walked by it."""
-    measured = _given(request.form, Measured())
-    said, status = act(lambda unit: stock.measure_racks(unit, measured))
-    return show(said, status) if said else redirect(url_for("room_page.show"), 303)
+    done = act(lambda unit: stock.measure_racks(unit, sent(stock.MeasureRacks)))
+    return show(*done) if isinstance(done, Refusal) else redirect(url_for("room_page.show"), 303)
 
 
 @page(blueprint, "GET", "/room/anew")

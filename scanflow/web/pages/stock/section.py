@@ -22,7 +22,7 @@ from scanflow.web.pages.planning import form as plan_form
 from scanflow.web.pages.planning import typed
 from scanflow.web.pages.planning.form import Own
 from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import act, render
+from scanflow.web.pages.shown import Refusal, act, render
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
 from scanflow.workflow.ports import Invalid, must
@@ -143,5 +143,5 @@ def _near(given: Mapping[str, str], slots_per_bin: int, walks: Sequence[float]) 
 
 @page(blueprint, "POST", "/sections/<code>/slots")
 def add_slots(code: str) -> ResponseReturnValue:
-    said, status = act(lambda unit: stock.add_slots(unit, code, sent(stock.AddSlots)))
-    return show(code, said, status) if said else redirect(url_for("section_page.show", code=code), 303)
+    done = act(lambda unit: stock.add_slots(unit, code, sent(stock.AddSlots)))
+    return show(code, *done) if isinstance(done, Refusal) else redirect(url_for("section_page.show", code=code), 303)

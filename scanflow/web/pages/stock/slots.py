@@ -22,15 +22,14 @@ from scanflow.storage.views import room as room_views
 from scanflow.storage.views import stock as slot_views
 from scanflow.storage.views import where as where_views
 from scanflow.storage.views.lists import Rows
-from scanflow.web import problem
 from scanflow.web.pages.declare import STAFF, Entry, page
-from scanflow.web.pages.forms import sent, write
+from scanflow.web.pages.forms import sent
 from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import PAGE, act, offset, render, settle_doubt, where_are
+from scanflow.web.pages.shown import PAGE, Refusal, act, offset, render, settle_doubt, where_are
 from scanflow.web.pages.stock import photo_form
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
-from scanflow.workflow.ports import Invalid, Missing, Refused, Unit, must
+from scanflow.workflow.ports import Invalid, Missing, Unit, must
 from scanflow.workflow.stock import cards, doubts, photos
 
 blueprint = Blueprint("slot_page", __name__)
@@ -75,15 +74,15 @@ def show(code: str, said: str = "", status: int = 200, looked: str = "") -> Resp
 
 @page(blueprint, "POST", "/slots/<code>/lost", roles=STAFF)
 def lose_card(code: str) -> ResponseReturnValue:
-    said, status = act(lambda unit: stock.lose_card(unit, code))
-    return show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
+    done = act(lambda unit: stock.lose_card(unit, code))
+    return show(code, *done) if isinstance(done, Refusal) else redirect(url_for("slot_page.show", code=code), 303)
 
 
 @page(blueprint, "POST", "/slots/<code>/destroyed")
 def destroyed(code: str) -> ResponseReturnValue:
     """Of two cards of the slot one is left."""
-    said, status = act(lambda unit: cards.destroyed(unit, code))
-    return show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
+    done = act(lambda unit: cards.destroyed(unit, code))
+    return show(code, *done) if isinstance(done, Refusal) else redirect(url_for("slot_page.show", code=code), 303)
 
 
 @page(blueprint, "POST", "/slots/<code>/adopt")
@@ -92,22 +91,18 @@ def adopt(code: str) -> ResponseReturnValue:
     text, looked = request.form.get("text", ""), request.form.get("looked", "")
     if text and slot_code.compact(looked) != slot_code.compact(text):
         return show(code, ONCE_MORE, 422, text)
-    said, status = act(lambda unit: cards.adopt(unit, sent(cards.Adopt, code=code)))
-    return show(code, said, status) if said else redirect(url_for("slot_page.show", code=code), 303)
+    done = act(lambda unit: cards.adopt(unit, sent(cards.Adopt, code=code)))
+    return show(code, *done) if isinstance(done, Refusal) else redirect(url_for("slot_page.show", code=code), 303)
 
 
 @page(blueprint, "POST", "/slots/<code>/reprint")
 def reprint(code: str) -> ResponseReturnValue:
     """The card again, as a PDF to keep."""
-    text, lost = (request.form.get(name, "").strip() for name in ("text", "lost"))
-    try:
-        pages = write(lambda unit: card_file.again(unit, code, text=text or None, lost=lost))
-    except (Refused, Invalid, Missing) as error:
-        refusal = problem.of(error)
-        return show(code, refusal.detail, refusal.status)
-    return send_file(
-        BytesIO(card_file.pdf(pages, code)), "application/pdf", as_attachment=True, download_name=f"card-{code}.pdf"
-    )
+    pages = act(lambda unit: card_file.again(unit, code, sent(cards.Reprint)))
+    if isinstance(pages, Refusal):
+        return show(code, *pages)
+    file = BytesIO(card_file.pdf(pages, code))
+    return send_file(file, "application/pdf", as_attachment=True, download_name=f"card-{code}.pdf")
 
 
 @page(blueprint, "GET", "/stays/<id>", roles=STAFF, live=True)
@@ -127,8 +122,8 @@ def story(id: str, said: str = "", status: int = 200, looked: str = "") -> Respo
 
 
 def _done(id: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
-    said, status = act(work)
-    return story(id, said, status) if said else redirect(url_for("slot_page.story", id=id), 303)
+    done = act(work)
+    return story(id, *done) if isinstance(done, Refusal) else redirect(url_for("slot_page.story", id=id), 303)
 
 
 @page(blueprint, "POST", "/stays/<id>/doubts/<doubt>")
@@ -165,9 +160,9 @@ def photo(id: str) -> ResponseReturnValue:
         return story(id, error.detail, 422)
     if picture is None:
         return story(id, "Choose a picture.", 422)
-    said, status = act(lambda unit: photos.keep(unit, id, picture))
-    if said:
-        return story(id, said, status)
+    done = act(lambda unit: photos.keep(unit, id, picture))
+    if isinstance(done, Refusal):
+        return story(id, *done)
     stored = request.form.get("back") == "stored"
     return redirect(url_for("put_away.stored" if stored else "slot_page.story", id=id), 303)
 
@@ -201,8 +196,7 @@ def _slot_named(unit: Unit, field: str) -> str:
 
 
 def _moved(id: str, work: Callable[[Unit], Stay], looked: str = "") -> ResponseReturnValue:
-    moved: list[str] = []
-    said, status = act(lambda unit: moved.append(work(unit).id))
-    if said == ONCE_MORE:
-        return story(id, said, status, looked)
-    return story(id, said, status) if said else redirect(url_for("slot_page.story", id=moved[0]), 303)
+    stay = act(work)
+    if isinstance(stay, Refusal):
+        return story(id, *stay, looked if stay.said == ONCE_MORE else "")
+    return redirect(url_for("slot_page.story", id=stay.id), 303)

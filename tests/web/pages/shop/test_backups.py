@@ -186,7 +186,7 @@ def test_a_new_place_is_encrypted_from_its_first_backup_on(shop: Shop, client: F
 def test_a_key_that_was_not_tried_to_the_end(shop: Shop, client: FlaskClient, stick: Path) -> None:
     """The page says so and asks for the key again; backups go to the shop's own folder meanwhile."""
     path = str(stick)
-    shop.act("owner", lambda unit: backups.add(unit, path))
+    shop.act("owner", lambda unit: backups.add(unit, backups.NamePlace(path=path)))
     recipient, key = copies.new_key()
     shop.act("owner", lambda unit: backups.encrypt(unit, path, recipient))
     shop.keeper.look()
@@ -222,7 +222,7 @@ def test_download(shop: Shop, client: FlaskClient, stick: Path, tmp_path: Path, 
 
 def test_a_download_of_a_damaged_backup_breaks_off(app: Flask, shop: Shop, stick: Path) -> None:
     """It never looks whole: the connection ends before the file does (RFC 9112, 8)."""
-    shop.act("owner", lambda unit: backups.add(unit, str(stick)))
+    shop.act("owner", lambda unit: backups.add(unit, backups.NamePlace(path=str(stick))))
     shop.keeper.look()
     assert shop.keeper.wait(30)
     (list_,) = stick.glob("*.list")
