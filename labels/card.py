@@ -5,7 +5,7 @@ from enum import Enum
 
 from labels import code128, colour, slot_code, typeface
 from labels.paper import INK, TILE, WHITE, Paper
-from labels.shape import Area, Bars, Pattern, Rect, Shape, Text
+from labels.shape import Bars, Pattern, Rect, Shape, SheetArea, Text
 
 X_MIN = 0.33
 X_MAX = 1.016  # the widest module of general scanning, GS1 General Specifications 5.12; from memory
@@ -20,7 +20,7 @@ _HOLE = 5.0
 _DIVIDER = 0.25
 
 
-class DoesNotFit(ValueError):
+class CardTooSmall(ValueError):
     """A card too small for its bars or its number."""
 
 
@@ -38,7 +38,7 @@ class Style(Enum):
 
 
 @dataclass(frozen=True, slots=True)
-class Look:
+class CardDesign:
     """What all cards of a section share.
 
     Without `panel` the bars stand on the section's paper. `dot` is the printer's dot: bars become whole dots wide;
@@ -64,7 +64,7 @@ class Card:
     """
 
     alt: str
-    area: Area
+    area: SheetArea
     shapes: tuple[Shape, ...]
     cap_height: float
     bars: Bars | None = None
@@ -85,55 +85,57 @@ def refuse_unreadable(paper: Paper) -> None:
             )
 
 
-def slot_card(code: str, look: Look, area: Area) -> Card:
+def slot_card(code: str, design: CardDesign, area: SheetArea) -> Card:
     """The card of a slot. DoesNotFit: the area is too small. CodeError: no slot code."""
     text = slot_code.card_text(code)
-    zones = _zones(text, look, area)
+    zones = _zones(text, design, area)
     letters = slot_code.section_of(code)
-    plate, cap_height = _plate(letters, code[len(letters) :], look.section_name, zones.plate)
+    plate, cap_height = _plate(letters, code[len(letters) :], design.section_name, zones.plate)
     small = typeface.fit(text, _SMALL, area.width, typeface.BOLD)
     shapes = (
-        Rect(area.x, area.y, area.width, area.height, WHITE if look.panel else look.paper.hex),
-        *_edge(zones.edge, look.paper),
-        *(_hole(area) if look.style is Style.TAG else ()),
+        Rect(area.x, area.y, area.width, area.height, WHITE if design.panel else design.paper.hex),
+        *_edge(zones.edge, design.paper),
+        *(_hole(area) if design.style is Style.TAG else ()),
         zones.bars,
         _centred(text, small, area.x + area.width / 2, zones.text_line, typeface.BOLD),
         *plate,
     )
-    alt = f"Card {code} of section {look.section_name}; its bars say {text}."
+    alt = f"Card {code} of section {design.section_name}; its bars say {text}."
     return Card(alt, area, shapes, cap_height, zones.bars)
 
 
-def bin_front(first: str, last: str, name: str, look: Look, area: Area) -> Card:
+def bin_front(first: str, last: str, name: str, design: CardDesign, area: SheetArea) -> Card:
     """The front of a bin: the slot codes from first to last that it holds, and the bin's name, which may be empty.
 
     Bars say the name, so that a photo tells which bin it shows; where they or the numbers would be too small, there
     are none. A name that is not rack-tier-position has none either.
     """
-    band = Area(area.x, area.y, _band(area.width), area.height)
+    band = SheetArea(area.x, area.y, _band(area.width), area.height)
     try:
-        bars = _front_bars(name, look, Area(band.right, area.y, area.right - band.right, area.height))
-        return _front(first, last, name, look, area, band, bars)
-    except (DoesNotFit, slot_code.BadFormat):
-        return _front(first, last, name, look, area, band, None)
+        bars = _front_bars(name, design, SheetArea(band.right, area.y, area.right - band.right, area.height))
+        return _front(first, last, name, design, area, band, bars)
+    except (CardTooSmall, slot_code.BadFormat):
+        return _front(first, last, name, design, area, band, None)
 
 
-def _front_bars(name: str, look: Look, area: Area) -> Bars:
+def _front_bars(name: str, design: CardDesign, area: SheetArea) -> Bars:
     text = slot_code.bin_text(name)
-    height = _bars(text, look, area, 0, 0.24 * area.height).height
-    return _bars(text, look, area, area.bottom - 1.5 * _GAP - height, height)
+    height = _bars(text, design, area, 0, 0.24 * area.height).height
+    return _bars(text, design, area, area.bottom - 1.5 * _GAP - height, height)
 
 
-def _front(first: str, last: str, name: str, look: Look, area: Area, band: Area, bars: Bars | None) -> Card:
+def _front(
+    first: str, last: str, name: str, design: CardDesign, area: SheetArea, band: SheetArea, bars: Bars | None
+) -> Card:
     letters = slot_code.section_of(first)
     numbers = [code[len(letters) :] for code in ((first,) if first == last else (first, last))]
     bottom = bars.y if bars else area.bottom
-    inside = Area(band.right + _GAP, area.y + _GAP, area.right - band.right - 2 * _GAP, bottom - area.y - 2 * _GAP)
-    plate, cap_height = _plate(letters, "–".join(numbers), look.section_name, inside, name)
+    inside = SheetArea(band.right + _GAP, area.y + _GAP, area.right - band.right - 2 * _GAP, bottom - area.y - 2 * _GAP)
+    plate, cap_height = _plate(letters, "–".join(numbers), design.section_name, inside, name)
     ground = Rect(area.x, area.y, area.width, area.height, WHITE)
-    alt = f"Front of bin {name}".rstrip() + f": {' to '.join((first, last))} of section {look.section_name}"
+    alt = f"Front of bin {name}".rstrip() + f": {' to '.join((first, last))} of section {design.section_name}"
     said = f"; its bars say {slot_code.bin_text(name)}." if bars else "."
-    shapes = (ground, *_edge([band], look.paper), *((bars,) if bars else ()), *plate)
+    shapes = (ground, *_edge([band], design.paper), *((bars,) if bars else ()), *plate)
     return Card(alt + said, area, shapes, cap_height, bars)
 
 
@@ -143,7 +145,7 @@ def module_width(text: str, width: float, dot: float = 0.0) -> float:
     module = min(X_MAX, width / length)
     module = dot * int(module / dot + 1e-9) if dot else module
     if module < X_MIN - 1e-9:
-        raise DoesNotFit(f"bars of {text} need a card at least {length * max(X_MIN, dot):.1f} mm wide")
+        raise CardTooSmall(f"bars of {text} need a card at least {length * max(X_MIN, dot):.1f} mm wide")
     return module
 
 
@@ -153,41 +155,41 @@ class _Zones:
 
     bars: Bars
     text_line: float
-    plate: Area
-    edge: list[Area]
+    plate: SheetArea
+    edge: list[SheetArea]
 
 
-def _zones(text: str, look: Look, area: Area) -> _Zones:
-    if look.style is Style.FILED:
-        bars = _bars(text, look, area, area.y + _BARS_TOP, 0.5 * area.height - 3.5)
+def _zones(text: str, design: CardDesign, area: SheetArea) -> _Zones:
+    if design.style is Style.FILED:
+        bars = _bars(text, design, area, area.y + _BARS_TOP, 0.5 * area.height - 3.5)
         text_line = bars.y + bars.height + _GAP + _SMALL
-        below = Area(area.x, text_line + _GAP, area.width, area.bottom - text_line - _GAP)
-        band = Area(area.x, below.y, _band(area.width), below.height)
-        plate = Area(band.right + _GAP, below.y, area.right - band.right - 2 * _GAP, below.height - _GAP)
-        return _Zones(bars, text_line, plate, [Area(area.x, area.y, area.width, _STRIP), band])
-    share = 0.28 if look.style is Style.FACE else 0.24
-    height = _bars(text, look, area, 0, share * area.height).height
+        below = SheetArea(area.x, text_line + _GAP, area.width, area.bottom - text_line - _GAP)
+        band = SheetArea(area.x, below.y, _band(area.width), below.height)
+        plate = SheetArea(band.right + _GAP, below.y, area.right - band.right - 2 * _GAP, below.height - _GAP)
+        return _Zones(bars, text_line, plate, [SheetArea(area.x, area.y, area.width, _STRIP), band])
+    share = 0.28 if design.style is Style.FACE else 0.24
+    height = _bars(text, design, area, 0, share * area.height).height
     text_line = area.bottom - 1.5 * _GAP
-    bars = _bars(text, look, area, text_line - _SMALL - _GAP - height, height)
-    if look.style is Style.FACE:
-        band = Area(area.x, area.y, _band(area.width), bars.y - _GAP - area.y)
-        plate = Area(band.right + _GAP, area.y + _GAP, area.right - band.right - 2 * _GAP, band.height - _GAP)
+    bars = _bars(text, design, area, text_line - _SMALL - _GAP - height, height)
+    if design.style is Style.FACE:
+        band = SheetArea(area.x, area.y, _band(area.width), bars.y - _GAP - area.y)
+        plate = SheetArea(band.right + _GAP, area.y + _GAP, area.right - band.right - 2 * _GAP, band.height - _GAP)
     else:
-        band = Area(area.x, area.y, area.width, _HEADER)
-        plate = Area(area.x + _GAP, band.bottom + _GAP, area.width - 2 * _GAP, bars.y - band.bottom - 2 * _GAP)
+        band = SheetArea(area.x, area.y, area.width, _HEADER)
+        plate = SheetArea(area.x + _GAP, band.bottom + _GAP, area.width - 2 * _GAP, bars.y - band.bottom - 2 * _GAP)
     return _Zones(bars, text_line, plate, [band])
 
 
-def _bars(text: str, look: Look, area: Area, top: float, wanted: float) -> Bars:
+def _bars(text: str, design: CardDesign, area: SheetArea, top: float, wanted: float) -> Bars:
     """The bars in the middle of the card, on whole dots, never lower than ISO/IEC 15417 recommends."""
-    module = module_width(text, area.width, look.dot)
+    module = module_width(text, area.width, design.dot)
     length = code128.modules(text) * module
     left = area.x + (area.width - length) / 2
-    left = round(left / look.dot) * look.dot if look.dot else left
+    left = round(left / design.dot) * design.dot if design.dot else left
     return Bars(left, top, max(5.0, 0.15 * length, min(20.0, wanted)), module, code128.widths(text))
 
 
-def _edge(parts: list[Area], paper: Paper) -> list[Shape]:
+def _edge(parts: list[SheetArea], paper: Paper) -> list[Shape]:
     """The section's paper with its pattern, and a line of ink where it ends."""
     shapes: list[Shape] = []
     for part in parts:
@@ -202,7 +204,7 @@ def _edge(parts: list[Area], paper: Paper) -> list[Shape]:
     return shapes
 
 
-def _hole(area: Area) -> list[Shape]:
+def _hole(area: SheetArea) -> list[Shape]:
     """Where to punch a tag: a white ring that stays, and the hole."""
     x, y = area.x + area.width / 2, area.y + _HEADER / 2
     return [
@@ -216,7 +218,9 @@ def _band(width: float) -> float:
     return TILE * max(1, round(0.12 * width / TILE))
 
 
-def _plate(letters: str, number: str, section_name: str, area: Area, bin_name: str = "") -> tuple[list[Shape], float]:
+def _plate(
+    letters: str, number: str, section_name: str, area: SheetArea, bin_name: str = ""
+) -> tuple[list[Shape], float]:
     """The white plate, and the cap height of its number.
 
     Section letters stand at half height, the number at full height, a bin's name above and the section's name below.
@@ -249,7 +253,7 @@ def _number(
     size = min((baseline - top) / typeface.CAP_HEIGHT, length / sum(per_size))
     cap_height = size * typeface.CAP_HEIGHT
     if cap_height < CAP_MIN:
-        raise DoesNotFit(f"{letters}{number} would be {cap_height:.1f} mm high, at least {CAP_MIN} mm can be read")
+        raise CardTooSmall(f"{letters}{number} would be {cap_height:.1f} mm high, at least {CAP_MIN} mm can be read")
     baseline -= (baseline - top - cap_height) / 2
     start = middle - size * sum(per_size) / 2
     return [

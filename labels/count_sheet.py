@@ -8,8 +8,8 @@ from labels import row, typeface
 from labels.card import Card
 from labels.paper import SHEETS, Paper
 from labels.row import MARGIN, SMALL, STRIP
-from labels.shape import Area, Shape
-from labels.sheet import Page
+from labels.shape import Shape, SheetArea
+from labels.sheet import SheetPage
 
 PAPERS = ("letter", "a4", "legal")
 """Those wide enough, keys of `labels.paper.SHEETS`."""
@@ -31,7 +31,7 @@ class Fact:
 
 
 @dataclass(frozen=True, slots=True)
-class Section:
+class SectionResult:
     """What agrees in one section: its letters, how much, and what that may be wrong by."""
 
     letters: str
@@ -59,10 +59,10 @@ class Heading:
     right: str = ""
 
 
-Row = Fact | Section | Amiss | Heading
+Row = Fact | SectionResult | Amiss | Heading
 
 
-def report(rows: Sequence[Row], title: str, paper: str, shop: str = "") -> list[Page]:
+def report(rows: Sequence[Row], title: str, paper: str, shop: str = "") -> list[SheetPage]:
     """The pages of a report; `paper` is one of PAPERS, `shop` its name."""
     page = SHEETS[paper]
     inside = page[0] - 2 * MARGIN
@@ -100,17 +100,17 @@ def _head(title: str, page: row.Size, told: str) -> tuple[Card, float]:
         row.text(told, MARGIN, MARGIN + SMALL, SMALL, inside),
         row.text(title, MARGIN, MARGIN + 9, 4, inside, typeface.BOLD),
     ]
-    return row.row(f"{title}, {told}".strip(", "), Area(MARGIN, MARGIN, inside, 12), shapes), MARGIN + 13
+    return row.row(f"{title}, {told}".strip(", "), SheetArea(MARGIN, MARGIN, inside, 12), shapes), MARGIN + 13
 
 
 @singledispatch
-def _row(told: Row, area: Area) -> Card:
+def _row(told: Row, area: SheetArea) -> Card:
     raise TypeError(told)
 
 
 @_row.register
-def _(told: Fact, area: Area) -> Card:
-    words = Area(area.x + _LABEL, area.y + 2, area.width - _LABEL, area.height)
+def _(told: Fact, area: SheetArea) -> Card:
+    words = SheetArea(area.x + _LABEL, area.y + 2, area.width - _LABEL, area.height)
     shapes = [
         row.text(told.name, area.x, area.y + 2 + SMALL, SMALL, _LABEL - 2, typeface.BOLD),
         *row.paragraph(told.words, words, SMALL),
@@ -119,7 +119,7 @@ def _(told: Fact, area: Area) -> Card:
 
 
 @_row.register
-def _(told: Heading, area: Area) -> Card:
+def _(told: Heading, area: SheetArea) -> Card:
     baseline, right = area.bottom - 2, area.right - _DONE
     shapes = [
         row.text(told.words, area.x, baseline, 3, right - area.x - 2, typeface.BOLD),
@@ -129,26 +129,26 @@ def _(told: Heading, area: Area) -> Card:
 
 
 @_row.register
-def _(told: Section, area: Area) -> Card:
-    words = Area(area.x + _LABEL, area.y + 2, area.width - _LABEL, area.height)
+def _(told: SectionResult, area: SheetArea) -> Card:
+    words = SheetArea(area.x + _LABEL, area.y + 2, area.width - _LABEL, area.height)
     shapes = [
-        *row.edge(told.paper, Area(area.x, area.y, STRIP, area.height)),
-        *row.plate("", told.letters or "tray", Area(area.x + STRIP + 2, area.y + 1.5, _PLATE, 12)),
+        *row.edge(told.paper, SheetArea(area.x, area.y, STRIP, area.height)),
+        *row.plate("", told.letters or "tray", SheetArea(area.x + STRIP + 2, area.y + 1.5, _PLATE, 12)),
         row.text(told.amount, words.x, words.y + 3, 3, words.width, typeface.BOLD),
-        *row.paragraph(told.words, Area(words.x, area.y + 7, words.width, 6), SMALL, 1),
+        *row.paragraph(told.words, SheetArea(words.x, area.y + 7, words.width, 6), SMALL, 1),
     ]
     return row.row(f"{told.letters or 'Tray'}: {told.amount} {told.words}", area, shapes)
 
 
 @_row.register
-def _(told: Amiss, area: Area) -> Card:
-    words = Area(area.x + _LABEL, area.y + 2, area.width - _LABEL - _DONE - 2, area.height)
-    done = Area(words.right + 2, area.y + 2, _DONE, area.height)
+def _(told: Amiss, area: SheetArea) -> Card:
+    words = SheetArea(area.x + _LABEL, area.y + 2, area.width - _LABEL - _DONE - 2, area.height)
+    done = SheetArea(words.right + 2, area.y + 2, _DONE, area.height)
     shapes = [
-        *row.edge(told.paper, Area(area.x, area.y, STRIP, area.height)),
-        *row.code_plate(told.subject, Area(area.x + STRIP + 2, area.y + 1.5, _PLATE, 12)),
+        *row.edge(told.paper, SheetArea(area.x, area.y, STRIP, area.height)),
+        *row.code_plate(told.subject, SheetArea(area.x + STRIP + 2, area.y + 1.5, _PLATE, 12)),
         row.text(told.words, words.x, words.y + SMALL, SMALL, words.width, typeface.BOLD),
-        *row.paragraph(told.title, Area(words.x, area.y + 6, words.width, 8), SMALL, 2),
+        *row.paragraph(told.title, SheetArea(words.x, area.y + 6, words.width, 8), SMALL, 2),
         *row.paragraph(told.done, done, SMALL, _MOST),
     ]
     return row.row(f"{told.subject}: {told.words}. {told.title} {told.done}".strip(), area, shapes)

@@ -18,7 +18,7 @@ from labels.card import Card
 from labels.draw_tags import Tags
 from labels.paper import INK, PATTERN_STROKE, PATTERNS, TILE
 from labels.shape import Bars, Pattern, Picture, Rect, Shape, Text
-from labels.sheet import Page
+from labels.sheet import SheetPage
 from labels.whole import write_whole
 
 PNG_DPI = 300
@@ -26,12 +26,12 @@ MOST_PNG_DPI = 600
 """Finer than cards need; a page of 2400 dots per inch takes gigabytes while it is drawn."""
 
 
-def write(pages: Sequence[Page], out: str | PathLike[str], *, title: str, dpi: float = PNG_DPI) -> list[Path]:
+def write(pages: Sequence[SheetPage], out: str | PathLike[str], *, title: str, dpi: float = PNG_DPI) -> list[Path]:
     """Write the pages in the format that the file's ending names, and say which files were made.
 
     A PDF holds all pages; SVG and PNG have a file for each, numbered when there are several. `dpi` is for PNG: the
-    pages' bars must have been made for its dots (`Look.dot`). ValueError for another ending. OSError if a file can't
-    be written; what was there is then as it was.
+    pages' bars must have been made for its dots (`CardDesign.dot`). ValueError for another ending. OSError if a file
+    can't be written; what was there is then as it was.
     """
     path = Path(out)
     if path.suffix.lower() == ".pdf":
@@ -45,7 +45,7 @@ def write(pages: Sequence[Page], out: str | PathLike[str], *, title: str, dpi: f
     return _each(pages, path, partial(single, title=title))
 
 
-def _each(pages: Sequence[Page], path: Path, single: Callable[[Page], bytes]) -> list[Path]:
+def _each(pages: Sequence[SheetPage], path: Path, single: Callable[[SheetPage], bytes]) -> list[Path]:
     width = len(str(len(pages)))
     files = []
     for number, page in enumerate(pages, start=1):
@@ -55,12 +55,12 @@ def _each(pages: Sequence[Page], path: Path, single: Callable[[Page], bytes]) ->
     return files
 
 
-def svg(page: Page, *, title: str) -> bytes:
+def svg(page: SheetPage, *, title: str) -> bytes:
     """One page as SVG in mm, its letters as outlines."""
     return draw_svg.document(page, title).encode()
 
 
-def png(page: Page, *, title: str, dpi: float = PNG_DPI) -> bytes:
+def png(page: SheetPage, *, title: str, dpi: float = PNG_DPI) -> bytes:
     """One page as PNG: a pixel is exactly 1/dpi inch, so what lies on whole pixels stays sharp."""
     import pypdfium2
 
@@ -75,7 +75,7 @@ def png(page: Page, *, title: str, dpi: float = PNG_DPI) -> bytes:
     return image.getvalue()
 
 
-def pdf(pages: Sequence[Page], out: str | PathLike[str] | IO[bytes], *, title: str, language: str = "en") -> None:
+def pdf(pages: Sequence[SheetPage], out: str | PathLike[str] | IO[bytes], *, title: str, language: str = "en") -> None:
     """Write the pages to a path or a binary file, tagged: every card is a figure that says its code.
 
     Same pages, same bytes. OSError if it can't be written.

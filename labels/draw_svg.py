@@ -8,10 +8,10 @@ from labels import typeface
 from labels.card import Card
 from labels.paper import INK, PATTERN_STROKE, PATTERNS, TILE
 from labels.shape import Bars, Pattern, Picture, Rect, Shape, Text
-from labels.sheet import Page
+from labels.sheet import SheetPage
 
 
-def document(page: Page, title: str) -> str:
+def document(page: SheetPage, title: str) -> str:
     """The whole document, its size in mm; every card is an image that says its code."""
     size = f'width="{page.width:g}mm" height="{page.height:g}mm" viewBox="0 0 {page.width:g} {page.height:g}"'
     patterns = {shape.name for shape in page.shapes if isinstance(shape, Pattern) and PATTERNS[shape.name]}

@@ -6,16 +6,16 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from labels import colour, typeface
-from labels.card import Card, DoesNotFit, Look, Style, bin_front, slot_card
+from labels.card import Card, CardDesign, CardTooSmall, Style, bin_front, slot_card
 from labels.paper import WHITE
-from labels.shape import Area
+from labels.shape import SheetArea
 from labels.sheet import MARGIN, SEALED_EDGE, Layout, Size
 
 _CUT = 0.1 + 1e-6  # a gutter of no more is the cut line alone
 
 
 @dataclass(frozen=True, slots=True)
-class Facts:
+class CardFacts:
     """Of cards that are alike; `module` and `bar_height` are None where a bin's front has no bars.
 
     `laminated`: what to cut laminate to, None without a gutter.
@@ -37,13 +37,13 @@ class Facts:
     by_style: dict[Style, float]
 
 
-def facts(cards: Sequence[Card], layout: Layout, look: Look, first: str, last: str) -> Facts:
+def facts(cards: Sequence[Card], layout: Layout, design: CardDesign, first: str, last: str) -> CardFacts:
     """The least of all cards; slot codes from first to last."""
     bars = [each.bars for each in cards if each.bars]
     cap = min(each.cap_height for each in cards)
-    ground = WHITE if look.panel else look.paper.hex
+    ground = WHITE if design.panel else design.paper.hex
     width, height = layout.card
-    return Facts(
+    return CardFacts(
         alt=cards[0].alt,
         card=layout.card,
         laminated=(width + layout.gutter, height + layout.gutter) if layout.gutter > _CUT else None,
@@ -54,17 +54,18 @@ def facts(cards: Sequence[Card], layout: Layout, look: Look, first: str, last: s
         reads_at_most=typeface.reading_distance(cap, minutes=16),
         red_light=colour.contrast_under_red(ground),
         camera=colour.contrast_for_camera(ground),
-        by_style=_by_style(first, last, look, Area(0, 0, width, height)) | {look.style: typeface.reading_distance(cap)},
+        by_style=_by_style(first, last, design, SheetArea(0, 0, width, height))
+        | {design.style: typeface.reading_distance(cap)},
     )
 
 
-def _by_style(first: str, last: str, look: Look, area: Area) -> dict[Style, float]:
+def _by_style(first: str, last: str, design: CardDesign, area: SheetArea) -> dict[Style, float]:
     found = {}
     for style in Style:
-        styled = replace(look, style=style)
+        styled = replace(design, style=style)
         try:
             drawn = bin_front(first, last, "", styled, area) if style is Style.BIN else slot_card(first, styled, area)
-        except DoesNotFit:
+        except CardTooSmall:
             continue
         found[style] = typeface.reading_distance(drawn.cap_height)
     return found

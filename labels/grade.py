@@ -57,7 +57,7 @@ class Measure:
 
 
 @dataclass(frozen=True, slots=True)
-class Scan:
+class GradedScan:
     """One scan: its profile, global threshold, the edges in samples, its measures, the symbol's values if decoded.
 
     `start` is the place among the edges of the symbol's first one; every sixth from there begins a character.
@@ -77,7 +77,7 @@ class Scan:
 
 
 @dataclass(frozen=True, slots=True)
-class Estimate:
+class SymbolGrade:
     """A symbol: mean grade of its scans and their mean values; `weakest` is None where every measure is 4."""
 
     grade: float
@@ -85,10 +85,10 @@ class Estimate:
     measures: dict[Parameter, float]
     weakest: Parameter | None
     advice: str
-    scans: tuple[Scan, ...]
+    scans: tuple[GradedScan, ...]
 
 
-def grade(profile: Profile) -> Scan:
+def grade(profile: Profile) -> GradedScan:
     """Measure one profile of reflectances 0 to 1. ValueError for one of fewer than two samples or other dimensions."""
     if profile.ndim != 1 or profile.size < 2:
         raise ValueError("a profile is a row of at least two reflectances")
@@ -116,10 +116,10 @@ def grade(profile: Profile) -> Scan:
     }
     edges = tuple(part.begin for part in parts[1:])
     values, start = (decoded.values, decoded.first - 1) if decoded else (None, 0)
-    return Scan(tuple(map(float, profile)), threshold, edges, measures, values, start)
+    return GradedScan(tuple(map(float, profile)), threshold, edges, measures, values, start)
 
 
-def symbol(scans: Sequence[Scan], text: str) -> Estimate:
+def symbol(scans: Sequence[GradedScan], text: str) -> SymbolGrade:
     """The estimate of a symbol that says `text`, from up to ten scans spread over the height of its bars.
 
     ValueError for no scans, more than ten, or a text that Code 128 can't hold.
@@ -129,7 +129,7 @@ def symbol(scans: Sequence[Scan], text: str) -> Estimate:
     mean = sum(scan.grade for scan in scans) / len(scans)
     weakest = _weakest(scans, text)
     means = {name: sum(scan.measures[name].value for scan in scans) / len(scans) for name in Parameter}
-    return Estimate(mean, letter(mean), means, weakest, ADVICE[weakest] if weakest else GOOD, tuple(scans))
+    return SymbolGrade(mean, letter(mean), means, weakest, ADVICE[weakest] if weakest else GOOD, tuple(scans))
 
 
 def letter(mean: float) -> str:
@@ -160,7 +160,7 @@ def _quiet_zone(parts: list[Element], decoded: Decoded | None) -> float:
     return min(parts[first - 1].width, parts[last].width) / module
 
 
-def _weakest(scans: Sequence[Scan], text: str) -> Parameter | None:
+def _weakest(scans: Sequence[GradedScan], text: str) -> Parameter | None:
     """The lowest over all scans; of equals the cause before its effect.
 
     Where scans don't decode, the count of their edges tells why: more than the symbol's means specks or gaps, fewer

@@ -2,13 +2,13 @@
 
 from xml.sax.saxutils import escape
 
-from labels.grade import Scan
+from labels.grade import GradedScan
 
 _WIDTH, _HEIGHT = 960, 260
 _LEFT, _TOP, _RIGHT, _BOTTOM = 48, 34, 12, 26  # round the plot
 
 
-def svg(scan: Scan, title: str) -> str:
+def svg(scan: GradedScan, title: str) -> str:
     """The profile, its global threshold as a dashed line, its element edges as ticks; 960 by 260 pixels."""
     across = (_WIDTH - _LEFT - _RIGHT) / max(len(scan.profile) - 1, 1)
     down = _HEIGHT - _TOP - _BOTTOM

@@ -7,8 +7,8 @@ from typing import TypeVar
 from labels import code128, slot_code, typeface
 from labels.card import Card
 from labels.paper import INK, WHITE, Paper
-from labels.shape import Area, Bars, Pattern, Picture, Rect, Shape, Text
-from labels.sheet import Page
+from labels.shape import Bars, Pattern, Picture, Rect, Shape, SheetArea, Text
+from labels.sheet import SheetPage
 
 MARGIN = 8.0  # what a printer may leave blank, each side
 MODULE = 0.375  # of bars read at arm's length; three whole dots of a printer of 8 dots a mm
@@ -76,7 +76,9 @@ def high(lines: Sequence[str], cap: float) -> float:
     return cap + 1.9 * cap * (len(lines) - 1)
 
 
-def paragraph(words: str, area: Area, cap: float, most: int | None = None, font: str = typeface.REGULAR) -> list[Shape]:
+def paragraph(
+    words: str, area: SheetArea, cap: float, most: int | None = None, font: str = typeface.REGULAR
+) -> list[Shape]:
     """Lines from the top of an area, 1.9 cap heights apart."""
     return [
         text(line, area.x, area.y + cap + 1.9 * cap * place, cap, area.width, font)
@@ -84,7 +86,7 @@ def paragraph(words: str, area: Area, cap: float, most: int | None = None, font:
     ]
 
 
-def plate(letters: str, figures: str, area: Area) -> list[Shape]:
+def plate(letters: str, figures: str, area: SheetArea) -> list[Shape]:
     """A white plate: letters at half height, figures at full height, in the middle."""
     per_size = (typeface.width(letters, 0.5, typeface.BOLD), typeface.width(figures, 1, typeface.BOLD))
     size = min(0.62 * area.height / typeface.CAP_HEIGHT, (area.width - 2.4) / max(sum(per_size), 1e-6))
@@ -97,7 +99,7 @@ def plate(letters: str, figures: str, area: Area) -> list[Shape]:
     ]
 
 
-def code_plate(code: str, area: Area) -> list[Shape]:
+def code_plate(code: str, area: SheetArea) -> list[Shape]:
     """The plate of a slot; a text that is no slot code stands in it whole."""
     try:
         letters = slot_code.section_of(code)
@@ -106,7 +108,7 @@ def code_plate(code: str, area: Area) -> list[Shape]:
     return plate(letters, code[len(letters) :], area)
 
 
-def edge(paper: Paper | None, area: Area) -> list[Shape]:
+def edge(paper: Paper | None, area: SheetArea) -> list[Shape]:
     """The section's paper with its pattern."""
     if paper is None:
         return []
@@ -117,7 +119,7 @@ def edge(paper: Paper | None, area: Area) -> list[Shape]:
     ]
 
 
-def picture(thing: Thing, area: Area) -> list[Shape]:
+def picture(thing: Thing, area: SheetArea) -> list[Shape]:
     """The thing's picture; the section's pattern where there is none."""
     if thing.picture:
         return [Picture(area.x, area.y, area.width, area.height, thing.picture)]
@@ -145,7 +147,7 @@ def rule(y: float, page: Size) -> Rect:
     return Rect(MARGIN, y, page[0] - 2 * MARGIN, 0.15, _GREY)
 
 
-def row(alt: str, area: Area, shapes: Sequence[Shape], bars_: Bars | None = None) -> Card:
+def row(alt: str, area: SheetArea, shapes: Sequence[Shape], bars_: Bars | None = None) -> Card:
     """A drawn row that says `alt`."""
     return Card(alt, area, tuple(shapes), SMALL, bars_)
 
@@ -155,26 +157,26 @@ def paged(
     page: Size,
     height: float | Callable[[_T], float],
     head: Callable[[str], tuple[Card, float]],
-    drawn: Callable[[_T, Area], Card],
-) -> list[Page]:
+    drawn: Callable[[_T, SheetArea], Card],
+) -> list[SheetPage]:
     """Pages with a head and rows, all of this height or each of its own; `head` is given "page 1 of 2", empty for a
     single page.
 
     It gives itself and where the rows begin. `drawn` draws one thing into its row.
     """
     top = head("")[1]
-    sheets: list[list[tuple[_T, Area]]] = [[]]
+    sheets: list[list[tuple[_T, SheetArea]]] = [[]]
     for thing in things:
         high = height(thing) if callable(height) else height
         y = sheets[-1][-1][1].bottom if sheets[-1] else top
         if sheets[-1] and y + high > page[1] - MARGIN:
             sheets.append([])
             y = top
-        sheets[-1].append((thing, Area(MARGIN, y, page[0] - 2 * MARGIN, high)))
+        sheets[-1].append((thing, SheetArea(MARGIN, y, page[0] - 2 * MARGIN, high)))
     pages = []
     for number, sheet in enumerate(sheets, 1):
         first, _ = head(f"page {number} of {len(sheets)}" if len(sheets) > 1 else "")
         rows = [drawn(*pair) for pair in sheet]
         marks = tuple(rule(each.area.bottom, page) for each in rows)
-        pages.append(Page(*page, (first, *rows), (rule(top, page), *marks)))
+        pages.append(SheetPage(*page, (first, *rows), (rule(top, page), *marks)))
     return pages

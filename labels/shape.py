@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 
 @dataclass(frozen=True, slots=True)
-class Area:
+class SheetArea:
     """A rectangle of the sheet."""
 
     x: float

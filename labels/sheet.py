@@ -8,7 +8,7 @@ from functools import partial
 
 from labels import card, typeface
 from labels.paper import COLOURS, INK, SHEETS, WHITE
-from labels.shape import Area, Rect, Shape, Text
+from labels.shape import Rect, Shape, SheetArea, Text
 
 MARGIN = 5.0  # what a printer may leave blank, each side
 RULER = 50.0
@@ -19,7 +19,7 @@ _CUT_LINE = 0.1
 _CUT_GREY = "#b0b0b0"
 
 Size = tuple[float, float]
-Face = Callable[[Area], card.Card]
+Face = Callable[[SheetArea], card.Card]
 
 
 class Duplex(Enum):
@@ -30,7 +30,7 @@ class Duplex(Enum):
 
 
 @dataclass(frozen=True, slots=True)
-class Page:
+class SheetPage:
     """One printed page: size, its cards, and what is printed beside them."""
 
     width: float
@@ -58,10 +58,10 @@ class Layout:
     cut: bool
     """Whether the page has lines to cut along; ready labels have none."""
 
-    def cells(self) -> list[Area]:
+    def cells(self) -> list[SheetArea]:
         """The cards' places, row by row."""
         return [
-            Area(self.corner[0] + column * self.pitch[0], self.corner[1] + row * self.pitch[1], *self.card)
+            SheetArea(self.corner[0] + column * self.pitch[0], self.corner[1] + row * self.pitch[1], *self.card)
             for row in range(self.rows)
             for column in range(self.columns)
         ]
@@ -110,27 +110,27 @@ def sheets(
     paper: str,
     grid: str,
     style: card.Style = card.Style.FILED,
-) -> list[Page]:
+) -> list[SheetPage]:
     """Pages of slot cards in the order of `codes`, row by row.
 
     `colour` is a key of `labels.paper.COLOURS`, `paper` of `labels.paper.SHEETS`, `grid` is columns x rows like "3x6".
     ValueError for a malformed grid; DoesNotFit where a cell is too small; CodeError for a text that is no slot code.
     """
-    look = card.Look(section_name, COLOURS[colour], style)
-    return pages([slot_face(code, look) for code in codes], cut_layout(SHEETS[paper], grid))
+    design = card.CardDesign(section_name, COLOURS[colour], style)
+    return pages([slot_face(code, design) for code in codes], cut_layout(SHEETS[paper], grid))
 
 
-def slot_face(code: str, look: card.Look) -> Face:
+def slot_face(code: str, design: card.CardDesign) -> Face:
     """The card of a slot, to be drawn wherever it comes to lie."""
-    return partial(card.slot_card, code, look)
+    return partial(card.slot_card, code, design)
 
 
-def bin_face(first: str, last: str, name: str, look: card.Look) -> Face:
+def bin_face(first: str, last: str, name: str, design: card.CardDesign) -> Face:
     """The front of a bin, to be drawn wherever it comes to lie."""
-    return partial(card.bin_front, first, last, name, look)
+    return partial(card.bin_front, first, last, name, design)
 
 
-def pages(faces: Sequence[Face], layout: Layout, duplex: Duplex | None = None) -> list[Page]:
+def pages(faces: Sequence[Face], layout: Layout, duplex: Duplex | None = None) -> list[SheetPage]:
     """Pages of these cards row by row; with `duplex` every page is followed by its backs.
 
     A back shows the same as its front and has its top at the same edge of the card. DoesNotFit as the cards have it.
@@ -140,13 +140,13 @@ def pages(faces: Sequence[Face], layout: Layout, duplex: Duplex | None = None) -
     made = []
     for first in range(0, len(faces), len(cells)):
         here = list(zip(faces[first : first + len(cells)], cells, strict=False))
-        made.append(Page(*layout.page, tuple(face(cell) for face, cell in here), marks))
+        made.append(SheetPage(*layout.page, tuple(face(cell) for face, cell in here), marks))
         if duplex is not None:
-            made.append(Page(*layout.page, tuple(_back(face, cell, layout.page, duplex) for face, cell in here)))
+            made.append(SheetPage(*layout.page, tuple(_back(face, cell, layout.page, duplex) for face, cell in here)))
     return made
 
 
-def _back(face: Face, cell: Area, page: Size, duplex: Duplex) -> card.Card:
+def _back(face: Face, cell: SheetArea, page: Size, duplex: Duplex) -> card.Card:
     width, height = page
     if (duplex is Duplex.LONG) == (height >= width):
         return face(replace(cell, x=width - cell.right))

@@ -7,8 +7,8 @@ from labels import row, slot_code, typeface
 from labels.card import Card
 from labels.paper import SHEETS
 from labels.row import MARGIN, SMALL, STRIP, Thing
-from labels.shape import Area
-from labels.sheet import Page
+from labels.shape import SheetArea
+from labels.sheet import SheetPage
 
 _ROW = 21.0
 _SIDE = _ROW - 3
@@ -25,12 +25,12 @@ class Slip:
     things: Sequence[Thing]
 
 
-def slips(orders: Sequence[Slip], paper: str) -> list[Page]:
+def slips(orders: Sequence[Slip], paper: str) -> list[SheetPage]:
     """A page for each order, or several, in their order; `paper` is a key of `labels.paper.SHEETS`."""
     return [page for slip in orders for page in _pages(slip, SHEETS[paper])]
 
 
-def _pages(slip: Slip, page: row.Size) -> list[Page]:
+def _pages(slip: Slip, page: row.Size) -> list[SheetPage]:
     return row.paged(
         slip.things, page, lambda thing: _height(thing, page), lambda told: _head(slip, page, told), _thing
     )
@@ -50,7 +50,7 @@ def _head(slip: Slip, page: row.Size, told: str) -> tuple[Card, float]:
     wide = page[0] >= _WIDE
     inside = page[0] - 2 * MARGIN
     bars_width = row.bars_width(words)
-    number = Area(MARGIN, MARGIN, inside - bars_width - 4 if wide else inside, 17)
+    number = SheetArea(MARGIN, MARGIN, inside - bars_width - 4 if wide else inside, 17)
     top = MARGIN if wide else number.bottom + 9
     shapes, bars = row.bars(words, MARGIN + inside - bars_width if wide else MARGIN, top, 14)
     under = f"{slip.under}, {told}".strip(", ")
@@ -58,19 +58,19 @@ def _head(slip: Slip, page: row.Size, told: str) -> tuple[Card, float]:
     shapes.append(row.text(under, MARGIN, number.bottom + 2.5 + SMALL, SMALL + 0.4, number.width))
     bottom = max(number.bottom + 8, bars.y + bars.height + 6)
     alt = f"Slip of order {slip.order}, {under}; its bars say {words}."
-    return row.row(alt, Area(MARGIN, MARGIN, inside, bottom - MARGIN), shapes, bars), bottom
+    return row.row(alt, SheetArea(MARGIN, MARGIN, inside, bottom - MARGIN), shapes, bars), bottom
 
 
-def _thing(thing: Thing, area: Area) -> Card:
+def _thing(thing: Thing, area: SheetArea) -> Card:
     """Edge, picture, plate, both titles and bin, and a box to tick."""
-    picture = Area(area.x + STRIP + 1.5, area.y + 1.5, _SIDE, _SIDE)
-    plate = Area(picture.right + 2, area.y + 4.5, 21, 12)
-    words = Area(plate.right + 2, area.y + 3.5, area.right - plate.right - 12, _ROW)
+    picture = SheetArea(area.x + STRIP + 1.5, area.y + 1.5, _SIDE, _SIDE)
+    plate = SheetArea(picture.right + 2, area.y + 4.5, 21, 12)
+    words = SheetArea(plate.right + 2, area.y + 3.5, area.right - plate.right - 12, _ROW)
     box = row.square(area.right - 7.5, area.y + (_ROW - 7) / 2, 7)
     bottom, pitch = area.y + _ROW - 3, 1.9 * SMALL
     said = enumerate(_says(thing, area.width), 1)
     shapes = [
-        *row.edge(thing.paper, Area(area.x, area.y, STRIP, area.height)),
+        *row.edge(thing.paper, SheetArea(area.x, area.y, STRIP, area.height)),
         *row.picture(thing, picture),
         *row.code_plate(thing.code, plate),
         *row.paragraph(thing.title, words, SMALL, 3, typeface.BOLD),

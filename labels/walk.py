@@ -12,8 +12,8 @@ from labels import row, slot_code, typeface
 from labels.card import Card
 from labels.paper import SHEETS
 from labels.row import MARGIN, SMALL, STRIP, Thing
-from labels.shape import Area, Shape
-from labels.sheet import Page
+from labels.shape import Shape, SheetArea
+from labels.sheet import SheetPage
 
 PAPERS = ("letter", "a4", "legal")
 """Those wide enough, keys of `labels.paper.SHEETS`."""
@@ -26,7 +26,7 @@ _ADVICE = (
 
 
 @dataclass(frozen=True, slots=True)
-class Stop:
+class PrintedStop:
     """Place on the walk, the stop's own number, where its thing goes, and the thing. `done`: nothing to do any more.
 
     `note`: where the thing is, if not in its own bin.
@@ -41,7 +41,7 @@ class Stop:
     note: str = ""
 
 
-def walk(stops: Sequence[Stop], title: str, paper: str) -> list[Page]:
+def walk(stops: Sequence[PrintedStop], title: str, paper: str) -> list[SheetPage]:
     """The pages of a round; `paper` is one of PAPERS."""
     page = SHEETS[paper]
     return row.paged(stops, page, _ROW, lambda told: _head(title, page, told), _stop)
@@ -51,31 +51,33 @@ def _head(title: str, page: row.Size, told: str) -> tuple[Card, float]:
     inside = page[0] - 2 * MARGIN
     words = f"{title}, {told}".strip(", ")
     shapes: list[Shape] = [row.text(words, MARGIN, MARGIN + 5, 5, inside, typeface.BOLD)]
-    shapes += row.paragraph(_ADVICE, Area(MARGIN, MARGIN + 8, inside, 12), SMALL, 2)
-    return row.row(f"{words}. {_ADVICE}", Area(MARGIN, MARGIN, inside, 18), shapes), MARGIN + 18.5
+    shapes += row.paragraph(_ADVICE, SheetArea(MARGIN, MARGIN + 8, inside, 12), SMALL, 2)
+    return row.row(f"{words}. {_ADVICE}", SheetArea(MARGIN, MARGIN, inside, 18), shapes), MARGIN + 18.5
 
 
-def _stop(stop: Stop, area: Area) -> Card:
+def _stop(stop: PrintedStop, area: SheetArea) -> Card:
     """Edge, bin, picture, plate, title; then the box for the digit, the tick for what is missing, and the bars."""
     thing = stop.thing
     words = slot_code.stop_text(stop.number)
     side = area.height - 3
-    place = Area(area.x + STRIP + 1.5, area.y + 2, 22, area.height)
-    picture = Area(place.right + 1.5, area.y + 1.5, side, side)
-    said = Area(picture.right + 2.5, area.y + 2, area.right - picture.right - row.bars_width(words) - 24, area.height)
+    place = SheetArea(area.x + STRIP + 1.5, area.y + 2, 22, area.height)
+    picture = SheetArea(place.right + 1.5, area.y + 1.5, side, side)
+    said = SheetArea(
+        picture.right + 2.5, area.y + 2, area.right - picture.right - row.bars_width(words) - 24, area.height
+    )
     entry = said.right + 2
     shapes = [
-        *row.edge(thing.paper, Area(area.x, area.y, STRIP, area.height)),
+        *row.edge(thing.paper, SheetArea(area.x, area.y, STRIP, area.height)),
         row.text(f"{stop.position}.", place.x, place.y + SMALL, SMALL, place.width),
         row.text(thing.bin, place.x, place.y + 10, 5, place.width, typeface.BOLD),
         row.text(f"basket {stop.basket}", place.x, place.y + 16, SMALL + 0.5, place.width, typeface.BOLD),
         row.text(f"order {stop.order}", place.x, place.y + 20.5, SMALL, place.width),
         *row.picture(thing, picture),
-        *row.code_plate(thing.code, Area(said.x, area.y + 1.5, min(26, said.width), 11)),
-        *row.paragraph(thing.title, Area(said.x, area.y + 14.5, said.width, 10), SMALL, 2),
+        *row.code_plate(thing.code, SheetArea(said.x, area.y + 1.5, min(26, said.width), 11)),
+        *row.paragraph(thing.title, SheetArea(said.x, area.y + 14.5, said.width, 10), SMALL, 2),
     ]
     if stop.note:
-        shapes += row.paragraph(stop.note, Area(said.x + 28, area.y + 1.5, said.width - 28, 11), SMALL, 3)
+        shapes += row.paragraph(stop.note, SheetArea(said.x + 28, area.y + 1.5, said.width - 28, 11), SMALL, 3)
     if stop.done:
         shapes.append(row.text(stop.done, entry, area.y + 10, SMALL + 0.5, area.right - entry, typeface.BOLD))
         return row.row(f"Stop {stop.position}, {thing.code}: {stop.done}.", area, shapes)

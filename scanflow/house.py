@@ -70,7 +70,7 @@ JOBS = (
     Job("keep the note beside the database", MINUTE, _keep_note),
     Job("verify all data", HOUR / 4, _verify),
     Job("delete old photos of counts", DAY, _forget_old_photos),
-    Job("see which backups are due", 5 * MINUTE, lambda shop: shop.keeper.look()),
+    Job("see which backups are due", 5 * MINUTE, lambda shop: shop.keeper.check()),
 )
 
 

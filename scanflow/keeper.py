@@ -20,7 +20,7 @@ from typing import Any
 
 from sqlalchemy import Connection, select
 
-from scanflow.domain.backups import Backups, Place, outdated
+from scanflow.domain.backups import BackupPlace, Backups, outdated
 from scanflow.storage import backups as copies
 from scanflow.storage.backups import Backup, BackupError, Keep
 from scanflow.storage.database import Database
@@ -33,7 +33,7 @@ PATIENCE = 300.0
 
 PAUSE = timedelta(minutes=5)
 MOST_PAUSE = timedelta(hours=4)
-"""So long a place that failed is left alone, each time twice as long; one that is gone is looked for at each look."""
+"""So long a place that failed is left alone, each time twice as long; one that is gone is looked for at each check."""
 
 MOMENT = timedelta(minutes=1)
 """A backup dated so far ahead is none of the future: two within a second are told apart by their times."""
@@ -53,14 +53,14 @@ class Ended(Exception):
 
 
 @dataclass(frozen=True, slots=True)
-class Standing:
-    """How a place was found at the last look. `size`: bytes of its backups, without pictures.
+class BackupPlaceState:
+    """How a place was found at the last check. `size`: bytes of its backups, without pictures.
 
     `code` and `problem` say why the last backup failed, empty where it did not. `beside`: on the disk of the shop's
     own data, as far as the system tells.
     """
 
-    place: Place
+    place: BackupPlace
     newest: Backup | None = None
     count: int = 0
     size: int = 0
@@ -90,7 +90,7 @@ class Keeper:
         self._tasks: list[tuple[str, Callable[[], None]]] = []
         self._worker: threading.Thread | None = None
         self._hanging: dict[str, threading.Thread] = {}
-        self._standing: dict[str, Standing] = {}
+        self._standing: dict[str, BackupPlaceState] = {}
         self._ended = False
         self._at = ""
 
@@ -105,14 +105,14 @@ class Keeper:
         """The place in the shop's data, for as long as none is named."""
         return str(self.folder / "backups") if self.folder else None
 
-    def standing(self, place: Place) -> Standing:
+    def standing(self, place: BackupPlace) -> BackupPlaceState:
         """How a place stands; without anything where it was not looked at yet, or has got another key since."""
         found = self._standing.get(place.path)
         if found is None or found.place.recipient != place.recipient:
-            return Standing(place)
+            return BackupPlaceState(place)
         return replace(found, place=place)
 
-    def look(self) -> None:
+    def check(self) -> None:
         """Begin to look at all places and make what is due. Returns at once."""
         with self._room:
             if LOOKING not in self._words()[1:]:
@@ -124,7 +124,7 @@ class Keeper:
             if BACKING_UP not in self._words():
                 self._add(BACKING_UP, partial(self._visit_all, at_once=True))
 
-    def try_key(self, place: Place, key: str, who: str) -> None:
+    def try_key(self, place: BackupPlace, key: str, who: str) -> None:
         """Begin a backup there and read it back with the recovery key; only then the place counts. Returns at once."""
         self._add(TRYING, lambda: self._visit(place, partial(self._try, place, key, who)))
 
@@ -191,7 +191,7 @@ class Keeper:
             for path in self._standing.keys() - {place.path for place in (*used, *known.places)}:
                 del self._standing[path]
 
-    def _visit(self, place: Place, work: Callable[[Sign], None]) -> None:
+    def _visit(self, place: BackupPlace, work: Callable[[Sign], None]) -> None:
         """Do this at a place, in a thread of its own, until it is done or gives no sign any more."""
         self._at = place.path
         hanging = self._hanging.get(place.path)
@@ -213,7 +213,7 @@ class Keeper:
                 self._failed(place, BackupError("place_gone", f"{place.path} does not answer. Check it."))
                 return
 
-    def _guarded(self, place: Place, work: Callable[[], None]) -> None:
+    def _guarded(self, place: BackupPlace, work: Callable[[], None]) -> None:
         try:
             work()
         except Ended:
@@ -224,7 +224,7 @@ class Keeper:
             if not self._ended:
                 self._failed(place, BackupError("failed", f"The backup to {place.path} failed: {error}."), error)
 
-    def _keep(self, place: Place, known: Backups, at_once: bool, sign: Sign) -> None:
+    def _keep(self, place: BackupPlace, known: Backups, at_once: bool, sign: Sign) -> None:
         """Look at a place, make a backup if one is due, and thin out the older ones."""
         path = self._there(place)
         _, seq, shop = self._now()
@@ -235,7 +235,7 @@ class Keeper:
             self._found(place, path, shop)
         self._well(place)
 
-    def _there(self, place: Place) -> Path:
+    def _there(self, place: BackupPlace) -> Path:
         """The folder of a place. Only the one in the shop's data is made: where a stick is missing none must be."""
         path = Path(place.path)
         if (gone := self._database.gone()) is not None:
@@ -248,7 +248,7 @@ class Keeper:
             raise BackupError("place_gone", f"{path} shows no backups. Plug in its disk, or name the place anew.")
         return path
 
-    def _renew(self, place: Place, path: Path, known: Backups, now: datetime, sign: Sign) -> Place:
+    def _renew(self, place: BackupPlace, path: Path, known: Backups, now: datetime, sign: Sign) -> BackupPlace:
         """Make a backup there and thin out the older ones, unless another service of this shop is at it."""
         try:
             self._take(place, path, now, sign)
@@ -259,20 +259,20 @@ class Keeper:
                 raise
         return place
 
-    def _begun(self, place: Place) -> Place:
+    def _begun(self, place: BackupPlace) -> BackupPlace:
         """The place, known to hold a backup now."""
         if place.begun or place.path == self.own:
             return place
         with self._database.writing(self._clock(), "scanflow") as unit:
             return workflow.begin(unit, place.path)
 
-    def _take(self, place: Place, path: Path, now: datetime, sign: Sign) -> Backup:
+    def _take(self, place: BackupPlace, path: Path, now: datetime, sign: Sign) -> Backup:
         made = copies.take(self._database, path, now, recipient=place.recipient, new=not place.begun, progress=sign)
         if place.counts:
             self._database.guard.backed_up(path / made.name, made.at)
         return made
 
-    def _found(self, place: Place, path: Path, shop: str) -> Standing:
+    def _found(self, place: BackupPlace, path: Path, shop: str) -> BackupPlaceState:
         made = [each for each in copies.listed(path) if each.shop == shop and each.encrypted is bool(place.recipient)]
         now = self._clock()
         newest = max((each for each in made if each.at <= now + MOMENT), key=lambda each: each.at, default=None)
@@ -283,7 +283,7 @@ class Keeper:
         on_file = self._database.kind == "sqlite" and self.folder is not None and self.folder.exists()
         return on_file and self.folder is not None and path.stat().st_dev == self.folder.stat().st_dev
 
-    def _try(self, place: Place, key: str, who: str, sign: Sign) -> None:
+    def _try(self, place: BackupPlace, key: str, who: str, sign: Sign) -> None:
         path = self._there(place)
         made = self._take(place, path, self._clock(), sign)
         copies.check(path, made, key, progress=sign)
@@ -293,12 +293,14 @@ class Keeper:
         self._found(place, path, made.shop)
         self._well(place)
 
-    def _well(self, place: Place) -> None:
+    def _well(self, place: BackupPlace) -> None:
         if self.standing(place).failures:
             log.warning("Backups to %s are made again.", place.path)
         self._note(place, code="", problem="", failures=0, again=0.0)
 
-    def _failed(self, place: Place, error: BackupError | Missing | Refused, cause: Exception | None = None) -> None:
+    def _failed(
+        self, place: BackupPlace, error: BackupError | Missing | Refused, cause: Exception | None = None
+    ) -> None:
         """Said once for each reason, and on the pages; tried again after a while."""
         code, before = getattr(error, "code", "gone"), self.standing(place)
         if code != before.code:
@@ -307,12 +309,12 @@ class Keeper:
         again = time.monotonic() + pause.total_seconds()
         self._note(place, code=code, problem=str(error), failures=before.failures + 1, again=again)
 
-    def _note(self, place: Place, **found: Any) -> Standing:
+    def _note(self, place: BackupPlace, **found: Any) -> BackupPlaceState:
         with self._room:
             self._standing[place.path] = replace(self.standing(place), looked=True, **found)
             return self._standing[place.path]
 
-    def packing(self) -> tuple[Place, Backup] | None:
+    def packing(self) -> tuple[BackupPlace, Backup] | None:
         """The newest backup for a download, a plain one if there is any; None where none was found yet."""
         known, _, _ = self._now()
         found = [(place, self.standing(place).newest) for place in known.used(self.own)]

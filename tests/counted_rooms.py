@@ -32,8 +32,8 @@ def counted(amiss: Mapping[str, tuple[str, ...]], before: Callable[[Memory], obj
         before(unit)
         count = stocktakes.open_count(unit, stocktakes.OpenCount(area="room"))
         for place, codes in (RIGHT | dict(amiss)).items():
-            texts = tuple(looks.Text(slot_code.card_text(code)) for code in codes)
-            looks.look(unit, count.id, looks.Shown(f"first-{place}", "", texts, place=place))
+            texts = tuple(looks.LabelReading(slot_code.card_text(code)) for code in codes)
+            looks.look(unit, count.id, looks.IncomingLook(f"first-{place}", "", texts, place=place))
         return unit
 
     return start

@@ -18,8 +18,8 @@ from memory import Memory
 from properties import Change, boxed, broken_by
 
 from labels import slot_code
-from scanflow.domain.counts.stocktake import Looked, Resolved, Stocktake
-from scanflow.domain.life import CardState, LineState, NotAllowed, ParcelState, RoundState, Settled
+from scanflow.domain.counts.stocktake import Look, Resolved, Stocktake
+from scanflow.domain.life import CardState, DoubtEnd, LineState, NotAllowed, ParcelState, RoundState
 from scanflow.domain.orders.incoming import IncomingOrder
 from scanflow.domain.things import Bin, Doubt, Line, Order, Parcel, Round, Scan, Slot, Station, Stay, Stop
 from scanflow.workflow import orders, parcels, stock
@@ -27,7 +27,7 @@ from scanflow.workflow.counts import looks, resolving, stocktakes
 from scanflow.workflow.counts import report as stocktake_report
 from scanflow.workflow.parcels import hand_over
 from scanflow.workflow.picking import rounds, scans
-from scanflow.workflow.picking.reading import Reading, Scanned
+from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.ports import Invalid, Missing, Refused
 from scanflow.workflow.stock import doubts, returns
 
@@ -196,7 +196,7 @@ def events(room: Room, unit: Memory) -> Iterator[Event]:
 def scan_event(kind: str, station: Station, texts: tuple[str, ...], code: str | None = None, **more: Any) -> Event:
     def call(unit: Memory) -> dict[str, Any]:
         key = unit.new_id()
-        return scans.scan(unit, Reading(Scanned(station=station, key=key, **more), texts, key))
+        return scans.scan(unit, StationReading(ScanBase(station=station, key=key, **more), texts, key))
 
     text = " ".join([kind, *texts, *(f"{name}={value}" for name, value in more.items())])
     known = {name: more[name] for name in ("table", "bin", "take_out") if name in more}
@@ -291,13 +291,13 @@ def _settle_doubt(room: Room, unit: Memory) -> Iterator[Event]:
                 yield Event(
                     "settle doubt",
                     words,
-                    lambda u, d=doubt.id, t=text: doubts.settle(u, d, doubts.SettleDoubt(how=Settled.SEEN, text=t)),
+                    lambda u, d=doubt.id, t=text: doubts.settle(u, d, doubts.SettleDoubt(how=DoubtEnd.SEEN, text=t)),
                 )
             words = f"settle doubt of {doubt.kind}: corrected"
             yield Event(
                 "settle doubt",
                 words,
-                lambda u, d=doubt.id: doubts.settle(u, d, doubts.SettleDoubt(how=Settled.CORRECTED)),
+                lambda u, d=doubt.id: doubts.settle(u, d, doubts.SettleDoubt(how=DoubtEnd.CORRECTED)),
             )
 
 
@@ -474,8 +474,8 @@ def _counts(unit: Memory) -> tuple[str, ...]:
 def _look(room: Room, unit: Memory) -> Iterator[Event]:
     for count in _counts(unit):
         for place, codes in room.looks:
-            texts = tuple(looks.Text(slot_code.card_text(code)) for code in codes)
-            shown = looks.Shown(f"{count}-{place}", "", texts, place=place)
+            texts = tuple(looks.LabelReading(slot_code.card_text(code)) for code in codes)
+            shown = looks.IncomingLook(f"{count}-{place}", "", texts, place=place)
             yield Event("look", f"look at {place}", lambda u, c=count, s=shown: looks.look(u, c, s))
 
 
@@ -622,7 +622,7 @@ def _counted(unit: Memory, count: Stocktake, stays: Mapping[str, Any]) -> tuple[
     return (
         count.state,
         count.report,
-        frozenset(unit.all(Looked)),
+        frozenset(unit.all(Look)),
         frozenset(resolved),
         frozenset() if count.report else frozenset(stocktakes.changed(unit, count)),
         tuple(slot.seen for slot in unit.all(Slot).values()),

@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 from PIL import Image
 
 from labels import draw, sheet
-from labels.card import Look
+from labels.card import CardDesign
 from labels.paper import COLOURS
 
 SIZE = (640, 480)
@@ -32,7 +32,7 @@ EXPOSURE = 1 / 40
 def face(code: str) -> Frame:
     """A printed card of 62 mm x 38 mm with its table around it, 6 pixels a mm."""
     layout = sheet.label_layout((68, 44), "1x1", (62, 38), (3, 3), (62, 38), margin=0.1)
-    page = sheet.pages([sheet.slot_face(code, Look("Derailleurs", COLOURS["yellow"]))], layout)[0]
+    page = sheet.pages([sheet.slot_face(code, CardDesign("Derailleurs", COLOURS["yellow"]))], layout)[0]
     picture = Image.open(io.BytesIO(draw.png(page, title=code, dpi=152.4))).convert("L")
     return np.asarray(picture, np.float32) / 255
 

@@ -13,7 +13,7 @@ from scanflow.domain.things import Item, Line, Order, Parcel, Round, Slot, Stay
 from scanflow.domain.whereabouts import Whereabouts
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.picking import rounds, scans
-from scanflow.workflow.picking.reading import Reading, Scanned
+from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.ports import Settings
 from scanflow.workflow.stock import sightings
 
@@ -85,8 +85,8 @@ class Floor:
         self.keys += 1
         key = key or f"key-{self.keys}"
         body = more.pop("body", f"{station} {texts} {more}")
-        known = {name: more.pop(name) for name in Scanned.model_fields if name in more}
-        return scans.scan(self.unit, Reading(Scanned(station=station, key=key, **known), texts, body, **more))
+        known = {name: more.pop(name) for name in ScanBase.model_fields if name in more}
+        return scans.scan(self.unit, StationReading(ScanBase(station=station, key=key, **known), texts, body, **more))
 
     def scan(self, station: str, code: str, **more: Any) -> dict[str, Any]:
         """The card of a slot is scanned."""

@@ -14,7 +14,7 @@ from scanflow.storage.unit import SqlUnit
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.answers import Answer
 from scanflow.workflow.picking import rounds, scans
-from scanflow.workflow.picking.reading import Reading, Scanned
+from scanflow.workflow.picking.reading import ScanBase, StationReading
 
 PAPERS = ("yellow", "pink", "green", "blue")
 GOODS = (
@@ -108,5 +108,5 @@ def waiting(shop: Shop, room: Furnished) -> list[tuple[str, Line]]:
 def scan(shop: Shop, station: Station, code: str, key: str = "", **spot: str) -> Answer:
     """Hold the card of a slot before a station, and get the answer. Each needs a key of its own."""
     key = key or f"{station}-{code}"
-    reading = Reading(Scanned(station=station, key=key, **spot), (slot_code.card_text(code),), key)  # type: ignore[arg-type]
+    reading = StationReading(ScanBase(station=station, key=key, **spot), (slot_code.card_text(code),), key)  # type: ignore[arg-type]
     return shop.act("owner", lambda unit: scans.scan(unit, reading))

@@ -16,8 +16,8 @@ from waitress.trigger import trigger
 from scanflow.shop import Shop
 from scanflow.web.api.changes import MOST
 from scanflow.web.door import bodies
-from scanflow.web.door.front import Callers, Door, Front, inner_doors
-from scanflow.web.door.inner import Doors, create_server
+from scanflow.web.door.connections import Callers, Door, Front, inner_doors
+from scanflow.web.door.server import Doors, create_server
 
 
 @contextmanager

@@ -26,7 +26,7 @@ from scenes import book_of, strangers_to
 
 from labels import card, draw, sheet, slot_code
 from labels.paper import COLOURS
-from labels.shape import Area
+from labels.shape import SheetArea
 from scanflow.demo.snapshot import photograph
 
 ROOT = Path(__file__).parents[1] / "sample_images"
@@ -110,10 +110,10 @@ def _cards(codes: list[str]) -> Pixels:
     cards = []
     for row, code in enumerate(codes):
         section = slot_code.section_of(code)
-        look = card.Look(_GOODS[section], COLOURS[_COLOURS[section]])
-        cards.append(card.slot_card(code, look, Area(0, row * (height + _APART), width, height)))
+        look = card.CardDesign(_GOODS[section], COLOURS[_COLOURS[section]])
+        cards.append(card.slot_card(code, look, SheetArea(0, row * (height + _APART), width, height)))
     out = io.BytesIO()
-    draw.pdf([sheet.Page(width, len(codes) * (height + _APART) - _APART, tuple(cards))], out, title="Cards")
+    draw.pdf([sheet.SheetPage(width, len(codes) * (height + _APART) - _APART, tuple(cards))], out, title="Cards")
     points = card.module_width(slot_code.card_text(codes[0]), width) * 72 / 25.4
     page = pypdfium2.PdfDocument(out.getvalue())[0].render(scale=_MODULE_PIXELS / points)
     return np.asarray(page.to_pil().convert("RGB"))

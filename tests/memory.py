@@ -15,7 +15,7 @@ from datetime import UTC, datetime
 from typing import Any, TypeVar
 
 from scanflow.domain import events
-from scanflow.domain.counts.stocktake import Looked, Resolved, Stocktake
+from scanflow.domain.counts.stocktake import Look, Resolved, Stocktake
 from scanflow.domain.life import CardState, LineState, StocktakeState
 from scanflow.domain.orders.titles import Stocked, Titled
 from scanflow.domain.things import (
@@ -39,7 +39,7 @@ from scanflow.domain.things import (
     Stop,
 )
 from scanflow.domain.whereabouts import free_to_give
-from scanflow.workflow.ports import Facts, Settings
+from scanflow.workflow.ports import Settings, SlotFacts
 
 T = TypeVar("T")
 KINDS = (
@@ -61,7 +61,7 @@ KINDS = (
     Label,
     Scan,
     Stocktake,
-    Looked,
+    Look,
     Resolved,
 )
 FIRST = {kind: fields(kind)[0].name for kind in KINDS}
@@ -165,15 +165,15 @@ class Memory:
     def set_settings(self, settings: Settings) -> None:
         self.settings = settings
 
-    def facts(self, code: str) -> Facts | None:
+    def facts(self, code: str) -> SlotFacts | None:
         slot = self.get(Slot, code)
         if slot is None:
             return None
         stay = self._latest(slot)
         if stay is None:
-            return Facts(slot)
+            return SlotFacts(slot)
         line = self._line_of(stay)
-        return Facts(slot, stay, self.get(Item, stay.item), line, self.get(Order, line.order) if line else None)
+        return SlotFacts(slot, stay, self.get(Item, stay.item), line, self.get(Order, line.order) if line else None)
 
     def _latest(self, slot: Slot) -> Stay | None:
         stays = (stay for stay in self._things[Stay].values() if stay.code == slot.code and stay.turn == slot.turns)
@@ -210,7 +210,7 @@ class Memory:
 
     def last_looks(self) -> dict[str, datetime]:
         gone = {each.id for each in self.find(Stocktake, state=StocktakeState.CANCELLED)}
-        looks = [each for each in self.find(Looked, whole=True, closer=None) if each.stocktake not in gone]
+        looks = [each for each in self.find(Look, whole=True, closer=None) if each.stocktake not in gone]
         return {each.place: each.at for each in sorted(looks, key=lambda each: each.at)}
 
     def visits_since(self, since: datetime) -> dict[str, int]:

@@ -21,9 +21,9 @@ from small_rooms import ROOMS
 
 from scanflow.domain import life, things, verdict, whereabouts
 from scanflow.domain.derive import order_state
-from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState, Settled, StayState
+from scanflow.domain.life import CardState, DoubtEnd, Hold, LineState, ParcelState, RoundState, StayState
 from scanflow.domain.things import Line, Order, Station
-from scanflow.domain.verdict import Guard, Look, Reason
+from scanflow.domain.verdict import Guard, Reason, Scene
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.picking import scans
 from scanflow.workflow.stock import doubts, sightings
@@ -82,134 +82,138 @@ ADDED_ROWS: dict[str, dict[tuple[Any, str], Any]] = {
 """Rows that skip a step or take one too many."""
 
 
-def _either(look: Look, *states: LineState) -> bool:
-    return look.line_state in states
+def _either(scene: Scene, *states: LineState) -> bool:
+    return scene.line_state in states
 
 
-LOOSENED: dict[str, tuple[Station | None, Reason, Callable[[Look], bool]]] = {
+LOOSENED: dict[str, tuple[Station | None, Reason, Callable[[Scene], bool]]] = {
     "retired at the tray too": (
         None,
         Reason.RETIRED,
-        lambda look: look.slot is not None and not look.taken and look.slot.card is CardState.LOST,
+        lambda scene: scene.slot is not None and not scene.taken and scene.slot.card is CardState.LOST,
     ),
     "retired though its thing is there": (
         None,
         Reason.RETIRED,
-        lambda look: look.slot is not None and look.station is not Station.TRAY and look.slot.card is CardState.LOST,
+        lambda scene: (
+            scene.slot is not None and scene.station is not Station.TRAY and scene.slot.card is CardState.LOST
+        ),
     ),
     "closed also when late": (
         Station.BIN,
         Reason.CLOSED,
-        lambda look: look.round is not None and look.round.state is RoundState.CLOSED,
+        lambda scene: scene.round is not None and scene.round.state is RoundState.CLOSED,
     ),
     "never closed when late": (
         Station.BIN,
         Reason.CLOSED,
-        lambda look: look.round is not None and look.round.state is RoundState.CLOSED and not look.late,
+        lambda scene: scene.round is not None and scene.round.state is RoundState.CLOSED and not scene.late,
     ),
     "late from another round": (
         Station.BIN,
         Reason.CLOSED,
-        lambda look: (
-            look.round is not None
-            and look.round.state is RoundState.CLOSED
-            and not (look.late and look.line_state is LineState.WAITING)
+        lambda scene: (
+            scene.round is not None
+            and scene.round.state is RoundState.CLOSED
+            and not (scene.late and scene.line_state is LineState.WAITING)
         ),
     ),
     "late though not waiting": (
         Station.BIN,
         Reason.CLOSED,
-        lambda look: (
-            look.round is not None and look.round.state is RoundState.CLOSED and not (look.late and look.on_this_round)
+        lambda scene: (
+            scene.round is not None
+            and scene.round.state is RoundState.CLOSED
+            and not (scene.late and scene.on_this_round)
         ),
     ),
     "any round will do": (
         Station.BIN,
         Reason.NOT_ON_ROUND,
-        lambda look: look.live and look.line is not None and look.line.round is None,
+        lambda scene: scene.live and scene.line is not None and scene.line.round is None,
     ),
     "released though its slot is taken again": (
         Station.TABLE,
         Reason.ALREADY_RELEASED,
-        lambda look: look.line is not None and look.line.state is LineState.RELEASED,
+        lambda scene: scene.line is not None and scene.line.state is LineState.RELEASED,
     ),
     "released though its card is back": (
         Station.TABLE,
         Reason.ALREADY_RELEASED,
-        lambda look: not look.taken and look.line is not None and look.line.state is LineState.RELEASED,
+        lambda scene: not scene.taken and scene.line is not None and scene.line.state is LineState.RELEASED,
     ),
-    "not ordered when cancelled": (Station.TABLE, Reason.NOT_ORDERED, lambda look: not look.live),
+    "not ordered when cancelled": (Station.TABLE, Reason.NOT_ORDERED, lambda scene: not scene.live),
     "cancelled though gone": (
         Station.TABLE,
         Reason.CANCELLED,
-        lambda look: look.line is not None and look.line.state is LineState.CANCELLED,
+        lambda scene: scene.line is not None and scene.line.state is LineState.CANCELLED,
     ),
     "another order's only when picked": (
         Station.TABLE,
         Reason.OTHER_ORDER,
-        lambda look: verdict._other_order(look) and _either(look, LineState.PICKED),
+        lambda scene: verdict._other_order(scene) and _either(scene, LineState.PICKED),
     ),
     "another order's may be taken out": (
         Station.TABLE,
         Reason.OTHER_ORDER,
-        lambda look: verdict._other_order(look) and not look.take_out,
+        lambda scene: verdict._other_order(scene) and not scene.take_out,
     ),
     "held only when cancelled in the box": (
         Station.TABLE,
         Reason.HELD,
-        lambda look: verdict._held(look) and look.line is not None and look.line.has(Hold.CANCELLED_IN_BOX),
+        lambda scene: verdict._held(scene) and scene.line is not None and scene.line.has(Hold.CANCELLED_IN_BOX),
     ),
     "held also when taken out": (
         Station.TABLE,
         Reason.HELD,
-        lambda look: look.live and look.line is not None and bool(look.line.holds),
+        lambda scene: scene.live and scene.line is not None and bool(scene.line.holds),
     ),
     "held also at its own parcel": (
         Station.TABLE,
         Reason.HELD,
-        lambda look: look.live and look.line is not None and bool(look.line.holds) and not look.take_out,
+        lambda scene: scene.live and scene.line is not None and bool(scene.line.holds) and not scene.take_out,
     ),
     "packed also when it was read elsewhere": (
         Station.TABLE,
         Reason.ALREADY_PACKED,
-        lambda look: look.counts_as_packed and not look.take_out,
+        lambda scene: scene.counts_as_packed and not scene.take_out,
     ),
     "not picked though it lies in a basket": (
         Station.TABLE,
         Reason.NOT_PICKED,
-        lambda look: verdict._not_packable(look) or (look.line_state is LineState.WAITING and look.by_bin),
+        lambda scene: verdict._not_packable(scene) or (scene.line_state is LineState.WAITING and scene.by_bin),
     ),
-    "packed things are refused at the tray": (Station.TRAY, Reason.NOT_RELEASED, lambda look: look.taken),
+    "packed things are refused at the tray": (Station.TRAY, Reason.NOT_RELEASED, lambda scene: scene.taken),
     "packed also when taken out": (
         Station.TABLE,
         Reason.ALREADY_PACKED,
-        lambda look: look.line_state is LineState.PACKED,
+        lambda scene: scene.line_state is LineState.PACKED,
     ),
     "straight from waiting": (
         Station.TABLE,
         Reason.NOT_PICKED,
-        lambda look: look.take_out and look.line_state is not LineState.PACKED,
+        lambda scene: scene.take_out and scene.line_state is not LineState.PACKED,
     ),
     "never straight from short": (
         Station.TABLE,
         Reason.NOT_PICKED,
-        lambda look: verdict._not_packable(look) or look.line_state is LineState.SHORT,
+        lambda scene: verdict._not_packable(scene) or scene.line_state is LineState.SHORT,
     ),
     "picked may be taken out": (
         Station.TABLE,
         Reason.NOT_PICKED,
-        lambda look: verdict._not_packable(look) and not (look.take_out and look.line_state is LineState.PICKED),
+        lambda scene: verdict._not_packable(scene) and not (scene.take_out and scene.line_state is LineState.PICKED),
     ),
     "never straight from waiting": (
         Station.TABLE,
         Reason.NOT_PICKED,
-        lambda look: look.line_state is not (LineState.PACKED if look.take_out else LineState.PICKED),
+        lambda scene: scene.line_state is not (LineState.PACKED if scene.take_out else LineState.PICKED),
     ),
-    "in the tray though in stock": (Station.TRAY, Reason.NOT_RELEASED, lambda look: look.live),
+    "in the tray though in stock": (Station.TRAY, Reason.NOT_RELEASED, lambda scene: scene.live),
     "right bin for live lines only": (
         Station.SHELF,
         Reason.WRONG_BIN,
-        lambda look: look.slot is not None and look.live and look.bin != look.slot.bin,
+        lambda scene: scene.slot is not None and scene.live and scene.bin != scene.slot.bin,
     ),
 }
 """Guards that say less, or more, than they should: station (None: those before all), reason, the wrong question."""
@@ -243,7 +247,7 @@ def _any_hold(line: Line, hold: Hold | None) -> Hold | None:
     return hold or line.hold
 
 
-def _found_all(unit: Any, item: str, how: Settled) -> None:
+def _found_all(unit: Any, item: str, how: DoubtEnd) -> None:
     for each in doubts.open_doubts(unit, item):
         doubts._end(unit, each, how, "")
 
@@ -283,12 +287,12 @@ FORGOTTEN: dict[str, tuple[Any, str, Any]] = {
         "held",
         lambda line, hold, why: line if line.holds else replace(line, holds=(things.Held(hold, why),), scan=None),
     ),
-    "a repeat is told by its card alone": (scans, "_stood", lambda unit, reading, look: "x"),
+    "a repeat is told by its card alone": (scans, "_stood", lambda unit, reading, scene: "x"),
     "a scan after a take-out packs at once": (scans, "DOUBLE_BEEP", timedelta(seconds=-1)),
     "a scan at its own parcel ends every hold": (
         scans,
         "_told",
-        lambda unit, line, look, key: replace(line, holds=(), scan=key) if look.comes_home else line,
+        lambda unit, line, scene, key: replace(line, holds=(), scan=key) if scene.comes_home else line,
     ),
 }
 """Functions that say less than they should, and what is said in their place."""

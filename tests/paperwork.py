@@ -11,7 +11,7 @@ from PIL import Image
 from labels import draw
 from labels.paper import COLOURS
 from labels.row import Thing
-from labels.sheet import Page
+from labels.sheet import SheetPage
 
 
 def jpeg(colour: str = "#306090") -> bytes:
@@ -26,7 +26,7 @@ def things(count: int) -> list[Thing]:
     ]
 
 
-def document(pages: list[Page]) -> pypdfium2.PdfDocument:
+def document(pages: list[SheetPage]) -> pypdfium2.PdfDocument:
     out = io.BytesIO()
     draw.pdf(pages, out, title="Slips")
     return pypdfium2.PdfDocument(out.getvalue())

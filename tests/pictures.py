@@ -11,7 +11,7 @@ import numpy as np
 import zxingcpp
 from PIL import Image
 
-from scanflow.vision import Picture
+from scanflow.vision import PictureReadings
 
 TEXT = "D0145"
 LEFT, TOP, MODULE, HEIGHT = 70, 50, 4, 160
@@ -39,7 +39,7 @@ def as_file(image: Image.Image, kind: str = "PNG", **settings: Any) -> bytes:
     return out.getvalue()
 
 
-def texts(picture: Picture) -> list[str]:
+def texts(picture: PictureReadings) -> list[str]:
     return [one.text for one in picture.decoded if one.text]
 
 

@@ -18,7 +18,7 @@ from scanflow.domain.things import Doubt, Line, Order, Parcel, Scan, Slot, Stati
 from scanflow.domain.whereabouts import contradicts_closing, contradicts_parcel, free_to_give
 from scanflow.workflow.counts import resolving
 from scanflow.workflow.picking import scans
-from scanflow.workflow.picking.reading import Reading, Scanned
+from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.stock import sightings
 
 LIVE = {LineState.WAITING, LineState.PICKED, LineState.PACKED, LineState.SHORT}
@@ -361,7 +361,7 @@ def a_replay_gets_the_same_answer(change: Change) -> bool:
         return True
     after = change.after.fork()
     key, kept = list(after.all(Scan).items())[-1]
-    reading = Reading(Scanned(station=kept.station, key=key), ("",), kept.body)
+    reading = StationReading(ScanBase(station=kept.station, key=key), ("",), kept.body)
     same_answer = scans.scan(after, reading) == {**json.loads(kept.answer), "replayed": True}
     return same_answer and _same(change.after, after)
 

@@ -12,7 +12,7 @@ from playwright.sync_api import Page, sync_playwright
 from labels import slot_code
 from scanflow import demo
 from scanflow.demo.goods import KINDS
-from scanflow.demo.pictures import Camera
+from scanflow.demo.pictures import Photographer
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
@@ -66,7 +66,7 @@ def take_all(page: Page) -> None:
 def take_count(page: Page, data: Path) -> None:
     """A bin is photographed, one card of another among its own; its findings so far are shown."""
     sheets = {each.code: data / "cards" / f"{each.code}.pdf" for each in KINDS}
-    photo = Camera(sheets, data).take("A-1-1", "S003", "S005", "S009", "S006")
+    photo = Photographer(sheets, data).take("A-1-1", "S003", "S005", "S009", "S006")
     page.goto("/counts?area=section:S")
     page.get_by_role("button", name="Start counting").click()
     page.wait_for_url("**/counts/*")

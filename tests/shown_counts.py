@@ -5,12 +5,12 @@ from __future__ import annotations
 from calls import photo
 
 from labels.slot_code import card_text
-from scanflow.domain.counts.stocktake import Certainty, How, Looked, Stocktake
+from scanflow.domain.counts.stocktake import Certainty, How, Look, Stocktake
 from scanflow.shop import Shop
 from scanflow.vision import photographs
 from scanflow.workflow.counts import looks, resolving, stocktakes
 from scanflow.workflow.counts import report as stocktake_report
-from scanflow.workflow.counts.looks import Shown, Text
+from scanflow.workflow.counts.looks import IncomingLook, LabelReading
 from scanflow.workflow.counts.resolving import Resolve
 
 
@@ -20,7 +20,7 @@ def opened(shop: Shop, area: str = "section:D", note: str = "After the fair") ->
 
 def shown(
     shop: Shop, count: Stocktake, place: str, *codes: str, key: str, matched: str = "", unread: int = 0, **more: str
-) -> Looked:
+) -> Look:
     """A photo of a place with these slots' cards, one above the other; one of them matched, the last ones unread."""
     cards = [*codes, *([matched] if matched else []), *["D099"] * unread]
     certainties = [
@@ -29,12 +29,12 @@ def shown(
         *[Certainty.UNREAD] * unread,
     ]
     texts = tuple(
-        Text(None if how is Certainty.UNREAD else card_text(code), how, corners(row), 2)
+        LabelReading(None if how is Certainty.UNREAD else card_text(code), how, corners(row), 2)
         for row, (code, how) in enumerate(zip(cards, certainties, strict=True))
     )
     picture = photographs.photo(shop.readers, photo(*cards))
     size = (600, 200 * max(1, len(cards)))
-    look = Shown(key, key, texts, How.PHOTO, place, image=True, size=size, photo=picture, **more)
+    look = IncomingLook(key, key, texts, How.PHOTO, place, image=True, size=size, photo=picture, **more)
     return shop.act("owner", lambda unit: looks.look(unit, count.id, look))
 
 

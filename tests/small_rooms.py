@@ -19,7 +19,7 @@ from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Order, Station
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.picking import rounds, scans
-from scanflow.workflow.picking.reading import Reading, Scanned
+from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.ports import Settings
 
 AT_BIN = Settings()
@@ -46,7 +46,7 @@ NO_CARDS = ((" ",), ("D0015",), ("?",), (slot_code.card_text("D001"), slot_code.
 
 def scan(unit: Memory, station: Station, code: str, **more: str) -> None:
     key = unit.new_id()
-    scans.scan(unit, Reading(Scanned(station=station, key=key, **more), (slot_code.card_text(code),), key))
+    scans.scan(unit, StationReading(ScanBase(station=station, key=key, **more), (slot_code.card_text(code),), key))
 
 
 def kinds(names: str) -> frozenset[str]:

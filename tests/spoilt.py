@@ -17,7 +17,7 @@ from scanflow.domain import events
 from scanflow.domain.things import Photo
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
-from scanflow.storage.trust.note import Finding, Notebook, for_file
+from scanflow.storage.trust.note import DataFault, Notebook, for_file
 from scanflow.vision.workers import Readers
 from scanflow.workflow.stock import photos
 
@@ -41,7 +41,7 @@ def found(database: Database, *, whole: bool = True) -> list[str]:
     return [each.words for each in findings(database, whole=whole)]
 
 
-def findings(database: Database, *, whole: bool = True) -> list[Finding]:
+def findings(database: Database, *, whole: bool = True) -> list[DataFault]:
     return database.verify(NOON, whole=whole).findings
 
 

@@ -8,6 +8,7 @@ import shutil
 import subprocess
 import sys
 import tomllib
+from collections import defaultdict
 from collections.abc import Iterable, Iterator
 from graphlib import CycleError, TopologicalSorter
 from itertools import accumulate, chain
@@ -106,6 +107,17 @@ def _imported(body: Iterable[ast.stmt]) -> Iterator[str]:
             case ast.ClassDef() | ast.If() | ast.With() | ast.Try():
                 inner = (getattr(node, part, ()) for part in ("body", "orelse", "finalbody"))
                 yield from _imported(chain(*inner))
+
+
+def test_no_class_has_the_name_of_another() -> None:
+    """A class has one name, which says what it is; only `given.py` names again what the API gives of it."""
+    homes: defaultdict[str, list[str]] = defaultdict(list)
+    for path in (each for room in ("labels", "scanflow") for each in sorted((HOUSE / room).rglob("*.py"))):
+        if path.name != "given.py":
+            for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+                if isinstance(node, ast.ClassDef):
+                    homes[node.name].append(f"{path.relative_to(HOUSE)}:{node.lineno}")
+    assert {} == {name: where for name, where in homes.items() if len(where) > 1}
 
 
 def test_no_line_of_a_template_is_too_long() -> None:

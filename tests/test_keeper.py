@@ -16,7 +16,7 @@ from clients import SQLITE_ONLY
 from spoilt import Folder
 
 from scanflow import keeper as keeping
-from scanflow.domain.backups import Place
+from scanflow.domain.backups import BackupPlace
 from scanflow.house import JOBS
 from scanflow.shop import Shop
 from scanflow.storage import backups as copies
@@ -58,7 +58,7 @@ def look(shop: Shop) -> None:
     assert shop.keeper.wait(30)
 
 
-def named(shop: Shop, folder: Path) -> Place:
+def named(shop: Shop, folder: Path) -> BackupPlace:
     folder.mkdir()
     return shop.act("owner", lambda unit: backups.add(unit, backups.NamePlace(path=str(folder))))
 
@@ -102,10 +102,10 @@ def test_what_is_due(shop: Shop, clock: Clock, tmp_path: Path) -> None:
         if changes:
             work(shop)
         look(shop)
-        made.append(shop.keeper.standing(Place(str(own))).newest)
+        made.append(shop.keeper.standing(BackupPlace(str(own))).newest)
     shop.keeper.now()
     assert shop.keeper.wait(30)
-    made.append(shop.keeper.standing(Place(str(own))).newest)
+    made.append(shop.keeper.standing(BackupPlace(str(own))).newest)
     seqs = [each.seq for each in made if each]
     assert [1, 1, 2, 2, 2] == seqs
     assert [0, 0, 8, 8, 9] == [(each.at - made[0].at) / HOUR for each in made if each and made[0]]
@@ -147,7 +147,7 @@ def test_the_data_folder_deleted_while_it_is_served(readers: Readers, clock: Clo
         folder.path.rename(tmp_path / "elsewhere")
         look(shop)
         assert not folder.path.exists()
-        assert "deleted or moved away" in shop.keeper.standing(Place(str(place))).problem
+        assert "deleted or moved away" in shop.keeper.standing(BackupPlace(str(place))).problem
         (tmp_path / "elsewhere").rename(folder.path)
         shop.keeper.now()
         assert shop.keeper.wait(30)
@@ -174,7 +174,7 @@ def test_a_place_that_is_gone(shop: Shop, clock: Clock, tmp_path: Path, caplog: 
         assert [True] == [f"{stick} {words}" in each for each in said(shop)]
     assert [] == list(stick.iterdir())
     assert 1 == len([each for each in caplog.records if each.levelno == logging.WARNING])
-    assert shop.keeper.standing(Place(str(disk))).newest == copies.listed(disk)[0]
+    assert shop.keeper.standing(BackupPlace(str(disk))).newest == copies.listed(disk)[0]
     assert clock.now == copies.listed(disk)[0].at
     stick.rmdir()
     (tmp_path / "pocket").rename(stick)
@@ -261,7 +261,7 @@ def test_an_encrypted_place_counts_once_its_key_was_tried(shop: Shop, tmp_path: 
     made = copies.listed(tmp_path / "stick")[0]
     copies.check(tmp_path / "stick", made, key)
     with shop.looking() as unit:
-        assert (Place(place.path, recipient, tried=True, begun=True),) == unit.settings.backups.places
+        assert (BackupPlace(place.path, recipient, tried=True, begun=True),) == unit.settings.backups.places
 
 
 @SQLITE_ONLY

@@ -23,7 +23,7 @@ from scanflow.storage.views.lists import ledger_page
 from scanflow.web import create_app
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.picking import rounds, scans
-from scanflow.workflow.picking.reading import Reading, Scanned
+from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.ports import Settings
 
 GONE = "- -"
@@ -323,8 +323,8 @@ class Twin:
 
     def send(self, key: str, body: dict[str, Any]) -> Any:
         fields = DEFAULTS | body
-        said = Scanned(key=key, **{name: value for name, value in fields.items() if name != "text"})
-        reading = Reading(said, (fields["text"],), json.dumps(fields, sort_keys=True))
+        said = ScanBase(key=key, **{name: value for name, value in fields.items() if name != "text"})
+        reading = StationReading(said, (fields["text"],), json.dumps(fields, sort_keys=True))
         return self.call("/api/scans", {"key": key, **body}, lambda unit: scans.scan(unit, reading))
 
     def repeat_a_scan(self, n: int, spelled: bool) -> None:

@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING, TextIO
 import click
 
 from scanflow.cli.opening import PORT, data_folder, in_shop, must_exist, open_shop
-from scanflow.cli.plan.typed import as_json
+from scanflow.cli.plan.option_types import as_json
 
 if TYPE_CHECKING:
     from scanflow.storage.backups.restore import Restored

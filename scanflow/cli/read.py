@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 if TYPE_CHECKING:
-    from scanflow.vision import Book, Picture
+    from scanflow.vision import Book, PictureReadings
     from scanflow.vision.workers import Readers
 
 FILE = click.Path(exists=True, dir_okay=False, path_type=Path)
@@ -93,17 +93,17 @@ def _read_one(readers: Readers, image: str, book: Book | None, drawn: Path | Non
     return as_result(image, picture)
 
 
-def as_result(image: str, picture: Picture) -> dict[str, Any]:
+def as_result(image: str, picture: PictureReadings) -> dict[str, Any]:
     """What --json prints of an image that could be opened."""
     seen = picture.as_dict()
     reads = seen.pop("readings")
     return {"image": image, **seen, "error": None, "reads": reads}
 
 
-def _draw(image: bytes, picture: Picture, out: Path) -> None:
+def _draw(image: bytes, picture: PictureReadings, out: Path) -> None:
     """The photo with its readings as a file. ClickException where it can't be written."""
     from scanflow.vision.drawn import draw
-    from scanflow.vision.kept import opened
+    from scanflow.vision.stored_pictures import opened
 
     drawn = draw(opened(image), picture)
     try:

@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from flask import Flask
 
     from scanflow.shop import Shop
-    from scanflow.web.door.certificates import Home, Own
+    from scanflow.web.door.certificates import Home, OwnCertificate
 
 THREADS = 8
 """For all calls but the streams, which have as many besides as there may be."""
@@ -75,9 +75,9 @@ def serve(
             raise trouble
         if caution := shop.database.caution():
             click.echo(caution, err=True)
-        identity: Home | Own | None = None
+        identity: Home | OwnCertificate | None = None
         if cert:
-            identity = certificates.Own(cert, key)
+            identity = certificates.OwnCertificate(cert, key)
         elif https:
             folder = data_folder(data)
             make_private(folder)
@@ -85,16 +85,16 @@ def serve(
         _run(shop, host, port, identity, names)
 
 
-def _run(shop: "Shop", host: str, port: int, identity: "Home | Own | None", names: tuple[str, ...]) -> None:
+def _run(shop: "Shop", host: str, port: int, identity: "Home | OwnCertificate | None", names: tuple[str, ...]) -> None:
     """Until Ctrl+C or SIGTERM. `identity` is what HTTPS shows, None for none; `names` what it is called besides."""
     from scanflow.house import JOBS, House
     from scanflow.web import create_app
     from scanflow.web.door.addresses import Listening
-    from scanflow.web.door.certificates import Home, Own
+    from scanflow.web.door.certificates import Home, OwnCertificate
 
     with listening_at(host, port) as listener:
         listening = Listening(host, listener.getsockname()[1], https=identity is not None)
-        if isinstance(identity, Own):
+        if isinstance(identity, OwnCertificate):
             names = (*names, *identity.names())
         app = create_app(shop, listening, identity if isinstance(identity, Home) else None, names)
         with _server(shop, app, listener, identity) as server:
@@ -130,12 +130,14 @@ def listening_at(host: str, port: int, option: str = "--port") -> Iterator[socke
 
 
 @contextlib.contextmanager
-def _server(shop: "Shop", app: "Flask", listener: socket.socket, identity: "Home | Own | None") -> Iterator[Any]:
+def _server(
+    shop: "Shop", app: "Flask", listener: socket.socket, identity: "Home | OwnCertificate | None"
+) -> Iterator[Any]:
     """The server, ready to run behind the front, which takes the connections."""
     from scanflow.web.api.changes import MOST
     from scanflow.web.door import bodies
-    from scanflow.web.door.front import Callers, Front, inner_doors
-    from scanflow.web.door.inner import Doors, create_server
+    from scanflow.web.door.connections import Callers, Front, inner_doors
+    from scanflow.web.door.server import Doors, create_server
 
     callers: Callers = {}
     sockets = inner_doors()

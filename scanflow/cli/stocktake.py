@@ -16,12 +16,12 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from scanflow.cli.opening import in_shop, open_shop
-from scanflow.cli.plan.typed import as_json
+from scanflow.cli.plan.option_types import as_json
 from scanflow.cli.read import FOLDER, names_for
 
 if TYPE_CHECKING:
     from scanflow.domain.counts.findings import Finding
-    from scanflow.domain.counts.stocktake import Looked, Stocktake
+    from scanflow.domain.counts.stocktake import Look, Stocktake
     from scanflow.shop import Shop
     from scanflow.vision.workers import Readers
 
@@ -29,7 +29,7 @@ WHO = "scanflow stocktake"
 
 
 @dataclass(frozen=True, slots=True)
-class Photo:
+class PhotoFile:
     """A photo's file, or a frame of a film, which has its `content` with it."""
 
     name: str
@@ -41,8 +41,8 @@ class Photo:
 class Image:
     """A photo and its look, or why it does not count."""
 
-    photo: Photo
-    look: Looked | None
+    photo: PhotoFile
+    look: Look | None
     error: str | None = None
 
 
@@ -94,7 +94,7 @@ def stocktake(
     sys.exit(int(any(each.error for each in looks) or bool(report and report["findings"])))
 
 
-def _count(shop: Shop, area: str, note: str, photos: Sequence[Photo]) -> tuple[Stocktake, list[Image]]:
+def _count(shop: Shop, area: str, note: str, photos: Sequence[PhotoFile]) -> tuple[Stocktake, list[Image]]:
     """The count as it ended, cancelled where no photo counts, and what became of each photo. Invalid: no such area."""
     from scanflow.workflow.counts import report as stocktake_report
     from scanflow.workflow.counts import stocktakes
@@ -107,25 +107,25 @@ def _count(shop: Shop, area: str, note: str, photos: Sequence[Photo]) -> tuple[S
     return shop.act(WHO, lambda unit: end(unit, count.id)), looks
 
 
-def _photos(images: Sequence[str]) -> tuple[list[Photo], list[Image]]:
+def _photos(images: Sequence[str]) -> tuple[list[PhotoFile], list[Image]]:
     """The photos of all images, those of films chosen; and films that can't be played."""
-    from scanflow.vision.camera.live import Camera, Frame, NoFilm
+    from scanflow.vision.camera.live import Camera, CameraFrame, NoFilm
     from scanflow.vision.camera.sweep import worth_reading
 
     photos, failed = [], []
     for image in images:
         if not (mimetypes.guess_type(image)[0] or "").startswith("video/"):
-            photos.append(Photo(image))
+            photos.append(PhotoFile(image))
             continue
         file = Path(image)
         try:
             with Camera(file, every=True) as camera:
-                frames = (frame for frame in camera.frames() if isinstance(frame, Frame))
+                frames = (frame for frame in camera.frames() if isinstance(frame, CameraFrame))
                 for frame in worth_reading(frames):
                     name = file.with_name(f"{file.stem} {frame.at / 1000:.1f} s.jpg")
-                    photos.append(Photo(str(name), frame.jpeg, film=image))
+                    photos.append(PhotoFile(str(name), frame.jpeg, film=image))
         except NoFilm:
-            failed.append(Image(Photo(image), None, "This can't be played as a film."))
+            failed.append(Image(PhotoFile(image), None, "This can't be played as a film."))
     return photos, failed
 
 
@@ -135,10 +135,10 @@ def _worth_telling(looks: Sequence[Image]) -> list[Image]:
     silent = dict.fromkeys(each.photo.film for each in looks if each.photo.film not in counted)
     said = "No frame shows a bin's label. Film one bin a film and call it after the bin, or walk with labels in view."
     told = [each for each in looks if each.look or not each.photo.film]
-    return [*told, *(Image(Photo(film), None, said) for film in silent if film)]
+    return [*told, *(Image(PhotoFile(film), None, said) for film in silent if film)]
 
 
-def _looks(shop: Shop, count_id: str, photos: Sequence[Photo]) -> list[Image]:
+def _looks(shop: Shop, count_id: str, photos: Sequence[PhotoFile]) -> list[Image]:
     """The photos are read by all workers at once, and each kept as soon as it is read."""
     from scanflow.domain.counts.stocktake import Stocktake
     from scanflow.domain.things import Bin
@@ -153,7 +153,7 @@ def _looks(shop: Shop, count_id: str, photos: Sequence[Photo]) -> list[Image]:
             return list(shown)
 
 
-def _look(shop: Shop, count_id: str, places: Sequence[str], number: int, photo: Photo) -> Image:
+def _look(shop: Shop, count_id: str, places: Sequence[str], number: int, photo: PhotoFile) -> Image:
     import hashlib
     from dataclasses import replace
 
@@ -210,7 +210,7 @@ def _draw_all(shop: Shop, looks: Sequence[Image], outs: Sequence[Path | None]) -
 
 def _draw(readers: Readers, image: Image, unexpected: set[str], out: Path) -> None:
     """The photo with its readings as a file. ClickException where it can't be written."""
-    from scanflow.vision.kept import opened
+    from scanflow.vision.stored_pictures import opened
     from scanflow.web.count_pictures import drawn
 
     assert image.look is not None

@@ -14,7 +14,7 @@ from pathlib import Path
 from typing import Any
 
 from scanflow.demo import day, pictures, room
-from scanflow.demo.service import NoService, Service
+from scanflow.demo.service import NoService, RunningService
 from scanflow.demo.steps import Steps, Unexpected
 from scanflow.vision.workers import Readers
 
@@ -66,9 +66,9 @@ def run(data: Path, say: Callable[[str], None]) -> Report:
     sheets = pictures.print_cards(cards)
     say(f"  {len(sheets)} sheets of cards are printed: {cards}")
     say(f"  {room.make(data, now)} things are in stock, put away over the last days.")
-    with Readers(1) as readers, Service(data) as service:
+    with Readers(1) as readers, RunningService(data) as service:
         say(f"  The service runs at {service.address}; all that follows goes through it.")
-        steps = Steps(service, pictures.Camera(sheets, photos), readers, say)
+        steps = Steps(service, pictures.Photographer(sheets, photos), readers, say)
         day.run(day.Day(steps, files, now))
         orders = Counter(order["state"] for order in steps.call("GET", "/api/orders?limit=500")["orders"])
         entries = steps.call("GET", "/api/health")["ledger"]

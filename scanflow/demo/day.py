@@ -116,7 +116,7 @@ def orders_come_in(day: Day) -> None:
         day.orders[order["number"]] = order
 
 
-def _load(day: Day, name: str, rows: tuple[orders.Row, ...]) -> Json:
+def _load(day: Day, name: str, rows: tuple[orders.FairRow, ...]) -> Json:
     file = day.folder / name
     orders.write_fair_file(file, rows, day.now)
     reply = day.steps.service.upload("/api/orders/import", {}, "file", file)

@@ -24,14 +24,14 @@ Pen = ImageDraw.ImageDraw
 
 
 def drawing(code: str) -> bytes:
-    """A JPEG of what first stands in this slot: the section gives the form, the number its look."""
+    """A JPEG of what first stands in this slot: the section gives the form, the number its finish."""
     number = slot_code.number_of(code)
     image = Image.new("RGB", (_DRAWN, _DRAWN), _BENCH)
     pen = ImageDraw.Draw(image)
     for y in range(0, _DRAWN, 320):
         pen.line((0, y, _DRAWN, y), "#d4c7ae", 6)
-    look, form = (number - 1) % 3, (number - 1) % 5
-    FORMS[kind_of(code).code](pen, _METALS[look], _SKINS[look], 1 - 0.09 * form)
+    finish, form = (number - 1) % 3, (number - 1) % 5
+    FORMS[kind_of(code).code](pen, _METALS[finish], _SKINS[finish], 1 - 0.09 * form)
     out = BytesIO()
     image.reduce(_DRAWN // SIZE).save(out, "JPEG", quality=85)
     return out.getvalue()

@@ -17,26 +17,26 @@ STRANGER = "Z001"
 
 
 @dataclass(frozen=True, slots=True)
-class Kind:
-    """A section of the shop. Each form comes in each look, which makes fifteen different things."""
+class GoodsKind:
+    """A section of the shop. Each form comes in each finish, which makes fifteen different things."""
 
     code: str
     name: str
     per_bin: int
     colour: str
     forms: tuple[str, str, str, str, str]
-    looks: tuple[str, str, str]
+    finishes: tuple[str, str, str]
 
     def title(self, number: int) -> str:
         """What the thing that first stands in this slot is called; `number` from 1 to 15."""
-        return f"{self.forms[(number - 1) % 5]}, {self.looks[(number - 1) % 3]}"
+        return f"{self.forms[(number - 1) % 5]}, {self.finishes[(number - 1) % 3]}"
 
     def slot(self, number: int) -> str:
         return slot_code.make(self.code, number)
 
 
 KINDS = (
-    Kind(
+    GoodsKind(
         *("S", "Saddles", 6, "yellow"),
         (
             "Leather touring saddle",
@@ -47,7 +47,7 @@ KINDS = (
         ),
         ("honey brown", "black with worn edges", "dark green stitching"),
     ),
-    Kind(
+    GoodsKind(
         *("D", "Derailleurs", 9, "orange"),
         (
             "Rear derailleur, short cage",
@@ -58,17 +58,17 @@ KINDS = (
         ),
         ("polished", "light scratches", "new springs"),
     ),
-    Kind(
+    GoodsKind(
         *("C", "Cranks", 6, "green"),
         ("Crankset 42 teeth", "Crankset 48/36 teeth", "Left crank 170 mm", "Cottered crank pair", "Chainring 44 teeth"),
         ("silver", "black", "re-chromed"),
     ),
-    Kind(
+    GoodsKind(
         *("L", "Lamps", 9, "blue"),
         ("Bottle dynamo", "Bullet headlamp", "Square headlamp", "Round tail lamp", "Mudguard tail lamp"),
         ("working", "rewired", "glass replaced"),
     ),
-    Kind(
+    GoodsKind(
         *("W", "Wheels", 3, "pink"),
         (
             "Front wheel 26 inch",
@@ -79,7 +79,7 @@ KINDS = (
         ),
         ("trued", "stainless spokes", "with tyre"),
     ),
-    Kind(
+    GoodsKind(
         *("BL", "Brake levers", 9, "grey"),
         (
             "Brake lever pair, drop bar",
@@ -90,12 +90,12 @@ KINDS = (
         ),
         ("brown hoods", "bare alloy", "new cables"),
     ),
-    Kind(
+    GoodsKind(
         *("H", "Hubs", 9, "violet"),
         ("Front hub 36 holes", "Rear hub 36 holes", "Three-speed hub", "Coaster brake hub", "Drum brake hub"),
         ("serviced", "new bearings", "original grease cap"),
     ),
-    Kind(
+    GoodsKind(
         *("P", "Pedals", 6, "white"),
         ("Platform pedals", "Rubber block pedals", "Cage pedals", "Folding pedal, left", "Toe clips with straps"),
         ("cleaned", "nearly new", "repainted"),
@@ -103,7 +103,7 @@ KINDS = (
 )
 
 
-def kind_of(code: str) -> Kind:
+def kind_of(code: str) -> GoodsKind:
     """The section of a slot code."""
     letters = slot_code.section_of(code)
     return next(kind for kind in KINDS if kind.code == letters)

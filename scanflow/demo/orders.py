@@ -31,7 +31,7 @@ SITE_ORDERS = {
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
+class FairRow:
     """A row of the fair's file, as the fair's helper wrote it: `reference`, `title` and `ordered` where not right."""
 
     number: str
@@ -43,25 +43,25 @@ class Row:
 
 
 MISTYPED = "C009-01X"
-GONE_LATER = Row("F209", "BL012")
+GONE_LATER = FairRow("F209", "BL012")
 
 FAIR_ROWS = (
-    Row("F201", "W005"),
-    Row("F201", "P002"),
-    Row("F202", "S011"),
-    Row("F203", "D010", title="Rusty unicycle seat post", listing=False),
-    Row("F204", "C009", reference=MISTYPED),
-    Row("F205", "L002"),
-    Row("F206", "P008", ordered="last week or so"),
-    Row("F207", "H006", reference="H006"),
-    Row("F208", "H014", reference="H014", listing=False),
-    Row("F209", "BL010"),
+    FairRow("F201", "W005"),
+    FairRow("F201", "P002"),
+    FairRow("F202", "S011"),
+    FairRow("F203", "D010", title="Rusty unicycle seat post", listing=False),
+    FairRow("F204", "C009", reference=MISTYPED),
+    FairRow("F205", "L002"),
+    FairRow("F206", "P008", ordered="last week or so"),
+    FairRow("F207", "H006", reference="H006"),
+    FairRow("F208", "H014", reference="H014", listing=False),
+    FairRow("F209", "BL010"),
     GONE_LATER,
-    Row("F210", "W009"),
-    Row("F211", "L012"),
-    Row("F212", "P011"),
-    Row("F213", "S012"),
-    Row("", "L011"),
+    FairRow("F210", "W009"),
+    FairRow("F211", "L012"),
+    FairRow("F212", "P011"),
+    FairRow("F213", "S012"),
+    FairRow("", "L011"),
 )
 
 
@@ -86,7 +86,7 @@ def line(code: str, turn: int = 1) -> dict[str, str]:
     }
 
 
-def write_fair_file(out: Path, rows: tuple[Row, ...], now: datetime) -> None:
+def write_fair_file(out: Path, rows: tuple[FairRow, ...], now: datetime) -> None:
     """The fair's orders as its helper's spreadsheet saves them: semicolons, days first, Windows-1252."""
     yesterday, soon = ((now + timedelta(days=days)).strftime("%d.%m.%Y") for days in (-1, 2))
     with out.open("w", encoding="windows-1252", newline="") as file:

@@ -50,7 +50,7 @@ def cut_out(sheet_file: Path, code: str) -> Pixels:
         return np.array(document[0].render(scale=scale / _MM, crop=crop).to_pil().convert("RGB"))
 
 
-class Camera:
+class Photographer:
     """Photographs cards; each picture is a file, named by its number, its place and the card texts in it."""
 
     def __init__(self, sheets: dict[str, Path], folder: Path) -> None:

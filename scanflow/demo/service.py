@@ -32,13 +32,13 @@ class Reply:
     body: Any
 
 
-class Service:
+class RunningService:
     """Runs `scanflow serve` on a data folder for as long as the block lasts, on a free port, for one caller."""
 
     def __init__(self, data: Path) -> None:
         self._data, self._log = data, data / "service.log"
 
-    def __enter__(self) -> Service:
+    def __enter__(self) -> RunningService:
         token = self._run("token", "demo", "--role", "owner")
         head = {"Authorization": f"Bearer {token}"}
         self._calls = urllib3.PoolManager(headers=head, retries=False, timeout=_CALL_SECONDS)

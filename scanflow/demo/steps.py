@@ -10,8 +10,8 @@ from typing import Any
 
 from labels import slot_code
 from scanflow.demo.goods import title_of
-from scanflow.demo.pictures import Camera
-from scanflow.demo.service import Reply, Service
+from scanflow.demo.pictures import Photographer
+from scanflow.demo.service import Reply, RunningService
 from scanflow.vision.workers import Readers
 
 ACCEPTED = "accepted"
@@ -24,7 +24,7 @@ class Unexpected(Exception):
 
 
 @dataclass(frozen=True, slots=True)
-class Refusal:
+class StationRefusal:
     """A refusal as a person at the station met it; `shown` is the picture's name, or the text that was typed."""
 
     station: str
@@ -37,12 +37,12 @@ class Refusal:
 class Steps:
     """What the day is made of. `say` is given each line that tells of it."""
 
-    service: Service
-    camera: Camera
+    service: RunningService
+    camera: Photographer
     readers: Readers
     say: Callable[[str], None]
     scans: int = 0
-    refusals: list[Refusal] = field(default_factory=list)
+    refusals: list[StationRefusal] = field(default_factory=list)
     engines: Counter[str] = field(default_factory=Counter)
 
     def show(self, station: str, *codes: str, want: str = ACCEPTED, steady: bool = True, **where: Any) -> Json:
@@ -105,7 +105,7 @@ class Steps:
         self._tell(station, words, answer)
         if want != ACCEPTED:
             name = shown.name if isinstance(shown, Path) else shown
-            self.refusals.append(Refusal(station, want, answer["advice"], name))
+            self.refusals.append(StationRefusal(station, want, answer["advice"], name))
         return answer | {"key": key, "station": station}
 
     def _tell(self, station: str, words: str, answer: Json) -> None:

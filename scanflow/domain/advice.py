@@ -7,119 +7,119 @@ from collections.abc import Sequence
 from scanflow.domain.life import Hold, LineState
 from scanflow.domain.orders.titles import differ
 from scanflow.domain.things import Station
-from scanflow.domain.verdict import Look, Reason
-from scanflow.domain.whereabouts import Place, Whereabouts, read_words, words
+from scanflow.domain.verdict import Reason, Scene
+from scanflow.domain.whereabouts import PlaceKind, Whereabouts, read_words, words
 from scanflow.domain.words import AT_THE_DOOR, REFUSALS
 
 TOO_OLD = "This scan waited, and more was told of {code} since. Scan it again."
 """Beside a scan that waited for the network while its card was read elsewhere, or its thing was missed or left."""
 
 ONCE_MORE = "There is no check on this card: scan it once more to be sure."
-"""Beside the first look at an adopted card."""
+"""Beside the first scan of an adopted card."""
 
 
-def refusal(reason: Reason, look: Look) -> str:
+def refusal(reason: Reason, scene: Scene) -> str:
     """The sentence beside a refusal."""
     said = REFUSALS[reason]
-    return (said.late if look.late and said.late else said.sentence).format(
-        code=look.slot.code if look.slot else "",
-        home=look.slot.bin if look.slot else "",
-        order=look.order.number if look.order else "",
-        back=_back(look),
-        since=_since(look),
-        basket=_basket(look),
-        other_basket=_other_basket(look),
-        held=_held(look),
-        not_picked=_not_picked(look),
-        not_on_round=_not_on_round(look),
-        packed_elsewhere=_packed_elsewhere(look),
-        where=words(look.where) if look.where else "in its bin",
-        belongs=_belongs(look),
-        card_alone=_card_alone(look),
+    return (said.late if scene.late and said.late else said.sentence).format(
+        code=scene.slot.code if scene.slot else "",
+        home=scene.slot.bin if scene.slot else "",
+        order=scene.order.number if scene.order else "",
+        back=_back(scene),
+        since=_since(scene),
+        basket=_basket(scene),
+        other_basket=_other_basket(scene),
+        held=_held(scene),
+        not_picked=_not_picked(scene),
+        not_on_round=_not_on_round(scene),
+        packed_elsewhere=_packed_elsewhere(scene),
+        where=words(scene.where) if scene.where else "in its bin",
+        belongs=_belongs(scene),
+        card_alone=_card_alone(scene),
     )
 
 
-def _card_alone(look: Look) -> str:
+def _card_alone(scene: Scene) -> str:
     """What to do with a card whose thing is stored no longer: the thing may lie beside it, not in its closed parcel."""
-    line = look.line
-    if line is None or line.state is not LineState.RELEASED or not line.has(Hold.MISPLACED) or look.order is None:
+    line = scene.line
+    if line is None or line.state is not LineState.RELEASED or not line.has(Hold.MISPLACED) or scene.order is None:
         return "Bring the card to the tray."
     return (
-        f"If its thing is here too, it is not in the closed parcel of {look.order.number}: open that parcel again. "
+        f"If its thing is here too, it is not in the closed parcel of {scene.order.number}: open that parcel again. "
         "If only the card is here, bring it to the tray."
     )
 
 
-def _where(look: Look, place: Place) -> Whereabouts | None:
+def _where(scene: Scene, place: PlaceKind) -> Whereabouts | None:
     """Where the thing is by the account, if that is this kind of place."""
-    return look.where if look.where is not None and look.where.place is place else None
+    return scene.where if scene.where is not None and scene.where.place is place else None
 
 
-def _back(look: Look) -> str:
-    home = look.slot.bin if look.slot else ""
-    stands = look.station is Station.BIN and not look.late and not (look.where is not None and look.where.out)
+def _back(scene: Scene) -> str:
+    home = scene.slot.bin if scene.slot else ""
+    stands = scene.station is Station.BIN and not scene.late and not (scene.where is not None and scene.where.out)
     return f"Leave it in {home}." if stands else f"Put it back in {home}."
 
 
-def _not_on_round(look: Look) -> str:
-    code = look.slot.code if look.slot else ""
-    if look.line_state is LineState.SHORT:
-        return f"{code} was missing. {_misses(look)}"
-    return f"{code} is ordered, but not on this round. {_back(look)}"
+def _not_on_round(scene: Scene) -> str:
+    code = scene.slot.code if scene.slot else ""
+    if scene.line_state is LineState.SHORT:
+        return f"{code} was missing. {_misses(scene)}"
+    return f"{code} is ordered, but not on this round. {_back(scene)}"
 
 
-def _misses(look: Look) -> str:
-    return f"Order {look.order.number if look.order else ''} still needs it: bring it to the table."
+def _misses(scene: Scene) -> str:
+    return f"Order {scene.order.number if scene.order else ''} still needs it: bring it to the table."
 
 
-def _belongs(look: Look) -> str:
-    if look.line_state is LineState.SHORT:
-        return _misses(look)
-    if look.counts_as_packed:
-        return f"It counts as packed.{_packed_elsewhere(look)}"
-    home = look.slot.bin if look.slot else ""
+def _belongs(scene: Scene) -> str:
+    if scene.line_state is LineState.SHORT:
+        return _misses(scene)
+    if scene.counts_as_packed:
+        return f"It counts as packed.{_packed_elsewhere(scene)}"
+    home = scene.slot.bin if scene.slot else ""
     return f"It belongs in {home}."
 
 
-def _packed_elsewhere(look: Look) -> str:
+def _packed_elsewhere(scene: Scene) -> str:
     """What to do about a packed thing whose card is read away from its parcel."""
-    here = look.parcel is not None and look.line is not None and look.line.parcel == look.parcel.id
-    if not look.counts_as_packed or (look.station is Station.TABLE and here):
+    here = scene.parcel is not None and scene.line is not None and scene.line.parcel == scene.parcel.id
+    if not scene.counts_as_packed or (scene.station is Station.TABLE and here):
         return ""
-    order = look.order.number if look.order else ""
+    order = scene.order.number if scene.order else ""
     return f" The parcel of {order} is held until you scan this card there, or take the thing out."
 
 
-def _since(look: Look) -> str:
-    return f" since {look.since}" if look.since else ""
+def _since(scene: Scene) -> str:
+    return f" since {scene.since}" if scene.since else ""
 
 
-def _basket(look: Look) -> str:
-    return f", in basket {look.line.basket}" if look.line is not None and look.line.basket else ""
+def _basket(scene: Scene) -> str:
+    return f", in basket {scene.line.basket}" if scene.line is not None and scene.line.basket else ""
 
 
-def _other_basket(look: Look) -> str:
-    if look.counts_as_packed:
-        return f"It counts as packed.{_packed_elsewhere(look)}"
-    in_basket = _where(look, Place.BASKET)
+def _other_basket(scene: Scene) -> str:
+    if scene.counts_as_packed:
+        return f"It counts as packed.{_packed_elsewhere(scene)}"
+    in_basket = _where(scene, PlaceKind.BASKET)
     if in_basket is not None and in_basket.basket:
         return f"Put it in basket {in_basket.basket}."
     return "Lay it aside for that order."
 
 
-def _held(look: Look) -> str:
-    if look.line is not None and look.line.has(Hold.CANCELLED_IN_BOX):
+def _held(scene: Scene) -> str:
+    if scene.line is not None and scene.line.has(Hold.CANCELLED_IN_BOX):
         return "It was cancelled and must come out of the parcel. Press “Take out”, then scan it."
-    order, why = (look.order.number if look.order else "", look.line.why if look.line else "")
-    misplaced = look.line is not None and look.line.hold is Hold.MISPLACED
-    todo = _packed_elsewhere(look).strip() if misplaced else "Settle it on the orders page."
-    held = f"has been held{_since(look)}" if look.since else "is held"
+    order, why = (scene.order.number if scene.order else "", scene.line.why if scene.line else "")
+    misplaced = scene.line is not None and scene.line.hold is Hold.MISPLACED
+    todo = _packed_elsewhere(scene).strip() if misplaced else "Settle it on the orders page."
+    held = f"has been held{_since(scene)}" if scene.since else "is held"
     return f"Order {order} {held}: {why} {todo}".rstrip()
 
 
-def _not_picked(look: Look) -> str:
-    code = look.slot.code if look.slot else ""
-    if look.take_out:
+def _not_picked(scene: Scene) -> str:
+    code = scene.slot.code if scene.slot else ""
+    if scene.take_out:
         return f"{code} is not in the parcel."
     return f"{code} was not picked on a round. Scan it at its bin first."
 
@@ -129,37 +129,39 @@ def order_says(said: str, ours: str) -> str:
     return f"The order says “{said}”." if differ(said, ours) else ""
 
 
-def acceptance(look: Look, missing: Sequence[str], released: Sequence[str]) -> str:
+def acceptance(scene: Scene, missing: Sequence[str], released: Sequence[str]) -> str:
     """The words beside a yes. `missing` are the slot codes still to be packed, `released` those just freed."""
-    done = _done(look, missing, released)
-    leaves = look.station in (Station.BIN, Station.TABLE) and not look.take_out
-    if not leaves or look.line is None or look.item is None:
+    done = _done(scene, missing, released)
+    leaves = scene.station in (Station.BIN, Station.TABLE) and not scene.take_out
+    if not leaves or scene.line is None or scene.item is None:
         return done
-    return f"{done} {order_says(look.line.title, look.item.title)}".rstrip()
+    return f"{done} {order_says(scene.line.title, scene.item.title)}".rstrip()
 
 
-def _done(look: Look, missing: Sequence[str], released: Sequence[str]) -> str:
-    code = look.slot.code if look.slot else ""
-    match look.station:
+def _done(scene: Scene, missing: Sequence[str], released: Sequence[str]) -> str:
+    code = scene.slot.code if scene.slot else ""
+    match scene.station:
         case Station.BIN:
-            basket = look.line.basket if look.line else None
+            basket = scene.line.basket if scene.line else None
             return f"Put it in basket {basket}." if basket else "Take it to the table."
-        case Station.TRAY if look.counts_as_packed:
-            order = look.order.number if look.order else ""
+        case Station.TRAY if scene.counts_as_packed:
+            order = scene.order.number if scene.order else ""
             return f"{code} counts as packed for {order}. The card counts as back once that parcel closes."
         case Station.TRAY:
             return f"Card {code} is back in the tray. Its slot can be used again."
         case Station.SHELF:
-            if look.counts_as_packed:
-                return f"{code} stands where it belongs, but it counts as packed.{_packed_elsewhere(look)}"
+            if scene.counts_as_packed:
+                return f"{code} stands where it belongs, but it counts as packed.{_packed_elsewhere(scene)}"
             return f"{code} stands where it belongs."
-    if look.take_out:
-        return f"{code} is out of the parcel. Put it back in {look.slot.bin if look.slot else ''} if it is not wanted."
+    if scene.take_out:
+        return (
+            f"{code} is out of the parcel. Put it back in {scene.slot.bin if scene.slot else ''} if it is not wanted."
+        )
     if released:
         return f"Parcel closed. Put back in the tray: {', '.join(released)}."
     if missing:
         return f"Packed. Still missing: {', '.join(missing)}."
-    return f"Packed. {CLOSE_BY_SLIP}" if look.by_slip else "Packed. Close the parcel when it is ready."
+    return f"Packed. {CLOSE_BY_SLIP}" if scene.by_slip else "Packed. Close the parcel when it is ready."
 
 
 CLOSE_BY_SLIP = "Scan the slip on the parcel."
@@ -185,7 +187,7 @@ def at_stop(where: Whereabouts, basket: int | None, round_id: str, *, scan: bool
         return f"{_capital(read_words(where))}. Look there first.{own}"
     if not where.out:
         return ""
-    earlier = " of an earlier round" if where.place is Place.BASKET and where.round != round_id else ""
+    earlier = " of an earlier round" if where.place is PlaceKind.BASKET and where.round != round_id else ""
     into = f"put it into basket {basket}" if basket else "take it along"
     return f"{_capital(words(where))}{earlier}: {'scan it there, then ' if scan else ''}{into}."
 

@@ -9,7 +9,7 @@ from typing import Any
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
+class BackupPlace:
     """A folder for backups. `recipient` is the public half of its recovery key, empty where backups are plain.
 
     `tried`: a backup made for this recipient was read back with the recovery key. `begun`: it holds a backup; where it
@@ -34,7 +34,7 @@ class Backups:
     Of the last `days`, `weeks` and `months` the newest backup of each is kept.
     """
 
-    places: tuple[Place, ...] = ()
+    places: tuple[BackupPlace, ...] = ()
     every_hours: int = 4
     days: int = 7
     weeks: int = 5
@@ -43,16 +43,16 @@ class Backups:
     @classmethod
     def from_dict(cls, kept: Mapping[str, Any]) -> Backups:
         """What `asdict` made; what was not there yet has its usual value."""
-        return cls(**{**kept, "places": tuple(Place(**each) for each in kept.get("places", ()))})
+        return cls(**{**kept, "places": tuple(BackupPlace(**each) for each in kept.get("places", ()))})
 
-    def place(self, path: str) -> Place | None:
+    def place(self, path: str) -> BackupPlace | None:
         """The place of this path, if it is named."""
         return next((each for each in self.places if each.path == path), None)
 
-    def used(self, own: str | None) -> tuple[Place, ...]:
+    def used(self, own: str | None) -> tuple[BackupPlace, ...]:
         """The places that backups go to by themselves: those that count, else `own`, the folder in the shop's data."""
         named = tuple(each for each in self.places if each.counts)
-        return named or ((Place(own),) if own else ())
+        return named or ((BackupPlace(own),) if own else ())
 
     @property
     def every(self) -> timedelta:

@@ -109,7 +109,7 @@ class DoubtKind(StrEnum):
     MISSING = "missing"
 
 
-class Settled(StrEnum):
+class DoubtEnd(StrEnum):
     """How a doubt ended: its card was read beside its picture, what was wrong is put right, or the thing is gone."""
 
     SEEN = "seen"

@@ -17,13 +17,13 @@ from scanflow.domain.life import (
     ROUND,
     STAY,
     CardState,
+    DoubtEnd,
     DoubtKind,
     Hold,
     LineState,
     NotAllowed,
     ParcelState,
     RoundState,
-    Settled,
     StayState,
     step,
 )
@@ -221,7 +221,7 @@ class Doubt:
     since: datetime
     by: str
     photo: str | None = None
-    how: Settled | None = None
+    how: DoubtEnd | None = None
     note: str = ""
     ended: datetime | None = None
 

@@ -38,7 +38,7 @@ class Reason(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Look:
+class Scene:
     """All that a station knows when a card is held before it.
 
     `unread` is why there is no card at all. `stay` is the slot's open stay or else its last one; `line` the live
@@ -96,63 +96,68 @@ class Look:
         return self.live and self.line is not None and self.round is not None and self.line.round == self.round.id
 
 
-Guard = tuple[Reason, Callable[[Look], bool]]
+Guard = tuple[Reason, Callable[[Scene], bool]]
 
 
 def _unread(reason: Reason) -> Guard:
-    return reason, lambda look: look.unread is reason
+    return reason, lambda scene: scene.unread is reason
 
 
-def _retired(look: Look) -> bool:
+def _retired(scene: Scene) -> bool:
     """A lost card's number is retired; the tray is where it is taken back."""
-    if look.slot is None or look.station is Station.TRAY:
+    if scene.slot is None or scene.station is Station.TRAY:
         return False
-    return slot_state(look.slot, look.stay) is SlotState.RETIRED
+    return slot_state(scene.slot, scene.stay) is SlotState.RETIRED
 
 
-def _round_over(look: Look) -> bool:
+def _round_over(scene: Scene) -> bool:
     """A pick that waited for the network counts while its line still waits and stands on no other round."""
-    if look.round is None or look.round.state is RoundState.OPEN:
+    if scene.round is None or scene.round.state is RoundState.OPEN:
         return False
-    return not (look.late and look.on_this_round and look.line_state is LineState.WAITING)
+    return not (scene.late and scene.on_this_round and scene.line_state is LineState.WAITING)
 
 
-def _released(look: Look) -> bool:
+def _released(scene: Scene) -> bool:
     """Its last item was shipped and its card was not seen since."""
-    shipped = look.line is not None and look.line.state is LineState.RELEASED
-    return not look.taken and shipped and look.slot is not None and look.slot.card is CardState.DUE
+    shipped = scene.line is not None and scene.line.state is LineState.RELEASED
+    return not scene.taken and shipped and scene.slot is not None and scene.slot.card is CardState.DUE
 
 
-def _cancelled(look: Look) -> bool:
-    return look.taken and look.line is not None and look.line.state is LineState.CANCELLED
+def _cancelled(scene: Scene) -> bool:
+    return scene.taken and scene.line is not None and scene.line.state is LineState.CANCELLED
 
 
-def _not_ordered(look: Look) -> bool:
-    return not look.live and not _cancelled(look)
+def _not_ordered(scene: Scene) -> bool:
+    return not scene.live and not _cancelled(scene)
 
 
-def _held(look: Look) -> bool:
-    held = look.live and look.line is not None and bool(look.line.holds)
-    return held and not look.take_out and not look.comes_home
+def _held(scene: Scene) -> bool:
+    held = scene.live and scene.line is not None and bool(scene.line.holds)
+    return held and not scene.take_out and not scene.comes_home
 
 
-def _packed_already(look: Look) -> bool:
-    return look.counts_as_packed and not look.take_out and not look.comes_home
+def _packed_already(scene: Scene) -> bool:
+    return scene.counts_as_packed and not scene.take_out and not scene.comes_home
 
 
-def _other_order(look: Look) -> bool:
-    return look.live and look.order is not None and look.parcel is not None and look.order.id not in look.parcel.orders
+def _other_order(scene: Scene) -> bool:
+    return (
+        scene.live
+        and scene.order is not None
+        and scene.parcel is not None
+        and scene.order.id not in scene.parcel.orders
+    )
 
 
-def _not_packable(look: Look) -> bool:
+def _not_packable(scene: Scene) -> bool:
     """What is known to be out of its bin, or was missed, is taken here without a scan at its bin."""
-    if look.take_out:
-        return not look.counts_as_packed
-    found = look.line_state in (LineState.PICKED, LineState.PACKED, LineState.SHORT)
-    return look.by_bin and not found and not (look.where is not None and look.where.out)
+    if scene.take_out:
+        return not scene.counts_as_packed
+    found = scene.line_state in (LineState.PICKED, LineState.PACKED, LineState.SHORT)
+    return scene.by_bin and not found and not (scene.where is not None and scene.where.out)
 
 
-SLOT_FREE: Guard = (Reason.SLOT_FREE, lambda look: not look.taken)
+SLOT_FREE: Guard = (Reason.SLOT_FREE, lambda scene: not scene.taken)
 NOT_ORDERED: Guard = (Reason.NOT_ORDERED, _not_ordered)
 CANCELLED: Guard = (Reason.CANCELLED, _cancelled)
 HELD: Guard = (Reason.HELD, _held)
@@ -172,12 +177,12 @@ GUARDS: dict[Station, tuple[Guard, ...]] = {
         NOT_ORDERED,
         CANCELLED,
         HELD,
-        (Reason.NOT_ON_ROUND, lambda look: not look.on_this_round),
-        (Reason.ALREADY_PICKED, lambda look: look.line_state is LineState.PICKED),
-        (Reason.ALREADY_PACKED, lambda look: look.line_state is LineState.PACKED),
+        (Reason.NOT_ON_ROUND, lambda scene: not scene.on_this_round),
+        (Reason.ALREADY_PICKED, lambda scene: scene.line_state is LineState.PICKED),
+        (Reason.ALREADY_PACKED, lambda scene: scene.line_state is LineState.PACKED),
     ),
     Station.TABLE: (
-        (Reason.NO_PARCEL, lambda look: look.parcel is None),
+        (Reason.NO_PARCEL, lambda scene: scene.parcel is None),
         (Reason.ALREADY_RELEASED, _released),
         SLOT_FREE,
         NOT_ORDERED,
@@ -187,10 +192,10 @@ GUARDS: dict[Station, tuple[Guard, ...]] = {
         (Reason.ALREADY_PACKED, _packed_already),
         (Reason.NOT_PICKED, _not_packable),
     ),
-    Station.TRAY: ((Reason.NOT_RELEASED, lambda look: look.taken and not look.counts_as_packed),),
+    Station.TRAY: ((Reason.NOT_RELEASED, lambda scene: scene.taken and not scene.counts_as_packed),),
     Station.SHELF: (
         SLOT_FREE,
-        (Reason.WRONG_BIN, lambda look: look.slot is not None and look.bin != look.slot.bin),
+        (Reason.WRONG_BIN, lambda scene: scene.slot is not None and scene.bin != scene.slot.bin),
     ),
 }
 
@@ -226,22 +231,22 @@ def may_leave(leaving: Leaving) -> Reason | None:
     return next((reason for reason, fits in HAND_OVER if fits(leaving)), None)
 
 
-def judge(look: Look) -> Reason | None:
+def judge(scene: Scene) -> Reason | None:
     """The reason to refuse, or None: accepted."""
-    return next((reason for reason, fits in (*ALL, *GUARDS[look.station]) if fits(look)), None)
+    return next((reason for reason, fits in (*ALL, *GUARDS[scene.station]) if fits(scene)), None)
 
 
-def effects(look: Look) -> Iterator[tuple[str, str]]:
-    """The (table, event) steps of an accepted look, in order; the caller takes them all or none."""
-    if look.station is Station.TRAY:
-        if not look.taken:
+def effects(scene: Scene) -> Iterator[tuple[str, str]]:
+    """The (table, event) steps of an accepted scan, in order; the caller takes them all or none."""
+    if scene.station is Station.TRAY:
+        if not scene.taken:
             yield "card", "see in tray"
         return
     yield "card", "see on item"
-    if look.station is Station.TABLE and look.counts_as_packed:
-        yield from _taken_out(look)
+    if scene.station is Station.TABLE and scene.counts_as_packed:
+        yield from _taken_out(scene)
     else:
-        yield from (("line", event) for event in STEPS.get((look.station, look.line_state), ()))
+        yield from (("line", event) for event in STEPS.get((scene.station, scene.line_state), ()))
 
 
 STEPS: dict[tuple[Station, LineState | None], tuple[str, ...]] = {
@@ -256,9 +261,9 @@ STEPS: dict[tuple[Station, LineState | None], tuple[str, ...]] = {
 """What an accepted card does to the line that wants its thing."""
 
 
-def _taken_out(look: Look) -> Iterator[tuple[str, str]]:
+def _taken_out(scene: Scene) -> Iterator[tuple[str, str]]:
     """What was cancelled in the box is cancelled once it is out; without a take-out a packed thing stays packed."""
-    if look.take_out:
+    if scene.take_out:
         yield "line", "take out"
-    if look.take_out and look.line is not None and look.line.has(Hold.CANCELLED_IN_BOX):
+    if scene.take_out and scene.line is not None and scene.line.has(Hold.CANCELLED_IN_BOX):
         yield "line", "cancel"

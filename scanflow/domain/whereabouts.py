@@ -14,7 +14,7 @@ from scanflow.domain.life import CardState, LineState
 from scanflow.domain.things import Sighting, Slot, Station
 
 
-class Place(StrEnum):
+class PlaceKind(StrEnum):
     """`due`: the thing has left its slot, and its card is under way to the tray."""
 
     TRAY = "tray"
@@ -54,7 +54,7 @@ class Whereabouts:
     under way to the table, for the order that wants it.
     """
 
-    place: Place
+    place: PlaceKind
     home: str
     name: str | None = None
     round: str | None = None
@@ -71,14 +71,14 @@ class Whereabouts:
     @property
     def out(self) -> bool:
         """Whether an accepted scan took the thing out of its bin, and no parcel has it."""
-        return self.place in (Place.BASKET, Place.TABLE)
+        return self.place in (PlaceKind.BASKET, PlaceKind.TABLE)
 
     @property
     def bin(self) -> str | None:
         """The bin to walk to: where the card was read last, else its own; None while it is out or in a parcel."""
         if self.read is not None:
             return (self.read.place or self.home) if self.read.station in (Station.SHELF, Station.BIN) else None
-        return self.home if self.place is Place.BIN else None
+        return self.home if self.place is PlaceKind.BIN else None
 
     @property
     def walk_to(self) -> str:
@@ -88,7 +88,11 @@ class Whereabouts:
     @property
     def to_put_back(self) -> bool:
         """A duty: a thing in stock that is out of its bin, or whose card was read away from it, and not packed."""
-        return self.place in (Place.BIN, Place.BASKET, Place.TABLE) and (self.out or self.misplaced) and not self.picked
+        return (
+            self.place in (PlaceKind.BIN, PlaceKind.BASKET, PlaceKind.TABLE)
+            and (self.out or self.misplaced)
+            and not self.picked
+        )
 
 
 def whereabouts(account: Account) -> Whereabouts:
@@ -98,25 +102,29 @@ def whereabouts(account: Account) -> Whereabouts:
         return Whereabouts(_OF_CARD[slot.card], home, read=slot.seen if _card_strays(slot) else None)
     if account.line is LineState.PACKED:
         read = slot.seen if contradicts_parcel(slot.seen, account.parcel) else None
-        return Whereabouts(Place.PARCEL, home, account.table, order=account.order, read=read)
+        return Whereabouts(PlaceKind.PARCEL, home, account.table, order=account.order, read=read)
     missing = account.missed is not None
     read = slot.seen if _strays(account) else None
-    place, name, round_, basket = Place.BIN, None, None, None
+    place, name, round_, basket = PlaceKind.BIN, None, None, None
     if slot.out is not None and slot.out.station is Station.TABLE:
-        place, name = Place.TABLE, slot.out.place
+        place, name = PlaceKind.TABLE, slot.out.place
     elif slot.out is not None or account.line is LineState.PICKED:
         out = slot.out
-        place, round_, basket = Place.BASKET, out.round if out else account.round, out.basket if out else account.basket
+        place, round_, basket = (
+            PlaceKind.BASKET,
+            out.round if out else account.round,
+            out.basket if out else account.basket,
+        )
     picked = account.line is LineState.PICKED and read is None
     return Whereabouts(place, home, name, round_, basket, account.order, read, missing, picked)
 
 
 _OF_CARD = {
-    CardState.TRAY: Place.TRAY,
-    CardState.HAND: Place.HAND,
-    CardState.ON_ITEM: Place.BIN,
-    CardState.DUE: Place.DUE,
-    CardState.LOST: Place.LOST,
+    CardState.TRAY: PlaceKind.TRAY,
+    CardState.HAND: PlaceKind.HAND,
+    CardState.ON_ITEM: PlaceKind.BIN,
+    CardState.DUE: PlaceKind.DUE,
+    CardState.LOST: PlaceKind.LOST,
 }
 
 
@@ -185,23 +193,23 @@ def words(where: Whereabouts) -> str:
 
 def _words(where: Whereabouts) -> str:
     match where.place:
-        case Place.BIN:
+        case PlaceKind.BIN:
             return f"in bin {where.home}"
-        case Place.BASKET:
+        case PlaceKind.BASKET:
             return f"in basket {where.basket}" if where.basket else "off its shelf"
-        case Place.TABLE:
+        case PlaceKind.TABLE:
             return f"on table {where.name}"
-        case Place.PARCEL:
+        case PlaceKind.PARCEL:
             return f"in the parcel of {where.order}{f' at table {where.name}' if where.name else ', set aside'}"
-        case Place.TRAY | Place.HAND | Place.DUE | Place.LOST:
+        case PlaceKind.TRAY | PlaceKind.HAND | PlaceKind.DUE | PlaceKind.LOST:
             return _OF_CARDS[where.place]
 
 
 _OF_CARDS = {
-    Place.TRAY: "in the tray",
-    Place.HAND: "in hand",
-    Place.DUE: "on its way back to the tray",
-    Place.LOST: "lost",
+    PlaceKind.TRAY: "in the tray",
+    PlaceKind.HAND: "in hand",
+    PlaceKind.DUE: "on its way back to the tray",
+    PlaceKind.LOST: "lost",
 }
 
 
@@ -210,7 +218,7 @@ def read_words(where: Whereabouts) -> str:
     seen = where.read
     assert seen is not None
     if seen.station is Station.TRAY and not seen.accepted:
-        there = where.place is Place.TRAY
+        there = where.place is PlaceKind.TRAY
         return "its card was not found there" if there else "its card is not on it: look in the tray"
     return f"its card was read {place_words(seen)}"
 

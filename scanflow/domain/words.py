@@ -5,14 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from scanflow.domain.counts.findings import Finding, Kind
+from scanflow.domain.counts.findings import Finding, FindingKind
 from scanflow.domain.counts.stocktake import TRAY
 from scanflow.domain.life import Hold
 from scanflow.domain.verdict import Reason
 
 
 @dataclass(frozen=True, slots=True)
-class Refusal:
+class RefusalWords:
     """`heading` stands in large type above `sentence`, whose names `advice` fills in. `trouble` tells it among others.
 
     `late`: the sentence to a pick that waited for the network, when the thing was taken along.
@@ -24,84 +24,84 @@ class Refusal:
     late: str = ""
 
 
-REFUSALS: Mapping[Reason, Refusal] = {
-    Reason.UNREADABLE: Refusal(
+REFUSALS: Mapping[Reason, RefusalWords] = {
+    Reason.UNREADABLE: RefusalWords(
         "Nothing was read", "No card was read. Hold it flat and in the light, or type its text.", "no card read"
     ),
-    Reason.MANY_CODES: Refusal(
+    Reason.MANY_CODES: RefusalWords(
         "More than one card", "More than one card is in view. Show one at a time.", "more than one card in view"
     ),
-    Reason.BAD_CHECK: Refusal(
+    Reason.BAD_CHECK: RefusalWords(
         "Wrong check digit",
         "The check digit is wrong or missing. Scan again, or type all of the card's text.",
         "wrong check digit",
     ),
-    Reason.UNKNOWN_CODE: Refusal("No card of this room", "This is no card of the room.", "no card of the room"),
-    Reason.RETIRED: Refusal(
+    Reason.UNKNOWN_CODE: RefusalWords("No card of this room", "This is no card of the room.", "no card of the room"),
+    Reason.RETIRED: RefusalWords(
         "A lost card",
         "Card {code} was given up as lost. Bring it to the tray and scan it there.",
         "a card given up as lost",
     ),
-    Reason.CLOSED: Refusal(
+    Reason.CLOSED: RefusalWords(
         "The round is over",
         "This round is over. Leave the thing in its bin.",
         "the round was over",
         late="This round is over{since}. {back}",
     ),
-    Reason.SLOT_FREE: Refusal(
+    Reason.SLOT_FREE: RefusalWords(
         "Nothing is stored there",
         "Nothing is stored in {code}{since}. {card_alone}",
         "nothing is stored in its slot",
     ),
-    Reason.NOT_ORDERED: Refusal("Nobody ordered it", "Nobody ordered {code}. {back}", "nobody ordered it"),
-    Reason.CANCELLED: Refusal(
+    Reason.NOT_ORDERED: RefusalWords("Nobody ordered it", "Nobody ordered {code}. {back}", "nobody ordered it"),
+    Reason.CANCELLED: RefusalWords(
         "Cancelled", "Order {order} no longer wants {code}{since}. {back}", "its order was cancelled"
     ),
-    Reason.HELD: Refusal("Held", "{held}", "its order is held"),
-    Reason.NOT_ON_ROUND: Refusal("Not on this round", "{not_on_round}", "not on this round"),
-    Reason.ALREADY_PICKED: Refusal("Picked already", "{code} is picked already{basket}{since}.", "picked already"),
-    Reason.ALREADY_PACKED: Refusal(
+    Reason.HELD: RefusalWords("Held", "{held}", "its order is held"),
+    Reason.NOT_ON_ROUND: RefusalWords("Not on this round", "{not_on_round}", "not on this round"),
+    Reason.ALREADY_PICKED: RefusalWords("Picked already", "{code} is picked already{basket}{since}.", "picked already"),
+    Reason.ALREADY_PACKED: RefusalWords(
         "Packed already",
         "{code} is packed already{since}, in the parcel of {order}.{packed_elsewhere}",
         "packed already",
     ),
-    Reason.NO_PARCEL: Refusal(
+    Reason.NO_PARCEL: RefusalWords(
         "No parcel is open",
         "No parcel is open at this table. Choose an order or scan its slip first.",
         "no parcel open",
     ),
-    Reason.ALREADY_RELEASED: Refusal(
+    Reason.ALREADY_RELEASED: RefusalWords(
         "It has left", "The thing of {code} left with order {order}. {card_alone}", "left already"
     ),
-    Reason.OTHER_ORDER: Refusal(
+    Reason.OTHER_ORDER: RefusalWords(
         "Another order’s",
         "Another order's. This is {code}, wanted by {order}. {other_basket}",
         "another order's",
     ),
-    Reason.NOT_PICKED: Refusal("Not picked", "{not_picked}", "not picked before"),
-    Reason.NOT_RELEASED: Refusal(
+    Reason.NOT_PICKED: RefusalWords("Not picked", "{not_picked}", "not picked before"),
+    Reason.NOT_RELEASED: RefusalWords(
         "Still in stock",
         "{code} is still in stock, {where}. Put the card back on it.",
         "its item is still in stock",
     ),
-    Reason.WRONG_BIN: Refusal("Wrong bin", "{code} does not belong here. {belongs}", "belongs in another bin"),
-    Reason.NOT_CLOSED: Refusal(
+    Reason.WRONG_BIN: RefusalWords("Wrong bin", "{code} does not belong here. {belongs}", "belongs in another bin"),
+    Reason.NOT_CLOSED: RefusalWords(
         "Not closed",
         "This parcel is not closed. Keep it here, and close it at the table first.",
         "its parcel is not closed",
     ),
 }
 
-AT_THE_DOOR: Mapping[Reason, Refusal] = {
+AT_THE_DOOR: Mapping[Reason, RefusalWords] = {
     **REFUSALS,
-    Reason.UNKNOWN_CODE: Refusal(
+    Reason.UNKNOWN_CODE: RefusalWords(
         "No parcel of this room", "No parcel has this slip or label. Check whose parcel this is."
     ),
-    Reason.CANCELLED: Refusal(
+    Reason.CANCELLED: RefusalWords(
         "Cancelled since",
         "It was cancelled after the parcel was closed. Keep the parcel here, and open it again.",
     ),
-    Reason.HELD: Refusal("It must stay here", "This parcel must stay here. {why}"),
+    Reason.HELD: RefusalWords("It must stay here", "This parcel must stay here. {why}"),
 }
 """Where a parcel is handed over: some reasons mean something else there than at a station."""
 
@@ -123,7 +123,7 @@ HOLDS: Mapping[Hold, str] = {
 
 
 @dataclass(frozen=True, slots=True)
-class Said:
+class FindingWords:
     """What is amiss in a few words, how that is known or what it means, and what a person does first.
 
     `trouble` tells the kind of finding among all that goes wrong, empty for what is no trouble.
@@ -135,85 +135,87 @@ class Said:
     trouble: str = ""
 
 
-FINDINGS: Mapping[Kind, Said] = {
-    Kind.MISSING: Said(
+FINDINGS: Mapping[FindingKind, FindingWords] = {
+    FindingKind.MISSING: FindingWords(
         "Not in {home}",
         "{home} was gone through: {read} read there, {expected} should be. It was seen nowhere else.",
         "Look for it in {home} and beside.",
         "counted and not there",
     ),
-    Kind.ELSEWHERE: Said(
+    FindingKind.ELSEWHERE: FindingWords(
         "In {where}, not in {home}",
         "It was seen there, and nowhere else.",
         "Take it to {home}.",
         "counted in another bin",
     ),
-    Kind.TWIN: Said(
+    FindingKind.TWIN: FindingWords(
         "Seen twice: {where}",
         "Two cards bear it, or it was moved in the middle of the count.",
         "Take away the card that hangs on the wrong thing.",
         "counted in two places",
     ),
-    Kind.SLOT_FREE: Said(
+    FindingKind.SLOT_FREE: FindingWords(
         "A free card in {where}",
         "By the account nothing is stored in its slot.",
         "Take the card to the tray. If it hangs on a thing, that was never sent, or never put away.",
         "nothing is stored in its slot",
     ),
-    Kind.IN_TRAY: Said(
+    FindingKind.IN_TRAY: FindingWords(
         "In the tray, its thing in stock",
         "The thing should stand in {home} with this card.",
         "Take the card to its thing in {home}.",
         "counted in the tray, its item in stock",
     ),
-    Kind.CARD_DUE: Said(
+    FindingKind.CARD_DUE: FindingWords(
         "Not back in the tray",
         "Its thing has left; the card should be back by now.",
         "Look for the card, at the table first.",
         "not back in the tray, or back unsaid",
     ),
-    Kind.UNKNOWN: Said(
+    FindingKind.UNKNOWN: FindingWords(
         "A foreign card in {where}",
         "No slot of this room has this number.",
         "Take it out of the room.",
         "a foreign card counted",
     ),
-    Kind.UNREADABLE: Said(
+    FindingKind.UNREADABLE: FindingWords(
         "Look at {where} again",
         "Some that belong there were not seen. Other things may hide them.",
         "Photograph what was hidden, or go through it by hand.",
     ),
-    Kind.SUSPECT: Said(
+    FindingKind.SUSPECT: FindingWords(
         "On its shelf in {where}",
         "Its thing counts as picked or packed, or a person said it is another thing.",
         "Look whether the thing there is the one that was picked.",
         "on its shelf though picked or packed",
     ),
 }
-_TWICE = Said("Twice in {where}", "One photo shows two cards with this number.", FINDINGS[Kind.TWIN].todo)
-_BACK = Said("Back in the tray, unsaid", "It was due, and nobody scanned it there.", "Leave it in the tray.")
-_BESIDE = Said(
-    FINDINGS[Kind.UNREADABLE].amiss,
+_TWICE = FindingWords(
+    "Twice in {where}", "One photo shows two cards with this number.", FINDINGS[FindingKind.TWIN].todo
+)
+_BACK = FindingWords("Back in the tray, unsaid", "It was due, and nobody scanned it there.", "Leave it in the tray.")
+_BESIDE = FindingWords(
+    FINDINGS[FindingKind.UNREADABLE].amiss,
     "A card in its photo may hang here, or in the bin beside, whose photo shows it too: labels of both would tell.",
     "Go through it by hand, or photograph it with the labels beside it.",
 )
-_UNREAD = Said(
-    FINDINGS[Kind.UNREADABLE].amiss,
+_UNREAD = FindingWords(
+    FINDINGS[FindingKind.UNREADABLE].amiss,
     "{unread} could not be read, and some that belong there were not seen.",
-    FINDINGS[Kind.UNREADABLE].todo,
+    FINDINGS[FindingKind.UNREADABLE].todo,
 )
 
 
-def said(found: Finding) -> Said:
+def said(found: Finding) -> FindingWords:
     """A finding in words, with its places and numbers."""
     words = FINDINGS[found.kind]
-    if found.kind is Kind.TWIN and len(found.places) == 1:
+    if found.kind is FindingKind.TWIN and len(found.places) == 1:
         words = _TWICE
-    elif found.kind is Kind.CARD_DUE and found.places:
+    elif found.kind is FindingKind.CARD_DUE and found.places:
         words = _BACK
-    elif found.kind is Kind.UNREADABLE and found.doubtful:
+    elif found.kind is FindingKind.UNREADABLE and found.doubtful:
         words = _BESIDE
-    elif found.kind is Kind.UNREADABLE and found.unread:
+    elif found.kind is FindingKind.UNREADABLE and found.unread:
         words = _UNREAD
     names = {
         "home": place(found.bin or ""),
@@ -222,7 +224,7 @@ def said(found: Finding) -> Said:
         "unread": units(found.unread, "card", "cards"),
         "expected": found.expected,
     }
-    return Said(*(_sentence(each.format(**names)) for each in (words.amiss, words.why, words.todo)))
+    return FindingWords(*(_sentence(each.format(**names)) for each in (words.amiss, words.why, words.todo)))
 
 
 def place(name: str) -> str:

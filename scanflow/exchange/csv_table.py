@@ -32,7 +32,7 @@ class FileError(ValueError):
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
+class CsvRow:
     """A record: `number` is its place in the file, 1 for the first; `broken` where its quotes don't close."""
 
     number: int
@@ -45,24 +45,24 @@ class Row:
 
 
 @dataclass(frozen=True, slots=True)
-class Table:
+class CsvTable:
     """`headers` without surrounding spaces; `rows` without the header and without wholly blank ones."""
 
     headers: tuple[str, ...]
-    rows: tuple[Row, ...]
+    rows: tuple[CsvRow, ...]
     _places: dict[str, int] = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
         places = {header: place for place, header in reversed([*enumerate(self.headers)])}
         object.__setattr__(self, "_places", places)
 
-    def cell(self, row: Row, header: str) -> str:
+    def cell(self, row: CsvRow, header: str) -> str:
         """The cell under a header, without surrounding spaces; empty where the row or the table is too narrow."""
         index = self._places.get(header, len(row.cells))
         return row.cells[index].strip() if index < len(row.cells) else ""
 
 
-def read_table(data: bytes) -> Table:
+def read_table(data: bytes) -> CsvTable:
     """The table in a file's bytes, its first record that isn't blank as the header; FileError where there is none."""
     if len(data) > MAX_BYTES:
         raise FileError(f"This file is larger than {MAX_BYTES // 1_000_000} MB; split it.")
@@ -80,7 +80,7 @@ def read_table(data: bytes) -> Table:
         raise FileError(f"This file has more than {MAX_COLUMNS} columns; leave out those that are not needed.")
     if not rows:
         raise FileError("This file has a header, but no rows below it.")
-    return Table(tuple(cell.strip() for cell in header.cells), tuple(rows))
+    return CsvTable(tuple(cell.strip() for cell in header.cells), tuple(rows))
 
 
 def _decode(data: bytes) -> str:
@@ -122,7 +122,7 @@ def _sample(lines: list[str], delimiter: str) -> list[list[str]]:
     return sample
 
 
-def _records(lines: list[str], delimiter: str) -> Iterator[Row]:
+def _records(lines: list[str], delimiter: str) -> Iterator[CsvRow]:
     """Every record of the file, blank ones too. Where quotes break, the line that began the record is taken as it
     stands, so that a quote left open doesn't swallow the rows below it.
     """
@@ -134,11 +134,11 @@ def _records(lines: list[str], delimiter: str) -> Iterator[Row]:
             for cells in reader:
                 number += 1
                 start = begin + reader.line_num
-                yield Row(number, tuple(cells))
+                yield CsvRow(number, tuple(cells))
         except csv.Error:
             number, broken = number + 1, broken + 1
             if broken > MAX_BROKEN:
                 message = f"The quotation marks of more than {MAX_BROKEN} rows don't close, the last in row {number}."
                 raise FileError(message) from None
-            yield Row(number, tuple(cell.strip('"') for cell in lines[start].rstrip("\r\n").split(delimiter)), True)
+            yield CsvRow(number, tuple(cell.strip('"') for cell in lines[start].rstrip("\r\n").split(delimiter)), True)
             start += 1

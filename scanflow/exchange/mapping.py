@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 
 from labels.slot_code import CodeError, parse_reference
-from scanflow.exchange.csv_table import Table
+from scanflow.exchange.csv_table import CsvTable
 from scanflow.exchange.dates import DateOrder, guess_order
 
 LABELS = {
@@ -86,7 +86,7 @@ def missing(mapping: ColumnMapping, headers: Iterable[str]) -> tuple[str, ...]:
     return tuple(name for name in REQUIRED if mapping.columns.get(name) not in present)
 
 
-def guess(table: Table, digits: Mapping[str, int] | None = None) -> ColumnMapping:
+def guess(table: CsvTable, digits: Mapping[str, int] | None = None) -> ColumnMapping:
     """Columns by the words in their headers; the column of references also by its cells, dates by what they prove.
 
     `digits`: width of the number by section, as `parse_reference` takes it.
@@ -103,7 +103,7 @@ def guess(table: Table, digits: Mapping[str, int] | None = None) -> ColumnMappin
     return ColumnMapping(columns, date_order_of(table, columns))
 
 
-def date_order_of(table: Table, columns: Mapping[str, str]) -> DateOrder | None:
+def date_order_of(table: CsvTable, columns: Mapping[str, str]) -> DateOrder | None:
     """Day first or month first, by all dates of the file that can be read one way only."""
     headers = [columns[name] for name in DATES if name in columns]
     return guess_order(table.cell(row, header) for header in headers for row in table.rows)
@@ -131,7 +131,7 @@ def _has_phrase(phrase: str, header: str) -> bool:
     return " " in phrase and f" {phrase} " in f" {header} "
 
 
-def _share_of_references(table: Table, header: str, digits: Mapping[str, int] | None) -> float:
+def _share_of_references(table: CsvTable, header: str, digits: Mapping[str, int] | None) -> float:
     """The share of a column's cells, blank ones aside, that are references, slot codes or card texts."""
     cells = [cell for row in table.rows[:_SAMPLE] if (cell := table.cell(row, header))]
     return sum(_is_reference(cell, digits) for cell in cells) / len(cells) if cells else 0.0

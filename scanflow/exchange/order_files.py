@@ -7,13 +7,13 @@ from contextlib import AbstractContextManager
 
 from scanflow.domain.things import Section
 from scanflow.exchange import csv_table, orders_csv
-from scanflow.exchange.csv_table import FileError, Table
+from scanflow.exchange.csv_table import CsvTable, FileError
 from scanflow.exchange.mapping import ColumnMapping, MappingError, guess, signature
 from scanflow.exchange.orders_csv import Parsed
 from scanflow.workflow.ports import Invalid, Unit
 
 
-def columns(unit: Unit, table: Table, name: str | None = None) -> ColumnMapping:
+def columns(unit: Unit, table: CsvTable, name: str | None = None) -> ColumnMapping:
     """The mapping of that name; without one that which is remembered for a file of these headers, or a guess.
 
     `Invalid` at `/mapping`; MappingError where none can be guessed.

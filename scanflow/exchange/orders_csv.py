@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.orders.loaded import RefusedRow
-from scanflow.exchange.csv_table import Row, Table
+from scanflow.exchange.csv_table import CsvRow, CsvTable
 from scanflow.exchange.dates import DateOrder, read_date
 from scanflow.exchange.mapping import DATES, FIELDS, ColumnMapping, MappingError, date_order_of, missing
 from scanflow.workflow.fields import LONGEST_NAME
@@ -43,7 +43,7 @@ class _Draft:
     rows: list[int] = field(default_factory=list)
 
 
-def orders(table: Table, mapping: ColumnMapping) -> Parsed:
+def orders(table: CsvTable, mapping: ColumnMapping) -> Parsed:
     """Rows of one channel and number are one order, wherever they stand; its dates are the first ones given.
 
     A row with a number that can't be read otherwise becomes a line with `bad` set. MappingError where the mapping
@@ -84,7 +84,7 @@ def _beyond(line: dict[str, str]) -> str | None:
     return None
 
 
-def _check(table: Table, mapping: ColumnMapping) -> None:
+def _check(table: CsvTable, mapping: ColumnMapping) -> None:
     for name, header in mapping.columns.items():
         if header not in table.headers:
             raise MappingError(f"This file has no column {header!r}, which should hold the {name}.")
@@ -102,7 +102,7 @@ def _refusal(row: int, key: Key, cells: dict[str, str]) -> RefusedRow | None:
 
 
 def _read(
-    table: Table, row: Row, cells: dict[str, str], date_order: DateOrder | None
+    table: CsvTable, row: CsvRow, cells: dict[str, str], date_order: DateOrder | None
 ) -> tuple[dict[str, str], str | None]:
     """The dates of a row by field, and why the row can't be read if it can't; cells out of place date nothing."""
     if row.broken:

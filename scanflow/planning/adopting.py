@@ -83,7 +83,7 @@ class Room:
 
 
 @dataclass(frozen=True, slots=True)
-class Sample:
+class TrialScan:
     """What one card of a test scan gave: `source` is the picture or line it came from, `text` None if none was read."""
 
     source: str
@@ -130,7 +130,7 @@ class Trial:
     def good(self) -> bool:
         return not (self.unread or self.unknown or self.ambiguous) and self.shown > 0
 
-    def looks(self, text: str) -> int:
+    def scans_of(self, text: str) -> int:
         """How often this known card is scanned at a station; what was typed says nothing of engines."""
         if self.known[text].form is Form.CARD:
             return 1
@@ -143,7 +143,7 @@ class Trial:
         said += [f"“{text}” names no slot of the room. Adopt it, or print a card." for text in self.unknown]
         said += [each.advice for each in self.ambiguous]
         unchecked = [text for text, meaning in self.known.items() if meaning.form is not Form.CARD]
-        twice = [text for text in unchecked if self.looks(text) > 1]
+        twice = [text for text in unchecked if self.scans_of(text) > 1]
         if unchecked and check != "none":
             said.append(
                 f"{len(unchecked)} have no check digit: they count only once cards of another system do, by the "
@@ -164,7 +164,7 @@ def _few(codes: Sequence[str]) -> str:
     return ", ".join(codes[:MOST_NAMED]) + more
 
 
-def trial(samples: Sequence[Sample], room: Room, section: str) -> Trial:
+def trial(samples: Sequence[TrialScan], room: Room, section: str) -> Trial:
     """What these cards of a section come to in the room. A source with several texts is one picture of several."""
     texts = list(dict.fromkeys(sample.text for sample in samples if sample.text is not None))
     understood = {text: room.understood(text) for text in texts}

@@ -19,7 +19,7 @@ Common practice, no source: stock that moves more is counted more often, in thre
 
 
 @dataclass(frozen=True, slots=True)
-class Bin:
+class BinToCount:
     """A bin, when it was last counted (None for never) and how often a week it is visited."""
 
     name: str
@@ -56,7 +56,7 @@ def draw(names: Iterable[str], count: int, seed: str) -> tuple[str, ...]:
     return tuple(lots[:count])
 
 
-def cycle(bins: Sequence[Bin], weeks: int, now: datetime, began: datetime) -> Cycle:
+def cycle(bins: Sequence[BinToCount], weeks: int, now: datetime, began: datetime) -> Cycle:
     """The plan that shows every bin within `weeks`, busy ones in a half or a quarter of that, and what it wants now.
 
     A bin that was never counted waits since `began`, when the plan was made. Bins of one turn follow each other, the
@@ -75,7 +75,7 @@ def cycle(bins: Sequence[Bin], weeks: int, now: datetime, began: datetime) -> Cy
     return Cycle(a_week, tuple(sorted(due, key=lambda each: (each.left, each.name))))
 
 
-def _turns(bins: Sequence[Bin], weeks: int) -> dict[str, int]:
+def _turns(bins: Sequence[BinToCount], weeks: int) -> dict[str, int]:
     """The turn of each bin in whole weeks."""
     mean = sum(each.visits for each in bins) / len(bins) if bins else 0.0
     often = {
@@ -84,7 +84,7 @@ def _turns(bins: Sequence[Bin], weeks: int) -> dict[str, int]:
     return {name: max(1, weeks // times) for name, times in often.items()}
 
 
-def _due(alike: Sequence[Bin], turn: int, share: int, now: datetime, began: datetime) -> list[Due]:
+def _due(alike: Sequence[BinToCount], turn: int, share: int, now: datetime, began: datetime) -> list[Due]:
     """Of bins of one turn those that make up this week's share, and all that have waited for a turn or longer."""
     waiting = [
         Due(each.name, turn, (turn * WEEK - (now - (each.counted or began))) / timedelta(days=1))

@@ -145,7 +145,7 @@ def _plate(
 
 
 def _square(x: float, y: float, side: float, *, full: bool) -> str:
-    """The mark of what only a look fills: bars in a square, in ink on paper."""
+    """The mark of what only a count fills: bars in a square, in ink on paper."""
     left, top = x - side / 2, y - side / 2
     bars = "".join(f"M{left + side * at:g} {top + side / 5:g}v{side * 3 / 5:g}" for at in (0.25, 0.5, 0.75))
     bars = f'<path stroke-width="{side / 9:g}" d="{bars}"/>' if full else ""

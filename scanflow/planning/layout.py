@@ -26,7 +26,7 @@ SHUFFLES = 5  # random rooms that are averaged
 
 
 @dataclass(frozen=True, slots=True)
-class Kind:
+class SectionToPlace:
     """A section to place: its bins, and how often it is visited (a week, or any unit).
 
     `low`: it is heavy or bulky, so its bins stand low.
@@ -66,7 +66,7 @@ class RoomPlan:
 
 
 def plan_room(
-    kinds: Sequence[Kind],
+    kinds: Sequence[SectionToPlace],
     shape: Shape = room.DEFAULT,
     *,
     stops: int = 8,
@@ -106,7 +106,7 @@ def plan_room(
     )
 
 
-def _assumptions(kinds: Sequence[Kind], stops: int, low_tiers: int, easy_tiers: int) -> tuple[str, ...]:
+def _assumptions(kinds: Sequence[SectionToPlace], stops: int, low_tiers: int, easy_tiers: int) -> tuple[str, ...]:
     said = [
         f"A round has {stops} stops, each in a section as often as it is visited, in any of its bins alike.",
         "The walk is the shortest from the table and back to it; climbing is not counted.",
@@ -129,7 +129,7 @@ def ladder(racks: Iterable[Rack], shape: Shape = room.DEFAULT) -> Ladder:
 def expected_walk(
     racks: Sequence[Rack],
     bins: Sequence[Bin],
-    kinds: Sequence[Kind],
+    kinds: Sequence[SectionToPlace],
     shape: Shape = room.DEFAULT,
     *,
     stops: int = 8,
@@ -151,7 +151,7 @@ class _Rounds:
     complete: bool
 
 
-def _rounds(kinds: Sequence[Kind], stops: int, random: Random, sampled: int) -> _Rounds:
+def _rounds(kinds: Sequence[SectionToPlace], stops: int, random: Random, sampled: int) -> _Rounds:
     places = [(kind.code, index) for kind in kinds for index in range(kind.bins)]
     total = sum(kind.visits for kind in kinds)
     chances = [kind.visits / total / kind.bins for kind in kinds for _ in range(kind.bins)]
@@ -178,7 +178,7 @@ def _walked(racks: Sequence[Rack], bins: Iterable[Bin], rounds: _Rounds, shape: 
     return Walk(metres, error, len(lengths))
 
 
-def racks_for(kinds: Sequence[Kind], shape: Shape = room.DEFAULT, low_tiers: int = 3) -> tuple[Rack, ...]:
+def racks_for(kinds: Sequence[SectionToPlace], shape: Shape = room.DEFAULT, low_tiers: int = 3) -> tuple[Rack, ...]:
     """Enough racks for all bins, and low places enough for the heavy ones."""
     all_bins = sum(kind.bins for kind in kinds)
     low_bins = sum(kind.bins for kind in kinds if kind.low)
@@ -189,7 +189,7 @@ def racks_for(kinds: Sequence[Kind], shape: Shape = room.DEFAULT, low_tiers: int
 
 
 def _best(
-    kinds: Sequence[Kind],
+    kinds: Sequence[SectionToPlace],
     racks: Sequence[Rack],
     shape: Shape,
     tiers: tuple[int, int],
@@ -227,7 +227,7 @@ def _paths(racks: Sequence[Rack], shape: Shape) -> tuple[tuple[_Column, ...], ..
     return tuple(nearest), tuple(sorted(spots, key=lambda column: (spots[column], column[0])))
 
 
-def fill(order: Sequence[Kind], path: Sequence[_Column], low_tiers: int, easy_tiers: int) -> tuple[Bin, ...]:
+def fill(order: Sequence[SectionToPlace], path: Sequence[_Column], low_tiers: int, easy_tiers: int) -> tuple[Bin, ...]:
     """Sections one after the other along the columns of a path, each bin in the first column that may take it.
 
     Low sections take tiers from the floor up to `low_tiers`, others from the top down: no other bin ever stands
@@ -259,7 +259,7 @@ def _heights(path: Sequence[_Column], bins: int, easy_tiers: int) -> Iterator[tu
         yield column, easy_tiers + more + (index >= len(path) - rest)
 
 
-def from_the_floor(bins: Iterable[Bin], kinds: Iterable[Kind]) -> tuple[Bin, ...]:
+def from_the_floor(bins: Iterable[Bin], kinds: Iterable[SectionToPlace]) -> tuple[Bin, ...]:
     """The bins of each column on its lowest tiers: heavy ones first, then those that are visited often."""
     rank = {kind.code: (not kind.low, -kind.visits / kind.bins, kind.code) for kind in kinds}
     columns: dict[_Column, list[str]] = defaultdict(list)
@@ -292,14 +292,16 @@ class _Places:
         self._free.pop(place, None)
 
 
-def alphabetical_room(kinds: Iterable[Kind], racks: Iterable[Rack], shape: Shape = room.DEFAULT) -> tuple[Bin, ...]:
+def alphabetical_room(
+    kinds: Iterable[SectionToPlace], racks: Iterable[Rack], shape: Shape = room.DEFAULT
+) -> tuple[Bin, ...]:
     """Section after section by their letters, rack after rack, tier by tier from the floor."""
     wanted = (kind.code for kind in sorted(kinds, key=lambda kind: kind.code) for _ in range(kind.bins))
     return _hung(wanted, _all_places(racks, shape))
 
 
 def random_room(
-    kinds: Iterable[Kind], racks: Iterable[Rack], shape: Shape = room.DEFAULT, *, seed: int = 1
+    kinds: Iterable[SectionToPlace], racks: Iterable[Rack], shape: Shape = room.DEFAULT, *, seed: int = 1
 ) -> tuple[Bin, ...]:
     """Every bin anywhere on the racks."""
     places = _all_places(racks, shape)

@@ -29,7 +29,7 @@ class Visit:
 
 
 @dataclass(frozen=True, slots=True)
-class Outcome:
+class PlacingResult:
     """What a way of placing led to.
 
     `walk`: metres to the bin and back, mean over the things that left. `open_bins`: bins with anything in them, mean
@@ -46,8 +46,8 @@ class Outcome:
 class Comparison:
     """Both ways with the same things; the numbers up to `reserved` are kept for quick sellers in `near`."""
 
-    lowest: Outcome
-    near: Outcome
+    lowest: PlacingResult
+    near: PlacingResult
     reserved: int
     assumptions: tuple[str, ...]
 
@@ -157,7 +157,7 @@ def _outcome(
     walks: Sequence[float],
     start: float,
     end: float,
-) -> Outcome:
+) -> PlacingResult:
     """`visits` in the order of coming; walks and open bins between the days `start` and `end`."""
     bins = [(number - 1) // slots_per_bin for number in numbers]
     picked = [
@@ -182,7 +182,7 @@ def _outcome(
         filled[where] = filled.get(where, 0) + step
         if not filled[where]:
             del filled[where]
-    return Outcome(
+    return PlacingResult(
         sum(picked) / len(picked) if picked else 0.0,
         open_days / (since - start) if since > start else float(len(filled)),
         max(numbers, default=0),

@@ -15,7 +15,7 @@ SLENDER = 4.0  # times as high as deep: from there on a rack tips easily (common
 WALKWAY = 0.8  # m between the racks of an aisle
 
 
-class DoesNotFit(ValueError):
+class NoBinFits(ValueError):
     """Not one bin goes onto the rack."""
 
 
@@ -141,7 +141,7 @@ class Measured:
     table: str = ""
 
     def fit(self) -> Racking:
-        """Bins on racks; `DoesNotFit` where none goes onto one."""
+        """Bins on racks; `NoBinFits` where none goes onto one."""
         base = measures.length(self.base_width) if self.base_width else None
         return racking(BinShape(measures.size(self.bin), base), RackShape(measures.size(self.rack)))
 
@@ -175,11 +175,11 @@ def _number(text: str, what: str, least: float, most: float) -> float | None:
 
 
 def racking(bin_: BinShape, rack: RackShape) -> Racking:
-    """Bins across, rim to rim between the posts, and tiers up, each with room for a hand. `DoesNotFit` if none."""
+    """Bins across, rim to rim between the posts, and tiers up, each with room for a hand. `NoBinFits` if none."""
     clear = rack.size.width - 2 * rack.post
     positions = int((clear + 1e-6) // bin_.widest)
     pitch = rack.shelf + bin_.rim.height + rack.hand
     tiers = int((rack.size.height + 1e-6) // pitch)
     if positions < 1 or tiers < 1:
-        raise DoesNotFit("Not one such bin goes onto such a rack.")
+        raise NoBinFits("Not one such bin goes onto such a rack.")
     return Racking(bin_, rack, tiers, positions, pitch, clear - positions * bin_.widest)

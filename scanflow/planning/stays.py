@@ -40,7 +40,7 @@ class Step:
 
 
 @dataclass(frozen=True, slots=True)
-class Estimate:
+class StayEstimate:
     """How long things stay, in days.
 
     `restricted` is the mean up to the last day observed (`horizon`), `tail` what lies beyond it, `mean` their sum.
@@ -108,7 +108,7 @@ def kaplan_meier(observed: Sequence[Observed]) -> tuple[Step, ...]:
     return tuple(steps)
 
 
-def estimate(observed: Sequence[Observed]) -> Estimate:
+def estimate(observed: Sequence[Observed]) -> StayEstimate:
     """Mean, median and curve of the stays; `NothingEnded` when none has ended.
 
     Beyond the last observation, if it is a stay still open, the curve goes on as the exponential that passes
@@ -123,7 +123,7 @@ def estimate(observed: Sequence[Observed]) -> Estimate:
         rate = -log(last.surviving) / last.day
         tail, tail_of_two = last.surviving / rate, last.surviving**2 / (2 * rate)
     restricted = _area(curve, 1)
-    return Estimate(
+    return StayEstimate(
         ended=sum(each.ended for each in observed),
         still_open=sum(not each.ended for each in observed),
         horizon=last.day,

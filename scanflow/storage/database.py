@@ -67,7 +67,7 @@ class Database:
         self._truncating: Truncating | None = None
         self._words = StockWords()
         with self._translated():
-            self.guard.look(REVISION, brief=brief)
+            self.guard.check(REVISION, brief=brief)
         self._frozen = bool(self.guard.amiss)
         self.engine: Engine = connect_frozen(url) if self._frozen else connect(url)
         self._reader: Engine = self.engine if self._frozen else connect(url, read_only=True)

@@ -7,7 +7,7 @@ from sqlalchemy import Connection, delete, insert, select
 from scanflow.storage.tables import mappings
 
 
-class Mappings:
+class SqlMappings:
     """A `workflow.ports.Mappings` on one connection."""
 
     def __init__(self, connection: Connection) -> None:

@@ -32,7 +32,7 @@ KINDS: dict[type, Table] = {
     things.Learned: tables.learned,
     things.Scan: tables.scans,
     stocktake.Stocktake: tables.stocktakes,
-    stocktake.Looked: tables.looks,
+    stocktake.Look: tables.looks,
     stocktake.Resolved: tables.resolutions,
 }
 
@@ -65,10 +65,10 @@ def _sample(chosen: str, of: int, bins: list[str]) -> stocktake.Sample:
     return stocktake.Sample(stocktake.Chosen(chosen), of, tuple(bins))
 
 
-def _looked(row: Any) -> stocktake.Looked:
+def _looked(row: Any) -> stocktake.Look:
     key, body, count, place, at, how, reads, whole, closer, size, photo = row
     read = tuple(_read(*each) for each in json.loads(reads))
-    return stocktake.Looked(key, body, count, place, at, how, read, whole, closer, tuple(json.loads(size)), photo)
+    return stocktake.Look(key, body, count, place, at, how, read, whole, closer, tuple(json.loads(size)), photo)
 
 
 def _read(
@@ -82,7 +82,7 @@ _READERS: dict[type, Callable[[Any], Any]] = {
     things.Slot: _slot,
     things.Parcel: _parcel,
     stocktake.Stocktake: _stocktake,
-    stocktake.Looked: _looked,
+    stocktake.Look: _looked,
 }
 
 

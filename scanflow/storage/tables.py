@@ -32,12 +32,12 @@ from sqlalchemy import (
 from scanflow.domain.counts.stocktake import How
 from scanflow.domain.life import (
     CardState,
+    DoubtEnd,
     DoubtKind,
     Hold,
     LineState,
     ParcelState,
     RoundState,
-    Settled,
     StayState,
     StocktakeState,
 )
@@ -211,7 +211,7 @@ doubts = _table(
     Column("since", Instant, nullable=False),
     _text("by"),
     Column("photo", String(64)),
-    Column("how", Choice(Settled)),
+    Column("how", Choice(DoubtEnd)),
     _text("note"),
     Column("ended", Instant),
     Index("ix_doubts_item", "item", "how"),

@@ -33,16 +33,16 @@ from scanflow.domain.life import LIVE, CardState, LineState, StayState, Stocktak
 from scanflow.domain.orders.titles import Stocked, Titled
 from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
 from scanflow.storage import tables
-from scanflow.storage.access import Access
+from scanflow.storage.access import SqlAccess
 from scanflow.storage.ledger import canonical, entry_hash
-from scanflow.storage.mappings import Mappings
+from scanflow.storage.mappings import SqlMappings
 from scanflow.storage.prepared import Statements, reader
 from scanflow.storage.rows import COLUMNS, FIELDS, KINDS, thing, values
 from scanflow.storage.stock_words import StockWords
 from scanflow.storage.trust.replay import NOW, REPLAYED, row_now
 from scanflow.storage.views.lists import card_texts
-from scanflow.storage.writing.loads import Loads
-from scanflow.workflow.ports import Facts, Settings
+from scanflow.storage.writing.loads import SqlLoads
+from scanflow.workflow.ports import Settings, SlotFacts
 
 T = TypeVar("T")
 RECENT = 10_000
@@ -82,16 +82,16 @@ class SqlUnit:
         """Whether this unit has changed what is in stock itself."""
 
     @property
-    def access(self) -> Access:
-        return Access(self.connection, self.at)
+    def access(self) -> SqlAccess:
+        return SqlAccess(self.connection, self.at)
 
     @property
-    def mappings(self) -> Mappings:
-        return Mappings(self.connection)
+    def mappings(self) -> SqlMappings:
+        return SqlMappings(self.connection)
 
     @property
-    def loads(self) -> Loads:
-        return Loads(self.connection, self.at)
+    def loads(self) -> SqlLoads:
+        return SqlLoads(self.connection, self.at)
 
     def new_id(self) -> str:
         return secrets.token_hex(8)
@@ -216,7 +216,7 @@ class SqlUnit:
         self.settings = settings
         self.connection.execute(update(tables.head).values(settings=json.dumps(asdict(settings))))
 
-    def facts(self, code: str) -> Facts | None:
+    def facts(self, code: str) -> SlotFacts | None:
         row = self._statements.get("facts", _facts).run(self.connection, {"wanted": code}).fetchone()
         if row is None:
             return None
@@ -226,7 +226,7 @@ class SqlUnit:
             own = row[start : start + len(COLUMNS[kind])]
             start += len(own)
             parts.append(self._keep(kind, own) if own[0] is not None else None)
-        return Facts(*parts)
+        return SlotFacts(*parts)
 
     def lowest_free(self, section: str) -> Slot | None:
         def build() -> Select[Any]:

@@ -18,13 +18,13 @@ from threadpoolctl import ThreadpoolController
 
 from scanflow.vision import decoders
 from scanflow.vision.merge import merge
-from scanflow.vision.readings import Picture, Reading
+from scanflow.vision.readings import PictureReadings, Reading
 from scanflow.vision.second_look.book import Book
 from scanflow.vision.second_look.read import second_look
 from scanflow.vision.upright import upright
 
 
-def read(image: bytes | Path | NDArray[np.generic], book: Book | Iterable[str] | None = None) -> Picture:
+def read(image: bytes | Path | NDArray[np.generic], book: Book | Iterable[str] | None = None) -> PictureReadings:
     """Read every Code 128, Code 39 and ITF symbol that the decoders read whole and agree about.
 
     ``image`` is a file's bytes or path, or pixels (height, width[, 3 RGB or 4 RGBA]). ``book`` holds every card text
@@ -36,7 +36,7 @@ def read(image: bytes | Path | NDArray[np.generic], book: Book | Iterable[str] |
     return picture(image, book)
 
 
-def glance(image: bytes | Path | NDArray[np.generic]) -> Picture:
+def glance(image: bytes | Path | NDArray[np.generic]) -> PictureReadings:
     """What zxing-cpp reads along rows and columns, and nothing of the rest: fast, for the frames of a camera.
 
     zbar took 9 to 20 times as long on filmed frames, and of 160 read none that zxing-cpp had not read.
@@ -46,7 +46,7 @@ def glance(image: bytes | Path | NDArray[np.generic]) -> Picture:
     return _told(grey, merge(decoders.zxing(grey)), begun)
 
 
-def picture(image: bytes | Path | NDArray[np.generic], book: Book | Iterable[str] | None = None) -> Picture:
+def picture(image: bytes | Path | NDArray[np.generic], book: Book | Iterable[str] | None = None) -> PictureReadings:
     """``read`` without a word about missing decoders."""
     begun = perf_counter()
     grey = upright(image)
@@ -56,9 +56,9 @@ def picture(image: bytes | Path | NDArray[np.generic], book: Book | Iterable[str
     return _told(grey, merge(seen.found, seen.matched, seen.unread), begun)
 
 
-def _told(grey: NDArray[np.uint8], readings: tuple[Reading, ...], begun: float) -> Picture:
+def _told(grey: NDArray[np.uint8], readings: tuple[Reading, ...], begun: float) -> PictureReadings:
     height, width = grey.shape
-    return Picture(width, height, round((perf_counter() - begun) * 1000, 1), readings)
+    return PictureReadings(width, height, round((perf_counter() - begun) * 1000, 1), readings)
 
 
 @cache

@@ -25,7 +25,7 @@ import zxingcpp
 from numpy.typing import NDArray
 
 from scanflow.vision import zbar as _zbar
-from scanflow.vision.merge import Found
+from scanflow.vision.merge import EngineReading
 from scanflow.vision.places import clockwise, extreme_corners, whole
 from scanflow.vision.readings import Symbology
 
@@ -76,7 +76,7 @@ def say_if_alone(at_work: tuple[str, ...]) -> None:
         _log.warning("libzbar is missing: zxing-cpp reads alone. Install libzbar0 (Debian) or zbar (Homebrew).")
 
 
-def zxing(grey: NDArray[np.uint8], *, only_across: bool = False) -> list[Found]:
+def zxing(grey: NDArray[np.uint8], *, only_across: bool = False) -> list[EngineReading]:
     """What zxing-cpp reads in (height, width) grey levels; ``only_across``: in rows alone, at their own size."""
     more = not only_across
     barcodes = zxingcpp.read_barcodes(
@@ -90,7 +90,7 @@ def zxing(grey: NDArray[np.uint8], *, only_across: bool = False) -> list[Found]:
     return [found for barcode in barcodes if (found := _from_zxing(barcode))]
 
 
-def _from_zxing(barcode: Any) -> Found | None:
+def _from_zxing(barcode: Any) -> EngineReading | None:
     place = barcode.position
     corners = [
         (float(p.x), float(p.y)) for p in (place.top_left, place.top_right, place.bottom_right, place.bottom_left)
@@ -101,15 +101,15 @@ def _from_zxing(barcode: Any) -> Found | None:
     if symbology is Symbology.ITF and _is_stray(barcode.text, rows):
         return None
     sure = symbology is not Symbology.ITF or rows >= max(_ITF_SURE_ROWS, _ITF_SURE_SHARE * length)
-    return Found(barcode.text, symbology, ZXING, whole(clockwise(corners)), sure)
+    return EngineReading(barcode.text, symbology, ZXING, whole(clockwise(corners)), sure)
 
 
-def zbar(grey: NDArray[np.uint8], across: int = 1, down: int = 1) -> list[Found]:
+def zbar(grey: NDArray[np.uint8], across: int = 1, down: int = 1) -> list[EngineReading]:
     """What zbar reads in (height, width) grey levels, in one line of so many; nothing where its library is missing."""
     return [found for symbol in _zbar.decode(grey, across, down) if (found := _from_zbar(symbol))]
 
 
-def _from_zbar(symbol: Any) -> Found | None:
+def _from_zbar(symbol: Any) -> EngineReading | None:
     text, symbology = symbol.data.decode("latin-1"), _zbar.SYMBOLOGIES[symbol.type]
     if symbology is Symbology.ITF and _is_stray(text, symbol.quality):
         return None
@@ -118,10 +118,10 @@ def _from_zbar(symbol: Any) -> Found | None:
     quad = whole(clockwise([*corners[first:], *corners[:first]]))
     if max(dist(quad[0], quad[1]), dist(quad[3], quad[2])) < _LEAST_LENGTH:
         return None
-    return Found(text, symbology, ZBAR, quad, sure=symbology is not Symbology.ITF)
+    return EngineReading(text, symbology, ZBAR, quad, sure=symbology is not Symbology.ITF)
 
 
-def strip(grey: NDArray[np.uint8]) -> list[Found]:
+def strip(grey: NDArray[np.uint8]) -> list[EngineReading]:
     """What the decoders read in one label's straightened rows, corners in pixels of these.
 
     All rows are alike, so ITF, whose check is that rows agree, is left out, and Code 39 needs both engines.

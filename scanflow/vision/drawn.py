@@ -9,12 +9,12 @@ from typing import NamedTuple
 
 from PIL import Image, ImageDraw, ImageFont
 
-from scanflow.vision.readings import Certainty, Picture, Point, Quad, Reading
+from scanflow.vision.readings import Certainty, PictureReadings, Point, Quad, Reading
 
 Box = tuple[float, float, float, float]
 
 
-class Line(NamedTuple):
+class OutlineStyle(NamedTuple):
     """A colour, and the lengths of dash and gap in line widths; without a gap the line is solid."""
 
     colour: str
@@ -24,11 +24,11 @@ class Line(NamedTuple):
 
 # Colours after Okabe and Ito's palette for every kind of colour vision (2008).
 LINES = {
-    Certainty.DECODED: Line("#0072b2"),
-    Certainty.MATCHED: Line("#d55e00", 5.0, 3.0),
-    Certainty.UNREAD: Line("#000000", 1.0, 2.5),
+    Certainty.DECODED: OutlineStyle("#0072b2"),
+    Certainty.MATCHED: OutlineStyle("#d55e00", 5.0, 3.0),
+    Certainty.UNREAD: OutlineStyle("#000000", 1.0, 2.5),
 }
-UNEXPECTED = Line("#cc79a7", 7.0, 1.5)
+UNEXPECTED = OutlineStyle("#cc79a7", 7.0, 1.5)
 """Of a card that does not belong where the picture was taken, however it was read."""
 _PAPER = "#ffffff"
 # Size of lines and letters: at most a share of the picture's longer side, and of the usual code's length; in pixels.
@@ -38,7 +38,9 @@ _TYPE, _TYPE_OF_CODE, _LEAST_TYPE = 0.022, 0.22, 14
 _FEW_TYPE, _FEW_WIDTH, _FEW = 0.045, 0.006, 8
 
 
-def draw(image: Image.Image, picture: Picture, unexpected: Collection[str] = (), *, few: bool = False) -> Image.Image:
+def draw(
+    image: Image.Image, picture: PictureReadings, unexpected: Collection[str] = (), *, few: bool = False
+) -> Image.Image:
     """A copy of an upright RGB image of the picture, at any scale, with an outline and a word for each reading.
 
     `unexpected` are the texts of cards that do not belong there. With `few` words those alone are named, and what no
@@ -85,7 +87,7 @@ class _Sheet:
         self._font = ImageFont.load_default(size)
         self._taken = [_around(corners) for corners in outlines]
 
-    def outline(self, corners: Quad, line: Line, *, thin: bool = False) -> None:
+    def outline(self, corners: Quad, line: OutlineStyle, *, thin: bool = False) -> None:
         """The outline over a wider, unbroken one in white, so that it shows on any ground."""
         width = self._thin if thin else self._width
         self._pen.line([*corners, *corners[:2]], fill=_PAPER, width=2 * width, joint="curve")

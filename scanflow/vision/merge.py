@@ -19,7 +19,7 @@ _LEAST_GAP = 0.1  # of the length; two cards with the same code, one above the o
 
 
 @dataclass(frozen=True, slots=True)
-class Found:
+class EngineReading:
     """One engine's reading at a place; what is not ``sure`` needs another engine to agree.
 
     ``corners`` are of the rows that were read, ``outline`` is of all the bars.
@@ -35,7 +35,7 @@ class Found:
 
 @dataclass(frozen=True, slots=True)
 class Matched:
-    """A text of a book at a place; the more margin, the surer. ``corners`` and ``outline`` as in ``Found``."""
+    """A text of a book at a place; the more margin, the surer. ``corners`` and ``outline`` as in ``EngineReading``."""
 
     text: str
     corners: Quad
@@ -51,7 +51,9 @@ class Unread:
     likeness: float
 
 
-def merge(found: list[Found], matched: Sequence[Matched] = (), unread: Sequence[Unread] = ()) -> tuple[Reading, ...]:
+def merge(
+    found: list[EngineReading], matched: Sequence[Matched] = (), unread: Sequence[Unread] = ()
+) -> tuple[Reading, ...]:
     """One reading per place, top down; where two texts or symbologies claim one place, none.
 
     Engines earlier in ``found`` give the corners of what several read. Where anything was decoded, nothing is matched,
@@ -83,8 +85,8 @@ def _unread(corners: Quad) -> Reading:
     return Reading(None, Symbology.CODE128, "locate", corners, Certainty.UNREAD)
 
 
-def _decoded(found: list[Found]) -> list[Reading]:
-    places: list[list[Found]] = []
+def _decoded(found: list[EngineReading]) -> list[Reading]:
+    places: list[list[EngineReading]] = []
     for one in found:
         agreeing = [place for place in places if _agree(place[0], one)]
         for place in agreeing:
@@ -95,21 +97,21 @@ def _decoded(found: list[Found]) -> list[Reading]:
     return [_reading(place) for place in undisputed if _trusted(place)]
 
 
-def _reading(place: list[Found]) -> Reading:
+def _reading(place: list[EngineReading]) -> Reading:
     first = place[0]
     engines = dict.fromkeys(one.engine for one in place)
     return Reading(first.text, first.symbology, "+".join(engines), first.outline or first.corners)
 
 
-def _trusted(place: list[Found]) -> bool:
+def _trusted(place: list[EngineReading]) -> bool:
     return any(one.sure for one in place) or len({one.engine for one in place}) > 1
 
 
-def _agree(one: Found, other: Found) -> bool:
+def _agree(one: EngineReading, other: EngineReading) -> bool:
     return _content(one) == _content(other) and (overlap(one.corners, other.corners) or _continues(one, other))
 
 
-def _continues(one: Found, other: Found) -> bool:
+def _continues(one: EngineReading, other: EngineReading) -> bool:
     """Whether two readings are parts of the same bars, one right below the other: noise can split them."""
     near = _LEAST_GAP * dist(one.corners[0], one.corners[1])
     return any(
@@ -118,7 +120,7 @@ def _continues(one: Found, other: Found) -> bool:
     )
 
 
-def _dispute(one: Found, other: Found) -> bool:
+def _dispute(one: EngineReading, other: EngineReading) -> bool:
     """Whether two readings are of the same bars and differ."""
     return _content(one) != _content(other) and _same_bars(one.corners, other.corners)
 
@@ -145,7 +147,7 @@ def _ends(quad: Quad) -> tuple[Point, Point]:
     return ((a[0] + d[0]) / 2, (a[1] + d[1]) / 2), ((b[0] + c[0]) / 2, (b[1] + c[1]) / 2)
 
 
-def _content(found: Found) -> tuple[Symbology, bytes]:
+def _content(found: EngineReading) -> tuple[Symbology, bytes]:
     """What must be equal: zbar ignores Code 128's FNC4, which sets the eighth bit of a Latin-1 character."""
     return found.symbology, _seven_bits(found.text)
 

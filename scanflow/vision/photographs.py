@@ -7,12 +7,12 @@ from collections.abc import Callable
 from contextlib import AbstractContextManager
 from typing import Any
 
-from scanflow.domain.counts.stocktake import Certainty, How
+from scanflow.domain.counts.stocktake import How
 from scanflow.domain.things import Photo
 from scanflow.vision.readings import ImageError, Reading
 from scanflow.vision.second_look.book import Book
 from scanflow.vision.workers import Readers
-from scanflow.workflow.counts.looks import Shown, Text
+from scanflow.workflow.counts.looks import IncomingLook, LabelReading
 from scanflow.workflow.ports import Invalid, Unit
 
 Looking = Callable[[], AbstractContextManager[Unit]]
@@ -32,8 +32,10 @@ def book(unit: Unit) -> Book:
     return Book(unit.card_texts())
 
 
-def shown(looking: Looking, readers: Readers, image: bytes, *, how: How = How.PHOTO, **more: Any) -> Shown:
-    """What a photograph shows a count; `looking` opens a view of the room, `more` as of `Shown`. Raises ImageError.
+def shown(looking: Looking, readers: Readers, image: bytes, *, how: How = How.PHOTO, **more: Any) -> IncomingLook:
+    """What a photograph shows a count; `looking` opens a view of the room, `more` as of `IncomingLook`.
+
+    Raises ImageError.
 
     Labels that don't decode are matched against all codes that exist, never against what should be there.
     """
@@ -42,9 +44,9 @@ def shown(looking: Looking, readers: Readers, image: bytes, *, how: How = How.PH
     picture = readers.read(image, known)
     size = (picture.width, picture.height)
     texts = tuple(map(_text, picture.readings))
-    return Shown(texts=texts, how=how, image=True, size=size, photo=photo(readers, image, "/image"), **more)
+    return IncomingLook(texts=texts, how=how, image=True, size=size, photo=photo(readers, image, "/image"), **more)
 
 
-def _text(one: Reading) -> Text:
+def _text(one: Reading) -> LabelReading:
     corners = tuple(round(each, 1) for corner in one.corners for each in corner)
-    return Text(one.text, Certainty(one.certainty), corners, one.engines)
+    return LabelReading(one.text, one.certainty, corners, one.engines)

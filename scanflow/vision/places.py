@@ -71,7 +71,7 @@ def at_least_high(quad: Quad) -> list[Point]:
     return [(p[0] + v[0], p[1] + v[1]) for p, v in ((start, up), (end, up), (end, down), (start, down))]
 
 
-class Place:
+class Quadrangle:
     """A clockwise quadrilateral, drawn out to the least height of bars, to be asked for many points."""
 
     def __init__(self, quad: Quad) -> None:

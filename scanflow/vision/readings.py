@@ -6,6 +6,8 @@ from dataclasses import asdict, dataclass
 from enum import StrEnum
 from typing import Any
 
+from scanflow.domain.counts.stocktake import Certainty as Certainty
+
 Point = tuple[float, float]
 Quad = tuple[Point, Point, Point, Point]
 
@@ -20,17 +22,6 @@ class Symbology(StrEnum):
     CODE128 = "code128"
     CODE39 = "code39"
     ITF = "itf"
-
-
-class Certainty(StrEnum):
-    """How a text is known. Only what was decoded may move anything in a shop."""
-
-    DECODED = "decoded"
-    """Read whole by a symbology decoder, its check valid."""
-    MATCHED = "matched"
-    """Inferred: the grey profile fits one code of the book and no other."""
-    UNREAD = "unread"
-    """There is a label, and nothing is known of its text."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +47,7 @@ class Reading:
 
 
 @dataclass(frozen=True, slots=True)
-class Picture:
+class PictureReadings:
     """The upright image's width and height in pixels, the milliseconds it took, and what was read, top down."""
 
     width: int
@@ -74,7 +65,7 @@ class Picture:
         return asdict(self)
 
     @classmethod
-    def from_dict(cls, values: dict[str, Any]) -> Picture:
+    def from_dict(cls, values: dict[str, Any]) -> PictureReadings:
         return cls(values["width"], values["height"], values["ms"], tuple(map(_reading, values["readings"])))
 
 

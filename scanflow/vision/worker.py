@@ -22,7 +22,7 @@ import sys
 from base64 import b64encode
 from typing import IO, Any
 
-from scanflow.vision import decode, decoders, kept
+from scanflow.vision import decode, decoders, stored_pictures
 from scanflow.vision.print_check import check as print_check
 from scanflow.vision.readings import ImageError
 from scanflow.vision.second_look.book import Book
@@ -78,9 +78,9 @@ def _answer(image: bytes, question: dict[str, Any], known: Book | None) -> dict[
                 checks = print_check.check(image, seen.decoded, question["module"])
                 return {"picture": seen.as_dict(), "checks": [each.sent() for each in checks]}
             case "keep":
-                return {"kept": _as_text(*kept.kept(image))}
+                return {"kept": _as_text(*stored_pictures.kept(image))}
             case "whole":
-                return {"kept": _as_text(kept.whole(image))}
+                return {"kept": _as_text(stored_pictures.whole(image))}
             case other:
                 raise ValueError(f"this worker does not {other}")
     except ImageError as error:

@@ -24,7 +24,7 @@ from typing import IO, Any
 
 from scanflow.vision.decoders import say_if_alone
 from scanflow.vision.print_check.check import Check
-from scanflow.vision.readings import ImageError, Picture
+from scanflow.vision.readings import ImageError, PictureReadings
 from scanflow.vision.second_look.book import Book
 from scanflow.vision.upright import unopened
 from scanflow.vision.worker import receive, send
@@ -67,30 +67,30 @@ class Readers:
         for worker in self._all:
             self._idle.put(worker)
 
-    def read(self, image: bytes | Path, book: Book | None = None) -> Picture:
+    def read(self, image: bytes | Path, book: Book | None = None) -> PictureReadings:
         """What ``vision.read`` gives. ImageError as there; ReadFailed for a crash or a hang.
 
         A worker is sent a book once and keeps the last one.
         """
         question = {"do": "read", "book": None if book is None else book.digest}
-        return Picture.from_dict(self._ask(question, _bytes(image), book)["picture"])
+        return PictureReadings.from_dict(self._ask(question, _bytes(image), book)["picture"])
 
-    def glance(self, image: bytes) -> Picture:
+    def glance(self, image: bytes) -> PictureReadings:
         """What `decode.glance` gives: fast, by one decoder, without a second look; errors as of `read`."""
-        return Picture.from_dict(self._ask({"do": "glance"}, image)["picture"])
+        return PictureReadings.from_dict(self._ask({"do": "glance"}, image)["picture"])
 
     def kept(self, image: bytes) -> tuple[bytes, bytes]:
-        """What `kept.kept` gives: the picture made ready to be kept, and a small one; errors as of `read`."""
+        """What `stored_pictures.kept` gives: the picture as it is kept, and a small one; errors as of `read`."""
         picture, small = self._ask({"do": "keep"}, image)["kept"]
         return b64decode(picture), b64decode(small)
 
-    def check(self, image: bytes | Path, module_mm: float | None = None) -> tuple[Picture, tuple[Check, ...]]:
+    def check(self, image: bytes | Path, module_mm: float | None = None) -> tuple[PictureReadings, tuple[Check, ...]]:
         """What was read, and what `print_check.check` says of each text that was decoded; errors as of `read`."""
         answer = self._ask({"do": "check", "module": module_mm}, _bytes(image))
-        return Picture.from_dict(answer["picture"]), tuple(map(Check.received, answer["checks"]))
+        return PictureReadings.from_dict(answer["picture"]), tuple(map(Check.received, answer["checks"]))
 
     def whole(self, image: bytes | Path) -> bytes:
-        """What `kept.whole` gives: the picture upright at its full size, as JPEG; errors as of `read`."""
+        """What `stored_pictures.whole` gives: the picture upright at its full size, as JPEG; errors as of `read`."""
         (picture,) = self._ask({"do": "whole"}, _bytes(image))["kept"]
         return b64decode(picture)
 

@@ -10,12 +10,12 @@ from scanflow.shop import Shop
 from scanflow.vision.upright import accepted
 from scanflow.web import api, pages, problem
 from scanflow.web.api.changes import Streams
-from scanflow.web.door import bodies, hosts, packed, received, visitors
+from scanflow.web.door import bodies, compression, hosts, request_forms, visitors
 from scanflow.web.door.addresses import Listening
 from scanflow.web.door.certificates import Home
 from scanflow.web.door.hosts import Hosts
-from scanflow.web.door.received import Received
-from scanflow.web.door.turns import Turns
+from scanflow.web.door.picture_limits import Turns
+from scanflow.web.door.request_forms import Received
 from scanflow.web.pages import errors
 
 
@@ -38,10 +38,10 @@ def create_app(
     app.json.sort_keys = False  # type: ignore[attr-defined]
     problem.register(app, errors.render)
     hosts.register(app)
-    received.register(app)
+    request_forms.register(app)
     bodies.register(app)
     visitors.register(app)
-    packed.register(app)
+    compression.register(app)
     for blueprint in api.BLUEPRINTS:
         app.register_blueprint(blueprint)
     pages.register(app)

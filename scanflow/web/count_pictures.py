@@ -6,9 +6,9 @@ from collections.abc import Collection
 
 from PIL import Image
 
-from scanflow.domain.counts.stocktake import Looked, Read
+from scanflow.domain.counts.stocktake import Look, Read
 from scanflow.vision.drawn import draw
-from scanflow.vision.readings import Certainty, Picture, Reading, Symbology
+from scanflow.vision.readings import PictureReadings, Reading, Symbology
 
 _AROUND = 0.6
 """So many lengths of a card's bars are shown on each side of it."""
@@ -16,7 +16,7 @@ _LEAST = 420
 """Pixels of the photo that are shown at least, each way."""
 
 
-def drawn(image: Image.Image, look: Looked, unexpected: Collection[str] = ()) -> Image.Image:
+def drawn(image: Image.Image, look: Look, unexpected: Collection[str] = ()) -> Image.Image:
     """A copy of the look's upright photo, at any scale, with an outline for each of its cards.
 
     Those of which a person should know are named: the unexpected, and what no decoder read. A card of the shop is
@@ -25,7 +25,7 @@ def drawn(image: Image.Image, look: Looked, unexpected: Collection[str] = ()) ->
     return draw(image, _picture(look, look.reads), unexpected, few=True)
 
 
-def near(image: Image.Image, look: Looked, subject: str) -> Image.Image:
+def near(image: Image.Image, look: Look, subject: str) -> Image.Image:
     """The part of the photo around one card, which alone is outlined; `subject` is its slot code, or its text.
 
     The whole of it where the card is not in the photo.
@@ -46,11 +46,11 @@ def near(image: Image.Image, look: Looked, subject: str) -> Image.Image:
     return draw(image, _picture(look, shown)).crop(box)
 
 
-def _picture(look: Looked, reads: Collection[Read]) -> Picture:
+def _picture(look: Look, reads: Collection[Read]) -> PictureReadings:
     width, height = look.size
-    return Picture(width, height, 0.0, tuple(map(_reading, reads)))
+    return PictureReadings(width, height, 0.0, tuple(map(_reading, reads)))
 
 
 def _reading(read: Read) -> Reading:
     a, b, c, d = ((read.corners[at], read.corners[at + 1]) for at in range(0, 8, 2))
-    return Reading(read.code or read.text or None, Symbology.CODE128, "", (a, b, c, d), Certainty(read.certainty))
+    return Reading(read.code or read.text or None, Symbology.CODE128, "", (a, b, c, d), read.certainty)

@@ -9,7 +9,7 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from labels import count_sheet, draw
-from labels.count_sheet import Amiss, Fact, Heading, Row, Section
+from labels.count_sheet import Amiss, Fact, Heading, Row, SectionResult
 from labels.paper import COLOURS, Paper
 from scanflow.domain.counts.findings import Finding
 from scanflow.domain.counts.stocktake import Stocktake
@@ -66,7 +66,7 @@ def _sections(written: Mapping[str, Any], told: Whole, colours: Mapping[str, Pap
         absent, strange = each["record_not_found"], each["found_not_recorded"]
         between = count_words.section_between(each, told)
         words = f"{between[0].upper()}{between[1:]}. {absent} recorded and not found, {strange} found and not recorded."
-        yield Section(
+        yield SectionResult(
             each["section"], colours.get(each["section"]), count_words.section_agreed(each, " cards agree"), words
         )
 

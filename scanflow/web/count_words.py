@@ -6,10 +6,10 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
-from scanflow.domain.counts.findings import Finding, Kind
+from scanflow.domain.counts.findings import Finding, FindingKind
 from scanflow.domain.counts.stocktake import TRAY, Area, AreaKind, Certainty, Chosen, Stocktake
 from scanflow.domain.life import LineState
-from scanflow.domain.words import Said, place, units
+from scanflow.domain.words import FindingWords, place, units
 from scanflow.workflow.counts.report import Whole
 
 
@@ -73,13 +73,19 @@ def _after(one: str, other: str) -> bool:
 
 def walk(found: Finding) -> tuple[object, ...]:
     """Where it comes in the order of who puts findings right: bin by bin, where to look again first, the tray last."""
-    due = found.kind is Kind.CARD_DUE and not found.places
+    due = found.kind is FindingKind.CARD_DUE and not found.places
     at = TRAY if due else found.places[0] if found.places else found.bin or ""
     parts = [(0, int(part), "") if part.isdecimal() else (1, 0, part) for part in at.split("-")]
-    return at == TRAY, parts, found.kind is not Kind.UNREADABLE, list(Kind).index(found.kind), found.subject
+    return (
+        at == TRAY,
+        parts,
+        found.kind is not FindingKind.UNREADABLE,
+        list(FindingKind).index(found.kind),
+        found.subject,
+    )
 
 
-def suspected(found: Said, line: LineState | None, order: str, doubted: bool) -> Said:
+def suspected(found: FindingWords, line: LineState | None, order: str, doubted: bool) -> FindingWords:
     """What makes a card on its shelf suspect, where that is known: the order that has its thing, a person's word."""
     why = []
     if line in (LineState.PICKED, LineState.PACKED):
@@ -174,14 +180,14 @@ _WORDS = {
 }
 _WHY = {"withdraw": "Why is it gone", "ignore": "Why leave it", "hold": "Why hold it"}
 _DONE = {
-    Kind.ELSEWHERE: "It is in {home}",
-    Kind.TWIN: "One card is left",
-    Kind.SLOT_FREE: "It is in the tray",
-    Kind.IN_TRAY: "It is with its thing",
-    Kind.CARD_DUE: "It is in the tray",
-    Kind.UNKNOWN: "It is out of the room",
-    Kind.UNREADABLE: "All is there, I looked",
-    Kind.SUSPECT: "The thing is in its bin",
+    FindingKind.ELSEWHERE: "It is in {home}",
+    FindingKind.TWIN: "One card is left",
+    FindingKind.SLOT_FREE: "It is in the tray",
+    FindingKind.IN_TRAY: "It is with its thing",
+    FindingKind.CARD_DUE: "It is in the tray",
+    FindingKind.UNKNOWN: "It is out of the room",
+    FindingKind.UNREADABLE: "All is there, I looked",
+    FindingKind.SUSPECT: "The thing is in its bin",
 }
 RESOLVED = {
     "found_later": "found after all",
@@ -201,7 +207,7 @@ def ways(found: Finding, possible: Iterable[str], read: bool = False) -> list[Wa
 
     `read`: it is put right only by its card's text. What has two names is there once.
     """
-    twice = "found_later" if found.kind is Kind.CARD_DUE else ""
+    twice = "found_later" if found.kind is FindingKind.CARD_DUE else ""
     return [_way(found, how, read) for how in possible if how != twice]
 
 
@@ -215,5 +221,5 @@ def _way(found: Finding, how: str, read: bool) -> Way:
         text=how == "reprint",
         scan=read and how == "put_right",
         to=how == "moved",
-        sure=found.certainty is Certainty.MATCHED and how != "ignore" and found.kind is not Kind.UNKNOWN,
+        sure=found.certainty is Certainty.MATCHED and how != "ignore" and found.kind is not FindingKind.UNKNOWN,
     )

@@ -15,7 +15,7 @@ from scanflow.workflow.ports import Invalid
 
 
 @dataclass(frozen=True, slots=True)
-class Reply:
+class CallReply:
     """What a call answers: status, JSON body (None for none), and the address of what it made."""
 
     status: int
@@ -37,13 +37,13 @@ class Once:
         return cls(key, hashlib.sha256(head + body).hexdigest())
 
 
-def act_once(shop: Shop, who: str, once: Once | None, work: Callable[[SqlUnit], Reply | None]) -> Reply:
+def act_once(shop: Shop, who: str, once: Once | None, work: Callable[[SqlUnit], CallReply | None]) -> CallReply:
     """What `work` replies, kept with what it did, or what was kept before; in parts, as `Shop.act_in_parts` has it.
 
     `Invalid`, `key_reused`, where the key came with another call.
     """
 
-    def kept(unit: SqlUnit) -> Reply | None:
+    def kept(unit: SqlUnit) -> CallReply | None:
         if once is None:
             return work(unit)
         before = answers.find(unit.connection, once.key)
@@ -59,21 +59,21 @@ def act_once(shop: Shop, who: str, once: Once | None, work: Callable[[SqlUnit], 
     return shop.act_in_parts(who, kept)
 
 
-def answered(shop: Shop, once: Once) -> Reply | None:
+def answered(shop: Shop, once: Once) -> CallReply | None:
     """The reply that this very call had; None where it was not done yet."""
     with shop.looking() as unit:
         before = answers.find(unit.connection, once.key)
     return _reply(before) if before is not None and before.body == once.body else None
 
 
-def answer(shop: Shop, who: str, once: Once, reply: Reply) -> None:
+def answer(shop: Shop, who: str, once: Once, reply: CallReply) -> None:
     """Keep the reply of a call that was done while its reply was not known yet."""
     shop.act(who, lambda unit: answers.replace(unit.connection, once.key, *_row(reply)))
 
 
-def _row(reply: Reply) -> tuple[int, str, str]:
+def _row(reply: CallReply) -> tuple[int, str, str]:
     return reply.status, reply.location, json.dumps(reply.body)
 
 
-def _reply(row: Any) -> Reply:
-    return Reply(row.status, json.loads(row.answer), row.location, replayed=True)
+def _reply(row: Any) -> CallReply:
+    return CallReply(row.status, json.loads(row.answer), row.location, replayed=True)

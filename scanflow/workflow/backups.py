@@ -12,7 +12,7 @@ from pydantic import AfterValidator, Field
 from pydantic_core import PydanticCustomError
 
 from scanflow.domain import events
-from scanflow.domain.backups import Backups, Place
+from scanflow.domain.backups import BackupPlace, Backups
 from scanflow.workflow.fields import Command, integer
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit
 
@@ -39,9 +39,9 @@ class NamePlace(Command):
     path: Annotated[str, AfterValidator(_folder)] = Field(title="The path of the folder")
 
 
-def add(unit: Unit, said: NamePlace, own: str | None = None, recipient: str = "") -> Place:
+def add(unit: Unit, said: NamePlace, own: str | None = None, recipient: str = "") -> BackupPlace:
     """Backups go to this folder too, encrypted if there is a recipient. Refusals as of `free`."""
-    place = Place(free(unit, said, own), recipient)
+    place = BackupPlace(free(unit, said, own), recipient)
     known = unit.settings.backups
     _set(unit, replace(known, places=(*known.places, place)))
     return place
@@ -85,36 +85,36 @@ def plan(unit: Unit, said: Plan) -> None:
     _set(unit, replace(unit.settings.backups, **said.known()))
 
 
-def encrypt(unit: Unit, path: str, recipient: str) -> Place:
+def encrypt(unit: Unit, path: str, recipient: str) -> BackupPlace:
     """From now on backups there are for this recipient. They count once `tried`."""
     return _change(unit, path, lambda place: replace(place, recipient=recipient, tried=False))
 
 
-def leave_plain(unit: Unit, path: str) -> Place:
+def leave_plain(unit: Unit, path: str) -> BackupPlace:
     """From now on backups there are plain."""
     return _change(unit, path, lambda place: replace(place, recipient="", tried=False))
 
 
-def begin(unit: Unit, path: str) -> Place:
+def begin(unit: Unit, path: str) -> BackupPlace:
     """The first backup there is made."""
     return _change(unit, path, lambda place: replace(place, begun=True))
 
 
-def tried(unit: Unit, path: str, recipient: str) -> Place:
+def tried(unit: Unit, path: str, recipient: str) -> BackupPlace:
     """A backup there for this recipient was read back with the recovery key."""
     if _known(unit, path).recipient != recipient:
         raise Refused("other_key", "This place has got another recovery key meanwhile. Try that one.")
     return _change(unit, path, lambda place: replace(place, tried=True, begun=True))
 
 
-def _known(unit: Unit, path: str) -> Place:
+def _known(unit: Unit, path: str) -> BackupPlace:
     place = unit.settings.backups.place(path)
     if place is None:
         raise Missing("Backups do not go to this folder any more. Load the page again.")
     return place
 
 
-def _change(unit: Unit, path: str, how: Callable[[Place], Place]) -> Place:
+def _change(unit: Unit, path: str, how: Callable[[BackupPlace], BackupPlace]) -> BackupPlace:
     old, known = _known(unit, path), unit.settings.backups
     new = how(old)
     _set(unit, replace(known, places=tuple(new if each is old else each for each in known.places)))

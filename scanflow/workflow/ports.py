@@ -46,7 +46,7 @@ class Settings:
     """How this shop works. `zone` is an IANA time zone name, for times that come without offset.
 
     `check`: what tells a misread card. `none` takes the cards of another system besides our own: bare slot codes and
-    aliases, each believed only after two looks that agree. `racks` are measured for the room's drawing and its walks.
+    aliases, each believed only after two scans that agree. `racks` are measured for the room's drawing and its walks.
     `bind_labels`: shipping labels are scanned and bound to their parcels. `photo_days`: how long the photos of a
     stocktake are kept after it was closed. `count_weeks`: within how many weeks every bin is counted, 0 for no such
     plan; it began at `count_began` (ISO 8601). `by_person`: what goes wrong is counted by who scanned too.
@@ -85,7 +85,7 @@ class Settings:
 
 
 @dataclass(frozen=True, slots=True)
-class Facts:
+class SlotFacts:
     """One slot with its latest stay, that stay's item, its live line or else its last one, and that line's order."""
 
     slot: Slot
@@ -238,7 +238,7 @@ class Unit(Protocol):
 
     def set_settings(self, settings: Settings) -> None: ...
 
-    def facts(self, code: str) -> Facts | None: ...
+    def facts(self, code: str) -> SlotFacts | None: ...
 
     def lowest_free(self, section: str) -> Slot | None:
         """The free slot of the lowest number whose card is in the tray and not fetched by somebody else."""

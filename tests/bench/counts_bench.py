@@ -36,7 +36,7 @@ from room_scene import DAMAGED, photograph
 from scenes import Truth
 
 from labels import slot_code
-from scanflow.domain.counts.findings import Finding, Kind
+from scanflow.domain.counts.findings import Finding, FindingKind
 from scanflow.domain.counts.stocktake import TRAY, Certainty, How
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
@@ -46,7 +46,7 @@ from scanflow.vision.workers import Readers
 from scanflow.workflow import stock
 from scanflow.workflow.counts import looks, stocktakes
 from scanflow.workflow.counts import report as stocktake_report
-from scanflow.workflow.counts.looks import Shown, Text
+from scanflow.workflow.counts.looks import IncomingLook, LabelReading
 from scanflow.workflow.ports import Invalid
 
 TUNING = 10_000  # seeds from here on are for tuning, those below for the figures
@@ -95,7 +95,7 @@ def _take(job: tuple[int, Room, str, int, Path]) -> Taken:
     return Taken(file, name, eval(kept.read_text(encoding="utf-8"), {"Truth": Truth}))
 
 
-def count(shop: Shop, taken: Sequence[Taken], shown: Callable[[Taken, str], Shown]) -> str:
+def count(shop: Shop, taken: Sequence[Taken], shown: Callable[[Taken, str], IncomingLook]) -> str:
     """A count of the room into which all photographs are shown, by as many threads as there are readers."""
     opened = shop.act(WHO, lambda unit: stocktakes.open_count(unit, stocktakes.OpenCount(area="room")))
 
@@ -115,7 +115,7 @@ def count(shop: Shop, taken: Sequence[Taken], shown: Callable[[Taken, str], Show
 def by_hand(shop: Shop, count_id: str, place: str, texts: Sequence[str]) -> None:
     """Someone goes through a place card by card, and types what can't be scanned."""
     key = f"{count_id}-hand-{place}"
-    shown = Shown(key, key[:64], tuple(Text(text) for text in texts), place=place)
+    shown = IncomingLook(key, key[:64], tuple(LabelReading(text) for text in texts), place=place)
     shop.act(WHO, lambda unit: looks.look(unit, count_id, shown))
 
 
@@ -128,7 +128,7 @@ def judged(tally: Tally, shop: Shop, count_id: str, room: Room, taken: Sequence[
     """The rest of a count whose photographs are in, and what it found."""
     by_hand(shop, count_id, TRAY, room.tray)
     first = findings(shop, count_id)
-    again = [each.subject for each in first if each.kind is Kind.UNREADABLE]
+    again = [each.subject for each in first if each.kind is FindingKind.UNREADABLE]
     seen = _seen(taken)
     for name in again:
         tally.told["by hand"] += 1
@@ -138,7 +138,7 @@ def judged(tally: Tally, shop: Shop, count_id: str, room: Room, taken: Sequence[
         by_hand(shop, count_id, name, [card.text for card in room.bins[name]])
     last = findings(shop, count_id)
     planted = {each.id: each for each in room.planted}
-    got = {each.id for each in last} | {f"{Kind.UNREADABLE}-{name}" for name in again}
+    got = {each.id for each in last} | {f"{FindingKind.UNREADABLE}-{name}" for name in again}
     for each in planted.values():
         viewed = _in_view(each, seen)
         tally.planted[each.kind] += 1
@@ -147,9 +147,9 @@ def judged(tally: Tally, shop: Shop, count_id: str, room: Room, taken: Sequence[
         tally.told["found in view"] += viewed and each.id in got
         if viewed and each.id not in got:
             tally.missed.append(f"{where} {each.id} {each.cards}")
-    early = [each for each in first if each.kind is not Kind.UNREADABLE and each.id not in planted]
-    late = [each for each in last if each.id not in planted and each.kind is not Kind.UNREADABLE]
-    hidden = {f"{Kind.MISSING}-{slot}" for slot in _gone(room)}
+    early = [each for each in first if each.kind is not FindingKind.UNREADABLE and each.id not in planted]
+    late = [each for each in last if each.id not in planted and each.kind is not FindingKind.UNREADABLE]
+    hidden = {f"{FindingKind.MISSING}-{slot}" for slot in _gone(room)}
     for each in {each.id: each for each in (*early, *late)}.values():
         if each.id in hidden:  # what lies elsewhere unseen, or in the tray, is truly missing in its bin
             tally.told["missed where it belongs"] += 1
@@ -167,7 +167,7 @@ def _in_view(plant: Plant, seen: set[tuple[str, str]]) -> bool:
 
 
 def _gone(room: Room) -> set[str]:
-    return {each.subject for each in room.planted if each.kind in (Kind.ELSEWHERE, Kind.MISSING)}
+    return {each.subject for each in room.planted if each.kind in (FindingKind.ELSEWHERE, FindingKind.MISSING)}
 
 
 def _short_of(room: Room, shop: Shop, name: str) -> bool:
@@ -193,18 +193,18 @@ def reads(tally: Tally, shop: Shop, count_id: str, taken: Sequence[Taken]) -> No
         tally.told["absent present"] += len(texts - there)
 
 
-def plainly(read: Callable[[Path], list[str]]) -> Callable[[Taken, str], Shown]:
-    def shown(one: Taken, key: str) -> Shown:
-        cards = tuple(Text(text) for text in read(one.file) if not slot_code.is_bin_like(text))
-        return Shown(key, key, cards, How.PHOTO, one.bin, image=True)
+def plainly(read: Callable[[Path], list[str]]) -> Callable[[Taken, str], IncomingLook]:
+    def shown(one: Taken, key: str) -> IncomingLook:
+        cards = tuple(LabelReading(text) for text in read(one.file) if not slot_code.is_bin_like(text))
+        return IncomingLook(key, key, cards, How.PHOTO, one.bin, image=True)
 
     return shown
 
 
-def ours(shop: Shop, labels: bool) -> Callable[[Taken, str], Shown]:
+def ours(shop: Shop, labels: bool) -> Callable[[Taken, str], IncomingLook]:
     """As the shop reads it; without `labels` those on the bins' fronts tell nothing, and a person says the bin."""
 
-    def shown(one: Taken, key: str) -> Shown:
+    def shown(one: Taken, key: str) -> IncomingLook:
         content = one.file.read_bytes()
         seen = photographs.shown(shop.looking, shop.readers, content, key=key, body=hashlib.sha256(content).hexdigest())
         cards = tuple(text for text in seen.texts if not slot_code.is_bin_like(text.text or ""))
@@ -261,7 +261,7 @@ def _spent(shop: Shop) -> float:
 
 
 def table(tallies: dict[str, Tally]) -> None:
-    kinds = [kind for kind in Kind if any(tally.planted[kind] for tally in tallies.values())]
+    kinds = [kind for kind in FindingKind if any(tally.planted[kind] for tally in tallies.values())]
     print(f"{'found / in view / planted':26} " + " ".join(f"{kind:>12}" for kind in kinds))
     for name, tally in tallies.items():
         cells = (f"{tally.found[kind]}/{tally.in_view[kind]}/{tally.planted[kind]}" for kind in kinds)
@@ -296,8 +296,8 @@ def photos(folders: Sequence[Path]) -> None:
             opened = shop.act(WHO, lambda unit: stocktakes.open_count(unit, stocktakes.OpenCount(area="room")))
             unfit = sum(not _shown(shop, opened.id, number, file) for number, file in enumerate(files))
             found = findings(shop, opened.id)
-            kinds = Counter(f.kind.value for f in found if f.kind is not Kind.UNKNOWN)
-            unknown = [f.subject for f in found if f.kind is Kind.UNKNOWN]
+            kinds = Counter(f.kind.value for f in found if f.kind is not FindingKind.UNKNOWN)
+            unknown = [f.subject for f in found if f.kind is FindingKind.UNKNOWN]
             wrong = [text for text in unknown if not _written(text, each)]
             print(
                 f"{each.name:20} {len(files):4} photographs, {unfit} unfit: {len(unknown)} unknown {unknown[:4]}, "

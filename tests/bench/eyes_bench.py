@@ -34,7 +34,7 @@ from read_bench import KINDS, bare_zbar, bare_zxing, expected
 from scenes import Scene, Truth, book_of, strangers_to
 from scipy.stats import beta
 
-from scanflow.vision import Book, ImageError, Picture, read
+from scanflow.vision import Book, ImageError, PictureReadings, read
 from scanflow.vision.second_look.locate import Region
 from scanflow.vision.second_look.match import LEAST_EXPLAINED, LEAST_MARGIN, likeness, match
 from scanflow.vision.second_look.patterns import patterns
@@ -100,7 +100,7 @@ def is_at(truth: Truth, corners: Sequence[tuple[float, float]]) -> bool:
     return cv2.pointPolygonTest(grown, place(corners), False) >= 0
 
 
-def score(tally: Tally, truths: Sequence[Truth], picture: Picture) -> None:
+def score(tally: Tally, truths: Sequence[Truth], picture: PictureReadings) -> None:
     """Count one picture's readings against its truth."""
     seen: dict[int, str] = {}
     for reading in picture.readings:

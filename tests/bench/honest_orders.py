@@ -10,7 +10,7 @@ from datetime import datetime
 from honest_stock import CHANNELS, StockPeople, Thing
 
 from labels import slot_code
-from scanflow.domain.life import Hold, LineState, Settled
+from scanflow.domain.life import DoubtEnd, Hold, LineState
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Doubt, Line, Order, Parcel, Station, Stay
 from scanflow.exchange import mapping, orders_csv
@@ -136,7 +136,7 @@ class OrderPeople(StockPeople):
         stay = self.look(lambda unit: unit.get(Stay, thing.stay))
         for doubt in self.look(lambda unit: unit.find(Doubt, item=stay.item, how=None)) if stay else ():
             self.call(
-                doubts.settle, doubt.id, doubts.SettleDoubt(how=Settled.SEEN, text=slot_code.card_text(thing.code))
+                doubts.settle, doubt.id, doubts.SettleDoubt(how=DoubtEnd.SEEN, text=slot_code.card_text(thing.code))
             )
 
     def minds_change(self, share: float) -> None:

@@ -17,7 +17,7 @@ from scanflow.domain.life import LineState, NotAllowed
 from scanflow.domain.things import Line, Slot, Station, Stay
 from scanflow.workflow import stock
 from scanflow.workflow.picking import scans
-from scanflow.workflow.picking.reading import Reading, Scanned
+from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit
 
 T = TypeVar("T")
@@ -130,7 +130,7 @@ class StockPeople:
         released: list[str] = []
         for _ in range(2 if self.chance(0.08) else 1):
             self.keys += 1
-            reading = Reading(Scanned(station=station, key=f"k{self.keys}", **where), (text,), f"k{self.keys}")
+            reading = StationReading(ScanBase(station=station, key=f"k{self.keys}", **where), (text,), f"k{self.keys}")
             answer = self.room.do(self.now, lambda unit, reading=reading: scans.scan(unit, reading))
             self._count(station, answer)
             self.now += timedelta(seconds=0.4)

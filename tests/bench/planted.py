@@ -12,13 +12,13 @@ import numpy as np
 from room_scene import DAMAGED, Card
 
 from labels import slot_code
-from scanflow.domain.counts.findings import Kind
+from scanflow.domain.counts.findings import FindingKind
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Slot, Station
 from scanflow.shop import Shop
 from scanflow.workflow import orders, stock
 from scanflow.workflow.picking import rounds, scans
-from scanflow.workflow.picking.reading import Reading, Scanned
+from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.ports import Unit
 
 SECTIONS = "DEF"
@@ -30,7 +30,7 @@ WHO = "bench"
 class Plant:
     """One error: its finding, and the cards (text, bin) that show it; without any its bin or the tray does."""
 
-    kind: Kind
+    kind: FindingKind
     subject: str
     cards: tuple[tuple[str, str], ...] = ()
 
@@ -95,12 +95,12 @@ def _go_wrong(shop: Shop, rng: np.random.Generator, room: Room, made: Made) -> N
     _card_due(shop, room, taken)
     for number in (77, 501):
         text = slot_code.card_text(slot_code.make("Q", number))
-        _planted(room, Kind.UNKNOWN, text, text, _any(rng, room))
+        _planted(room, FindingKind.UNKNOWN, text, text, _any(rng, room))
     for _ in range(2):
         code, bin_ = next(taken)
         text = _take(room, code, bin_)
         room.bins[bin_].append(Card(text, DAMAGED))
-        room.planted.append(Plant(Kind.UNREADABLE, bin_, ((text, bin_),)))
+        room.planted.append(Plant(FindingKind.UNREADABLE, bin_, ((text, bin_),)))
     _suspect(shop, room, [next(taken) for _ in range(2)])
 
 
@@ -127,7 +127,7 @@ def _next_to(room: Room, bin_: str) -> str:
     return next(name for name in names if name in room.bins)
 
 
-def _planted(room: Room, kind: Kind, subject: str, text: str, bin_: str, *more: tuple[str, str]) -> None:
+def _planted(room: Room, kind: FindingKind, subject: str, text: str, bin_: str, *more: tuple[str, str]) -> None:
     """A card is put into a bin."""
     room.bins[bin_].append(Card(text))
     room.planted.append(Plant(kind, subject, ((text, bin_), *more)))
@@ -137,7 +137,7 @@ def _missing(room: Room, taken: Iterator[tuple[str, str]], count: int) -> None:
     for _ in range(count):
         code, bin_ = next(taken)
         _take(room, code, bin_)
-        room.planted.append(Plant(Kind.MISSING, code))
+        room.planted.append(Plant(FindingKind.MISSING, code))
 
 
 def _elsewhere(rng: np.random.Generator, room: Room, taken: Iterator[tuple[str, str]]) -> None:
@@ -145,7 +145,7 @@ def _elsewhere(rng: np.random.Generator, room: Room, taken: Iterator[tuple[str, 
     for near in (True, True, False):
         code, bin_ = next(taken)
         there = _next_to(room, bin_) if near else _any(rng, room, bin_)
-        _planted(room, Kind.ELSEWHERE, code, _take(room, code, bin_), there)
+        _planted(room, FindingKind.ELSEWHERE, code, _take(room, code, bin_), there)
 
 
 def _twin(rng: np.random.Generator, room: Room, taken: Iterator[tuple[str, str]]) -> None:
@@ -154,7 +154,7 @@ def _twin(rng: np.random.Generator, room: Room, taken: Iterator[tuple[str, str]]
         code, bin_ = next(taken)
         there = _next_to(room, bin_) if near else _any(rng, room, bin_)
         text = slot_code.card_text(code)
-        _planted(room, Kind.TWIN, code, text, there, (text, bin_))
+        _planted(room, FindingKind.TWIN, code, text, there, (text, bin_))
 
 
 def _slot_free(rng: np.random.Generator, room: Room, free: Iterator[tuple[str, str]]) -> None:
@@ -162,14 +162,14 @@ def _slot_free(rng: np.random.Generator, room: Room, free: Iterator[tuple[str, s
         code, bin_ = next(free)
         text = slot_code.card_text(code)
         room.tray.remove(text)
-        _planted(room, Kind.SLOT_FREE, code, text, bin_ if own else _any(rng, room, bin_))
+        _planted(room, FindingKind.SLOT_FREE, code, text, bin_ if own else _any(rng, room, bin_))
 
 
 def _in_tray(room: Room, taken: Iterator[tuple[str, str]], count: int) -> None:
     for _ in range(count):
         code, bin_ = next(taken)
         room.tray.append(_take(room, code, bin_))
-        room.planted.append(Plant(Kind.IN_TRAY, code))
+        room.planted.append(Plant(FindingKind.IN_TRAY, code))
 
 
 def _card_due(shop: Shop, room: Room, taken: Iterator[tuple[str, str]]) -> None:
@@ -180,7 +180,7 @@ def _card_due(shop: Shop, room: Room, taken: Iterator[tuple[str, str]]) -> None:
         stay = _stay(shop, code)
         shop.act(WHO, lambda unit, stay=stay: stock.withdraw(unit, stay, stock.Withdraw(reason="sold at the door")))
         room.tray += [text] * back
-        room.planted.append(Plant(Kind.CARD_DUE, code))
+        room.planted.append(Plant(FindingKind.CARD_DUE, code))
 
 
 def _stay(shop: Shop, code: str) -> str:
@@ -199,12 +199,14 @@ def _suspect(shop: Shop, room: Room, chosen: Sequence[tuple[str, str]]) -> None:
         walk, _ = rounds.open_round(unit, rounds.OpenRound(orders=[order.id]))
         for code, _ in chosen:
             texts = (slot_code.card_text(code),)
-            scans.scan(unit, Reading(Scanned(station=Station.BIN, key=f"pick-{code}", round=walk.id), texts, code))
+            scans.scan(
+                unit, StationReading(ScanBase(station=Station.BIN, key=f"pick-{code}", round=walk.id), texts, code)
+            )
         rounds.close_round(unit, walk.id)
 
     shop.act(WHO, work)
     for code, bin_ in chosen:
-        room.planted.append(Plant(Kind.SUSPECT, code, ((slot_code.card_text(code), bin_),)))
+        room.planted.append(Plant(FindingKind.SUSPECT, code, ((slot_code.card_text(code), bin_),)))
 
 
 def owner_of(shop: Shop) -> dict[str, str]:

@@ -8,7 +8,7 @@ from reportlab.lib.units import mm
 from reportlab.pdfgen.canvas import Canvas
 
 from labels import draw, sheet
-from labels.card import Look
+from labels.card import CardDesign
 from labels.paper import COLOURS, SHEETS
 from labels.shape import Bars, Rect
 
@@ -17,15 +17,15 @@ RUNS = 3
 CEILING = 1.5
 
 
-def ours() -> list[sheet.Page]:
-    look = Look("Derailleurs", COLOURS["green"])
+def ours() -> list[sheet.SheetPage]:
+    look = CardDesign("Derailleurs", COLOURS["green"])
     layout = sheet.cut_layout(SHEETS["letter"], "3x6")
     pages = sheet.pages([sheet.slot_face(f"D{number:04}", look) for number in range(CARDS)], layout)
     draw.pdf(pages, io.BytesIO(), title="Cards")
     return pages
 
 
-def bare(pages: list[sheet.Page]) -> None:
+def bare(pages: list[sheet.SheetPage]) -> None:
     """Every rectangle and every bar by a call of its own; no text, pattern, tag or geometry."""
     canvas = Canvas(io.BytesIO(), invariant=1)
     for page in pages:

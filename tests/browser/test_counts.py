@@ -13,7 +13,7 @@ from PIL import Image
 from playwright.sync_api import Browser, Locator, Page, expect
 
 from labels.slot_code import bin_text, card_text
-from scanflow.domain.counts.stocktake import Looked
+from scanflow.domain.counts.stocktake import Look
 from scanflow.domain.life import StayState
 from scanflow.domain.things import Stay
 from scanflow.shop import Shop
@@ -23,7 +23,7 @@ from scanflow.workflow import stock
 from scanflow.workflow.counts import stocktakes
 
 NONE_KEPT = """async () => {
-  const { photos } = await import("/static/js/phone/kept.js");
+  const { photos } = await import("/static/js/phone/unsent.js");
   return (await photos.all()).length === 0;
 }"""
 
@@ -142,7 +142,7 @@ def test_bins_are_gone_through_with_a_scanner(live: Live, shop: Shop, page: Page
     expect(page.locator("[data-sending] li")).to_contain_text("A-1-1: 3 cards by hand; 1 unexpected", timeout=20_000)
     type_fast(page, card_text("D005"))  # the next bin's list is another
     with shop.looking() as unit:
-        assert [("A-1-1", {"D001", "D002", "Z0014"})] == [(each.place, set(each.texts)) for each in unit.find(Looked)]
+        assert [("A-1-1", {"D001", "D002", "Z0014"})] == [(each.place, set(each.texts)) for each in unit.find(Look)]
 
     page.get_by_role("button", name="Take D0057 out of the list").click()
     page.get_by_role("link", name="A-1-1").click()
@@ -150,7 +150,7 @@ def test_bins_are_gone_through_with_a_scanner(live: Live, shop: Shop, page: Page
     page.get_by_role("button", name="Drop this list").click()
     expect(page.locator(".say").first).to_contain_text("All that stands in it")
     with shop.looking() as unit:
-        assert () == unit.find(Looked)
+        assert () == unit.find(Look)
 
 
 def enter(field: Locator, text: str) -> None:
@@ -203,7 +203,7 @@ def test_a_scan_goes_to_the_bin_scanned_last(live: Live, shop: Shop, page: Page)
     expect(page.get_by_role("button", name="That is all in A-1-2")).to_be_visible()
     expect(page.locator("[data-sending] li")).to_contain_text("A-1-3: 1 card by hand")
     with shop.looking() as unit:
-        assert [("A-1-3", {"D009"})] == [(each.place, set(each.texts)) for each in unit.find(Looked)]
+        assert [("A-1-3", {"D009"})] == [(each.place, set(each.texts)) for each in unit.find(Look)]
 
 
 def test_one_bin_leads_to_the_next(live: Live, shop: Shop, page: Page, tmp_path: Path) -> None:
@@ -219,7 +219,7 @@ def test_one_bin_leads_to_the_next(live: Live, shop: Shop, page: Page, tmp_path:
     page.unroute("**/looks")
     expect(page.locator(".places [data-looked]")).to_have_count(3, timeout=60_000)
     with shop.looking() as unit:
-        assert ["A-1-1", "A-1-2", "A-1-3"] == [each.place for each in sorted(unit.find(Looked), key=lambda it: it.at)]
+        assert ["A-1-1", "A-1-2", "A-1-3"] == [each.place for each in sorted(unit.find(Look), key=lambda it: it.at)]
 
 
 def test_photos_without_an_answer_outlive_the_page(live: Live, shop: Shop, page: Page, tmp_path: Path) -> None:
@@ -242,7 +242,7 @@ def test_photos_without_an_answer_outlive_the_page(live: Live, shop: Shop, page:
     expect(page.locator("[data-sending] li")).to_contain_text("A-1-1: 1 card read", timeout=60_000)
     page.wait_for_function(NONE_KEPT)
     with shop.looking() as unit:
-        assert [open_] == [each.stocktake for each in unit.find(Looked)]
+        assert [open_] == [each.stocktake for each in unit.find(Look)]
 
 
 def test_a_matched_card_wants_a_closer_photo(live: Live, shop: Shop, page: Page, tmp_path: Path) -> None:

@@ -15,7 +15,7 @@ from PIL import Image
 from playwright.sync_api import Browser, Page, Route, expect
 
 from labels.slot_code import bin_text, card_text
-from scanflow.domain.counts.stocktake import Looked
+from scanflow.domain.counts.stocktake import Look
 from scanflow.shop import Shop
 from scanflow.storage.unit import SqlUnit
 from scanflow.workflow import stock
@@ -121,7 +121,7 @@ def test_frames_without_a_label_are_passed_over(shop: Shop, filming: Filming) ->
         page.evaluate(HIDDEN)
         expect(hint).to_have_text("Paused.")
     with shop.looking() as unit:
-        assert () == unit.find(Looked)
+        assert () == unit.find(Look)
 
 
 def test_shelves_that_go_by_too_fast(shop: Shop, filming: Filming) -> None:

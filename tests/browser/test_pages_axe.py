@@ -20,7 +20,7 @@ from scanflow.domain.things import Line, Slot, Station
 from scanflow.vision import photographs
 from scanflow.workflow import orders
 from scanflow.workflow.picking import scans
-from scanflow.workflow.picking.reading import Reading, Scanned
+from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.stock import photos
 
 RULES = {"runOnly": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]}
@@ -118,7 +118,9 @@ def test_what_to_change(live: Live, page: Page, scheme: str, size: str) -> None:
     """Nor on the page of what goes wrong once it says what to change."""
     furnish(live.shop, 25)
     for number in range(5):
-        reading = Reading(Scanned(station=Station.TRAY, key=f"k{number}", via="typed"), ("D0019",), f"k{number}")
+        reading = StationReading(
+            ScanBase(station=Station.TRAY, key=f"k{number}", via="typed"), ("D0019",), f"k{number}"
+        )
         live.shop.act("owner", lambda unit, reading=reading: scans.scan(unit, reading))
     width, height = SIZES[size]
     page.set_viewport_size({"width": width, "height": height})

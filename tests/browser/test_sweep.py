@@ -20,7 +20,7 @@ THEIRS = """async ([films, wide]) => {
   return [FINE, films.map((frames) => {
     const sweep = new Sweep();
     return frames.map(bytes).map((levels) => {
-      const { ended, best } = sweep.look(levels, wide, levels.length / wide);
+      const { ended, best } = sweep.see(levels, wide, levels.length / wide);
       return [ended, best, isDark(levels)];
     });
   })];
@@ -63,7 +63,7 @@ def test_both_choose_the_same_frames(live: Live, page: Page, high: int, length: 
     here = []
     for frames in films:
         sweep = Sweep()
-        here.append([[*sweep.look(levels), is_dark(levels)] for levels in frames])
+        here.append([[*sweep.see(levels), is_dark(levels)] for levels in frames])
     page.goto("/login")
     sent = [[base64.b64encode(levels.tobytes()).decode() for levels in frames] for frames in films]
 

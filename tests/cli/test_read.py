@@ -10,7 +10,7 @@ from PIL import Image
 
 from scanflow.cli import main
 from scanflow.cli.read import as_result, book_of, in_words
-from scanflow.vision import Certainty, Picture, Reading, Symbology
+from scanflow.vision import Certainty, PictureReadings, Reading, Symbology
 
 SAMPLES = Path(__file__).parents[2] / "sample_images"
 GOOD = SAMPLES / "straight" / "s037.jpg"
@@ -73,7 +73,7 @@ def test_how_sure_each_is_said_in_words() -> None:
         Reading("D0145", Symbology.CODE128, "zbar", corners),
         Reading(None, Symbology.CODE128, "locate", corners, Certainty.UNREAD),
     )
-    result = as_result("a.jpg", Picture(10, 6, 1.0, readings))
+    result = as_result("a.jpg", PictureReadings(10, 6, 1.0, readings))
 
     assert "a.jpg: D0153 (matched), D0145 (decoded, code128, by zbar), 2 unread labels" == in_words(result)
     (first, *_) = json.loads(json.dumps(result))["reads"]

@@ -16,7 +16,7 @@ from labels.slot_code import bin_text, card_text
 from scanflow.cli import main
 from scanflow.cli.stocktake import place_of
 from scanflow.demo.snapshot import photograph
-from scanflow.domain.counts.stocktake import Looked
+from scanflow.domain.counts.stocktake import Look
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
@@ -154,7 +154,7 @@ def test_the_count_is_kept_with_its_photos(folder: Path, tmp_path: Path) -> None
     done = counted(folder, "section:D", *photos(tmp_path, EVERYWHERE), "--note", "Sunday", status=0)
     shop = Shop(Database(sqlite_url(folder)))
     with shop.looking() as unit:
-        looks = unit.find(Looked, stocktake=done["stocktake"])
+        looks = unit.find(Look, stocktake=done["stocktake"])
     shop.close()
     assert ({"A-1-1", "A-1-2"}, [True, True]) == ({look.place for look in looks}, [bool(look.photo) for look in looks])
     assert "Sunday" == done["report"]["note"]

@@ -18,8 +18,8 @@ import rfc8785
 
 from labels import slot_code
 from scanflow.demo import goods, room
-from scanflow.demo.pictures import Camera
-from scanflow.demo.service import NoService, Service
+from scanflow.demo.pictures import Photographer
+from scanflow.demo.service import NoService, RunningService
 from scanflow.demo.steps import Steps, Unexpected
 from scanflow.domain.things import Station
 from scanflow.domain.verdict import GUARDS, Reason
@@ -175,8 +175,8 @@ def test_json_and_serve_are_not_for_one_run(tmp_path: Path) -> None:
 def test_an_unexpected_verdict_stops_the_day(tmp_path: Path) -> None:
     """A step that comes out differently says what was expected and what came."""
     room.make(tmp_path, datetime(2026, 11, 25, 12, tzinfo=UTC))
-    with Service(tmp_path) as service, Readers(1) as readers:
-        steps = Steps(service, Camera({}, tmp_path), readers, lambda line: None)
+    with RunningService(tmp_path) as service, Readers(1) as readers:
+        steps = Steps(service, Photographer({}, tmp_path), readers, lambda line: None)
         text = slot_code.card_text("S003")
         with pytest.raises(Unexpected, match="table S0036: expected accepted, got no_parcel: No parcel is open"):
             steps.beep("table", text)
@@ -191,6 +191,6 @@ def test_a_service_that_does_not_start_is_told(tmp_path: Path) -> None:
     (tmp_path / "scanflow.db").mkdir()
     with (
         pytest.raises(NoService, match=r"(?s)`scanflow token` failed: .*The shop's data can't be reached"),
-        Service(tmp_path),
+        RunningService(tmp_path),
     ):
         pass

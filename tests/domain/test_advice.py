@@ -9,22 +9,22 @@ import pytest
 from scanflow.domain.advice import REFUSALS, acceptance, at_stop, put_right, refusal
 from scanflow.domain.life import Hold, LineState
 from scanflow.domain.things import Line, Order, Parcel, Sighting, Slot, Station, Stay
-from scanflow.domain.verdict import Look, Reason
-from scanflow.domain.whereabouts import Place, Whereabouts
+from scanflow.domain.verdict import Reason, Scene
+from scanflow.domain.whereabouts import PlaceKind, Whereabouts
 
 NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
 STAY = Stay("s", "i", "D001", 1, NOON)
 LINE = Line("l", "o", 1, "D001", stay="s", state=LineState.PICKED, basket=3)
-FULL = Look(
+FULL = Scene(
     Station.TABLE,
     slot=Slot("D001", "D", 1, "A-1-1", turns=1),
     stay=STAY,
     line=LINE,
-    where=Whereabouts(Place.BASKET, "A-1-1", basket=3),
+    where=Whereabouts(PlaceKind.BASKET, "A-1-1", basket=3),
     order=Order("o", "B-77", "", NOON, 1),
     parcel=Parcel("p", "main", ("o",), NOON),
 )
-BARE = Look(Station.TABLE)
+BARE = Scene(Station.TABLE)
 
 NAMED = {
     "D001": "retired slot_free not_ordered cancelled not_on_round already_picked already_packed already_released "
@@ -46,8 +46,8 @@ def test_sentences_are_whole_and_calm(reason):
     """Full sentences at every station, nothing left to fill in, no shouting."""
     for station, take_out, state in product(Station, (False, True), LineState):
         line = replace(LINE, state=state).held(Hold.SUSPECT, "Why.")
-        look = replace(FULL, station=station, take_out=take_out, line=line)
-        words = refusal(reason, look)
+        scene = replace(FULL, station=station, take_out=take_out, line=line)
+        words = refusal(reason, scene)
         flaws = [flaw for flaw in ("{", "}", "!", "  ", "None") if flaw in words]
         assert ([], ".", True) == (flaws, words[-1], words[0].isupper())
 
@@ -68,7 +68,7 @@ def test_sentences_name_what_helps(name):
 
 def test_a_thing_stays_at_the_bin_and_goes_back_from_the_table():
     """What nobody wants is left in its bin, or put back into it."""
-    there = replace(FULL, station=Station.BIN, where=Whereabouts(Place.BIN, "A-1-1"))
+    there = replace(FULL, station=Station.BIN, where=Whereabouts(PlaceKind.BIN, "A-1-1"))
     assert "Leave it in A-1-1." in refusal(Reason.NOT_ORDERED, there)
     assert "Put it back in A-1-1." in refusal(Reason.NOT_ORDERED, FULL)
 
@@ -99,15 +99,15 @@ def test_a_late_refusal_says_since_when(reason):
 
 
 @pytest.mark.parametrize(
-    ("look", "words"),
+    ("scene", "words"),
     [
         (replace(FULL, take_out=True), "D001 is not in the parcel."),
         (replace(FULL, line=replace(LINE, state=LineState.WAITING)), "D001 was not picked on a round."),
     ],
 )
-def test_not_picked_says_why(look, words):
+def test_not_picked_says_why(scene, words):
     """Not in the box and not picked yet are told apart."""
-    assert refusal(Reason.NOT_PICKED, look).startswith(words)
+    assert refusal(Reason.NOT_PICKED, scene).startswith(words)
 
 
 def test_a_hold_says_its_reason_or_how_the_thing_comes_out():
@@ -120,8 +120,8 @@ def test_a_hold_says_its_reason_or_how_the_thing_comes_out():
 
 def test_another_orders_thing_without_a_basket_is_laid_aside():
     """Where no basket waits for it, it is laid aside."""
-    look = replace(FULL, where=Whereabouts(Place.BIN, "A-1-1"))
-    assert refusal(Reason.OTHER_ORDER, look).endswith("Lay it aside for that order.")
+    scene = replace(FULL, where=Whereabouts(PlaceKind.BIN, "A-1-1"))
+    assert refusal(Reason.OTHER_ORDER, scene).endswith("Lay it aside for that order.")
 
 
 @pytest.mark.parametrize(
@@ -142,7 +142,7 @@ def test_a_yes_says_what_comes_next(changes, missing, released, words):
     assert words == acceptance(replace(FULL, **changes), missing, released)
 
 
-IN_ITS_BIN = Whereabouts(Place.BIN, "A-1-1", order="B-77")
+IN_ITS_BIN = Whereabouts(PlaceKind.BIN, "A-1-1", order="B-77")
 ELSEWHERE = Sighting(Station.SHELF, "A-1-2", False)
 
 
@@ -151,15 +151,15 @@ ELSEWHERE = Sighting(Station.SHELF, "A-1-2", False)
     [
         (IN_ITS_BIN, ""),
         (
-            Whereabouts(Place.BASKET, "A-1-1", round="former", basket=3),
+            Whereabouts(PlaceKind.BASKET, "A-1-1", round="former", basket=3),
             "In basket 3 of an earlier round: scan it there, then put it into basket 5.",
         ),
         (
-            Whereabouts(Place.BASKET, "A-1-1", round="r", basket=3),
+            Whereabouts(PlaceKind.BASKET, "A-1-1", round="r", basket=3),
             "In basket 3: scan it there, then put it into basket 5.",
         ),
         (
-            Whereabouts(Place.TABLE, "A-1-1", name="two"),
+            Whereabouts(PlaceKind.TABLE, "A-1-1", name="two"),
             "On table two: scan it there, then put it into basket 5.",
         ),
         (
@@ -181,7 +181,7 @@ def test_a_stop_is_where_the_thing_is(where, said):
 @pytest.mark.parametrize(
     ("where", "thing", "said"),
     [
-        (Whereabouts(Place.TABLE, "A-1-1", name="main"), True, "Put it back in A-1-1."),
+        (Whereabouts(PlaceKind.TABLE, "A-1-1", name="main"), True, "Put it back in A-1-1."),
         (
             replace(IN_ITS_BIN, read=ELSEWHERE),
             True,
@@ -190,9 +190,9 @@ def test_a_stop_is_where_the_thing_is(where, said):
         (replace(IN_ITS_BIN, missing=True, read=ELSEWHERE), True, "Order B-77 still needs it: bring it to the table."),
         (replace(IN_ITS_BIN, order=None, missing=True, read=ELSEWHERE), True, "Put it back in A-1-1."),
         (replace(IN_ITS_BIN, read=Sighting(Station.TRAY, "", False)), True, "Put the card back on it."),
-        (Whereabouts(Place.TRAY, "A-1-1", read=ELSEWHERE), False, "Bring it to the tray, and scan it there."),
+        (Whereabouts(PlaceKind.TRAY, "A-1-1", read=ELSEWHERE), False, "Bring it to the tray, and scan it there."),
         (
-            Whereabouts(Place.TRAY, "A-1-1", read=Sighting(Station.TRAY, "", False)),
+            Whereabouts(PlaceKind.TRAY, "A-1-1", read=Sighting(Station.TRAY, "", False)),
             False,
             "Look for it, and scan it into the tray.",
         ),

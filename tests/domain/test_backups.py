@@ -7,7 +7,7 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
-from scanflow.domain.backups import Backups, Place, outdated
+from scanflow.domain.backups import BackupPlace, Backups, outdated
 
 NOON = datetime(2026, 5, 4, 12, tzinfo=UTC)
 HOUR = timedelta(hours=1)
@@ -15,8 +15,8 @@ HOUR = timedelta(hours=1)
 
 def test_the_own_folder_serves_until_a_better_place_counts() -> None:
     """A place whose recovery key was not tried is none yet."""
-    plain, tried, untried = Place("/a"), Place("/b", "age1", tried=True), Place("/c", "age1")
-    assert (Place("/own"),) == Backups((untried,)).used("/own")
+    plain, tried, untried = BackupPlace("/a"), BackupPlace("/b", "age1", tried=True), BackupPlace("/c", "age1")
+    assert (BackupPlace("/own"),) == Backups((untried,)).used("/own")
     assert (plain, tried) == Backups((plain, tried, untried)).used("/own")
     assert () == Backups().used(None)
 
@@ -33,7 +33,7 @@ def test_outdated(age: timedelta, seq: int, old: bool) -> None:
 
 def test_kept_and_read_again() -> None:
     """What was kept before there were places or numbers has the usual ones."""
-    known = Backups((Place("/a", "age1", tried=True, begun=True),), 12, 3, 2, 1)
+    known = Backups((BackupPlace("/a", "age1", tried=True, begun=True),), 12, 3, 2, 1)
     assert known == Backups.from_dict({**asdict(known), "places": [asdict(each) for each in known.places]})
     assert Backups() == Backups.from_dict({})
 

@@ -10,7 +10,7 @@ from floor import LATER, Floor
 from labels import slot_code
 from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState, StayState
 from scanflow.domain.things import Held, Line, Order, Parcel, Round, Slot, Station, Stay
-from scanflow.domain.verdict import ALL, GUARDS, Look, Reason, effects, judge
+from scanflow.domain.verdict import ALL, GUARDS, Reason, Scene, effects, judge
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.picking import rounds
 
@@ -233,7 +233,7 @@ def looks(station):
         holds = (Held(hold, "Why."),) if hold else ()
         wanted = replace(LINE, state=line, holds=holds, round=on) if line else None
         for over, where in ((RoundState.OPEN, "A-1-1"), (RoundState.CLOSED, "A-1-2")):
-            yield Look(
+            yield Scene(
                 station,
                 unread,
                 None if unread else replace(SLOT, card=card),
@@ -289,9 +289,9 @@ MEETING = {
 def test_of_two_reasons_the_first_is_told(station):
     """Wherever two guards both fit and none before them, the earlier one gives the reason; which pairs can is known."""
     met = set()
-    for look in MADE[station]:
-        fitting = [reason for reason, fits in (*ALL, *GUARDS[station]) if fits(look)]
-        assert (fitting[0] if fitting else None) is judge(look)
+    for scene in MADE[station]:
+        fitting = [reason for reason, fits in (*ALL, *GUARDS[station]) if fits(scene)]
+        assert (fitting[0] if fitting else None) is judge(scene)
         met |= {f"{fitting[0]}>{other}" for other in fitting[1:]}
     assert MEETING[station].split() == sorted(met)
 
@@ -301,9 +301,9 @@ def test_of_two_reasons_the_first_is_told(station):
 def test_only_a_late_pick_that_still_waits_counts_on_a_closed_round(late, state):
     """A round that is over refuses all but what was scanned in time, waits still and stands on no other round."""
     line = replace(LINE, state=state, round="r")
-    look = Look(Station.BIN, slot=SLOT, stay=STAY, line=line, round=Round("r", NOON, RoundState.CLOSED), late=late)
-    assert (None if late and state is LineState.WAITING else Reason.CLOSED) == judge(look)
-    assert Reason.CLOSED == judge(replace(look, line=replace(line, round="other")))
+    scene = Scene(Station.BIN, slot=SLOT, stay=STAY, line=line, round=Round("r", NOON, RoundState.CLOSED), late=late)
+    assert (None if late and state is LineState.WAITING else Reason.CLOSED) == judge(scene)
+    assert Reason.CLOSED == judge(replace(scene, line=replace(line, round="other")))
 
 
 def test_late_scans_count_in_the_shop_too():
@@ -337,14 +337,14 @@ def test_what_an_accepted_scan_does_to_the_line(station, state, hold, events):
     """Each station steps the line as its work goes, and sees the card on its item."""
     line = replace(LINE, state=LineState(state), holds=(Held(hold, ""),) if hold else ())
     take_out = events.startswith("take out")
-    steps = list(effects(Look(Station(station), slot=SLOT, stay=STAY, line=line, take_out=take_out)))
+    steps = list(effects(Scene(Station(station), slot=SLOT, stay=STAY, line=line, take_out=take_out)))
     assert ("card", "see on item") == steps[0]
     assert events == ", ".join(event for _, event in steps[1:])
 
 
 def test_a_scan_at_the_tray_only_sees_the_card():
     """The tray moves no line."""
-    assert [("card", "see in tray")] == list(effects(Look(Station.TRAY, slot=SLOT)))
+    assert [("card", "see in tray")] == list(effects(Scene(Station.TRAY, slot=SLOT)))
 
 
 def test_closing_by_hand_is_told_from_a_scan():

@@ -7,7 +7,7 @@ import pytest
 
 from scanflow.domain.life import CardState, LineState
 from scanflow.domain.things import Out, Sighting, Slot, Station
-from scanflow.domain.whereabouts import Account, Place, bin_of_stop, free_to_give, whereabouts, words
+from scanflow.domain.whereabouts import Account, PlaceKind, bin_of_stop, free_to_give, whereabouts, words
 
 NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
 SLOT = Slot("D001", "D", 1, "A-1-1", turns=1, card=CardState.ON_ITEM)
@@ -74,7 +74,7 @@ def test_a_thing_in_stock_is_where_its_last_step_has_it(seen, out, line, place, 
 def test_a_packed_thing_is_misplaced_where_its_own_parcel_is_not(seen, misplaced):
     """Its own parcel's table and the tray contradict nothing; any shelf, bin or other parcel does."""
     where = of(replace(SLOT, seen=seen), line=LineState.PACKED, parcel="p", table="main", order="1001")
-    assert (Place.PARCEL, misplaced) == (where.place, where.misplaced)
+    assert (PlaceKind.PARCEL, misplaced) == (where.place, where.misplaced)
 
 
 @pytest.mark.parametrize(

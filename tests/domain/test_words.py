@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 import scanflow
-from scanflow.domain.counts.findings import Kind
+from scanflow.domain.counts.findings import FindingKind
 from scanflow.domain.derive import OrderState
 from scanflow.domain.life import Hold
 from scanflow.domain.verdict import HAND_OVER, Reason
@@ -34,10 +34,10 @@ def test_a_hold_and_a_finding_have_their_words() -> None:
     """There is a row for each, and a finding's says what is amiss, why, what to do, and how trouble calls it: a place
     to look at again is none.
     """
-    assert (set(Hold), set(Kind)) == (set(HOLDS), set(FINDINGS))
+    assert (set(Hold), set(FindingKind)) == (set(HOLDS), set(FINDINGS))
     assert all(HOLDS.values())
     assert all(all((said.amiss, said.why, said.todo)) for said in FINDINGS.values())
-    assert [Kind.UNREADABLE] == [kind for kind, said in FINDINGS.items() if not said.trouble]
+    assert [FindingKind.UNREADABLE] == [kind for kind, said in FINDINGS.items() if not said.trouble]
 
 
 def test_a_reason_and_a_finding_of_one_name_are_called_alike() -> None:
@@ -47,7 +47,7 @@ def test_a_reason_and_a_finding_of_one_name_are_called_alike() -> None:
     assert {"slot_free": found["slot_free"]} == both
 
 
-NAMES = {"reasons": {*Reason} - {*OrderState}, "holds": {*Hold}, "findings": {*Kind}}
+NAMES = {"reasons": {*Reason} - {*OrderState}, "holds": {*Hold}, "findings": {*FindingKind}}
 
 
 @pytest.mark.parametrize("names", NAMES.values(), ids=list(NAMES))

@@ -5,7 +5,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from scanflow.exchange.csv_table import MAX_BROKEN, MAX_BYTES, MAX_COLUMNS, MAX_ROWS, FileError, Row, read_table
+from scanflow.exchange.csv_table import MAX_BROKEN, MAX_BYTES, MAX_COLUMNS, MAX_ROWS, CsvRow, FileError, read_table
 
 ENCODINGS = {
     "utf-8": ("utf-8", b""),
@@ -88,7 +88,7 @@ def test_rows_are_numbered_as_in_the_file():
     """Rows keep their number among all records: the header is 1, blank rows count though they are left out, and a
     record of several lines is one."""
     table = read_table(b'a,b\n1,"x\ny"\n\n,\n , \n2,z\n')
-    expected = [Row(2, ("1", "x\ny")), Row(6, ("2", "z"))]
+    expected = [CsvRow(2, ("1", "x\ny")), CsvRow(6, ("2", "z"))]
     assert expected == list(table.rows)
 
 
@@ -100,10 +100,10 @@ def test_an_open_quote_swallows_no_row(broken, cells_of_it):
     """A row whose quotes are broken is marked, and the rows after it are read as if it weren't there."""
     table = read_table(f'number,title,reference\n1,"a",D001\n{broken}\n3,"Saddle",D003\n4,x,D004\n'.encode())
     expected = [
-        Row(2, ("1", "a", "D001")),
-        Row(3, cells_of_it, broken=True),
-        Row(4, ("3", "Saddle", "D003")),
-        Row(5, ("4", "x", "D004")),
+        CsvRow(2, ("1", "a", "D001")),
+        CsvRow(3, cells_of_it, broken=True),
+        CsvRow(4, ("3", "Saddle", "D003")),
+        CsvRow(5, ("4", "x", "D004")),
     ]
     assert expected == list(table.rows)
 
@@ -169,7 +169,7 @@ def test_what_a_program_writes_comes_back(data, encoding, delimiter, ending):
     rows = data.draw(st.lists(st.lists(cell, min_size=3, max_size=3).filter(lambda r: any(c.strip() for c in r))))
     rows.append(["1", "é", "x"])
     table = read_table(mark + written([HEADER, *rows], delimiter, *ending).encode(name))
-    expected = [Row(number, tuple(row)) for number, row in enumerate(rows, start=2)]
+    expected = [CsvRow(number, tuple(row)) for number, row in enumerate(rows, start=2)]
     assert expected == list(table.rows)
 
 

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.orders.loaded import RefusedRow
-from scanflow.exchange.csv_table import MAX_ROWS, FileError, Table, read_table
+from scanflow.exchange.csv_table import MAX_ROWS, CsvTable, FileError, read_table
 from scanflow.exchange.dates import DateOrder
 from scanflow.exchange.mapping import FIELDS, ColumnMapping, MappingError, guess, missing
 from scanflow.exchange.orders_csv import Parsed, orders
@@ -215,7 +215,7 @@ def test_any_file_at_all(data):
         table = read_table(data)
     except FileError:
         return
-    assert isinstance(table, Table)
+    assert isinstance(table, CsvTable)
     mapping = guess(table)
     if not missing(mapping, table.headers):
         assert [row.number for row in table.rows] == accounted(orders(table, mapping))

@@ -6,12 +6,12 @@ from dataclasses import replace
 import pytest
 
 from labels import card, code128, typeface
-from labels.card import DoesNotFit, Look, Style, Unreadable
+from labels.card import CardDesign, CardTooSmall, Style, Unreadable
 from labels.paper import COLOURS, WHITE, Paper
-from labels.shape import Area, Bars, Pattern, Rect, Text
+from labels.shape import Bars, Pattern, Rect, SheetArea, Text
 
-AREA = Area(5, 5, 72, 46)
-LOOK = Look("Derailleurs", COLOURS["green"])
+AREA = SheetArea(5, 5, 72, 46)
+LOOK = CardDesign("Derailleurs", COLOURS["green"])
 WITH_BARS = [style for style in Style if style is not Style.BIN]
 
 
@@ -53,7 +53,7 @@ def test_narrowest_card(text, modules):
     """A card takes bars of 0.33 mm and refuses narrower ones."""
     narrowest = (modules + 21) * 0.33
     assert pytest.approx(0.33) == card.module_width(text, narrowest)
-    with pytest.raises(DoesNotFit, match=f"{narrowest:.1f} mm wide"):
+    with pytest.raises(CardTooSmall, match=f"{narrowest:.1f} mm wide"):
         card.module_width(text, narrowest - 0.01)
 
 
@@ -70,13 +70,13 @@ def test_bars_on_whole_dots(style, dpi):
 
 def test_dots_too_coarse():
     """A printer whose dots make no module of at least 0.33 mm on the card is refused."""
-    with pytest.raises(DoesNotFit):
+    with pytest.raises(CardTooSmall):
         card.module_width("D0145", 40, 25.4 / 60)
 
 
 @pytest.mark.parametrize("style", WITH_BARS)
 @pytest.mark.parametrize("code", ["D014", "LP07", "LP999999"])
-@pytest.mark.parametrize("area", [AREA, Area(0, 0, 65, 40), Area(0, 0, 98, 44), Area(0, 0, 200, 140)])
+@pytest.mark.parametrize("area", [AREA, SheetArea(0, 0, 65, 40), SheetArea(0, 0, 98, 44), SheetArea(0, 0, 200, 140)])
 def test_quiet_zone_and_height_of_the_bars(style, code, area):
     """Bars have 10 X of white on each side, and are at least 5 mm and 15 % of their length high."""
     # GS1 General Specifications 5.4.4; height recommended by ISO/IEC 15417, secondary
@@ -126,7 +126,7 @@ def test_front_of_a_bin():
     assert drawn.bars.x - (edge.x + edge.width) >= 10 * drawn.bars.module  # quiet zone of ISO/IEC 15417
 
 
-@pytest.mark.parametrize(("name", "area"), [("", AREA), ("by the door", AREA), ("A-2-3", Area(0, 0, 50, 40))])
+@pytest.mark.parametrize(("name", "area"), [("", AREA), ("by the door", AREA), ("A-2-3", SheetArea(0, 0, 50, 40))])
 def test_front_of_a_bin_without_bars(name, area):
     """A bin without a name of rack, tier and position has none, and neither has a front too small for them."""
     drawn = card.bin_front("LP07", "LP07", name, LOOK, area)
@@ -158,8 +158,8 @@ def test_colours_that_hide_the_bars_need_the_panel(colour, reader):
     """Without the panel they are refused with the reader that sees nothing and the way out; with it they are fine."""
     paper = Paper(colour, "plain")
     with pytest.raises(Unreadable, match=rf"{reader}.*Keep the white panel"):
-        Look("Lamps", paper, panel=False)
-    assert Look("Lamps", paper).paper is paper
+        CardDesign("Lamps", paper, panel=False)
+    assert CardDesign("Lamps", paper).paper is paper
 
 
 def test_number_is_readable_at_two_metres():
@@ -176,21 +176,21 @@ def test_smallest_number():
     """A card whose number would be lower than 16 minutes of arc at a metre is refused."""
     # 4.65 mm, ISO 9241-3
     assert round(2 * 1000 * math.tan(math.radians(16 / 60 / 2)), 2) == card.CAP_MIN
-    with pytest.raises(DoesNotFit, match="D014 would be"):
-        draw(area=Area(0, 0, 60, 24))
+    with pytest.raises(CardTooSmall, match="D014 would be"):
+        draw(area=SheetArea(0, 0, 60, 24))
 
 
 @pytest.mark.parametrize("style", Style)
-@pytest.mark.parametrize("area", [AREA, Area(0, 0, 65, 40), Area(0, 0, 200, 140)])
+@pytest.mark.parametrize("area", [AREA, SheetArea(0, 0, 65, 40), SheetArea(0, 0, 200, 140)])
 @pytest.mark.parametrize("name", ["Lamps", "Handlebars, stems, grips and everything else that steers"])
 @pytest.mark.parametrize("place", ["A-2-3", "Rack 12, tier 3, position 4"])
 def test_everything_stays_on_the_card(style, area, name, place):
     """No shape and no line of text leaves its card, however long the section's name, and no texts touch."""
-    look = Look(name, COLOURS["orange"], style)
+    design = CardDesign(name, COLOURS["orange"], style)
     if style is Style.BIN:
-        drawn = card.bin_front("WW801", "WW888", place, look, area)
+        drawn = card.bin_front("WW801", "WW888", place, design, area)
     else:
-        drawn = card.slot_card("WW88888", look, area)
+        drawn = card.slot_card("WW88888", design, area)
     for left, top, right, bottom in map(box, drawn.shapes):
         assert left >= area.x - 1e-9 and right <= area.right + 1e-9
         assert top >= area.y - 1e-9 and bottom <= area.bottom + 1e-9

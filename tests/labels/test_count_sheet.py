@@ -6,7 +6,7 @@ import pytest
 from paperwork import document, words
 
 from labels import count_sheet, typeface
-from labels.count_sheet import Amiss, Fact, Row, Section
+from labels.count_sheet import Amiss, Fact, Row, SectionResult
 from labels.paper import COLOURS, SHEETS
 
 MM = 72 / 25.4
@@ -15,8 +15,8 @@ MM = 72 / 25.4
 def rows(findings: int, name: str = "Rear derailleur") -> list[Row]:
     return [
         Fact("Looked at", "2 of 3 places, 4 looks."),
-        Section("D", COLOURS["yellow"], "8 of 10 cards agree", "44.4 % to 97.5 %."),
-        Section("", None, "0 of 0 cards agree", "nothing counted."),
+        SectionResult("D", COLOURS["yellow"], "8 of 10 cards agree", "44.4 % to 97.5 %."),
+        SectionResult("", None, "0 of 0 cards agree", "nothing counted."),
         *(
             Amiss(f"D{n:03}", COLOURS["yellow"], f"Not in A-1-{n}", f"{name} {n}", "put right")
             for n in range(1, findings + 1)

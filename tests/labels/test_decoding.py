@@ -11,7 +11,7 @@ import zxingcpp
 from pyzbar import pyzbar
 
 from labels import draw, sheet, slot_code
-from labels.card import Look, Style
+from labels.card import CardDesign, Style
 from labels.colour import linear
 from labels.paper import COLOURS, SHEETS
 
@@ -25,9 +25,9 @@ ALONE = sheet.label_layout((82, 56), "1x1", (72, 46), (5, 5), (72, 46))
 GRIDS = {"letter": "3x6", "a4": "3x6", "legal": "3x8", "4x6": "1x3"}
 
 
-def seen(look, layout, channel, codes=CODES):
+def seen(design, layout, channel, codes=CODES):
     """Grey pictures of the printed pages at 200 dpi, by `channel` of linear light, with blur and noise."""
-    return printed([sheet.slot_face(code, look) for code in codes], layout, channel)
+    return printed([sheet.slot_face(code, design) for code in codes], layout, channel)
 
 
 def printed(faces, layout, channel):
@@ -70,13 +70,13 @@ def test_cards_of_36_sections_are_read_by_both(style, colour, paper):
     """On every paper, in every style and colour, each of 36 sections' cards is read, and nothing else."""
     texts = sorted(slot_code.card_text(code) for code in CODES)
     layout = sheet.cut_layout(SHEETS[paper], GRIDS[paper])
-    assert (texts, texts) == read(seen(Look("Derailleurs", COLOURS[colour], style), layout, camera))
+    assert (texts, texts) == read(seen(CardDesign("Derailleurs", COLOURS[colour], style), layout, camera))
 
 
 def test_fronts_of_bins_are_read_by_both():
     """Their bars say which bin it is, on every paper of a section."""
     names = [f"{rack}-{tier}-{tier + 9}" for tier, rack in enumerate("ABCDEFGHIJ", start=1)]
-    looks = [Look("Derailleurs", COLOURS[colour], Style.BIN) for colour in COLOURS]
+    looks = [CardDesign("Derailleurs", COLOURS[colour], Style.BIN) for colour in COLOURS]
     faces = [sheet.bin_face("D001", "D020", *pair) for pair in zip(names, looks, strict=False)]
     texts = sorted(slot_code.bin_text(name) for name in names[: len(faces)])
     assert (texts, texts) == read(printed(faces, sheet.cut_layout(SHEETS["a4"], "2x4"), camera))
@@ -87,12 +87,12 @@ def test_fronts_of_bins_are_read_by_both():
 def test_bars_straight_on_every_section_paper_are_read_by_both(colour, channel):
     """Without the white panel, every section paper leaves enough contrast for a camera and for red light."""
     texts = sorted(slot_code.card_text(code) for code in CODES[20:30])
-    look = Look("Lamps", COLOURS[colour], panel=False)
-    assert (texts, texts) == read(seen(look, ALONE, channel, CODES[20:30]))
+    design = CardDesign("Lamps", COLOURS[colour], panel=False)
+    assert (texts, texts) == read(seen(design, ALONE, channel, CODES[20:30]))
 
 
 def test_bars_on_a_refused_paper_are_lost():
     """The colours refused without a panel are those that decoders lose: deep blue under red light."""
-    look = Look("Lamps", COLOURS["white"], panel=False)
+    design = CardDesign("Lamps", COLOURS["white"], panel=False)
     blue = lambda image: red_light(np.minimum(image, np.uint8([0x1F, 0x5F, 0xBF])))  # noqa: E731
-    assert ([], []) == read(seen(look, ALONE, blue, CODES[:6]))
+    assert ([], []) == read(seen(design, ALONE, blue, CODES[:6]))

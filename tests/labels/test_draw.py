@@ -14,7 +14,7 @@ from PIL import Image
 from printed import MM, bars, filled
 
 from labels import card, draw, sheet, slot_code
-from labels.card import Look, Style
+from labels.card import CardDesign, Style
 from labels.paper import COLOURS, SHEETS, Paper
 from labels.sheet import Duplex
 
@@ -23,9 +23,9 @@ WITH_BARS = [style for style in Style if style is not Style.BIN]
 
 
 def pages(codes, *, paper="letter", grid="3x6", colour="green", name="Derailleurs", duplex=None, gutter=0, **changes):
-    look = Look(name, COLOURS[colour], **changes)
+    design = CardDesign(name, COLOURS[colour], **changes)
     layout = sheet.cut_layout(SHEETS[paper], grid, gutter=gutter)
-    return sheet.pages([sheet.slot_face(code, look) for code in codes], layout, duplex)
+    return sheet.pages([sheet.slot_face(code, design) for code in codes], layout, duplex)
 
 
 def document(codes, **changes):
@@ -246,8 +246,8 @@ def test_cards_that_are_there_stay_where_new_ones_have_no_room(ending, tmp_path)
 def test_without_a_panel_the_file_has_the_colour_behind_the_bars(colour):
     """Around the bars the section's colour is what the file shows."""
     out = io.BytesIO()
-    look = Look("Lamps", Paper(colour, "plain"), panel=False)
-    draw.pdf(sheet.pages([sheet.slot_face("D014", look)], sheet.cut_layout(SHEETS["a4"], "3x6")), out, title="C")
+    design = CardDesign("Lamps", Paper(colour, "plain"), panel=False)
+    draw.pdf(sheet.pages([sheet.slot_face("D014", design)], sheet.cut_layout(SHEETS["a4"], "3x6")), out, title="C")
     page = pypdfium2.PdfDocument(out.getvalue())[0]
     (boxes,) = bars(page)
     image = np.array(page.render(scale=2).to_pil().convert("RGB"))

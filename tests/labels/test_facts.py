@@ -10,9 +10,9 @@ LAYOUT = sheet.cut_layout(SHEETS["a4"], "3x6", gutter=6)
 
 
 def known(style=card.Style.FILED, layout=LAYOUT):
-    look = card.Look("Derailleurs", COLOURS["yellow"], style)
-    pages = sheet.pages([sheet.slot_face(f"D{n:03}", look) for n in (1, 2)], layout)
-    return facts.facts(pages[0].cards, layout, look, "D001", "D002"), pages[0].cards
+    design = card.CardDesign("Derailleurs", COLOURS["yellow"], style)
+    pages = sheet.pages([sheet.slot_face(f"D{n:03}", design) for n in (1, 2)], layout)
+    return facts.facts(pages[0].cards, layout, design, "D001", "D002"), pages[0].cards
 
 
 @pytest.mark.parametrize("style", [card.Style.FILED, card.Style.FACE, card.Style.TAG])

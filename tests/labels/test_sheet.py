@@ -6,9 +6,9 @@ from itertools import pairwise
 import pytest
 
 from labels import sheet
-from labels.card import DoesNotFit, Look
+from labels.card import CardDesign, CardTooSmall
 from labels.paper import COLOURS, SHEETS
-from labels.shape import Area, Rect, Text
+from labels.shape import Rect, SheetArea, Text
 from labels.sheet import Duplex
 
 
@@ -18,7 +18,7 @@ def make(count, **changes):
 
 
 def faces(count):
-    return [sheet.slot_face(f"S{number:03}", Look("Saddles", COLOURS["blue"])) for number in range(1, count + 1)]
+    return [sheet.slot_face(f"S{number:03}", CardDesign("Saddles", COLOURS["blue"])) for number in range(1, count + 1)]
 
 
 def numbers(page):
@@ -109,7 +109,7 @@ def test_backs_of_a_long_edge_turn_lie_on_their_fronts(paper):
     assert numbers(front) == numbers(back)
     for one, other in zip(front.cards, back.cards, strict=True):
         assert (one.alt, False) == (other.alt, other.turned)
-        mirrored = Area(front.width - other.area.right, other.area.y, other.area.width, other.area.height)
+        mirrored = SheetArea(front.width - other.area.right, other.area.y, other.area.width, other.area.height)
         assert pytest.approx((one.area.x, one.area.y)) == (mirrored.x, mirrored.y)
 
 
@@ -174,9 +174,9 @@ def test_malformed_grids(grid):
 
 def test_cells_too_small():
     """A grid whose cards can't hold bars or number is refused, and so are margins that leave nothing."""
-    with pytest.raises(DoesNotFit):
+    with pytest.raises(CardTooSmall):
         make(1, grid="7x6")
-    with pytest.raises(DoesNotFit):
+    with pytest.raises(CardTooSmall):
         make(1, grid="3x14")
     with pytest.raises(ValueError, match="leaves no cards"):
         sheet.cut_layout((101.6, 152.4), "1x3", margin=50.9)

@@ -6,17 +6,17 @@ import pytest
 from paperwork import document, seen, things, words
 
 from labels import row, slot_code, walk
-from labels.sheet import Page
+from labels.sheet import SheetPage
 
 
-def stops(count: int, done: dict[int, str] | None = None) -> list[walk.Stop]:
+def stops(count: int, done: dict[int, str] | None = None) -> list[walk.PrintedStop]:
     return [
-        walk.Stop(place, 700 + place, str(place), f"B-{place}", thing, (done or {}).get(place, ""))
+        walk.PrintedStop(place, 700 + place, str(place), f"B-{place}", thing, (done or {}).get(place, ""))
         for place, thing in enumerate(things(count), 1)
     ]
 
 
-def made(count: int, paper: str = "letter", done: dict[int, str] | None = None) -> list[Page]:
+def made(count: int, paper: str = "letter", done: dict[int, str] | None = None) -> list[SheetPage]:
     return walk.walk(stops(count, done), f"Round, {count} stops", paper)
 
 

@@ -3,7 +3,7 @@
 import pytest
 
 from labels import slot_code
-from scanflow.planning.adopting import Ambiguity, Form, Meaning, Room, Sample, meanings, trial
+from scanflow.planning.adopting import Ambiguity, Form, Meaning, Room, TrialScan, meanings, trial
 
 DIGITS = {"D": 3, "LP": 2}
 SLOTS = frozenset(["D001", "D002", "D003", "D004", "LP01", "LP02"])
@@ -11,7 +11,7 @@ SLOTS = frozenset(["D001", "D002", "D003", "D004", "LP01", "LP02"])
 
 def told(texts, digits=DIGITS, slots=SLOTS, aliases=(), section="D"):
     """The trial of typed texts."""
-    samples = [Sample(f"line {number}", text) for number, text in enumerate(texts, 1)]
+    samples = [TrialScan(f"line {number}", text) for number, text in enumerate(texts, 1)]
     return trial(samples, Room(digits, slots, dict(aliases)), section)
 
 
@@ -42,10 +42,10 @@ def test_a_good_trial():
 def test_engines_and_symbologies_are_counted():
     """How many each engine read, and which texts one alone read; a picture of nothing counts as unread."""
     samples = [
-        Sample("1.jpg", "D001", "code39", "zxing-cpp+zbar"),
-        Sample("2.jpg", "D002", "code39", "zbar"),
-        Sample("2.jpg", "D003", "code128", "zbar"),
-        Sample("3.jpg", None),
+        TrialScan("1.jpg", "D001", "code39", "zxing-cpp+zbar"),
+        TrialScan("2.jpg", "D002", "code39", "zbar"),
+        TrialScan("2.jpg", "D003", "code128", "zbar"),
+        TrialScan("3.jpg", None),
     ]
     trial_ = trial(samples, Room(DIGITS, SLOTS, {}), "D")
     assert (3, 2, ("3.jpg",)) == (trial_.shown, trial_.read, trial_.unread)

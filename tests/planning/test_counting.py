@@ -12,7 +12,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy.stats import chisquare
 
-from scanflow.planning.counting import WEEK, Bin, cycle, draw
+from scanflow.planning.counting import WEEK, BinToCount, cycle, draw
 
 NOW = datetime(2026, 3, 2, 9, tzinfo=UTC)
 DAY = timedelta(days=1)
@@ -56,7 +56,7 @@ counted = st.one_of(st.none(), st.integers(0, 200).map(lambda days: NOW - days *
 @given(st.lists(visits, min_size=1, max_size=40), st.integers(1, 13))
 def test_no_bin_waits_longer_than_its_turn(busy: list[float], weeks: int) -> None:
     """In a new plan that is kept each week every bin is counted within its turn, again and again."""
-    room = {name: Bin(name, None, each) for name, each in zip(NAMES, busy, strict=False)}
+    room = {name: BinToCount(name, None, each) for name, each in zip(NAMES, busy, strict=False)}
     seen = dict.fromkeys(room, NOW)
     for week in range(3 * weeks):
         now = NOW + week * WEEK
@@ -73,7 +73,7 @@ def test_no_bin_waits_longer_than_its_turn(busy: list[float], weeks: int) -> Non
 @given(st.lists(st.tuples(counted, visits), min_size=1, max_size=40), st.integers(1, 13))
 def test_what_is_due(given_: list[tuple[datetime | None, float]], weeks: int) -> None:
     """Whatever was counted when: this week's number is due, nothing seen this week, the overdue all of them, first."""
-    room = [Bin(name, *each) for name, each in zip(NAMES, given_, strict=False)]
+    room = [BinToCount(name, *each) for name, each in zip(NAMES, given_, strict=False)]
     plan = cycle(room, weeks, NOW, NOW - 100 * DAY)
     due = {each.name: each for each in plan.due}
     lately = {each.name for each in room if each.counted is not None and NOW - each.counted < WEEK}
@@ -86,13 +86,17 @@ def test_what_is_due(given_: list[tuple[datetime | None, float]], weeks: int) ->
 
 def test_counted_yesterday() -> None:
     """A bin that was counted yesterday is not due, though the week would have room for it."""
-    plan = cycle([Bin("A-1-1", NOW - DAY, 9.0)], 1, NOW, NOW - 100 * DAY)
+    plan = cycle([BinToCount("A-1-1", NOW - DAY, 9.0)], 1, NOW, NOW - 100 * DAY)
     assert ((), 1) == (plan.due, plan.a_week)
 
 
 def test_busy_bins_come_more_often() -> None:
     """With four times the visits of the mean bin or more a bin comes four times as often, from twice on twice."""
-    room = [*(Bin(name, None, 1.0) for name in NAMES[:30]), Bin("B-1-1", None, 5.0), Bin("B-1-2", None, 20.0)]
+    room = [
+        *(BinToCount(name, None, 1.0) for name in NAMES[:30]),
+        BinToCount("B-1-1", None, 5.0),
+        BinToCount("B-1-2", None, 20.0),
+    ]
     turns: dict[str, int] = {}
     for week in range(8):
         plan = cycle(room, 8, NOW + week * WEEK, NOW)
@@ -107,7 +111,7 @@ def test_busy_bins_come_more_often() -> None:
 
 def test_after_a_stocktake() -> None:
     """When all were counted the same evening the plan goes on at its own pace a week later, not all at once."""
-    room = [Bin(name, NOW, 1.0) for name in NAMES]
+    room = [BinToCount(name, NOW, 1.0) for name in NAMES]
     assert [0, 10] == [len(cycle(room, 4, NOW + days * DAY, NOW).due) for days in (6, 7)]
     assert 40 == len(cycle(room, 4, NOW + 28 * DAY, NOW).due)
 

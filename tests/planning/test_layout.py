@@ -9,7 +9,7 @@ import pytest
 
 from scanflow.domain.things import Bin
 from scanflow.planning.layout import (
-    Kind,
+    SectionToPlace,
     alphabetical_room,
     expected_walk,
     from_the_floor,
@@ -21,10 +21,15 @@ from scanflow.planning.layout import (
 from scanflow.planning.room import Shape, next_rack, spot
 
 SMALL = Shape(tiers=2, positions=2, bin_width=0.5, rack_width=1.0, rack_depth=0.5, tier_height=0.4, racks_per_side=1)
-KINDS = [Kind("A", 2, 1), Kind("B", 1, 6), Kind("C", 3, 2), Kind("D", 2, 12)]
+KINDS = [SectionToPlace("A", 2, 1), SectionToPlace("B", 1, 6), SectionToPlace("C", 3, 2), SectionToPlace("D", 2, 12)]
 SHOP = [
-    *(Kind("C", 12, 5, low=True), Kind("D", 30, 40), Kind("L", 20, 8), Kind("P", 25, 20)),
-    *(Kind("S", 18, 30), Kind("W", 15, 6, low=True), Kind("X", 30, 2)),
+    *(
+        SectionToPlace("C", 12, 5, low=True),
+        SectionToPlace("D", 30, 40),
+        SectionToPlace("L", 20, 8),
+        SectionToPlace("P", 25, 20),
+    ),
+    *(SectionToPlace("S", 18, 30), SectionToPlace("W", 15, 6, low=True), SectionToPlace("X", 30, 2)),
 ]
 
 
@@ -35,7 +40,7 @@ def racks_of(count, shape):
     return racks
 
 
-def brute_force_walk(racks, bins: list[Bin], kinds: list[Kind], shape: Shape, stops: int) -> float:
+def brute_force_walk(racks, bins: list[Bin], kinds: list[SectionToPlace], shape: Shape, stops: int) -> float:
     """Mean over every round, stop by stop, of the shortest of all orders to walk it."""
     aisles = ladder(racks, shape)
     by_name = {rack.name: rack for rack in racks}
@@ -110,7 +115,7 @@ def test_a_shop() -> None:
 def test_heavy_bins_stand_low(seed: int) -> None:
     """Heavy bins stand on the low tiers, never above another section's bin that is not heavy."""
     random = Random(seed)
-    kinds = [Kind(c, random.randint(1, 20), random.uniform(0, 9), random.random() < 0.4) for c in "ABCDEF"]
+    kinds = [SectionToPlace(c, random.randint(1, 20), random.uniform(0, 9), random.random() < 0.4) for c in "ABCDEF"]
     plan = plan_room(kinds, low_tiers=2, stops=4)
     low = {kind.code for kind in kinds if kind.low}
     heavy = [each for each in plan.bins if each.section in low]
@@ -122,8 +127,8 @@ def test_heavy_bins_stand_low(seed: int) -> None:
 
 def test_bins_stand_from_the_floor_up() -> None:
     """No bin stands above an empty place; a single one stands on the floor's tier, not on the top one."""
-    assert ["A-1-1"] == [each.name for each in plan_room([Kind("A", 1, 1)]).bins]
-    plan = plan_room([Kind("A", 7, 3), Kind("B", 9, 1), Kind("W", 4, 1, low=True)])
+    assert ["A-1-1"] == [each.name for each in plan_room([SectionToPlace("A", 1, 1)]).bins]
+    plan = plan_room([SectionToPlace("A", 7, 3), SectionToPlace("B", 9, 1), SectionToPlace("W", 4, 1, low=True)])
     standing = {(each.rack, each.position, each.tier) for each in plan.bins}
     assert [] == [place for place in standing if place[2] > 1 and (*place[:2], place[2] - 1) not in standing]
 
@@ -131,7 +136,7 @@ def test_bins_stand_from_the_floor_up() -> None:
 @pytest.mark.parametrize(("bins", "on_a_step"), [(20, 0), (25, 0), (26, 1), (52, 2), (60, 10)])
 def test_as_few_bins_as_can_be_need_a_step(bins: int, on_a_step: int) -> None:
     """The sixth tier takes only what five tiers of as few racks as hold all can't: 5 x 5 and 2 x 5 x 5 bins."""
-    plan = plan_room([Kind("A", bins - 10, 1), Kind("B", 10, 9)], easy_tiers=5, stops=2)
+    plan = plan_room([SectionToPlace("A", bins - 10, 1), SectionToPlace("B", 10, 9)], easy_tiers=5, stops=2)
     assert -(-bins // 30) == len(plan.racks)
     assert (bins, on_a_step) == (len(plan.bins), sum(each.tier > 5 for each in plan.bins))
 
@@ -139,7 +144,7 @@ def test_as_few_bins_as_can_be_need_a_step(bins: int, on_a_step: int) -> None:
 def test_what_is_visited_often_stands_below() -> None:
     """Of the bins above each other heavy ones stand lowest, then those visited most often."""
     bins = [Bin(f"A-{tier}-1", "A", tier, 1, section) for tier, section in ((6, "X"), (5, "D"), (3, "W"), (2, "D"))]
-    kinds = [Kind("D", 2, 8), Kind("W", 1, 1, low=True), Kind("X", 1, 2)]
+    kinds = [SectionToPlace("D", 2, 8), SectionToPlace("W", 1, 1, low=True), SectionToPlace("X", 1, 2)]
     assert ["A-1-1 W", "A-2-1 D", "A-3-1 D", "A-4-1 X"] == [
         f"{each.name} {each.section}" for each in from_the_floor(bins, kinds)
     ]
@@ -147,7 +152,7 @@ def test_what_is_visited_often_stands_below() -> None:
 
 def test_racks_enough_for_the_heavy_bins() -> None:
     """Where all is heavy there are as many racks as its low tiers need."""
-    assert 4 == len(plan_room([Kind("W", 40, 1, low=True)], low_tiers=2, stops=2).racks)
+    assert 4 == len(plan_room([SectionToPlace("W", 40, 1, low=True)], low_tiers=2, stops=2).racks)
 
 
 def test_the_alphabetical_room() -> None:
@@ -161,12 +166,12 @@ def test_the_alphabetical_room() -> None:
 @pytest.mark.parametrize(
     "wrong",
     [
-        lambda: Kind("A", 0, 1),
-        lambda: Kind("A", 1, -1),
+        lambda: SectionToPlace("A", 0, 1),
+        lambda: SectionToPlace("A", 1, -1),
         lambda: plan_room([]),
-        lambda: plan_room([Kind("A", 1, 1)] * 2),
-        lambda: plan_room([Kind("A", 1, 0)]),
-        lambda: plan_room([Kind("A", 1, 1)], stops=0),
+        lambda: plan_room([SectionToPlace("A", 1, 1)] * 2),
+        lambda: plan_room([SectionToPlace("A", 1, 0)]),
+        lambda: plan_room([SectionToPlace("A", 1, 1)], stops=0),
     ],
 )
 def test_numbers_without_sense(wrong) -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from scanflow.planning.measures import Size, size
-from scanflow.planning.racking import BinShape, DoesNotFit, Measured, RackShape, racking
+from scanflow.planning.racking import BinShape, Measured, NoBinFits, RackShape, racking
 from scanflow.planning.room import DEFAULT
 
 WIRE = RackShape(size("24x48x72in"))
@@ -77,7 +77,7 @@ def test_weight_of_a_shelf(rated: float | None, words: str) -> None:
 @pytest.mark.parametrize("rack", [Size(600, 240, 1800), Size(600, 1200, 290)])
 def test_not_one_bin(rack: Size) -> None:
     """A rack too narrow or too low for one bin is an error."""
-    with pytest.raises(DoesNotFit):
+    with pytest.raises(NoBinFits):
         racking(BIN, RackShape(rack))
 
 

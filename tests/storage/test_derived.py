@@ -8,7 +8,7 @@ from labels.slot_code import card_text
 from scanflow.domain.derive import order_state, slot_state
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Line, Section, Slot, Station
-from scanflow.domain.whereabouts import Place, free_to_give
+from scanflow.domain.whereabouts import PlaceKind, free_to_give
 from scanflow.shop import Shop
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import stock as slot_views
@@ -69,7 +69,7 @@ def test_whereabouts_are_those_of_the_domain(shop: Shop) -> None:
     assert worked_out.items() >= {(duty.code, duty.where) for duty in duties}
     assert ({"S014", "L014", "W014"}, True) == (loose, len(back) > 5)
     places = {where.place for where in worked_out.values()}
-    assert {Place.TRAY, Place.BIN, Place.BASKET, Place.DUE, Place.LOST} <= places
+    assert {PlaceKind.TRAY, PlaceKind.BIN, PlaceKind.BASKET, PlaceKind.DUE, PlaceKind.LOST} <= places
 
 
 def test_free_slots_are_those_that_the_domain_gives(shop: Shop) -> None:

@@ -101,7 +101,7 @@ def test_tokens_of_the_first_tables_go_on(own_url: str) -> None:
     engine.dispose()
     database = Database(own_url)
     with database.reading(NOON) as view:
-        assert "printer" == getattr(access.Access(view.connection, NOON).visitor("token", "s3cret"), "name", None)
+        assert "printer" == getattr(access.SqlAccess(view.connection, NOON).visitor("token", "s3cret"), "name", None)
     database.close()
 
 

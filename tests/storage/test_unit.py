@@ -17,14 +17,14 @@ import pytest
 from memory import NOON, Memory
 
 from scanflow.domain import events
-from scanflow.domain.counts.stocktake import Certainty, Chosen, How, Looked, Read, Resolved, Sample, Stocktake
+from scanflow.domain.counts.stocktake import Certainty, Chosen, How, Look, Read, Resolved, Sample, Stocktake
 from scanflow.domain.life import (
     CardState,
+    DoubtEnd,
     DoubtKind,
     Hold,
     LineState,
     ParcelState,
-    Settled,
     StayState,
     StocktakeState,
 )
@@ -52,7 +52,7 @@ from scanflow.domain.things import (
 )
 from scanflow.domain.whereabouts import free_to_give
 from scanflow.storage.database import Database
-from scanflow.workflow.ports import Facts, Settings, Unit
+from scanflow.workflow.ports import Settings, SlotFacts, Unit
 
 DERAILLEURS = Section("D", "Derailleurs", 2, "yellow", 3, 3)
 LAMPS = Section("LP", "Lamps", 20, "blue", 2, 1)
@@ -150,7 +150,7 @@ THINGS: tuple[object, ...] = (
     ),
     Doubt(
         *("u9", "i1", DoubtKind.MISSING, "“gone”", NOON, "tester", "f" * 64),
-        *(Settled.SEEN, "there", NOON + timedelta(hours=2)),
+        *(DoubtEnd.SEEN, "there", NOON + timedelta(hours=2)),
     ),
     Doubt("u8", "i1", DoubtKind.NOT_THIS, "a lamp", NOON, "tester"),
     Learned("e9", "L-78", "i1", "l9"),
@@ -168,7 +168,7 @@ THINGS: tuple[object, ...] = (
         '{"a": 1}',
         Sample(Chosen.BLIND, 60, ("A-1-1", "B-1-1")),
     ),
-    Looked(
+    Look(
         "k9",
         "body",
         "c9",
@@ -272,7 +272,7 @@ def test_facts_of_an_empty_slot(place: Place) -> None:
     """A slot that never had anything is told alone."""
     with place.unit() as unit:
         furnish(unit)
-        assert Facts(SLOTS[0]) == unit.facts("D001")
+        assert SlotFacts(SLOTS[0]) == unit.facts("D001")
 
 
 def test_facts_of_a_wanted_thing(place: Place) -> None:
@@ -280,7 +280,7 @@ def test_facts_of_a_wanted_thing(place: Place) -> None:
     with place.unit() as unit:
         store(unit)
         slot = replace(SLOTS[1], turns=1, card=CardState.ON_ITEM)
-        assert Facts(slot, STAY, ITEM, LINE, ORDER) == unit.facts("D002")
+        assert SlotFacts(slot, STAY, ITEM, LINE, ORDER) == unit.facts("D002")
 
 
 def test_facts_of_the_latest_turn(place: Place) -> None:
@@ -294,7 +294,7 @@ def test_facts_of_the_latest_turn(place: Place) -> None:
         unit.put(replace(SLOTS[1], turns=2, card=CardState.ON_ITEM))
         unit.add(newer)
         slot = replace(SLOTS[1], turns=2, card=CardState.ON_ITEM)
-        assert Facts(slot, newer, Item("i2", "Crank")) == unit.facts("D002")
+        assert SlotFacts(slot, newer, Item("i2", "Crank")) == unit.facts("D002")
 
 
 @pytest.mark.parametrize(
@@ -426,8 +426,8 @@ def test_when_places_were_looked_at_last(place: Place) -> None:
             [("open", "A", True), ("closed", "A", True), ("cancelled", "A", True), ("open", "B", False)]
         ):
             at = NOON + number * timedelta(hours=1)
-            unit.add(Looked(f"k{number}", "body", count, name, at, How.PHOTO, (), whole))
-        unit.add(Looked("k9", "body", "open", "A", NOON + timedelta(days=1), How.PHOTO, (), True, "k0"))
+            unit.add(Look(f"k{number}", "body", count, name, at, How.PHOTO, (), whole))
+        unit.add(Look("k9", "body", "open", "A", NOON + timedelta(days=1), How.PHOTO, (), True, "k0"))
     with place.unit() as unit:
         assert {"A": NOON + timedelta(hours=1)} == unit.last_looks()
 
@@ -481,10 +481,10 @@ def test_settings_stay(place: Place) -> None:
 
 def test_when_something_was_told(place: Place) -> None:
     """The time of the entry of this kind that names the thing, whole; of another kind or thing there is none."""
-    for event in (events.Cancelled(order="o1", number="A-1", lines=("l1", "l2")), events.Held(line="l3", why="")):
+    for event in (events.Cancelled(order="o1", number="A-1", lines=("l1", "l2")), events.LineHeld(line="l3", why="")):
         with place.unit() as unit:
             unit.record(event)
-    asked = ((events.Cancelled, "l2"), (events.Held, "l2"), (events.Held, "l"))
+    asked = ((events.Cancelled, "l2"), (events.LineHeld, "l2"), (events.LineHeld, "l"))
     with place.unit() as unit:
         told = [unit.told_at(of, name) for of, name in asked]
     assert [NOON, None, None] == told

@@ -20,9 +20,9 @@ if "--without-zbar" in sys.argv:
     sys.argv.remove("--without-zbar")
     ctypes.util.find_library = lambda name: None
 
-from scanflow.vision import Book, Picture, Reading, Symbology, decode, kept, worker
+from scanflow.vision import Book, PictureReadings, Reading, Symbology, decode, stored_pictures, worker
 
-_whole, _ready = decode.picture, kept.kept
+_whole, _ready = decode.picture, stored_pictures.kept
 sent: list[Book] = []
 
 
@@ -52,11 +52,11 @@ def _picture(image: bytes, book: Book | None = None) -> object:
     return _whole(image, book)
 
 
-def _telling(book: Book | None) -> Picture:
+def _telling(book: Book | None) -> PictureReadings:
     if book is not None and not any(book is one for one in sent):
         sent.append(book)
     digest = None if book is None else book.digest
-    return Picture(1, 1, 0.0, (Reading(digest, Symbology.CODE128, f"{len(sent)} sent", ((0.0, 0.0),) * 4),))
+    return PictureReadings(1, 1, 0.0, (Reading(digest, Symbology.CODE128, f"{len(sent)} sent", ((0.0, 0.0),) * 4),))
 
 
 def _kept(image: bytes) -> tuple[bytes, bytes]:
@@ -64,5 +64,5 @@ def _kept(image: bytes) -> tuple[bytes, bytes]:
     return _ready(image)
 
 
-decode.picture, kept.kept = _picture, _kept
+decode.picture, stored_pictures.kept = _picture, _kept
 worker.main(int(sys.argv[1]), float(sys.argv[2]))

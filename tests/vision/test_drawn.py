@@ -7,7 +7,7 @@ import pytest
 from pictures import TRUTH, as_file, card
 from PIL import Image, ImageColor
 
-from scanflow.vision import Certainty, Picture, Reading, Symbology, read
+from scanflow.vision import Certainty, PictureReadings, Reading, Symbology, read
 from scanflow.vision.drawn import LINES, draw, words
 from scanflow.vision.upright import to_look_at
 
@@ -30,7 +30,7 @@ def test_certainties_differ_without_colour(ground: str) -> None:
     """What was decoded has one unbroken line, what was matched dashes, what is unread many more dots."""
     counts = {}
     for certainty, reading in READINGS.items():
-        drawn = draw(Image.new("RGB", (800, 400), ground), Picture(800, 400, 1.0, (reading,)))
+        drawn = draw(Image.new("RGB", (800, 400), ground), PictureReadings(800, 400, 1.0, (reading,)))
         upper = [drawn.getpixel((x, 100)) for x in range(104, 497)]
         counts[certainty] = runs(upper, LINES[certainty].colour)  # type: ignore[arg-type]
 
@@ -61,8 +61,8 @@ def test_labels_do_not_cover_each_other() -> None:
     below = tuple((x, y + 110) for x, y in CORNERS)
     readings = (READINGS[Certainty.DECODED], Reading("D0153", Symbology.CODE128, "zbar", below))  # type: ignore[arg-type]
     ground = Image.new("RGB", (800, 400), "#7f7f7f")
-    both = draw(ground, Picture(800, 400, 1.0, readings))
-    alone = [draw(ground, Picture(800, 400, 1.0, (one,))) for one in readings]
+    both = draw(ground, PictureReadings(800, 400, 1.0, readings))
+    alone = [draw(ground, PictureReadings(800, 400, 1.0, (one,))) for one in readings]
     ink = [(np.asarray(each) == 0).all(axis=2) for each in (both, *alone)]
 
     assert ink[1].any() and ink[2].any()
@@ -81,18 +81,18 @@ def test_few_words() -> None:
         for number in range(30)
     ]
     ground = Image.new("RGB", (1200, 1600), "#7f7f7f")
-    picture = Picture(1200, 1600, 1.0, tuple(right))
+    picture = PictureReadings(1200, 1600, 1.0, tuple(right))
     assert 0 == len(inked(draw(ground, picture, few=True)))
     rows = inked(draw(ground, picture, {"D007"}, few=True))
     assert 14 * 1200 / 320 * 0.6 < rows[-1] - rows[0] < 14 * 1200 / 320 * 1.2
-    unread = Picture(1200, 1600, 1.0, (READINGS[Certainty.MATCHED],))
+    unread = PictureReadings(1200, 1600, 1.0, (READINGS[Certainty.MATCHED],))
     assert 0 < len(inked(draw(ground, unread, few=True)))
 
 
 def test_the_picture_itself_stays() -> None:
     """Drawing makes a copy; a picture without readings comes back as it was."""
     ground = Image.new("RGB", (800, 400), "#7f7f7f")
-    draw(ground, Picture(800, 400, 1.0, tuple(READINGS.values())))
+    draw(ground, PictureReadings(800, 400, 1.0, tuple(READINGS.values())))
 
     assert [(320_000, (127, 127, 127))] == ground.getcolors()
-    assert ground.tobytes() == draw(ground, Picture(800, 400, 1.0, ())).tobytes()
+    assert ground.tobytes() == draw(ground, PictureReadings(800, 400, 1.0, ())).tobytes()

@@ -1,6 +1,6 @@
 """Readings of two engines become one per place, or none."""
 
-from scanflow.vision.merge import Found, merge
+from scanflow.vision.merge import EngineReading, merge
 from scanflow.vision.readings import Quad, Symbology
 
 
@@ -8,11 +8,13 @@ def box(x: float, y: float, width: float, height: float) -> Quad:
     return (x, y), (x + width, y), (x + width, y + height), (x, y + height)
 
 
-def found(text: str, engine: str, corners: Quad, symbology: Symbology = Symbology.CODE128, sure: bool = True) -> Found:
-    return Found(text, symbology, engine, corners, sure)
+def found(
+    text: str, engine: str, corners: Quad, symbology: Symbology = Symbology.CODE128, sure: bool = True
+) -> EngineReading:
+    return EngineReading(text, symbology, engine, corners, sure)
 
 
-def texts(*readings: Found) -> list[tuple[str, str]]:
+def texts(*readings: EngineReading) -> list[tuple[str, str]]:
     return [(one.text, one.engine) for one in merge(list(readings))]
 
 

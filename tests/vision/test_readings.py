@@ -2,19 +2,19 @@
 
 import json
 
-from scanflow.vision import Certainty, Picture, Reading, Symbology
+from scanflow.vision import Certainty, PictureReadings, Reading, Symbology
 
 CORNERS = ((1.0, 2.0), (9.0, 2.0), (9.0, 5.0), (1.0, 5.0))
 DECODED = Reading("D0145", Symbology.CODE128, "zxing-cpp+zbar", CORNERS)
 MATCHED = Reading("D0153", Symbology.CODE128, "match", CORNERS, Certainty.MATCHED)
 UNREAD = Reading(None, Symbology.CODE128, "locate", CORNERS, Certainty.UNREAD)
-PICTURE = Picture(10, 6, 1.5, (MATCHED, DECODED, UNREAD))
+PICTURE = PictureReadings(10, 6, 1.5, (MATCHED, DECODED, UNREAD))
 
 
 def test_only_what_a_decoder_read_whole_is_decoded() -> None:
     """What was matched or merely located stands among the readings, and not among the decoded ones."""
     assert (DECODED,) == PICTURE.decoded
-    assert () == Picture(10, 6, 1.5, (MATCHED, UNREAD)).decoded
+    assert () == PictureReadings(10, 6, 1.5, (MATCHED, UNREAD)).decoded
 
 
 def test_a_picture_travels_as_json() -> None:
@@ -23,7 +23,7 @@ def test_a_picture_travels_as_json() -> None:
 
     assert ["matched", "decoded", "unread"] == [one["certainty"] for one in values["readings"]]
     assert ["D0153", "D0145", None] == [one["text"] for one in values["readings"]]
-    assert PICTURE == Picture.from_dict(values)
+    assert PICTURE == PictureReadings.from_dict(values)
 
 
 def test_engines_are_counted() -> None:

@@ -14,7 +14,7 @@ from pictures import TEXT, as_file, card, texts
 from PIL import Image
 
 from scanflow.vision import ImageError, read
-from scanflow.vision.kept import opened, whole
+from scanflow.vision.stored_pictures import opened, whole
 from scanflow.vision.upright import accepted, taken
 
 Image.init()
@@ -94,7 +94,7 @@ def test_pictures_are_opened_in_three_places() -> None:
     }
     expected = {
         ("upright.py", True),
-        ("kept.py", True),
+        ("stored_pictures.py", True),
         ("sweep.py", False),
     }
     assert expected == found

@@ -16,9 +16,9 @@ from PIL import Image
 from print_faults import picture, symbol
 from scenes import book_of
 
-from scanflow.vision import Book, ImageError, Picture, decoders, read
-from scanflow.vision.kept import kept
+from scanflow.vision import Book, ImageError, PictureReadings, decoders, read
 from scanflow.vision.print_check.check import check
+from scanflow.vision.stored_pictures import kept
 from scanflow.vision.workers import Readers, ReadFailed
 
 BROKEN = (sys.executable, str(Path(__file__).with_name("broken_worker.py")))
@@ -146,7 +146,7 @@ def test_memory_is_limited(readers: Readers) -> None:
     assert [TEXT] == texts(readers.read(GOOD))
 
 
-def told(picture: Picture) -> tuple[str | None, str]:
+def told(picture: PictureReadings) -> tuple[str | None, str]:
     """The digest of the book that a picture was read with, and how many books its process had been sent."""
     (one,) = picture.readings
     return one.text, one.engine

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import doctest
 
-from scanflow.domain.backups import Backups, Place
+from scanflow.domain.backups import BackupPlace, Backups
 from scanflow.web import backup_words
 
 
@@ -15,7 +15,7 @@ def test_doctests() -> None:
 
 def test_where_they_go() -> None:
     """The places that count, the shop's own folder without one, or that there is none."""
-    untried, plain = Place("/a", "age1"), Place("/b")
+    untried, plain = BackupPlace("/a", "age1"), BackupPlace("/b")
     assert "Backups go to /own." == backup_words.where_to(Backups((untried,)), "/own")
-    assert "Backups go to /b, /c." == backup_words.where_to(Backups((untried, plain, Place("/c"))), "/own")
+    assert "Backups go to /b, /c." == backup_words.where_to(Backups((untried, plain, BackupPlace("/c"))), "/own")
     assert backup_words.NOWHERE == backup_words.where_to(Backups(), None)

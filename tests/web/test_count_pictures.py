@@ -13,7 +13,7 @@ from PIL import Image, ImageChops
 from shown_counts import corners
 
 from labels.slot_code import card_text
-from scanflow.domain.counts.stocktake import Certainty, How, Looked, Read
+from scanflow.domain.counts.stocktake import Certainty, How, Look, Read
 from scanflow.web.count_pictures import drawn, near
 
 AT = datetime(2026, 3, 1, tzinfo=UTC)
@@ -25,9 +25,9 @@ def image() -> Image.Image:
     return Image.open(BytesIO(photo(*CODES))).convert("RGB")
 
 
-def look(image: Image.Image) -> Looked:
+def look(image: Image.Image) -> Look:
     reads = [Read(card_text(code), code, Certainty.DECODED, corners(row)) for row, code in enumerate(CODES)]
-    return Looked("k", "b", "c", "A-1-1", AT, How.PHOTO, tuple(reads), size=image.size)
+    return Look("k", "b", "c", "A-1-1", AT, How.PHOTO, tuple(reads), size=image.size)
 
 
 def changed(before: Image.Image, after: Image.Image) -> tuple[int, int, int, int] | None:

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from scanflow.domain.counts.findings import Finding, Kind
+from scanflow.domain.counts.findings import Finding, FindingKind
 from scanflow.domain.counts.stocktake import TRAY, Certainty, Chosen
 from scanflow.domain.life import LineState
 from scanflow.domain.words import said
@@ -15,7 +15,7 @@ from scanflow.workflow.counts.report import Whole
 from scanflow.workflow.counts.resolving import ACTS, NEED_REASON, WAYS
 
 
-def finding(kind: Kind, *places: str, **more: object) -> Finding:
+def finding(kind: FindingKind, *places: str, **more: object) -> Finding:
     return Finding(kind, "D014", "A-1-1", places, **more)  # type: ignore[arg-type]
 
 
@@ -53,15 +53,15 @@ def test_places_side_by_side_are_a_range() -> None:
     assert "A-1-9 to A-1-11, A-2-12, A-2-13, B-1-1, B-1-3 to B-1-5, the tray" == ranges(names)
 
 
-@pytest.mark.parametrize("kind", Kind)
-def test_every_kind_has_words_and_ways(kind: Kind) -> None:
+@pytest.mark.parametrize("kind", FindingKind)
+def test_every_kind_has_words_and_ways(kind: FindingKind) -> None:
     """What is amiss, why and what to do are whole sentences without a gap; each act of the kind is offered once."""
     shown = finding(kind, "A-1-2", read=3, unread=1, expected=4)
     told = said(shown)
     assert all(each and "{" not in each and "  " not in each for each in (told.amiss, told.why, told.todo))
     assert told.why.endswith(".") and told.todo.endswith(".")
     offered = [way.how for way in ways(shown, ACTS[shown.kind])]
-    assert [how for how in ACTS[kind] if (kind, how) != (Kind.CARD_DUE, "found_later")] == offered
+    assert [how for how in ACTS[kind] if (kind, how) != (FindingKind.CARD_DUE, "found_later")] == offered
     assert len(offered) == len({way.words for way in ways(shown, ACTS[shown.kind])})
     assert {how for how in offered if how in NEED_REASON} == {
         way.how for way in ways(shown, ACTS[shown.kind]) if way.reason
@@ -70,7 +70,7 @@ def test_every_kind_has_words_and_ways(kind: Kind) -> None:
 
 def test_a_bin_where_a_card_may_hang_or_beside() -> None:
     """Look again is said with its own reason."""
-    shown = replace(finding(Kind.UNREADABLE, "A-1-2", read=3, unread=0, expected=3), doubtful=True)
+    shown = replace(finding(FindingKind.UNREADABLE, "A-1-2", read=3, unread=0, expected=3), doubtful=True)
     assert "in the bin beside" in said(shown).why
 
 
@@ -82,11 +82,11 @@ def test_every_way_has_a_word_for_what_was_done() -> None:
 @pytest.mark.parametrize(
     ("shown", "words"),
     [
-        (finding(Kind.TWIN, "A-1-1", "A-1-2"), "Seen twice: A-1-1 and A-1-2"),
-        (finding(Kind.TWIN, "A-1-1"), "Twice in A-1-1"),
-        (finding(Kind.CARD_DUE), "Not back in the tray"),
-        (finding(Kind.CARD_DUE, TRAY), "Back in the tray, unsaid"),
-        (finding(Kind.UNKNOWN, TRAY), "A foreign card in the tray"),
+        (finding(FindingKind.TWIN, "A-1-1", "A-1-2"), "Seen twice: A-1-1 and A-1-2"),
+        (finding(FindingKind.TWIN, "A-1-1"), "Twice in A-1-1"),
+        (finding(FindingKind.CARD_DUE), "Not back in the tray"),
+        (finding(FindingKind.CARD_DUE, TRAY), "Back in the tray, unsaid"),
+        (finding(FindingKind.UNKNOWN, TRAY), "A foreign card in the tray"),
     ],
 )
 def test_where_it_was_seen_tells(shown: Finding, words: str) -> None:
@@ -104,30 +104,35 @@ def test_where_it_was_seen_tells(shown: Finding, words: str) -> None:
             "Its thing counts as packed for order 7. A person said that its thing is another one.",
         ),
         (LineState.WAITING, True, "A person said that its thing is another one."),
-        (None, False, said(finding(Kind.SUSPECT, "A-1-1")).why),
+        (None, False, said(finding(FindingKind.SUSPECT, "A-1-1")).why),
     ],
 )
 def test_what_makes_a_card_suspect(line: LineState | None, doubted: bool, words: str) -> None:
     """The order that has its thing, a person's word, or both; the general words where it is not known any more."""
-    assert words == suspected(said(finding(Kind.SUSPECT, "A-1-1")), line, "7", doubted).why
+    assert words == suspected(said(finding(FindingKind.SUSPECT, "A-1-1")), line, "7", doubted).why
 
 
 def test_findings_stand_in_the_order_to_walk() -> None:
     """Bin by bin as the room has them, what to look into again first; the tray and what should lie there last."""
-    due, missing = finding(Kind.CARD_DUE), Finding(Kind.MISSING, "D014", "A-1-10")
-    twin, again = finding(Kind.TWIN, "A-1-2", "B-1-1"), Finding(Kind.UNREADABLE, "A-1-2", "A-1-2", ("A-1-2",))
+    due, missing = finding(FindingKind.CARD_DUE), Finding(FindingKind.MISSING, "D014", "A-1-10")
+    twin, again = (
+        finding(FindingKind.TWIN, "A-1-2", "B-1-1"),
+        Finding(FindingKind.UNREADABLE, "A-1-2", "A-1-2", ("A-1-2",)),
+    )
     assert [again, twin, missing, due] == sorted([due, missing, twin, again], key=walk)
 
 
 def test_a_card_is_read_where_nothing_else_says_that_it_is_back() -> None:
     """Only to be put right: nothing else says that it lies in the tray."""
-    assert {"put_right"} == {way.how for way in ways(finding(Kind.CARD_DUE), ACTS[Kind.CARD_DUE], True) if way.scan}
+    assert {"put_right"} == {
+        way.how for way in ways(finding(FindingKind.CARD_DUE), ACTS[FindingKind.CARD_DUE], True) if way.scan
+    }
 
 
 @pytest.mark.parametrize("certainty", [Certainty.MATCHED, Certainty.DECODED])
 def test_what_rests_on_looks_alone_asks_for_a_look(certainty: Certainty) -> None:
     """Each way that changes something asks whether somebody looked at the card, if no decoder read it."""
-    shown = finding(Kind.ELSEWHERE, "A-1-2", certainty=certainty)
+    shown = finding(FindingKind.ELSEWHERE, "A-1-2", certainty=certainty)
     asked = {way.how for way in ways(shown, ACTS[shown.kind]) if way.sure}
     assert ({"put_right", "moved", "withdraw"} if certainty is Certainty.MATCHED else set()) == asked
 

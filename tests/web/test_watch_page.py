@@ -37,7 +37,7 @@ def test_what_is_seen_now(client: FlaskClient) -> None:
 @pytest.mark.parametrize(
     ("host", "status"), [("127.0.0.1:8766", 200), ("localhost:9", 200), ("room.test:8766", 400), ("192.168.1.4", 400)]
 )
-@pytest.mark.parametrize("path", ["/", "/now", "/static/look.css"])
+@pytest.mark.parametrize("path", ["/", "/now", "/static/style.css"])
 def test_it_is_for_this_machine_alone(client: FlaskClient, path: str, host: str, status: int) -> None:
     """A name of elsewhere that points here is refused, whatever is asked for; other pages can't show the picture."""
     answer = client.get(path, base_url=f"http://{host}")

@@ -8,7 +8,7 @@ import pytest
 from clients import SQLITE_ONLY
 
 from scanflow.domain import events
-from scanflow.domain.backups import Backups, Place
+from scanflow.domain.backups import BackupPlace, Backups
 from scanflow.shop import Shop
 from scanflow.storage.views import ledger as ledger_views
 from scanflow.workflow import backups
@@ -39,12 +39,12 @@ def test_a_place_from_its_naming_to_its_end(shop: Shop) -> None:
         shop.act("owner", work)
         steps += known(shop).places or [None]
     assert [
-        Place(path),
-        Place(path, begun=True),
-        Place(path, "age1a", begun=True),
-        Place(path, "age1a", tried=True, begun=True),
-        Place(path, "age1b", begun=True),
-        Place(path, begun=True),
+        BackupPlace(path),
+        BackupPlace(path, begun=True),
+        BackupPlace(path, "age1a", begun=True),
+        BackupPlace(path, "age1a", tried=True, begun=True),
+        BackupPlace(path, "age1b", begun=True),
+        BackupPlace(path, begun=True),
         None,
     ] == steps
     with shop.looking() as unit:
@@ -104,4 +104,4 @@ def test_a_trial_of_an_older_key_proves_nothing(shop: Shop) -> None:
         shop.act("owner", lambda unit: backups.tried(unit, "/disk", "age1old"))
     with pytest.raises(Missing):
         shop.act("owner", lambda unit: backups.tried(unit, "/gone", "age1new"))
-    assert (Place("/disk", "age1new"),) == known(shop).places
+    assert (BackupPlace("/disk", "age1new"),) == known(shop).places

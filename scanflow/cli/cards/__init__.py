@@ -10,7 +10,7 @@ import click
 from labels import card, draw, paper, sheet, slot_code
 from scanflow.cli.cards import report as cards_report
 from scanflow.cli.cards.options import ACROSS_DOWN, COLOUR, GRID, NUMBERS, PAGE
-from scanflow.cli.plan.typed import as_json
+from scanflow.cli.plan.option_types import as_json
 
 _PAPERS = f"{', '.join(paper.SHEETS)}, or measures like 100x150 or 4x6in."
 
@@ -47,32 +47,32 @@ def cards(
     dpi = dpi or (draw.PNG_DPI if out.suffix.lower() == ".png" else None)
     try:
         codes = [slot_code.make(section, number, digits) for number in numbers]
-        look = card.Look(name or section, stock, card.Style(style), not no_panel, 25.4 / dpi if dpi else 0.0)
+        design = card.CardDesign(name or section, stock, card.Style(style), not no_panel, 25.4 / dpi if dpi else 0.0)
         layout = _layout(**places)
-        faces = [sheet.slot_face(code, look) for code in codes]
-        if look.style is card.Style.BIN:
-            faces = _fronts(codes, per_bin, bins, look)
+        faces = [sheet.slot_face(code, design) for code in codes]
+        if design.style is card.Style.BIN:
+            faces = _fronts(codes, per_bin, bins, design)
         pages = sheet.pages(faces, layout, sheet.Duplex(duplex) if duplex else None)
-        title = f"{'Bins' if look.style is card.Style.BIN else 'Cards'} of section {look.section_name}"
+        title = f"{'Bins' if design.style is card.Style.BIN else 'Cards'} of section {design.section_name}"
         files = draw.write(pages, out, title=title, dpi=dpi or draw.PNG_DPI)
     except ValueError as error:
         raise click.ClickException(str(error)) from error
     except OSError as error:
         why = f"{out} can't be written: {error.strerror or error}. What was there is as it was."
         raise click.ClickException(why) from error
-    report = cards_report.report(codes, look, layout, pages, files, places["margin"])
+    report = cards_report.report(codes, design, layout, pages, files, places["margin"])
     if as_json:
         click.echo(json.dumps(report))
     else:
         cards_report.tell(report)
 
 
-def _fronts(codes: list[str], per_bin: int, bins: str, look: card.Look) -> list[sheet.Face]:
+def _fronts(codes: list[str], per_bin: int, bins: str, design: card.CardDesign) -> list[sheet.Face]:
     groups = [codes[first : first + per_bin] for first in range(0, len(codes), per_bin)]
     names = [each.strip() for each in bins.split(",")] if bins else [""] * len(groups)
     if len(names) != len(groups):
         raise ValueError(f"{len(codes)} slots fill {len(groups)} bins of {per_bin}, but {len(names)} bins are named")
-    return [sheet.bin_face(group[0], group[-1], each, look) for group, each in zip(groups, names, strict=True)]
+    return [sheet.bin_face(group[0], group[-1], each, design) for group, each in zip(groups, names, strict=True)]
 
 
 def _layout(

@@ -11,8 +11,8 @@ from typing import Any, Literal
 import click
 
 from scanflow.cli.opening import in_shop, open_shop
-from scanflow.cli.plan.typed import as_json
-from scanflow.planning.adopting import Sample, Trial, trial
+from scanflow.cli.plan.option_types import as_json
+from scanflow.planning.adopting import Trial, TrialScan, trial
 
 PART = 200
 """Rows that are adopted in one transaction; others have their turn between two."""
@@ -64,20 +64,20 @@ def test(
     sys.exit(int(not found.good))
 
 
-def _typed(texts: Path | None) -> list[Sample]:
+def _typed(texts: Path | None) -> list[TrialScan]:
     lines = texts.read_text(encoding="utf-8-sig").splitlines() if texts else []
-    return [Sample(f"line {number}", line.strip()) for number, line in enumerate(lines, 1) if line.strip()]
+    return [TrialScan(f"line {number}", line.strip()) for number, line in enumerate(lines, 1) if line.strip()]
 
 
-def _seen(readers: Any, image: Path) -> list[Sample]:
+def _seen(readers: Any, image: Path) -> list[TrialScan]:
     from scanflow.vision import ImageError
 
     name = str(image)
     try:
-        found = [Sample(name, each.text, each.symbology, each.engine) for each in readers.read(image).decoded]
+        found = [TrialScan(name, each.text, each.symbology, each.engine) for each in readers.read(image).decoded]
     except ImageError as error:
-        return [Sample(f"{name} ({error})", None)]
-    return found or [Sample(name, None)]
+        return [TrialScan(f"{name} ({error})", None)]
+    return found or [TrialScan(name, None)]
 
 
 def _as_dict(found: Trial) -> dict[str, Any]:
@@ -88,7 +88,7 @@ def _as_dict(found: Trial) -> dict[str, Any]:
         "engines": dict(found.engines),
         "symbologies": dict(found.symbologies),
         "known": [
-            {"text": text, "code": meaning.code, "form": meaning.form, "looks": found.looks(text)}
+            {"text": text, "code": meaning.code, "form": meaning.form, "looks": found.scans_of(text)}
             for text, meaning in found.known.items()
         ],
         "unknown": list(found.unknown),
@@ -136,7 +136,7 @@ def texts(file: Path, as_json: bool, data: Path | None, database: str | None) ->
 @click.argument("which", type=click.Choice(["mod_11_10", "none"]))
 @in_shop
 def check(which: Literal["mod_11_10", "none"], data: Path | None, database: str | None) -> None:
-    """Choose the room's check: none takes cards without a check digit too, each only after two looks that agree."""
+    """Choose the room's check: none takes cards without a check digit too, each only after two scans that agree."""
     from scanflow.workflow.stock import cards
 
     shop = open_shop(data, database)

@@ -3,7 +3,7 @@
 import re
 
 from labels import paper, sheet
-from scanflow.cli.plan.typed import Typed
+from scanflow.cli.plan.option_types import Typed
 from scanflow.planning import measures
 
 

@@ -6,7 +6,7 @@ from typing import Any
 import click
 
 from labels import card, facts, sheet, slot_code
-from scanflow.cli.plan.typed import units
+from scanflow.cli.plan.option_types import units
 
 CAUTIONS = (
     "Laminators are hot and cutters are sharp: follow the makers' instructions and your local rules, cut away from "
@@ -15,16 +15,21 @@ CAUTIONS = (
 
 
 def report(
-    codes: list[str], look: card.Look, layout: sheet.Layout, pages: list[sheet.Page], files: list[Path], margin: float
+    codes: list[str],
+    design: card.CardDesign,
+    layout: sheet.Layout,
+    pages: list[sheet.SheetPage],
+    files: list[Path],
+    margin: float,
 ) -> dict[str, Any]:
     """What was printed, how far it can be read, and what to mind; lengths in mm, distances in m."""
-    known = facts.facts([each for page in pages for each in page.cards], layout, look, codes[0], codes[-1])
+    known = facts.facts([each for page in pages for each in page.cards], layout, design, codes[0], codes[-1])
     return {
         "out": str(files[0]),
         "files": [str(file) for file in files],
         "pages": len(pages),
         "texts": [slot_code.card_text(code) for code in codes],
-        "style": look.style.value,
+        "style": design.style.value,
         "card_mm": [round(side, 2) for side in known.card],
         "laminated_mm": known.laminated and [round(side, 2) for side in known.laminated],
         "x_mm": known.module and round(known.module, 4),

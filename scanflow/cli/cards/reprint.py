@@ -9,7 +9,7 @@ from labels import paper
 from labels.whole import write_whole
 from scanflow.cli.cards.options import GRID
 from scanflow.cli.opening import in_shop, open_shop
-from scanflow.cli.plan.typed import as_json
+from scanflow.cli.plan.option_types import as_json
 
 
 @click.command()

@@ -10,8 +10,8 @@ import click
 
 from scanflow.cli.opening import in_shop, open_shop
 from scanflow.cli.plan.count import count
+from scanflow.cli.plan.option_types import COUNTS, SHARE, SIZE, as_json, say_assumptions
 from scanflow.cli.plan.room import room
-from scanflow.cli.plan.typed import COUNTS, SHARE, SIZE, as_json, say_assumptions
 from scanflow.planning import measures, stays
 from scanflow.planning.sizing import Burst, Demand, Season, Sizing, intake_carried, judge_section, size_section
 
@@ -30,7 +30,7 @@ plan.add_command(room)
 plan.add_command(count)
 
 
-def _estimate(section: str, data: Path | None, database: str | None) -> stays.Estimate:
+def _estimate(section: str, data: Path | None, database: str | None) -> stays.StayEstimate:
     from scanflow.workflow.ports import Missing
     from scanflow.workflow.stock.history import stays_in
 
@@ -233,12 +233,12 @@ def placing_command(
     as_json: bool,
 ) -> None:
     """The lowest free number against near places for quick sellers: what it saves, and what it costs."""
-    from scanflow.planning.layout import Kind, alphabetical_room, racks_for, walks_to
+    from scanflow.planning.layout import SectionToPlace, alphabetical_room, racks_for, walks_to
     from scanflow.planning.placing import compare
 
     if intake / 7 * (quick * quick_stay + (1 - quick) * slow_stay) > 10_000:
         raise click.UsageError("That is more than 10,000 items at once.")
-    kinds = [Kind("A", bins, 1)]
+    kinds = [SectionToPlace("A", bins, 1)]
     racks = racks_for(kinds)
     walks = walks_to(alphabetical_room(kinds, racks), racks)
     answer = compare(intake, quick, quick_stay, slow_stay, per_bin, walks, seed=seed)

@@ -9,20 +9,20 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from scanflow.cli.opening import in_shop, open_shop
-from scanflow.cli.plan.typed import LENGTH, SIZE, Typed, as_json, say_assumptions, units
+from scanflow.cli.plan.option_types import LENGTH, SIZE, Typed, as_json, say_assumptions, units
 from scanflow.planning import drawing, racking
-from scanflow.planning.layout import Kind, RoomPlan, plan_room
+from scanflow.planning.layout import RoomPlan, SectionToPlace, plan_room
 from scanflow.planning.measures import Size
 
 if TYPE_CHECKING:
     from scanflow.shop import Shop
 
 
-def _kind(text: str) -> Kind:
+def _kind(text: str) -> SectionToPlace:
     match = re.fullmatch(r"([A-Za-z]{1,2}):([0-9]{1,4}):([0-9]{1,6}(?:\.[0-9]+)?)(:low)?", text)
     if match is None:
         raise ValueError(f"{text!r} is no section like D:12:30 or W:6:4:low (letters, bins, visits a week)")
-    return Kind(match[1].upper(), int(match[2]), float(match[3]), low=bool(match[4]))
+    return SectionToPlace(match[1].upper(), int(match[2]), float(match[3]), low=bool(match[4]))
 
 
 KIND = Typed("section", _kind)
@@ -45,7 +45,7 @@ SVG = click.Path(dir_okay=False, path_type=Path)
 @as_json
 @in_shop
 def room(
-    sections: tuple[Kind, ...],
+    sections: tuple[SectionToPlace, ...],
     rack: Size,
     bin_: Size,
     base_width: float | None,
@@ -69,7 +69,7 @@ def room(
         raise click.UsageError("A drawing needs sections.")
     try:
         fit = racking.racking(racking.BinShape(bin_, base_width), racking.RackShape(rack))
-    except racking.DoesNotFit as error:
+    except racking.NoBinFits as error:
         raise click.ClickException(str(error)) from error
     found = _plan(sections, fit, table, stops, seed) if sections else None
     if keep:
@@ -99,7 +99,7 @@ def _keep(fit: racking.Racking, kg: float | None, rated: float | None, table: fl
         shop.close()
 
 
-def _plan(sections: tuple[Kind, ...], fit: racking.Racking, table: float, stops: int, seed: int) -> RoomPlan:
+def _plan(sections: tuple[SectionToPlace, ...], fit: racking.Racking, table: float, stops: int, seed: int) -> RoomPlan:
     shape, low, easy = fit.shape(table_aisle=table), fit.low_tiers, fit.easy_tiers
     try:
         return plan_room(sections, shape, stops=stops, low_tiers=low, easy_tiers=easy, seed=seed)

@@ -49,12 +49,12 @@ def watch(**given: Any) -> None:
         raise click.UsageError("--url is an address like http://127.0.0.1:8765.")
     token = _token(given["token_file"])
     from scanflow.cli.watch import watching
-    from scanflow.cli.watch.sending import Service
+    from scanflow.cli.watch.sending import ServiceClient
     from scanflow.vision.camera.live import Camera
 
     source = given["video"] or given["camera"] or 0
     with Camera(source, every=given["fast"]) as camera:
-        service = Service(given["url"], token)
+        service = ServiceClient(given["url"], token)
         sys.exit(watching.run(service, spot, camera, page=given["page"], as_json=given["as_json"]))
 
 

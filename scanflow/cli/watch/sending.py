@@ -24,7 +24,7 @@ class NoAnswer(Exception):
 
 
 @dataclass(frozen=True, slots=True)
-class Reply:
+class ServiceAnswer:
     """An answer: its status, and its body as JSON."""
 
     status: int
@@ -37,7 +37,7 @@ class Reply:
         return str(told or f"The service answered with status {self.status}.")
 
 
-class Service:
+class ServiceClient:
     """The service at an address like `http://127.0.0.1:8765`, called with a token, which goes nowhere else."""
 
     def __init__(self, url: str, token: str) -> None:
@@ -46,11 +46,11 @@ class Service:
         trust = ssl.create_default_context()
         self._pool = urllib3.PoolManager(headers=head, retries=False, timeout=_DEAD, ssl_context=trust)
 
-    def call(self, method: str, path: str, body: Any = None) -> Reply:
+    def call(self, method: str, path: str, body: Any = None) -> ServiceAnswer:
         """One call with a JSON body, or none. NoAnswer."""
         status, data = self._open(method, path, None if body is None else json.dumps(body).encode())
         try:
-            return Reply(status, json.loads(data) if data else None)
+            return ServiceAnswer(status, json.loads(data) if data else None)
         except ValueError as error:
             raise NoAnswer("The answer is no JSON.") from error
 
@@ -67,7 +67,9 @@ class Service:
         return answer.status, answer.data
 
 
-def ask(service: Service, scan: dict[str, Any], waits: Callable[[str], None], stop: threading.Event) -> Reply | None:
+def ask(
+    service: ServiceClient, scan: dict[str, Any], waits: Callable[[str], None], stop: threading.Event
+) -> ServiceAnswer | None:
     """The answer to a scan, which is sent with the same key until one comes; None where `stop` came first.
 
     `waits` is told why there is none yet, and "" when there is.

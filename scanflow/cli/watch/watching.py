@@ -14,10 +14,10 @@ from uuid import uuid4
 import click
 
 from scanflow.cli.serve import listening_at
-from scanflow.cli.watch.sending import NoAnswer, Reply, Service, ask
-from scanflow.vision import ImageError, Picture
-from scanflow.vision.camera.live import Camera, Frame, NoFilm, Trouble
-from scanflow.vision.camera.looks import Looks, ours
+from scanflow.cli.watch.sending import NoAnswer, ServiceAnswer, ServiceClient, ask
+from scanflow.vision import ImageError, PictureReadings
+from scanflow.vision.camera.glances import Glances, ours
+from scanflow.vision.camera.live import Camera, CameraFrame, CameraTrouble, NoFilm
 from scanflow.vision.workers import Readers
 from scanflow.web.watch_page import Watched, serving
 
@@ -31,7 +31,7 @@ GRACE = 3.0
 BETWEEN_BELLS = 0.25
 
 
-def run(service: Service, spot: dict[str, str], camera: Camera, *, page: int = 0, as_json: bool = False) -> int:
+def run(service: ServiceClient, spot: dict[str, str], camera: Camera, *, page: int = 0, as_json: bool = False) -> int:
     """Until a film is over or Ctrl+C; the exit status."""
     _greet(service, spot)
     watched = Watched(spot["station"], hint="The camera is started.")
@@ -62,7 +62,7 @@ def say(words: str) -> None:
     click.echo(words, err=True)
 
 
-def _greet(service: Service, spot: dict[str, str]) -> None:
+def _greet(service: ServiceClient, spot: dict[str, str]) -> None:
     """An error in one line where the service refuses token or round; a word where there is no service yet."""
     path = f"/api/rounds/{spot['round']}" if "round" in spot else "/api/slots?limit=1"
     try:
@@ -79,14 +79,14 @@ class Watching:
 
     def __init__(self, readers: Readers, watched: Watched, sender: Sender) -> None:
         self._readers, self._watched, self._sender = readers, watched, sender
-        self._looks = Looks()
+        self._glances = Glances()
         self._trouble = ""
         self._light: float | None = None  # when there was some last
         self._dark = False
 
-    def see(self, each: Frame | Trouble) -> None:
+    def see(self, each: CameraFrame | CameraTrouble) -> None:
         """A frame, or why there is none."""
-        if isinstance(each, Trouble):
+        if isinstance(each, CameraTrouble):
             self._watched.jpeg = b""
             self._light = None  # the first pictures of a camera that was opened again may be black
             self._say(each.words)
@@ -109,22 +109,22 @@ class Watching:
             say(words)
         self._trouble = words
 
-    def _light_of(self, frame: Frame) -> None:
+    def _light_of(self, frame: CameraFrame) -> None:
         if not frame.dark or self._light is None:
             self._light, self._dark = frame.at, self._dark and frame.dark
         elif not self._dark and frame.at - self._light > DARK_MS:
             self._dark = True
             say(DARK)
 
-    def _look(self, frame: Frame, picture: Picture) -> None:
+    def _look(self, frame: CameraFrame, picture: PictureReadings) -> None:
         read = [(one.text or "", one.corners) for one in picture.decoded]
         texts = ours(text for text, _ in read)
-        text = self._looks.look(texts, frame.at, shut=self._sender.busy)
+        text = self._glances.take(texts, frame.at, shut=self._sender.busy)
         if text is not None:
             self._sender.send(text)
 
         def kind(text: str) -> str:
-            return "other" if text not in texts else "scanned" if self._looks.scanned(text) else "seen"
+            return "other" if text not in texts else "scanned" if self._glances.scanned(text) else "seen"
 
         watched = self._watched
         watched.outlines = [{"text": text, "corners": corners, "kind": kind(text)} for text, corners in read]
@@ -135,7 +135,7 @@ class Watching:
 class Sender:
     """Sends one scan at a time, beside the camera's work, and tells its verdict."""
 
-    def __init__(self, service: Service, spot: dict[str, str], watched: Watched, *, as_json: bool) -> None:
+    def __init__(self, service: ServiceClient, spot: dict[str, str], watched: Watched, *, as_json: bool) -> None:
         self._service, self._spot, self._watched, self._as_json = service, spot, watched, as_json
         self._stop = threading.Event()
         self._thread: threading.Thread | None = None
@@ -179,10 +179,10 @@ class Sender:
         self._watched.waits = words
 
     @staticmethod
-    def _accepted(reply: Reply | None) -> bool:
+    def _accepted(reply: ServiceAnswer | None) -> bool:
         return reply is not None and reply.status == 200 and reply.body["verdict"] == "accepted"
 
-    def _tell(self, scan: dict[str, Any], reply: Reply | None) -> None:
+    def _tell(self, scan: dict[str, Any], reply: ServiceAnswer | None) -> None:
         judged = reply.body if reply is not None and reply.status == 200 else None
         error = None if judged else reply.detail if reply else "No answer came. Scan it again."
         if not self._accepted(reply):

@@ -45,10 +45,10 @@ def fit(name: str) -> str:
         raise BadName("This name has characters that can't be seen. Write it with letters and figures.")
     if len(_scripts(kept)) > 1:
         raise BadName("This name mixes letters of several scripts, which look alike. Write it in one of them.")
-    looks = _skeleton(kept)
-    if not looks:
+    skeleton = _skeleton(kept)
+    if not skeleton:
         raise BadName("Write a name with letters or figures.")
-    if looks == SINGLE or looks.startswith(FAMILY):
+    if skeleton == SINGLE or skeleton.startswith(FAMILY):
         raise NameTaken(kept)
     return kept
 

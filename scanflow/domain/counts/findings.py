@@ -16,11 +16,11 @@ from enum import StrEnum
 from typing import Any
 
 from scanflow.domain.counts.shelf_view import near
-from scanflow.domain.counts.stocktake import TRAY, Certainty, Looked, Read
+from scanflow.domain.counts.stocktake import TRAY, Certainty, Look, Read
 from scanflow.domain.life import CardState, LineState
 
 
-class Kind(StrEnum):
+class FindingKind(StrEnum):
     """`missing`: its place was looked at well enough, and it was seen nowhere. `elsewhere`: seen in another bin only.
 
     `twin`: one code at two places. `slot_free`: a card on a shelf, and nothing stands in its slot. `in_tray`: a card in
@@ -42,7 +42,7 @@ class Kind(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Standing:
+class SlotAccount:
     """One slot by the shop's account.
 
     `bin` is its own, `where` the bin that its thing was last seen in. `line` is the state of the live line that wants
@@ -79,7 +79,7 @@ class Finding:
     as of a place.
     """
 
-    kind: Kind
+    kind: FindingKind
     subject: str
     bin: str | None = None
     places: tuple[str, ...] = ()
@@ -97,7 +97,7 @@ class Finding:
     @property
     def code(self) -> str | None:
         """The slot it is about, None where it is about none of the shop's."""
-        return None if self.kind in (Kind.UNKNOWN, Kind.UNREADABLE) else self.subject
+        return None if self.kind in (FindingKind.UNKNOWN, FindingKind.UNREADABLE) else self.subject
 
     def as_dict(self) -> dict[str, Any]:
         """Plain JSON values; `from_dict` takes them back."""
@@ -109,7 +109,7 @@ class Finding:
         return cls(
             **{
                 **kept,
-                "kind": Kind(kept["kind"]),
+                "kind": FindingKind(kept["kind"]),
                 "certainty": Certainty(certainty) if certainty else None,
                 "places": tuple(kept["places"]),
                 "looks": tuple(kept["looks"]),
@@ -118,7 +118,7 @@ class Finding:
 
 
 @dataclass(frozen=True, slots=True)
-class Seen:
+class CardAtPlace:
     """One card at one place: how well it was read at best, by which looks, whether one shows it twice, whether its
     thing is doubted, whether it is `told` that it is there: by a hand that held it, or by labels in the picture.
     """
@@ -131,7 +131,7 @@ class Seen:
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
+class CountedPlace:
     """What is known of one place: codes expected there, what was read, how many cards nobody could read.
 
     `unseen` are those expected that were seen nowhere. `unclear` are those of its `looks` in which a card could not be
@@ -157,17 +157,17 @@ class Place:
 
 def places(
     names: Sequence[str],
-    room: Mapping[str, Standing],
-    looks: Sequence[Looked],
+    room: Mapping[str, SlotAccount],
+    looks: Sequence[Look],
     changed: Collection[str] = (),
     settled: Collection[str] = (),
-) -> dict[str, Place]:
+) -> dict[str, CountedPlace]:
     """Each place of the area. At `settled` ones a person has looked: what could not be read is no card of the shop."""
     expected: defaultdict[str, set[str]] = defaultdict(set)
     for each in room.values():
         if each.place is not None and each.code not in changed:
             expected[each.place].add(each.code)
-    by_place: defaultdict[str, list[Looked]] = defaultdict(list)
+    by_place: defaultdict[str, list[Look]] = defaultdict(list)
     for look in sorted(looks, key=lambda look: look.key):
         by_place[look.place].append(look)
     seen = _seen(room, looks)
@@ -176,7 +176,7 @@ def places(
     by_hand = {name: [look for look in by_place[name] if not look.by_eye] for name in names}
     gone_through = {name for name in names if any(look.whole and look.closer is None for look in by_hand[name])}
     return {
-        name: Place(
+        name: CountedPlace(
             expected=frozenset(expected[name]),
             read=frozenset(subject for (subject, _), at in seen.items() if name in at),
             unseen=frozenset(expected[name]) - codes,
@@ -191,7 +191,7 @@ def places(
     }
 
 
-def _unread(looks: Sequence[Looked]) -> int:
+def _unread(looks: Sequence[Look]) -> int:
     """The cards of one place that no look could read.
 
     A closer look reads some of those of the look it names. A look that reads all that another read, and as many more
@@ -209,14 +209,14 @@ def _unread(looks: Sequence[Looked]) -> int:
     return left
 
 
-def _covers(other: Looked, look: Looked) -> bool:
+def _covers(other: Look, look: Look) -> bool:
     return other.unread == 0 and other.texts >= look.texts and len(other.texts) >= len(look.texts) + look.unread
 
 
 def findings(
     names: Sequence[str],
-    room: Mapping[str, Standing],
-    looks: Sequence[Looked],
+    room: Mapping[str, SlotAccount],
+    looks: Sequence[Look],
     changed: Collection[str] = (),
     settled: Collection[str] = (),
 ) -> tuple[Finding, ...]:
@@ -227,7 +227,7 @@ def findings(
     known = places(names, room, looks, changed, settled)
     seen = _seen(room, looks)
     found = [*_of_cards(room, seen, known, changed), *_absent(room, seen, known, changed), *_unreadable(known)]
-    order = list(Kind)
+    order = list(FindingKind)
     return tuple(sorted(found, key=lambda each: (order.index(each.kind), each.subject)))
 
 
@@ -235,10 +235,10 @@ Card = tuple[str, bool]
 """A slot code and True, or the text of no card of the shop and False."""
 
 
-Views = list[tuple[Looked, Read]]
+Views = list[tuple[Look, Read]]
 
 
-def _sightings(looks: Sequence[Looked]) -> dict[Card, Views]:
+def _sightings(looks: Sequence[Look]) -> dict[Card, Views]:
     sightings: defaultdict[Card, Views] = defaultdict(list)
     for look in sorted(looks, key=lambda look: look.key):
         for read in look.reads:
@@ -247,8 +247,8 @@ def _sightings(looks: Sequence[Looked]) -> dict[Card, Views]:
     return sightings
 
 
-def _doubtful(room: Mapping[str, Standing], looks: Sequence[Looked]) -> set[str]:
-    """Places as `Place` has it: what a single card says of how photos overlap, it says of itself."""
+def _doubtful(room: Mapping[str, SlotAccount], looks: Sequence[Look]) -> set[str]:
+    """Places as `CountedPlace` has it: what a single card says of how photos overlap, it says of itself."""
     common: defaultdict[tuple[str, str], list[str]] = defaultdict(list)
     for (subject, ours), views in _sightings(looks).items():
         home = room[subject].home if ours and subject in room else ""
@@ -260,26 +260,26 @@ def _doubtful(room: Mapping[str, Standing], looks: Sequence[Looked]) -> set[str]
     return {one for (one, _), homes in common.items() if len(homes) == 1 and homes != [one]}
 
 
-def _seen(room: Mapping[str, Standing], looks: Sequence[Looked]) -> dict[Card, dict[str, Seen]]:
+def _seen(room: Mapping[str, SlotAccount], looks: Sequence[Look]) -> dict[Card, dict[str, CardAtPlace]]:
     """Each card → the places where it was seen, and how."""
     sightings = _sightings(looks)
     beside = _overlaps(sightings.values())
-    seen: dict[Card, dict[str, Seen]] = {}
+    seen: dict[Card, dict[str, CardAtPlace]] = {}
     for (subject, ours), views in sightings.items():
         own = room[subject].home if ours and subject in room else None
-        at: dict[str, Seen] = {}
+        at: dict[str, CardAtPlace] = {}
         seen[subject, ours] = at
         for place, look, read in _placed(views, own, beside):
-            before = at.get(place, Seen(read.certainty, ()))
+            before = at.get(place, CardAtPlace(read.certainty, ()))
             twice = before.twice or look.key in before.looks
             keys = tuple(dict.fromkeys((*before.looks, look.key)))
             doubted = before.doubted or read.doubted
             told = before.told or bool(read.bins) or not look.by_eye
-            at[place] = Seen(_best(before.certainty, read.certainty), keys, twice, doubted, told)
+            at[place] = CardAtPlace(_best(before.certainty, read.certainty), keys, twice, doubted, told)
     return seen
 
 
-def _overlaps(cards: Iterable[Sequence[tuple[Looked, Read]]]) -> dict[str, set[str]]:
+def _overlaps(cards: Iterable[Sequence[tuple[Look, Read]]]) -> dict[str, set[str]]:
     """Bin → those near it that its photos show a part of, where no label tells: a card in them was seen there too."""
     beside: defaultdict[str, set[str]] = defaultdict(set)
     for views in cards:
@@ -290,8 +290,8 @@ def _overlaps(cards: Iterable[Sequence[tuple[Looked, Read]]]) -> dict[str, set[s
 
 
 def _placed(
-    views: Sequence[tuple[Looked, Read]], own: str | None, beside: Mapping[str, Collection[str]]
-) -> Iterator[tuple[str, Looked, Read]]:
+    views: Sequence[tuple[Look, Read]], own: str | None, beside: Mapping[str, Collection[str]]
+) -> Iterator[tuple[str, Look, Read]]:
     """The sightings of one card, each with its place.
 
     One that may be in either of several is where the card was surely seen, else where all may have it, else where it
@@ -319,9 +319,9 @@ def _worst(*ways: Certainty) -> Certainty:
 
 
 def _of_cards(
-    room: Mapping[str, Standing],
-    seen: Mapping[Card, Mapping[str, Seen]],
-    known: Mapping[str, Place],
+    room: Mapping[str, SlotAccount],
+    seen: Mapping[Card, Mapping[str, CardAtPlace]],
+    known: Mapping[str, CountedPlace],
     changed: Collection[str],
 ) -> Iterator[Finding]:
     """What is wrong with cards that were seen, in a place that is counted or away from it."""
@@ -331,8 +331,8 @@ def _of_cards(
             continue
         if known.keys().isdisjoint(at) and (own is None or own.place not in known):
             continue
-        kind = _amiss(own, at) if own is not None else Kind.UNKNOWN
-        if kind is Kind.ELSEWHERE and own is not None and _may_be_at_home(own, at, known):
+        kind = _amiss(own, at) if own is not None else FindingKind.UNKNOWN
+        if kind is FindingKind.ELSEWHERE and own is not None and _may_be_at_home(own, at, known):
             continue
         if kind is not None:
             yield Finding(
@@ -345,23 +345,23 @@ def _of_cards(
             )
 
 
-def _amiss(own: Standing, at: Mapping[str, Seen]) -> Kind | None:
+def _amiss(own: SlotAccount, at: Mapping[str, CardAtPlace]) -> FindingKind | None:
     """What it means that a card of the shop was seen at these places; None where it belongs there."""
     if len(at) > 1 or any(each.twice for each in at.values()):
-        return Kind.TWIN
+        return FindingKind.TWIN
     ((place, how),) = at.items()
     if place == TRAY:
         if own.taken:
-            return Kind.IN_TRAY
-        return None if own.card is CardState.TRAY else Kind.CARD_DUE
+            return FindingKind.IN_TRAY
+        return None if own.card is CardState.TRAY else FindingKind.CARD_DUE
     if not own.taken:
-        return Kind.SLOT_FREE
+        return FindingKind.SLOT_FREE
     if place != own.bin:
-        return Kind.ELSEWHERE
-    return Kind.SUSPECT if how.doubted or own.line in (LineState.PICKED, LineState.PACKED) else None
+        return FindingKind.ELSEWHERE
+    return FindingKind.SUSPECT if how.doubted or own.line in (LineState.PICKED, LineState.PACKED) else None
 
 
-def _may_be_at_home(own: Standing, at: Mapping[str, Seen], known: Mapping[str, Place]) -> bool:
+def _may_be_at_home(own: SlotAccount, at: Mapping[str, CardAtPlace], known: Mapping[str, CountedPlace]) -> bool:
     """Whether a card seen in a photo of a bin beside its own may hang in that: nobody has looked into it."""
     ((place, how),) = at.items()
     home = known.get(own.bin)
@@ -369,9 +369,9 @@ def _may_be_at_home(own: Standing, at: Mapping[str, Seen], known: Mapping[str, P
 
 
 def _absent(
-    room: Mapping[str, Standing],
+    room: Mapping[str, SlotAccount],
     seen: Mapping[Card, object],
-    known: Mapping[str, Place],
+    known: Mapping[str, CountedPlace],
     changed: Collection[str],
 ) -> Iterator[Finding]:
     """Cards that were seen nowhere though their places were looked at well enough."""
@@ -382,13 +382,13 @@ def _absent(
         if own.place is None:
             due = not own.taken and own.card in (CardState.DUE, CardState.HAND)
             if due and tray is not None and tray.well:
-                yield Finding(Kind.CARD_DUE, own.code, own.bin, looks=tray.looks)
+                yield Finding(FindingKind.CARD_DUE, own.code, own.bin, looks=tray.looks)
             continue
         spots = {own.place, own.where} if own.taken else {own.place}
         if all(spot in known and known[spot].well for spot in spots):
             here = known[own.place]
             yield Finding(
-                Kind.MISSING,
+                FindingKind.MISSING,
                 own.code,
                 own.place,
                 looks=here.looks,
@@ -398,13 +398,13 @@ def _absent(
             )
 
 
-def _unreadable(known: Mapping[str, Place]) -> Iterator[Finding]:
+def _unreadable(known: Mapping[str, CountedPlace]) -> Iterator[Finding]:
     """Places where somebody has to look again: cards are missed there, and nothing says that they are gone."""
     for name, here in known.items():
         hidden = bool(here.unseen) and (here.unread > 0 or (here.looked and not here.sure))
         if hidden or (here.doubtful and here.looked and not here.sure):
             yield Finding(
-                Kind.UNREADABLE,
+                FindingKind.UNREADABLE,
                 name,
                 name,
                 (name,),

@@ -37,7 +37,7 @@ def near(one: str, other: str) -> bool:
     return here is not None and there is not None and here[0] == there[0] and abs(here[1] - there[1]) in (1, 2)
 
 
-class Row:
+class LabelRow:
     """The labels of a shelf as they stand in a picture: at least two."""
 
     def __init__(self, labels: Mapping[int, Point], middle: Point) -> None:
@@ -68,7 +68,7 @@ class Row:
         return round(self.place(self._middle))
 
 
-def row(labels: Mapping[str, Corners], size: Sequence[int]) -> tuple[str, Row] | None:
+def row(labels: Mapping[str, Corners], size: Sequence[int]) -> tuple[str, LabelRow] | None:
     """The shelf that most of the labels are of, and how they stand; None without two of one shelf."""
     shelves: dict[str, dict[int, Point]] = {}
     for name, corners in labels.items():
@@ -78,7 +78,7 @@ def row(labels: Mapping[str, Corners], size: Sequence[int]) -> tuple[str, Row] |
     shelf = max(sorted(shelves), key=lambda name: len(shelves[name]), default="")
     if len(shelves.get(shelf, ())) < 2 or len(size) != 2:
         return None
-    told = Row(shelves[shelf], (size[0] / 2, size[1] / 2))
+    told = LabelRow(shelves[shelf], (size[0] / 2, size[1] / 2))
     return (shelf, told) if told.upright else None
 
 

@@ -92,11 +92,14 @@ class How(StrEnum):
 
 
 class Certainty(StrEnum):
-    """`decoded`: read whole. `matched`: fits one of all codes that exist. `unread`: a card is there, that is all."""
+    """How a text is known. Only what was decoded may move anything in a shop."""
 
     DECODED = "decoded"
+    """Read whole by a symbology decoder, its check valid."""
     MATCHED = "matched"
+    """Inferred: the grey profile fits one of all codes that exist, and no other."""
     UNREAD = "unread"
+    """There is a label, and nothing is known of its text."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,7 +120,7 @@ class Read:
 
 
 @dataclass(frozen=True, slots=True)
-class Looked:
+class Look:
     """One look into a bin or the tray; `key` is the client's, so that a look sent twice is one.
 
     `whole`: all that stands there was in view, as far as it can be seen. `closer` names an earlier look of which this

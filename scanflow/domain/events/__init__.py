@@ -7,7 +7,7 @@ from scanflow.domain.events.access import *  # noqa: F403
 from scanflow.domain.events.counts import *  # noqa: F403
 from scanflow.domain.events.kinds import KINDS as KINDS
 from scanflow.domain.events.kinds import Event as Event
-from scanflow.domain.events.kinds import Named as Named
+from scanflow.domain.events.kinds import NamedThing as NamedThing
 from scanflow.domain.events.kinds import Noun as Noun
 from scanflow.domain.events.kinds import Told as Told
 from scanflow.domain.events.kinds import Unknown as Unknown

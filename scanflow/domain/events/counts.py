@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from scanflow.domain.events.kinds import LEFT_OUT, CountId, Event, Named, Noun, event
+from scanflow.domain.events.kinds import LEFT_OUT, CountId, Event, NamedThing, Noun, event
 
 
 @event("stocktake opened", moves=())
@@ -73,9 +73,9 @@ class OfFinding(Event):
         """What the finding is about: a slot's code, unless it is of a foreign card or a place."""
         return self.finding.partition("-")[2]
 
-    def moved(self) -> tuple[Named, ...]:
+    def moved(self) -> tuple[NamedThing, ...]:
         """What is ignored stays where it is."""
-        return () if self.how == "ignore" else (Named(Noun.SLOT, self.subject),)
+        return () if self.how == "ignore" else (NamedThing(Noun.SLOT, self.subject),)
 
 
 @event("finding resolved", moves=("finding",))

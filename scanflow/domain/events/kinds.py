@@ -22,7 +22,7 @@ class Noun(StrEnum):
     COUNT = "stocktake"
 
 
-class Named(NamedTuple):
+class NamedThing(NamedTuple):
     """One thing that an event is about: a slot by its code, all else by its id."""
 
     noun: Noun
@@ -75,19 +75,19 @@ class Event:
         given = {name: data[key] for name, key, _ in cls._keys if key in data}
         return cls(**{name: tuple(value) if isinstance(value, list) else value for name, value in given.items()})
 
-    def about(self) -> tuple[Named, ...]:
+    def about(self) -> tuple[NamedThing, ...]:
         """All that it names."""
         return tuple(self._named(self._nouns))
 
-    def moved(self) -> tuple[Named, ...]:
+    def moved(self) -> tuple[NamedThing, ...]:
         """Those whose things or cards are elsewhere now: slots, and lines or orders that say which slots."""
         return tuple(self._named(self.moves))
 
-    def _named(self, names: Iterable[str]) -> Iterator[Named]:
+    def _named(self, names: Iterable[str]) -> Iterator[NamedThing]:
         for name in names:
             value = getattr(self, name)
             for each in (value,) if isinstance(value, str) else value or ():
-                yield Named(self._nouns[name], each)
+                yield NamedThing(self._nouns[name], each)
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,10 +100,10 @@ class Unknown:
     def data(self) -> dict[str, Any]:
         return dict(self.told)
 
-    def about(self) -> tuple[Named, ...]:
+    def about(self) -> tuple[NamedThing, ...]:
         return ()
 
-    def moved(self) -> tuple[Named, ...]:
+    def moved(self) -> tuple[NamedThing, ...]:
         return ()
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TypedDict
 
-from scanflow.domain.events.kinds import Event, ItemId, LineId, Named, Noun, OrderId, StayId, event
+from scanflow.domain.events.kinds import Event, ItemId, LineId, NamedThing, Noun, OrderId, StayId, event
 
 
 class LineTold(TypedDict):
@@ -16,9 +16,9 @@ class LineTold(TypedDict):
     hold: str | None
 
 
-def _with_lines(order: Event, lines: tuple[LineTold, ...]) -> tuple[Named, ...]:
-    stays = (Named(Noun.STAY, each["stay"]) for each in lines if each["stay"] is not None)
-    return (*Event.about(order), *(Named(Noun.LINE, each["line"]) for each in lines), *stays)
+def _with_lines(order: Event, lines: tuple[LineTold, ...]) -> tuple[NamedThing, ...]:
+    stays = (NamedThing(Noun.STAY, each["stay"]) for each in lines if each["stay"] is not None)
+    return (*Event.about(order), *(NamedThing(Noun.LINE, each["line"]) for each in lines), *stays)
 
 
 @event("order received", moves=())
@@ -28,7 +28,7 @@ class OrderReceived(Event):
     channel: str
     lines: tuple[LineTold, ...]
 
-    def about(self) -> tuple[Named, ...]:
+    def about(self) -> tuple[NamedThing, ...]:
         return _with_lines(self, self.lines)
 
 
@@ -40,18 +40,18 @@ class OrderChanged(Event):
     number: str
     lines: tuple[LineTold, ...]
 
-    def about(self) -> tuple[Named, ...]:
+    def about(self) -> tuple[NamedThing, ...]:
         return _with_lines(self, self.lines)
 
 
 @event("held", moves=())
-class Held(Event):
+class LineHeld(Event):
     line: LineId
     why: str
 
 
 @event("settled", moves=("line",))
-class Settled(Event):
+class LineSettled(Event):
     """A person decided what a held line means; what was picked for it has to go back."""
 
     line: LineId
@@ -60,7 +60,7 @@ class Settled(Event):
 
 
 @event("short", moves=())
-class Short(Event):
+class LineShort(Event):
     """Its thing is not there: nobody knows where it is, so nothing is known to have moved."""
 
     line: LineId
@@ -68,7 +68,7 @@ class Short(Event):
 
 
 @event("found", moves=("line",))
-class Found(Event):
+class LineFound(Event):
     line: LineId
     note: str
 

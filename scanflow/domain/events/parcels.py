@@ -60,7 +60,7 @@ class CountedAsGone(Event):
 
 
 @event("hand-over", moves=())
-class HandOver(Event):
+class HandedOver(Event):
     """`by` is what was scanned: the parcel's slip or its label."""
 
     key: str

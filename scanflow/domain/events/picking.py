@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from scanflow.domain.events.kinds import Event, LineId, Named, ParcelId, RoundId, SlotCode, event
+from scanflow.domain.events.kinds import Event, LineId, NamedThing, ParcelId, RoundId, SlotCode, event
 
 
 @event("round opened", moves=())
@@ -43,7 +43,7 @@ class Scanned(Event):
     def accepted(self) -> bool:
         return self.verdict == "accepted"
 
-    def moved(self) -> tuple[Named, ...]:
+    def moved(self) -> tuple[NamedThing, ...]:
         """A card that was refused stays where it is."""
         return Event.moved(self) if self.accepted else ()
 

@@ -35,7 +35,7 @@ class BackupDownloaded(Event):
 
 
 @event("restored", moves=())
-class Restored(Event):
+class ShopRestored(Event):
     """The shop stands again as the backup of this name has it, up to entry `seq`."""
 
     from_: str

@@ -42,7 +42,7 @@ class RacksMeasured(Event):
 
 
 @event("put away", moves=("code",))
-class PutAway(Event):
+class ItemPutAway(Event):
     stay: StayId
     code: SlotCode
     turn: int

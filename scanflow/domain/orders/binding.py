@@ -24,7 +24,7 @@ class Asked:
 
 
 @dataclass(frozen=True, slots=True)
-class Found:
+class ReferenceFacts:
     """What the room knows of it.
 
     `named` is the stay that was named (for a bare code the slot's last one), `latest` the latest stay of its
@@ -68,7 +68,7 @@ def _unbound(hold: Hold, why: str) -> Bound:
     return Bound(None, (Held(hold, why),))
 
 
-def bind(asked: Asked, found: Found) -> Bound:
+def bind(asked: Asked, found: ReferenceFacts) -> Bound:
     """The first that fits, hard reasons before doubts."""
     if asked.bad is not None:
         return _unbound(Hold.BAD_ROW, asked.bad)
@@ -91,12 +91,12 @@ def bind(asked: Asked, found: Found) -> Bound:
     return Bound(latest.id, tuple(Held(hold, why) for hold, why in holds if why))
 
 
-def doubt_of(asked: Asked, found: Found) -> str:
+def doubt_of(asked: Asked, found: ReferenceFacts) -> str:
     """Why this may be another thing than the buyer saw, empty when there is no doubt."""
     return "" if found.listed_here else " ".join(_doubts(asked, found))
 
 
-def _doubts(asked: Asked, found: Found) -> Iterator[str]:
+def _doubts(asked: Asked, found: ReferenceFacts) -> Iterator[str]:
     other, ours = found.listed_elsewhere, found.item
     if other is not None:
         yield f"Listing {asked.listing} belongs to {other.code}, “{other.title}”."
@@ -112,14 +112,14 @@ def _doubts(asked: Asked, found: Found) -> Iterator[str]:
         yield "The order gives only the slot code, and this slot has held other things before."
 
 
-def _older(asked: Asked, found: Found) -> bool:
+def _older(asked: Asked, found: ReferenceFacts) -> bool:
     """Whether it was ordered before the stay began that was named, by the minute: files have no seconds."""
     if asked.ordered_at is None or found.named is None:
         return False
     return asked.ordered_at < found.named.began.replace(second=0, microsecond=0)
 
 
-def learns(asked: Asked, found: Found, bound: Bound) -> bool:
+def learns(asked: Asked, found: ReferenceFacts, bound: Bound) -> bool:
     """Whether the line teaches its listing id: an exact reference, nothing in doubt, and an id that no thing has."""
     exact = bound.stay is not None and asked.turn is not None and not bound.holds
     return exact and bool(asked.listing) and not found.listed

@@ -56,7 +56,7 @@ def csrf_of(secret: str) -> str:
     return hash_of("csrf " + secret)
 
 
-class Access:
+class SqlAccess:
     """A `workflow.ports.Access` on one connection, at one time."""
 
     def __init__(self, connection: Connection, at: datetime) -> None:

@@ -23,7 +23,7 @@ from scanflow.storage.backups import place as places
 from scanflow.storage.backups.key import new_key, recipient_of, unseal
 from scanflow.storage.backups.pictures import taken_out
 from scanflow.storage.backups.place import Backup, BackupError, Folder, Store, damaged
-from scanflow.storage.backups.rows import State, check_rows, pictures_in
+from scanflow.storage.backups.rows import BackupState, check_rows, pictures_in
 from scanflow.storage.database import Database
 
 __all__ = ("Backup", "BackupError", "Keep", "check", "listed", "new_key", "pack", "recipient_of", "take", "thin")
@@ -117,7 +117,7 @@ def read_through(store: Store, backup: Backup, key: str) -> None:
         raise damaged(backup.name)
 
 
-def write_out(store: Store, backup: Backup, key: str, out: Path) -> State:
+def write_out(store: Store, backup: Backup, key: str, out: Path) -> BackupState:
     """The rows of a backup as a new file, and what it says of itself; it is whole. BackupError."""
     with store.open(backup.name) as source, places.new_file(out) as file:
         if backup.encrypted:

@@ -23,7 +23,7 @@ from scanflow.storage.backups import place as places
 from scanflow.storage.backups.key import recipient_of
 from scanflow.storage.backups.pictures import taken_out
 from scanflow.storage.backups.place import Backup, BackupError, Store, damaged
-from scanflow.storage.backups.rows import State, check_ledger, check_rows, pictures_in
+from scanflow.storage.backups.rows import BackupState, check_ledger, check_rows, pictures_in
 from scanflow.storage.database import LOCK_KEY, Database, NewerData, run_migrations
 from scanflow.storage.engine import DATABASE, connect, sqlite_url, take_time
 from scanflow.storage.ledger import entry_of, first_break
@@ -49,7 +49,7 @@ class Restored:
 
 
 @dataclass(frozen=True, slots=True)
-class _Copy:
+class _BackupCopy:
     """A backup's rows as a file, and its pictures as they are read."""
 
     source: Path
@@ -57,7 +57,7 @@ class _Copy:
     backup: Backup
     key: str
     rows: Path
-    state: State
+    state: BackupState
     progress: Progress | None
 
     def pictures(self) -> Iterator[tuple[int, str, bytes, bytes]]:
@@ -112,9 +112,11 @@ def _chosen(store: Store, source: Path, which: str) -> Backup:
     return fitting[0]
 
 
-def _fetched(source: Path, store: Store, backup: Backup, key: str, work: Path, progress: Progress | None) -> _Copy:
+def _fetched(
+    source: Path, store: Store, backup: Backup, key: str, work: Path, progress: Progress | None
+) -> _BackupCopy:
     rows = work / "rows"
-    return _Copy(source, store, backup, key, rows, write_out(store, backup, key, rows), progress)
+    return _BackupCopy(source, store, backup, key, rows, write_out(store, backup, key, rows), progress)
 
 
 @contextmanager
@@ -158,7 +160,7 @@ def _refuse_a_shop(data: Path) -> None:
         raise BackupError("not_empty", f"{data} holds a shop, or what is left of one. Restore into another folder.")
 
 
-def _fill_file(copy: _Copy, work: Path) -> None:
+def _fill_file(copy: _BackupCopy, work: Path) -> None:
     """Tables of the backup's revision, made by the migrations, and its rows in them."""
     engine = connect(sqlite_url(work))
     with engine.begin() as connection:
@@ -185,7 +187,7 @@ def _tables(file: sqlite3.Connection, schema: str) -> list[tuple[str, list[str]]
     return [(name, [f'"{row[1]}"' for row in file.execute(f'PRAGMA {schema}.table_info("{name}")')]) for name in names]
 
 
-def _fill_server(copy: _Copy, url: str) -> None:
+def _fill_server(copy: _BackupCopy, url: str) -> None:
     """The same in one transaction of PostgreSQL."""
     engine = connect(url)
     if engine.dialect.name != "postgresql":
@@ -224,7 +226,7 @@ def _pour(connection: Connection, table: str, names: list[str], rows: Iterator[t
             cursor.execute(f'SELECT setval({number}, coalesce(max(n), 0) + 1, false) FROM "{table}"')
 
 
-def _check_account(connection: Connection, copy: _Copy) -> None:
+def _check_account(connection: Connection, copy: _BackupCopy) -> None:
     ledger = connection.execute(select(tables.ledger).order_by(tables.ledger.c.seq))
     last = connection.execute(text("SELECT seq FROM head")).scalar_one()
     if first_break(map(entry_of, ledger)) is not None or last != copy.state.seq:
@@ -240,7 +242,7 @@ def _opened(url: str, backup: Backup, now: datetime) -> Restored:
     database = Database(url)
     try:
         with database.writing(now, "scanflow restore") as unit:
-            unit.record(events.Restored(from_=backup.name, seq=backup.seq))
+            unit.record(events.ShopRestored(from_=backup.name, seq=backup.seq))
             slips = unit.next_slip() + FORGOTTEN_SLIPS
             unit.set_settings(replace(unit.settings, restored_at=now.isoformat(), slips_from=slips))
             secret = unit.access.make_setup_link("restored")

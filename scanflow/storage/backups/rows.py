@@ -29,7 +29,7 @@ _QUICK = "PRAGMA journal_mode=OFF; PRAGMA synchronous=OFF; PRAGMA cache_size=-65
 _Entry = namedtuple("_Entry", ("seq", "at", "kind", "actor", "data", "hash"))
 
 
-class State(NamedTuple):
+class BackupState(NamedTuple):
     """Which shop a file of rows holds, as of which entry; `revision` of its tables, `things` in stock."""
 
     shop: str
@@ -95,7 +95,7 @@ def _from_server(connection: Connection, out: sqlite3.Connection) -> None:
     out.execute("COMMIT")
 
 
-def check_rows(path: Path, what: str) -> State:
+def check_rows(path: Path, what: str) -> BackupState:
     """A file of rows is whole: every page of it, and the account from its first entry to the head's.
 
     BackupError, which names the file as `what`.
@@ -126,13 +126,13 @@ def check_ledger(file: sqlite3.Connection, what: str) -> None:
         raise damaged(what)
 
 
-def state_of(file: sqlite3.Connection) -> State:
+def state_of(file: sqlite3.Connection) -> BackupState:
     """What a file of rows says of itself. The tables of older revisions have no name of the shop."""
     named = "shop" in {row[1] for row in file.execute("PRAGMA table_info(head)")}
     seq, shop = file.execute(f"SELECT seq, {'shop' if named else chr(39) * 2} FROM head").fetchone()
     (revision,) = file.execute("SELECT version_num FROM alembic_version").fetchone()
     (things,) = file.execute("SELECT count(*) FROM stays WHERE state = 'stored'").fetchone()
-    return State(shop, seq, revision, things)
+    return BackupState(shop, seq, revision, things)
 
 
 def pictures_in(path: Path) -> list[tuple[int, str]]:

@@ -15,7 +15,7 @@ from sqlalchemy.exc import DBAPIError, SQLAlchemyError
 from scanflow.storage import tables
 from scanflow.storage.engine import connect_frozen, file_of
 from scanflow.storage.trust import note
-from scanflow.storage.trust.note import RESTORE, Finding, Note, Notebook, Unopened
+from scanflow.storage.trust.note import RESTORE, DataFault, Note, Notebook, Unopened
 from scanflow.storage.trust.verify import UNREADABLE, Verified, revision, verify
 from scanflow.storage.writing.failing import AMISS
 from scanflow.storage.writing.unwritable import Unwritable
@@ -33,7 +33,7 @@ class Guard:
 
     def __init__(self, url: str, notebook: Notebook | None) -> None:
         self._url, self._notebook = url, notebook
-        self.amiss: tuple[Finding, ...] = ()
+        self.amiss: tuple[DataFault, ...] = ()
         self._shop = ""
         """The name of the shop, once the note has it."""
         self._kept = True
@@ -43,7 +43,7 @@ class Guard:
     def note(self) -> Note | None:
         return self._notebook.read() if self._notebook else None
 
-    def look(self, newest: str, *, brief: bool) -> None:
+    def check(self, newest: str, *, brief: bool) -> None:
         """Before anything writes, and without a trace in the database's files. Raises Unopened.
 
         A write-ahead log that a killed service left may be another database's: then it is verified in any case. What
@@ -93,7 +93,7 @@ class Guard:
                 self._write(engine, verified=result.seq, verified_hash=result.hash)
         self.found(engine, findings)
 
-    def found(self, reader: Engine, findings: Iterable[Finding]) -> None:
+    def found(self, reader: Engine, findings: Iterable[DataFault]) -> None:
         """These are amiss too, until they are accepted."""
         known = self.note
         fresh = dict.fromkeys((*self.amiss, *(known.amiss if known else ()), *findings))
@@ -112,7 +112,7 @@ class Guard:
                 new["whole"] = whole.isoformat(timespec="seconds")
             self._write(reader, **new)
 
-    def differences(self, reader: Engine) -> list[Finding]:
+    def differences(self, reader: Engine) -> list[DataFault]:
         known = self.note
         if known is None:
             return []

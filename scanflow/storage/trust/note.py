@@ -41,7 +41,7 @@ log = logging.getLogger(__name__)
 
 
 @dataclass(frozen=True, slots=True)
-class Finding:
+class DataFault:
     """What is amiss: `words` say it, and stay the same as long as it is."""
 
     code: str
@@ -70,7 +70,7 @@ class Note:
     verified: int = 0
     verified_hash: str = FIRST
     whole: str = ""
-    amiss: tuple[Finding, ...] = ()
+    amiss: tuple[DataFault, ...] = ()
     backup: str = ""
     backup_at: str = ""
 
@@ -109,7 +109,7 @@ class Notebook:
         """The same without what was committed since it was written."""
         try:
             kept = json.loads(self.path.read_text(encoding="utf-8"))
-            return Note(**{**kept, "amiss": tuple(Finding(**each) for each in kept["amiss"])})
+            return Note(**{**kept, "amiss": tuple(DataFault(**each) for each in kept["amiss"])})
         except FileNotFoundError:
             return None
         except (ValueError, TypeError, KeyError) as error:
@@ -176,16 +176,16 @@ def gone(what: str, notebook: Notebook) -> Unopened:
     )
 
 
-def differences(connection: Connection, note: Note) -> list[Finding]:
+def differences(connection: Connection, note: Note) -> list[DataFault]:
     """How the database differs from what the note knows."""
     if not _named(connection):
-        return [Finding("older", "The database is older than it was: its tables are those of before an upgrade.")]
+        return [DataFault("older", "The database is older than it was: its tables are those of before an upgrade.")]
     head = connection.execute(select(tables.head)).one_or_none()
     if head is None or head.shop != note.shop:
-        return [Finding("other_shop", f"This database is another shop's: the note knows {note.shop}.")]
+        return [DataFault("other_shop", f"This database is another shop's: the note knows {note.shop}.")]
     if head.seq < note.seq:
         return [
-            Finding(
+            DataFault(
                 "older",
                 f"The database is older than it was: its ledger ends at entry {head.seq}, and it had {note.seq}.",
             )
@@ -193,7 +193,7 @@ def differences(connection: Connection, note: Note) -> list[Finding]:
     query = select(tables.ledger.c.hash).where(tables.ledger.c.seq == note.seq)
     known = connection.execute(query).scalar() if note.seq else FIRST
     if known != note.hash:
-        return [Finding("other_past", f"Entry {note.seq} of the ledger is not the one that the note knows.")]
+        return [DataFault("other_past", f"Entry {note.seq} of the ledger is not the one that the note knows.")]
     return []
 
 

@@ -22,7 +22,7 @@ from scanflow.domain.things import Photo
 from scanflow.storage import tables
 from scanflow.storage.ledger import FIRST, Entry, entry_of, first_break
 from scanflow.storage.rows import COLUMNS, FIELDS, KINDS, thing
-from scanflow.storage.trust.note import Finding, Note
+from scanflow.storage.trust.note import DataFault, Note
 from scanflow.storage.trust.replay import NOW, REPLAYED, digest, row_now
 
 MOST = 20
@@ -48,7 +48,7 @@ class Verified:
 
     seq: int
     hash: str
-    findings: list[Finding] = field(default_factory=list)
+    findings: list[DataFault] = field(default_factory=list)
 
 
 def verify(
@@ -82,7 +82,7 @@ class _Checker:
         """`TABLE NAME` → `STATE DIGEST` by the ledger, of what was not held against its row yet."""
         self._small: dict[str, str] = {}
         """The same of pictures, which are held apart: `- DIGEST` of the small copy by the picture's hash."""
-        self._found: dict[str, list[Finding]] = {}
+        self._found: dict[str, list[DataFault]] = {}
 
     def attempt(self, what: str, step: Callable[[], None]) -> None:
         try:
@@ -91,7 +91,7 @@ class _Checker:
             cause = str(getattr(error, "orig", None) or error).splitlines()[0]
             self._note("damaged", f"This can't be read: {what} ({cause}).")
 
-    def outcome(self) -> list[Finding]:
+    def outcome(self) -> list[DataFault]:
         found = [finding for named in self._found.values() for finding in named]
         if not found:
             return found
@@ -105,7 +105,7 @@ class _Checker:
     def _note(self, code: str, words: str) -> None:
         named = self._found.setdefault(code, [])
         if len(named) < MOST and words not in (each.words for each in named):
-            named.append(Finding(code, words))
+            named.append(DataFault(code, words))
 
     @contextmanager
     def _view(self) -> Iterator[Connection]:
@@ -198,7 +198,7 @@ class _Checker:
             return self._read_on(connection)
 
     def _catch_up(self, connection: Connection) -> None:
-        """What was written since the last look: rows are held against the ledger of the same moment."""
+        """What was written since the last check: rows are held against the ledger of the same moment."""
         while self._read_on(connection):
             pass
 

@@ -14,7 +14,7 @@ from scanflow.storage.tables import ledger
 from scanflow.storage.trust.replay import NOW
 
 
-class Entry(NamedTuple):
+class ToldEntry(NamedTuple):
     """One entry: what was recorded, without what rows became by it."""
 
     seq: int
@@ -25,7 +25,7 @@ class Entry(NamedTuple):
 
 def newest(
     connection: Connection, *, before: int | None = None, about: Sequence[str] = (), limit: int = 50
-) -> list[Entry]:
+) -> list[ToldEntry]:
     """Entries with the latest first, only those that name one of `about` (an id, a slot code, a number) if given."""
     query = select(ledger).order_by(ledger.c.seq.desc()).limit(limit)
     if before is not None:
@@ -34,7 +34,7 @@ def newest(
         named = (json.dumps(name, ensure_ascii=False) for name in about)
         query = query.where(or_(*(ledger.c.data.contains(each, autoescape=True) for each in named)))
     return [
-        Entry(row.seq, datetime.fromisoformat(row.at), row.actor, events.read(row.kind, _told(row.data)))
+        ToldEntry(row.seq, datetime.fromisoformat(row.at), row.actor, events.read(row.kind, _told(row.data)))
         for row in connection.execute(query)
     ]
 

@@ -16,7 +16,7 @@ from typing import Any, NamedTuple, TypeGuard
 from sqlalchemy import Connection, and_, or_, select
 
 from scanflow.domain import events
-from scanflow.domain.counts.findings import Finding, Kind
+from scanflow.domain.counts.findings import Finding, FindingKind
 from scanflow.domain.life import StocktakeState
 from scanflow.domain.things import Station
 from scanflow.domain.verdict import Reason
@@ -46,7 +46,7 @@ def past(connection: Connection, after: datetime) -> Past:
     times = connection.execute(select(ledger.c.at).where(recent, ledger.c.kind == events.Scanned.kind)).scalars()
     scanned = [at for at in map(datetime.fromisoformat, times) if at >= since]
     amiss = or_(
-        ledger.c.kind.in_([events.Undone.kind, events.Short.kind]),
+        ledger.c.kind.in_([events.Undone.kind, events.LineShort.kind]),
         and_(ledger.c.kind == events.Scanned.kind, ledger.c.data.contains('"changed":false', autoescape=True)),
     )
     query = select(ledger.c.at, ledger.c.kind, ledger.c.data).where(recent, amiss).order_by(ledger.c.seq)
@@ -79,7 +79,7 @@ def _changed_nothing(event: events.Told) -> bool:
 
 def _troubles(connection: Connection, told: Sequence[tuple[datetime, events.Told]]) -> list[Trouble]:
     undone = _scans(connection, [event.key for _, event in told if isinstance(event, events.Undone)])
-    short = _codes(connection, [event.line for _, event in told if isinstance(event, events.Short)])
+    short = _codes(connection, [event.line for _, event in told if isinstance(event, events.LineShort)])
     right = _next_right(connection, [event.key for _, event in told if _refused_at_bin(event)])
     letters = set(connection.execute(select(sections.c.code)).scalars())
     found = []
@@ -88,7 +88,7 @@ def _troubles(connection: Connection, told: Sequence[tuple[datetime, events.Told
             case events.Undone():
                 scan = undone[event.key]
                 found.append(Trouble(UNDONE, at, scan.station, _table(scan.station, scan.spot), code=scan.code or ""))
-            case events.Short():
+            case events.LineShort():
                 found.append(Trouble(SHORT, at, code=short.get(event.line, "")))
             case events.Scanned() if (what := _kind(event)) is not None:
                 section = "" if event.code else _section(event.text, letters)
@@ -111,7 +111,7 @@ def _counted(connection: Connection, since: datetime) -> list[Trouble]:
         report = json.loads(row.report)
         for each in map(Finding.from_dict, report["findings"]):
             ignored = report["resolved"].get(each.id, {}).get("how") == "ignore"
-            if each.kind is not Kind.UNREADABLE and not ignored:
+            if each.kind is not FindingKind.UNREADABLE and not ignored:
                 place = next(iter(each.places), "")
                 found.append(Trouble(each.kind, row.closed, COUNT, "", here.get(place, ""), each.code or "", place))
     return found
@@ -120,7 +120,7 @@ def _counted(connection: Connection, since: datetime) -> list[Trouble]:
 def _kind(scan: events.Scanned) -> str | None:
     """The kind of trouble of a scan that changed nothing; None for what is none.
 
-    The first look at a card without a check is none, nor is a card that is seen where it was seen before.
+    The first scan of a card without a check is none, nor is a card that is seen where it was seen before.
     """
     if not scan.accepted:
         return None if scan.reason == Reason.BAD_CHECK and scan.code else scan.reason

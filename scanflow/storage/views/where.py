@@ -12,7 +12,7 @@ from sqlalchemy import Connection, Select, and_, exists, func, literal_column, o
 from scanflow.domain import events
 from scanflow.domain.life import LIVE, CardState, DoubtKind, LineState, ParcelState
 from scanflow.domain.things import Slot, Station
-from scanflow.domain.whereabouts import Account, Place, Whereabouts, whereabouts
+from scanflow.domain.whereabouts import Account, PlaceKind, Whereabouts, whereabouts
 from scanflow.storage.derived import OPEN_STAY
 from scanflow.storage.rows import COLUMNS, thing
 from scanflow.storage.tables import doubts, items, ledger, lines, orders, parcels, slots, stays
@@ -113,7 +113,7 @@ def _duty(row: Any) -> Duty:
 
 def _loose(duty: Duty) -> bool:
     """A card without a thing that was read away from the tray, or missed there."""
-    return duty.stay is None and duty.where.misplaced and duty.where.place in (Place.TRAY, Place.LOST)
+    return duty.stay is None and duty.where.misplaced and duty.where.place in (PlaceKind.TRAY, PlaceKind.LOST)
 
 
 def _may_stray() -> Any:

@@ -18,13 +18,13 @@ CHANNEL = "scanflow_ledger"
 """What a writing transaction notifies on PostgreSQL."""
 
 PACE = 0.25
-"""Seconds between two looks at what other processes wrote, on SQLite."""
+"""Seconds between two checks of what other processes wrote, on SQLite."""
 
 CALM = 0.1
-"""Seconds from a sign to the look: the answer of a scan leaves first, and a burst is told once."""
+"""Seconds from a sign to the check: the answer of a scan leaves first, and a burst is told once."""
 
 BEAT = 1.0
-"""Seconds between two looks on PostgreSQL where no sign comes: one that was lost comes late."""
+"""Seconds between two checks on PostgreSQL where no sign comes: one that was lost comes late."""
 
 AGAIN = 1.0
 """Seconds until a database that was gone is asked again."""

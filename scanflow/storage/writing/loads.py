@@ -19,7 +19,7 @@ GOOD = timedelta(days=1)
 """For so long a load that was ended goes on; later it begins anew, for the room is another."""
 
 
-class Loads:
+class SqlLoads:
     """A `workflow.ports.Loads` on one connection, at one time."""
 
     def __init__(self, connection: Connection, at: datetime) -> None:

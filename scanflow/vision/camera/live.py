@@ -37,7 +37,7 @@ class NoFilm(Exception):
 
 
 @dataclass(frozen=True, slots=True)
-class Frame:
+class CameraFrame:
     """A picture as JPEG, when it was taken in milliseconds, and whether there was no light to take it by."""
 
     jpeg: bytes
@@ -46,7 +46,7 @@ class Frame:
 
 
 @dataclass(frozen=True, slots=True)
-class Trouble:
+class CameraTrouble:
     """Why there are no frames for now: what happened, and what to do."""
 
     words: str
@@ -78,7 +78,7 @@ class Camera:
         self._command = [*command, str(source), self._pace]
         self._held: _Held | None = None
 
-    def frames(self) -> Iterator[Frame | Trouble]:
+    def frames(self) -> Iterator[CameraFrame | CameraTrouble]:
         """Frames until a film is over, for a camera without end. NoFilm."""
         pause = self._pause
         while True:
@@ -95,7 +95,7 @@ class Camera:
                 if frozen or status:
                     raise NoFilm(f"{self._name} {'stands still' if frozen else 'can not be opened as a film'}.")
                 return
-            yield Trouble(self._trouble(frozen, status))
+            yield CameraTrouble(self._trouble(frozen, status))
             time.sleep(pause)
             pause = min(2 * pause, _LAST_PAUSE)
 
@@ -128,14 +128,14 @@ class _Held:
         self._process = subprocess.Popen(
             command, stdin=subprocess.PIPE, stdout=subprocess.PIPE, env={**os.environ, "PYTHONPATH": path}
         )
-        self._frames: Queue[Frame | None] = Queue(1)
+        self._frames: Queue[CameraFrame | None] = Queue(1)
         self._newest, self._over = newest, False
         self._thread = threading.Thread(target=self._take, daemon=True)
         self._thread.start()
 
-    def frames(self, starting: float, silent: float, *, live: bool) -> Iterator[Frame]:
+    def frames(self, starting: float, silent: float, *, live: bool) -> Iterator[CameraFrame]:
         """Until the process gives no more; Empty where it stands still."""
-        last, patience = Frame(b"", 0.0, True), starting
+        last, patience = CameraFrame(b"", 0.0, True), starting
         while (frame := self._frames.get(timeout=patience)) is not None:
             patience = silent
             if frame.jpeg != last.jpeg or frame.dark or not live:
@@ -148,11 +148,11 @@ class _Held:
         stream = self._process.stdout
         assert stream is not None
         while (head := receive(stream)) is not None and (jpeg := receive(stream)) is not None:
-            self._put(Frame(jpeg, **json.loads(head)))
+            self._put(CameraFrame(jpeg, **json.loads(head)))
         self._over = True
         self._frames.put(None)
 
-    def _put(self, frame: Frame) -> None:
+    def _put(self, frame: CameraFrame) -> None:
         while self._newest:
             try:
                 self._frames.put_nowait(frame)

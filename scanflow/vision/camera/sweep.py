@@ -14,7 +14,7 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
-from scanflow.vision.camera.live import Frame
+from scanflow.vision.camera.live import CameraFrame
 
 Grey = NDArray[np.uint8]
 
@@ -34,7 +34,7 @@ class Sweep:
         self._gone = np.zeros(2)
         self._sharp = 0.0
 
-    def look(self, fine: Grey) -> tuple[bool, bool]:
+    def see(self, fine: Grey) -> tuple[bool, bool]:
         """Whether a stretch has ended before this view, and whether this is the sharpest of its stretch so far."""
         size = np.array(fine.shape) // _BLOCK
         now = _spectrum(fine, *size)
@@ -55,13 +55,13 @@ class Sweep:
         return bool(sure < _SURE or np.abs(gone).max() > _GONE)
 
 
-def worth_reading(frames: Iterable[Frame]) -> Iterator[Frame]:
+def worth_reading(frames: Iterable[CameraFrame]) -> Iterator[CameraFrame]:
     """The sharpest frame of each stretch, in their order; dark ones are left out."""
     sweep, best = Sweep(), None
     for frame in frames:
         if frame.dark:
             continue
-        ended, sharpest = sweep.look(_fine(frame.jpeg))
+        ended, sharpest = sweep.see(_fine(frame.jpeg))
         if ended and best:
             yield best
         if sharpest:

@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 from labels import code128, grade, profile_drawing
 from labels.reflectance import widths_of
 from scanflow.vision.print_check.disturbances import ADVICE, Disturbance, disturbances
-from scanflow.vision.print_check.profiles import Sweep, sweep
+from scanflow.vision.print_check.profiles import SymbolProfiles, sweep
 from scanflow.vision.readings import Quad, Reading, Symbology
 from scanflow.vision.upright import resolution, upright
 
@@ -31,7 +31,7 @@ class Check:
 
     text: str
     corners: Quad
-    estimate: grade.Estimate | None
+    estimate: grade.SymbolGrade | None
     disturbances: tuple[Disturbance, ...]
     pixels_per_module: float | None
     module_mm: float | None
@@ -81,10 +81,10 @@ class Check:
         return cls(**values | {"estimate": seen, "corners": (a, b, c, d), "disturbances": found})
 
 
-def _estimate(values: dict[str, Any]) -> grade.Estimate:
+def _estimate(values: dict[str, Any]) -> grade.SymbolGrade:
     measures = {grade.Parameter(name): value for name, value in values["measures"].items()}
     weakest = values["weakest"] and grade.Parameter(values["weakest"])
-    return grade.Estimate(**values | {"measures": measures, "weakest": weakest, "scans": ()})
+    return grade.SymbolGrade(**values | {"measures": measures, "weakest": weakest, "scans": ()})
 
 
 def _in_words(name: grade.Parameter, measures: Mapping[grade.Parameter, float]) -> str:
@@ -129,7 +129,7 @@ def _check(grey: NDArray[np.uint8], reading: Reading, dpi: float | None, nominal
     return Check(text, reading.corners, kept, found, swept.pixels_per_module, module, scale, advice, drawn)
 
 
-def _drawing(text: str, judged: grade.Estimate) -> str:
+def _drawing(text: str, judged: grade.SymbolGrade) -> str:
     poorest = min(judged.scans, key=lambda scan: scan.grade)
     title = f"{text}: estimate {judged.letter}, its poorest line {'FDCBA'[poorest.grade]}"
     return profile_drawing.svg(poorest, title)
@@ -139,11 +139,11 @@ def _unjudged(text: str, corners: Quad, why: str) -> Check:
     return Check(text, corners, None, (), None, None, None, why)
 
 
-def _scans(swept: Sweep) -> list[grade.Scan]:
+def _scans(swept: SymbolProfiles) -> list[grade.GradedScan]:
     return [grade.grade(np.clip(profile, 0.0, 1.0)) for profile in swept.profiles]
 
 
-def _advice(seen: grade.Estimate, found: tuple[Disturbance, ...]) -> list[str]:
+def _advice(seen: grade.SymbolGrade, found: tuple[Disturbance, ...]) -> list[str]:
     """The picture's faults before the print's: what they leave can't be blamed on the print."""
     if Disturbance.COARSE in found:
         return [ADVICE[Disturbance.COARSE]]

@@ -10,8 +10,8 @@ from itertools import accumulate, pairwise
 import numpy as np
 from numpy.typing import NDArray
 
-from labels.grade import Scan
-from scanflow.vision.print_check.profiles import APERTURE, PER_MODULE, QUIET, Sweep
+from labels.grade import GradedScan
+from scanflow.vision.print_check.profiles import APERTURE, PER_MODULE, QUIET, SymbolProfiles
 
 Floats = NDArray[np.float64]
 
@@ -52,7 +52,7 @@ _BEND = 0.2  # modules off the straight line
 _SLANT = 1.15  # of module widths from end to end
 
 
-def disturbances(sweep: Sweep, scans: Sequence[Scan], widths: Sequence[int]) -> tuple[Disturbance, ...]:
+def disturbances(sweep: SymbolProfiles, scans: Sequence[GradedScan], widths: Sequence[int]) -> tuple[Disturbance, ...]:
     """What disturbs the picture of a symbol with such element widths in modules; its scans are those of the sweep."""
     light = _light(sweep.profiles, widths)
     found = {
@@ -123,7 +123,7 @@ def _spread(places: NDArray[np.bool_]) -> bool:
     return int(np.count_nonzero(places[:, 1:] & places[:, :-1])) >= _SPOTS
 
 
-def _is_bent(scans: Sequence[Scan]) -> bool:
+def _is_bent(scans: Sequence[GradedScan]) -> bool:
     """Whether characters of equal width are not so, beyond what the mean row shows of a flat card seen straight."""
     rows = [
         scan.edges[scan.start : scan.start + 6 * len(scan.values) + 1 : 6] for scan in scans if scan.values is not None

@@ -30,7 +30,7 @@ _DOWN: Floats = 0.5 + 0.8 * ((np.arange(SCANS) + 0.5) / SCANS - 0.5)  # the rows
 
 
 @dataclass(frozen=True, eq=False, slots=True)
-class Sweep:
+class SymbolProfiles:
     """`profiles` is (10, samples) of reflectances, white paper 1, top down, from quiet zone to quiet zone.
 
     `clipping` is the reflectance at which the sensor saturates; `is_whole` is false where a quiet zone leaves the
@@ -44,7 +44,7 @@ class Sweep:
     is_whole: bool
 
 
-def sweep(grey: NDArray[np.uint8], corners: Quad, modules: int) -> Sweep | None:
+def sweep(grey: NDArray[np.uint8], corners: Quad, modules: int) -> SymbolProfiles | None:
     """Profiles of the symbol of so many modules at `corners` of the picture, in its direction of reading.
 
     None where there are no bars at that place.
@@ -60,7 +60,7 @@ def sweep(grey: NDArray[np.uint8], corners: Quad, modules: int) -> Sweep | None:
     quiet = QUIET * (end - begin) / modules
     profiles, is_whole = place.sample(begin - quiet, end + quiet)
     pixels = float(np.median(end - begin)) * place.pixels_per_module / modules
-    return Sweep(profiles / place.white, modules, pixels, float(1 / place.white), is_whole)
+    return SymbolProfiles(profiles / place.white, modules, pixels, float(1 / place.white), is_whole)
 
 
 class _Place:

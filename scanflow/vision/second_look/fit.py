@@ -60,7 +60,7 @@ def fit(profile: Profile, bits: Bits, first: float, last: float, sigma_px: float
 def sharpened(profile: Profile, bits: Bits, found: Fit, px: float) -> Fit:
     """The fit again with the blur that explains most."""
     sigmas = [sigma / px for sigma in _SIGMAS]
-    seen = _Seen(profile, len(bits), found.first, found.last, found.bent)
+    seen = _LaidProfile(profile, len(bits), found.first, found.last, found.bent)
     explained = [seen.explained(*_drawn(bits, sigmas[0]))]
     while len(explained) < len(sigmas) and explained[-1] == max(explained):  # with more blur it only gets worse
         explained.append(seen.explained(*_drawn(bits, sigmas[len(explained)])))
@@ -69,7 +69,7 @@ def sharpened(profile: Profile, bits: Bits, found: Fit, px: float) -> Fit:
     return _descended(profile, bits, start, _LAST_STEPS)
 
 
-class _Seen:
+class _LaidProfile:
     """A profile laid over `count` modules between two ends: where its bins fall in drawn bars, and those that count."""
 
     def __init__(self, profile: Profile, count: int, first: float, last: float, bent: float) -> None:
@@ -102,7 +102,7 @@ def _descended(profile: Profile, bits: Bits, start: Fit, steps: int) -> Fit:
     best, now = start, np.array([start.first, start.last, start.bent])
     for step in range(steps + 1):
         first, last, bent = now
-        seen = _Seen(profile, count, first, last, bent)
+        seen = _LaidProfile(profile, count, first, last, bent)
         explained = seen.explained(drawn, slope)
         if explained > best.explained:
             best = Fit(first, last, bent, start.sigma, explained)
@@ -117,7 +117,7 @@ def _descended(profile: Profile, bits: Bits, start: Fit, steps: int) -> Fit:
     return best
 
 
-def _move(seen: _Seen, drawn: Values, slope: Values, length: float, bent: float) -> Values:
+def _move(seen: _LaidProfile, drawn: Values, slope: Values, length: float, bent: float) -> Values:
     """The step of Gauss and Newton: by how much first, last and bent are off."""
     bars, share, weight = seen.bars(drawn, slope), seen.share, seen.weight
     weighted = weight * bars

@@ -130,9 +130,9 @@ class Field:
             regions.extend(_labels(found[found[:, 6] > search.like], skew))
         return sorted(regions, key=lambda region: -region.likeness)[:MOST]
 
-    def _alike(self, seeds: _Lines, skew: float, lengths: tuple[int, int], common: Common) -> Floats:
+    def _alike(self, seeds: _BarPoints, skew: float, lengths: tuple[int, int], common: Common) -> Floats:
         """Lines between two quiet zones, as `_ends` has them, the likeness to what is common in the last column."""
-        lines = _Lines(seeds.x, seeds.y, seeds.angle + np.float32(skew))
+        lines = _BarPoints(seeds.x, seeds.y, seeds.angle + np.float32(skew))
         found = _ends(self._grey, self._fill, lines, skew, lengths)
         found[:, 6] = _likeness(self._grey, found, common)
         return found
@@ -174,18 +174,18 @@ def _seeds(fill: Floats, block: int) -> tuple[NDArray[np.intp], NDArray[np.intp]
 
 
 @dataclass(frozen=True, slots=True)
-class _Lines:
+class _BarPoints:
     """Points that bars were seen at, px, and the direction of their normal."""
 
     x: Floats
     y: Floats
     angle: Floats
 
-    def part(self, first: int, last: int) -> _Lines:
-        return _Lines(self.x[first:last], self.y[first:last], self.angle[first:last])
+    def part(self, first: int, last: int) -> _BarPoints:
+        return _BarPoints(self.x[first:last], self.y[first:last], self.angle[first:last])
 
 
-def _lines(fill: Floats, x: NDArray[np.intp], y: NDArray[np.intp], angle: Floats) -> _Lines:
+def _lines(fill: Floats, x: NDArray[np.intp], y: NDArray[np.intp], angle: Floats) -> _BarPoints:
     """The seeds whose surroundings are filled along a straight line, each with the direction that is filled most."""
     angles = angle[:, None] + _TURNS.astype(np.float32)
     steps = np.arange(-_SHORT, _SHORT + 1)
@@ -199,7 +199,7 @@ def _lines(fill: Floats, x: NDArray[np.intp], y: NDArray[np.intp], angle: Floats
     each = np.arange(len(best))
     kept = filled[each, best] > _SEED
     middle = CELL / 2
-    return _Lines(
+    return _BarPoints(
         (x[kept] * CELL + middle).astype(np.float32),
         (y[kept] * CELL + middle).astype(np.float32),
         angles[each, best][kept],
@@ -215,7 +215,7 @@ def _along(fill: Floats, x: NDArray[np.floating], y: NDArray[np.floating], angle
     return np.asarray(sine[at] * np.cos(2 * angle) + cosine[at] * np.sin(2 * angle), np.float32)
 
 
-def _ends(grey: Grey, fill: Floats, lines: _Lines, skew: float, lengths: tuple[int, int]) -> Floats:
+def _ends(grey: Grey, fill: Floats, lines: _BarPoints, skew: float, lengths: tuple[int, int]) -> Floats:
     """Lines between two quiet zones, (n, 7): middle x, y, length, angle, seed's x, y, and the filled share between."""
     x, y, angle = lines.x[:, None], lines.y[:, None], lines.angle[:, None]
     cosine: Floats = np.cos(angle)

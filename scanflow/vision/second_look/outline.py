@@ -27,7 +27,7 @@ _CONTRAST, _ALIKE = 0.5, 0.7  # of the middle rows' contrast, and correlation, t
 
 def outlined(grey: Grey, quad: Quad) -> Quad:
     """The quadrilateral of all rows that say what the middle of ``quad`` says, next to each other."""
-    lines = _Lines.of(quad)
+    lines = _BarRow.of(quad)
     if lines is None:
         return quad
     lines = lines.upright(_Rows(grey, lines).sides(1).lean)
@@ -47,7 +47,7 @@ def outlined(grey: Grey, quad: Quad) -> Quad:
 
 
 @dataclass(frozen=True, slots=True)
-class _Lines:
+class _BarRow:
     """A reading's middle row from `left` on in the direction `across`, `down` the bars, and their height so far, px."""
 
     left: Vector
@@ -57,7 +57,7 @@ class _Lines:
     height: float
 
     @classmethod
-    def of(cls, quad: Quad) -> _Lines | None:
+    def of(cls, quad: Quad) -> _BarRow | None:
         a, b, c, d = np.array(quad)
         left, across, sides = (a + d) / 2, (b + c - a - d) / 2, (d - a + c - b) / 2
         length, height = float(np.hypot(*across)), float(np.hypot(*sides))
@@ -66,14 +66,14 @@ class _Lines:
         across /= length
         return cls(left, across, sides / height if height > _LEVEL else _quarter(across), length, height)
 
-    def upright(self, lean: float) -> _Lines:
+    def upright(self, lean: float) -> _BarRow:
         """The same with a row at right angles to its bars; `lean` is how far `across` these go with each step down."""
         down = self.down + self.across * lean
         down /= np.hypot(*down)
         across = -_quarter(down)
         half = float(self.length * (self.across @ across) / 2)
         middle = self.left + self.across * self.length / 2
-        return _Lines(middle - across * half, across, down, 2 * half, self.height)
+        return _BarRow(middle - across * half, across, down, 2 * half, self.height)
 
     def point(self, along: float, row: float) -> tuple[float, float]:
         x, y = self.left + self.across * along + self.down * row
@@ -98,7 +98,7 @@ class _Sides:
 class _Rows:
     """Grey levels along a reading's middle row and above and below it, black outside the picture."""
 
-    def __init__(self, grey: Grey, lines: _Lines) -> None:
+    def __init__(self, grey: Grey, lines: _BarRow) -> None:
         self.step = max(1.0, lines.length / _SAMPLES)
         self._count, self._reach = int(lines.length / self.step), int(_REACH * lines.length / self.step)
         self._core = max(1, int(0.3 * lines.height / self.step))

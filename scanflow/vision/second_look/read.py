@@ -10,8 +10,8 @@ import cv2
 import numpy as np
 
 from scanflow.vision import decoders
-from scanflow.vision.merge import Found, Matched, Unread
-from scanflow.vision.places import Place
+from scanflow.vision.merge import EngineReading, Matched, Unread
+from scanflow.vision.places import Quadrangle
 from scanflow.vision.readings import Point, Quad, Symbology
 from scanflow.vision.second_look.book import Book
 from scanflow.vision.second_look.glare import Mask, reflexes
@@ -41,10 +41,10 @@ _CARD = 0.66  # correlation with what all cards have in common from which on a s
 class SecondLook:
     """What was found beside the readings that it began with; `places` of all that was read or recognised as foreign."""
 
-    found: list[Found]
+    found: list[EngineReading]
     matched: list[Matched] = field(default_factory=list)
     unread: list[Unread] = field(default_factory=list)
-    places: list[Place] = field(default_factory=list)
+    places: list[Quadrangle] = field(default_factory=list)
 
     def knows(self, point: Point) -> bool:
         """Whether what lies there was read or recognised."""
@@ -53,12 +53,12 @@ class SecondLook:
     def outlined(self, grey: Grey, corners: Quad) -> Quad:
         """All of the bars that were read there, which are known from now on."""
         outline = outlined(grey, corners)
-        self.places.append(Place(outline))
+        self.places.append(Quadrangle(outline))
         return outline
 
 
 @dataclass(frozen=True)
-class _Copy:
+class _ReducedCopy:
     """A reduced copy of the picture, or a part of it from `left`, `top` on (pixels of the copy); what is `blind` there
     says nothing.
     """
@@ -76,13 +76,13 @@ class _Copy:
     def reduced(self, point: Point) -> Point:
         return (point[0] + 0.5) / self.scale - 0.5 - self.left, (point[1] + 0.5) / self.scale - 0.5 - self.top
 
-    def parts(self) -> Iterator[_Copy]:
+    def parts(self) -> Iterator[_ReducedCopy]:
         """Those about reflexes, with the light that these add taken away."""
         for left, top, grey, blind in reflexes(self.grey):
-            yield _Copy(grey, self.scale, left, top, blind)
+            yield _ReducedCopy(grey, self.scale, left, top, blind)
 
 
-def second_look(grey: Grey, found: list[Found], book: Book | None) -> SecondLook:
+def second_look(grey: Grey, found: list[EngineReading], book: Book | None) -> SecondLook:
     """Look at every label-like region, the largest first. `found` is what the decoders read in the whole picture."""
     seen = SecondLook([])
     for one in found:
@@ -105,7 +105,9 @@ def second_look(grey: Grey, found: list[Found], book: Book | None) -> SecondLook
     return seen
 
 
-def _believed(one: Found, others: Sequence[Found], seen: SecondLook, grey: Grey) -> Found | None:
+def _believed(
+    one: EngineReading, others: Sequence[EngineReading], seen: SecondLook, grey: Grey
+) -> EngineReading | None:
     """What decoders read, drawn out to all of its bars; None where it is doubtful and its bars don't bear it out."""
     if seen.knows(_middle(one.corners)):
         return one
@@ -122,7 +124,7 @@ class _Known:
         self.codes, self.means, self.common = codes, means, Common.of(means)
 
 
-def _located(seen: SecondLook, copy: _Copy, known: _Known) -> Iterator[list[Region]]:
+def _located(seen: SecondLook, copy: _ReducedCopy, known: _Known) -> Iterator[list[Region]]:
     """What looks like a label where nothing is known yet."""
     field = Field(copy.grey)
     for search in _IN_REFLEXES if copy.blind is not None else _IN_COPIES if copy.scale > 1 else _IN_PICTURE:
@@ -131,7 +133,7 @@ def _located(seen: SecondLook, copy: _Copy, known: _Known) -> Iterator[list[Regi
         yield field.locate(known.common, search)
 
 
-def _doubtful(one: Found, others: Sequence[Found], length: float) -> bool:
+def _doubtful(one: EngineReading, others: Sequence[EngineReading], length: float) -> bool:
     """A Code 128 that is no longer than a card's, read by one engine alone: by zbar, or in small bars.
 
     Its check is one of 103, and half covered or blurred cards have misled both. `length`: px of the bars.
@@ -154,7 +156,7 @@ def _borne_out(strip: Strip | None, text: str) -> bool:
     return best is not None and best.margin > 0
 
 
-def _read(seen: SecondLook, grey: Grey, copy: _Copy, regions: Iterable[Region], known: _Known) -> None:
+def _read(seen: SecondLook, grey: Grey, copy: _ReducedCopy, regions: Iterable[Region], known: _Known) -> None:
     waiting = deque(regions)
     while waiting:
         region = waiting.popleft()
@@ -176,17 +178,17 @@ def _enlarged(region: Region) -> Region:
     return replace(region, x=x, y=y, length=2 * region.length, low=low, high=high, core=core)
 
 
-def _copies(grey: Grey) -> Iterator[_Copy]:
+def _copies(grey: Grey) -> Iterator[_ReducedCopy]:
     """The picture and copies of half, a quarter … of its size: labels are located at some 34 to 146 pixels."""
     scale = 1
     while min(grey.shape) >= _LEAST_SIDE:
-        yield _Copy(grey, scale)
+        yield _ReducedCopy(grey, scale)
         half = (grey.shape[1] // 2, grey.shape[0] // 2)
         grey = np.asarray(cv2.resize(grey[: 2 * half[1], : 2 * half[0]], half, interpolation=cv2.INTER_AREA), np.uint8)
         scale *= 2
 
 
-def _decode(seen: SecondLook, grey: Grey, strip: Strip, copy: _Copy) -> bool:
+def _decode(seen: SecondLook, grey: Grey, strip: Strip, copy: _ReducedCopy) -> bool:
     """Show a strip to the decoders; whether it holds a code that they know."""
     drawn = strip.drawn()
     read = decoders.strip(drawn)
@@ -195,14 +197,14 @@ def _decode(seen: SecondLook, grey: Grey, strip: Strip, copy: _Copy) -> bool:
         first, last = (corner[0] for corner in one.corners[:2])
         corners = _corners(strip, first, last, copy)
         outline = seen.outlined(grey, corners)
-        seen.found.append(Found(one.text, one.symbology, one.engine, corners, one.sure, outline))
+        seen.found.append(EngineReading(one.text, one.symbology, one.engine, corners, one.sure, outline))
     if not found and decoders.foreign(drawn):
-        seen.places.append(Place(_corners(strip, *strip.ends, copy)))
+        seen.places.append(Quadrangle(_corners(strip, *strip.ends, copy)))
         return True
     return bool(found)
 
 
-def _compare(seen: SecondLook, grey: Grey, strip: Strip, copy: _Copy, known: _Known) -> None:
+def _compare(seen: SecondLook, grey: Grey, strip: Strip, copy: _ReducedCopy, known: _Known) -> None:
     """Match a strip with a book; what is like a card and no code's alone stays unread."""
     alike = [likeness(strip, mean) for mean in known.means]
     best: Match | None = None
@@ -223,6 +225,6 @@ def _middle(quad: Quad) -> Point:
     return sum(x for x, _ in quad) / 4, sum(y for _, y in quad) / 4
 
 
-def _corners(strip: Strip, first: float, last: float, copy: _Copy) -> Quad:
+def _corners(strip: Strip, first: float, last: float, copy: _ReducedCopy) -> Quad:
     a, b, c, d = (copy.full(corner) for corner in strip.corners(first, last))
     return a, b, c, d

@@ -17,7 +17,7 @@ from scanflow.storage.unit import SqlUnit
 from scanflow.web.api import checking
 from scanflow.web.door import bodies, visitors
 from scanflow.web.door.visitors import need, shop, visitor
-from scanflow.web.once import Once, Reply, act_once
+from scanflow.web.once import CallReply, Once, act_once
 from scanflow.web.problem import Problem
 from scanflow.workflow.fields import ID, Command
 from scanflow.workflow.ports import Missing
@@ -134,7 +134,7 @@ def _sent(declared: Call) -> dict[str, Any]:
     return sent
 
 
-def do(work: Callable[[SqlUnit], Reply | None], fingerprint: bytes | None = None) -> Response:
+def do(work: Callable[[SqlUnit], CallReply | None], fingerprint: bytes | None = None) -> Response:
     """Answer what one transaction did, once for an Idempotency-Key. `fingerprint` stands for the body where given.
 
     Work may take several, as `Shop.act_in_parts` has it.
@@ -163,7 +163,7 @@ def _once(fingerprint: bytes | None) -> Once | None:
     return Once.of(key, visitor().name, request.method, request.path, sent)
 
 
-def look(work: Callable[[SqlUnit], Any]) -> Response:
+def answer_view(work: Callable[[SqlUnit], Any]) -> Response:
     """Answer what is seen in one view of the room."""
     with shop().looking() as unit:
         return answer(work(unit))

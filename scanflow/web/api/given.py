@@ -9,7 +9,7 @@ from typing_extensions import TypedDict
 
 from labels.paper import COLOURS
 from scanflow.domain.derive import OrderState, SlotState
-from scanflow.domain.life import CardState, DoubtKind, Hold, LineState, ParcelState, RoundState, Settled, StayState
+from scanflow.domain.life import CardState, DoubtEnd, DoubtKind, Hold, LineState, ParcelState, RoundState, StayState
 from scanflow.storage.writing.failing import CODES
 from scanflow.workflow.answers import Count, Photo
 from scanflow.workflow.fields import Code, Identity, OneOf
@@ -105,7 +105,7 @@ class Doubt(TypedDict):
 
 
 class SettledDoubt(Doubt):
-    how: Settled
+    how: DoubtEnd
     ended: Instant
 
 

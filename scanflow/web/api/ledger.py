@@ -10,7 +10,7 @@ from scanflow.storage import ledger
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
 from scanflow.web.api import given, paging
-from scanflow.web.api.contract import MANAGERS, call, look
+from scanflow.web.api.contract import MANAGERS, answer_view, call
 from scanflow.workflow.fields import integer
 
 blueprint = Blueprint("api_ledger", __name__)
@@ -29,4 +29,4 @@ def listing(query: LedgerQuery) -> Response:
         entries = [ledger.entry_of(row) for row in rows[: query.limit]]
         return {"entries": entries, "next": entries[-1]["seq"] if len(rows) > query.limit else None}
 
-    return look(work)
+    return answer_view(work)

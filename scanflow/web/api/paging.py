@@ -19,7 +19,7 @@ class Limit(Command):
     limit: Annotated[int, integer(1, 500)] = 100
 
 
-class Page(Limit):
+class PageQuery(Limit):
     """Which rows of a list are asked for."""
 
     cursor: Maybe[Annotated[str, like(r"^[A-Za-z0-9_-]{1,200}$")]] = None

@@ -71,7 +71,7 @@ class Pair:
 
 
 @dataclass(frozen=True, slots=True)
-class Own:
+class OwnCertificate:
     """A certificate of one's own, from elsewhere: files in PEM. Read again now and then, as others renew it."""
 
     cert: Path

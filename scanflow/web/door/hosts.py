@@ -16,7 +16,7 @@ from scanflow.web.door.addresses import host_of, is_loopback
 from scanflow.web.problem import Problem
 
 AGAIN = 5.0
-"""Seconds from one look for new names and addresses of this machine to the next."""
+"""Seconds from one check for new names and addresses of this machine to the next."""
 
 HERE = "scanflow.here"
 """In a call's environment: the address of this machine that it came to, where that is known."""

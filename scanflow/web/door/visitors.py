@@ -22,7 +22,7 @@ from scanflow.shop import Shop
 from scanflow.storage import access
 from scanflow.storage.writing.unwritable import Unwritable
 from scanflow.web.door.addresses import network
-from scanflow.web.door.refused import Refused
+from scanflow.web.door.refused_sign_ins import RefusedSignIns
 from scanflow.web.problem import Problem, is_api
 
 COOKIE = "scanflow_session"
@@ -254,7 +254,7 @@ def _protect(response: Response) -> Response:
 def register(app: Flask) -> None:
     """Ask of every request who makes it."""
     app.extensions["attempts"] = Attempts()
-    app.extensions["refused"] = Refused()
+    app.extensions["refused"] = RefusedSignIns()
     app.extensions["recent"] = Recent(app.extensions["scanflow"])
     needs_nobody(app.view_functions["static"])
     app.before_request(_enter)

@@ -5,7 +5,7 @@ from pkgutil import walk_packages
 
 from flask import Flask
 
-from scanflow.web.pages import declare, forms, shown
+from scanflow.web.pages import declare, forms, rendering
 
 for _found in walk_packages(__path__, f"{__name__}."):
     import_module(_found.name)
@@ -15,4 +15,4 @@ def register(app: Flask) -> None:
     for blueprint in declare.BLUEPRINTS.values():
         app.register_blueprint(blueprint)
     forms.register(app)
-    shown.register(app)
+    rendering.register(app)

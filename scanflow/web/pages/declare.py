@@ -12,7 +12,7 @@ from flask.typing import ResponseReturnValue
 from scanflow.domain.access import Role
 from scanflow.web.door import bodies, visitors
 from scanflow.web.door.visitors import need
-from scanflow.web.pages import forms, seen
+from scanflow.web.pages import forms, room_view
 
 ANYONE: tuple[Role, ...] = ()
 """It needs nobody: the front door."""
@@ -22,7 +22,7 @@ STAFF = (Role.OWNER, Role.HELPER)
 
 
 @dataclass(frozen=True, slots=True)
-class Entry:
+class MenuEntry:
     """A line of the menu, after those of a lower `place`; the browser's own keys with `key` lead there."""
 
     place: int
@@ -38,7 +38,7 @@ class Page:
     path: str
     roles: tuple[Role, ...]
     live: bool
-    menu: Entry | None
+    menu: MenuEntry | None
 
 
 PAGES: dict[str, Page] = {}
@@ -57,7 +57,7 @@ def page(
     roles: tuple[Role, ...] = OWNER,
     live: bool = False,
     takes_file: bool = False,
-    menu: Entry | None = None,
+    menu: MenuEntry | None = None,
 ) -> Callable[[View], View]:
     """Declares a page and routes it; the view is given the path's ids. It is the owner's alone unless `roles` say else.
 
@@ -78,7 +78,7 @@ def page(
 def _answering(declared: Page, view: View) -> View:
     @wraps(view)
     def answered(**ids: str) -> ResponseReturnValue:
-        with seen.one_view():
+        with room_view.one_view():
             before = _admit(declared)
             return view(**ids) if before is None else before
 
@@ -105,7 +105,7 @@ def may(endpoint: str) -> bool:
     return not roles or (visitor is not None and visitor.role in roles)
 
 
-def menu() -> list[tuple[str, Entry]]:
+def menu() -> list[tuple[str, MenuEntry]]:
     """The pages that stand in the visitor's menu, by endpoint."""
     named = [(endpoint, each.menu) for endpoint, each in PAGES.items() if each.menu is not None and may(endpoint)]
     return sorted(named, key=lambda each: each[1].place)

@@ -23,8 +23,8 @@ from werkzeug.wrappers import Response as AnyResponse
 from scanflow.storage.writing.unwritable import Unwritable
 from scanflow.web import once as onces
 from scanflow.web.door.visitors import shop, visitor
-from scanflow.web.once import Once, Reply
-from scanflow.web.pages import seen
+from scanflow.web.once import CallReply, Once
+from scanflow.web.pages import room_view
 from scanflow.web.problem import Problem
 from scanflow.workflow.fields import Command
 from scanflow.workflow.ports import Invalid, Unit
@@ -81,16 +81,16 @@ def write(work: Callable[[Unit], T]) -> T:
 
 def write_in_parts(work: Callable[[Unit], T | None]) -> T:
     """The same for work that takes several transactions, as `Shop.act_in_parts` has it."""
-    seen.let_go()
+    room_view.let_go()
     once: Once | None = g.get("once")
     made: list[T] = []
 
-    def first(unit: Unit) -> Reply | None:
+    def first(unit: Unit) -> CallReply | None:
         found = work(unit)
         if found is None:
             return None
         made.append(found)
-        return Reply(UNTOLD, None)
+        return CallReply(UNTOLD, None)
 
     try:
         reply = onces.act_once(shop(), visitor().name, once, first)
@@ -105,7 +105,7 @@ def write_in_parts(work: Callable[[Unit], T | None]) -> T:
 
 def write_untold(who: str, work: Callable[[Unit], T]) -> T:
     """The same for who is not known yet, and for an answer that holds a secret: nothing is kept of it."""
-    seen.let_go()
+    room_view.let_go()
     return shop().act(who, work)
 
 
@@ -149,7 +149,7 @@ def _reply(once: Once) -> AnyResponse | None:
     return _response(reply) if reply is not None else None
 
 
-def _response(reply: Reply) -> AnyResponse:
+def _response(reply: CallReply) -> AnyResponse:
     if reply.location:
         return redirect(reply.location, reply.status)
     content = zlib.decompress(b64decode(reply.body["content"]))
@@ -167,13 +167,13 @@ def _keep(response: Response) -> Response:
     return response
 
 
-def _reply_of(response: Response) -> Reply:
+def _reply_of(response: Response) -> CallReply:
     if response.location:
-        return Reply(response.status_code, None, response.location)
+        return CallReply(response.status_code, None, response.location)
     response.direct_passthrough = False
     headers = {name: response.headers[name] for name in HEADERS if name in response.headers}
     content = b64encode(zlib.compress(response.get_data(), 9)).decode()
-    return Reply(response.status_code, {"headers": headers, "content": content})
+    return CallReply(response.status_code, {"headers": headers, "content": content})
 
 
 def register(app: Flask) -> None:

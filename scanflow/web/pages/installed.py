@@ -26,7 +26,7 @@ SIZES = (180, 192, 512)
 """Pixels of an icon's side: what phones ask for."""
 
 GROUND = "#f6f1e7"
-"""The paper of the pages; `look.css` has it too."""
+"""The paper of the pages; `style.css` has it too."""
 
 WORKER = "js/phone/worker.js"
 ROOM = 0.1

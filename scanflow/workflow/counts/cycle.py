@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 from datetime import datetime, timedelta
 
-from scanflow.domain.counts.stocktake import Chosen, Looked, Sample, Stocktake
+from scanflow.domain.counts.stocktake import Chosen, Look, Sample, Stocktake
 from scanflow.domain.life import StocktakeState
 from scanflow.domain.things import Bin
 from scanflow.planning import counting
@@ -30,7 +30,7 @@ def plan(unit: Unit) -> counting.Cycle | None:
         return None
     looked, visits = unit.last_looks(), unit.visits_since(unit.at - PAST)
     bins = [
-        counting.Bin(each.name, looked.get(each.name), visits.get(each.name, 0) * (counting.WEEK / PAST))
+        counting.BinToCount(each.name, looked.get(each.name), visits.get(each.name, 0) * (counting.WEEK / PAST))
         for each in unit.find(Bin)
     ]
     return counting.cycle(bins, weeks, unit.at, datetime.fromisoformat(unit.settings.count_began))
@@ -46,7 +46,7 @@ def running(unit: Unit) -> Stocktake | None:
 def _left(unit: Unit, count: Stocktake) -> set[str]:
     """The bins of a count that nobody has looked at."""
     asked = count.sample.bins if count.sample else ()
-    looks = unit.find(Looked, stocktake=count.id)
+    looks = unit.find(Look, stocktake=count.id)
     return set(asked) - {look.place for look in looks if look.whole and look.closer is None}
 
 

@@ -13,7 +13,7 @@ from pydantic import Field
 from labels import slot_code
 from scanflow.domain import events
 from scanflow.domain.counts import shelf_view
-from scanflow.domain.counts.stocktake import TRAY, Certainty, How, Looked, Read, Stocktake
+from scanflow.domain.counts.stocktake import TRAY, Certainty, How, Look, Read, Stocktake
 from scanflow.domain.life import CardState, LineState, StocktakeState
 from scanflow.domain.things import Bin, Item, Photo, Sighting, Slot, Station
 from scanflow.domain.whereabouts import free_to_give
@@ -30,7 +30,7 @@ from scanflow.workflow.fields import (
     OneOf,
     Place,
 )
-from scanflow.workflow.ports import Facts, Invalid, Missing, Refused, Unit, must
+from scanflow.workflow.ports import Invalid, Missing, Refused, SlotFacts, Unit, must
 from scanflow.workflow.stock import cards, doubts, sightings
 
 
@@ -55,7 +55,7 @@ class Looking(Command):
 
     @property
     def shown(self) -> dict[str, Any]:
-        """As fields of `Shown`."""
+        """As fields of `IncomingLook`."""
         return {"how": self.via} | self.known("via", "texts", "doubts", "image")
 
 
@@ -75,7 +75,7 @@ class LookImage(Looking):
 
 
 @dataclass(frozen=True, slots=True)
-class Text:
+class LabelReading:
     """One label as a reader gave it: None where it is located and not read. `engines` that read it agree."""
 
     text: str | None
@@ -85,8 +85,8 @@ class Text:
 
 
 @dataclass(frozen=True, slots=True)
-class Shown:
-    """A look as it came in; its fields are those of `domain.stocktake.Looked`.
+class IncomingLook:
+    """A look as it came in; its fields are those of `domain.counts.stocktake.Look`.
 
     `doubts`: those of the texts whose thing is not the one that the account has, as a person said. Without `place` a
     bin's label among the texts says it, of several that in the middle of the picture, or the area where that is one
@@ -95,7 +95,7 @@ class Shown:
 
     key: str
     body: str
-    texts: tuple[Text, ...]
+    texts: tuple[LabelReading, ...]
     how: How = How.WEDGE
     place: str | None = None
     whole: bool = True
@@ -107,14 +107,14 @@ class Shown:
     doubts: tuple[str, ...] = ()
 
 
-def typed(said: LookTexts, body: str) -> Shown:
+def typed(said: LookTexts, body: str) -> IncomingLook:
     """What a look by hand shows."""
-    return Shown(body=body, texts=tuple(map(Text, said.texts)), doubts=said.doubts, **said.shown)
+    return IncomingLook(body=body, texts=tuple(map(LabelReading, said.texts)), doubts=said.doubts, **said.shown)
 
 
-def earlier(unit: Unit, count_id: str, key: str, body: str) -> Looked | None:
+def earlier(unit: Unit, count_id: str, key: str, body: str) -> Look | None:
     """The look that came with this key before; `key_reused` if it was another one."""
-    look = unit.get(Looked, key)
+    look = unit.get(Look, key)
     if look is None:
         return None
     if (look.stocktake, look.body) != (count_id, body):
@@ -122,7 +122,7 @@ def earlier(unit: Unit, count_id: str, key: str, body: str) -> Looked | None:
     return look
 
 
-def look(unit: Unit, count_id: str, shown: Shown) -> Looked:
+def look(unit: Unit, count_id: str, shown: IncomingLook) -> Look:
     """Keep what one look saw. `Invalid` where it can't be told which place it shows, or a typed text is no card."""
     count = must(unit, Stocktake, count_id)
     before = earlier(unit, count_id, shown.key, shown.body)
@@ -138,7 +138,7 @@ def look(unit: Unit, count_id: str, shown: Shown) -> Looked:
     reads = [replace(read, doubted=read.text in doubts) for read in reads]
     place = _place(unit, count, shown, labels)
     if shown.closer is not None:
-        former = unit.get(Looked, shown.closer)
+        former = unit.get(Look, shown.closer)
         if former is None or (former.stocktake, former.place) != (count_id, place):
             raise Invalid("/closer", "unknown_look", f"There is no such look at {place} in this count.")
         closer = former.closer or former.key
@@ -146,7 +146,7 @@ def look(unit: Unit, count_id: str, shown: Shown) -> Looked:
         closer = None
     if shown.photo is not None and unit.get(Photo, shown.photo.hash) is None:
         unit.add(shown.photo)
-    looked = Looked(
+    looked = Look(
         key=shown.key,
         body=shown.body,
         stocktake=count_id,
@@ -165,7 +165,7 @@ def look(unit: Unit, count_id: str, shown: Shown) -> Looked:
     return looked
 
 
-def _sight(unit: Unit, looked: Looked, age: timedelta) -> None:
+def _sight(unit: Unit, looked: Look, age: timedelta) -> None:
     """Keep where its cards were read, as far as it tells their places, and what a person doubted of them."""
     for read in looked.reads:
         facts = unit.facts(read.code) if read.code else None
@@ -183,11 +183,11 @@ def _sight(unit: Unit, looked: Looked, age: timedelta) -> None:
         _miss_in_tray(unit, looked.stocktake)
 
 
-def _packed(facts: Facts) -> bool:
+def _packed(facts: SlotFacts) -> bool:
     return facts.live_line is not None and facts.live_line.state is LineState.PACKED
 
 
-def _place_of(looked: Looked, read: Read, home: str) -> str | None:
+def _place_of(looked: Look, read: Read, home: str) -> str | None:
     """The one bin that a card hangs in, or the tray, as a label in view or a person says; None where neither does.
 
     In a photo without labels what belongs in a bin beside may hang there. A film shows whole bins only by their labels.
@@ -205,10 +205,10 @@ def _place_of(looked: Looked, read: Read, home: str) -> str | None:
 
 def _miss_in_tray(unit: Unit, count_id: str) -> None:
     """What the tray was gone through for and does not hold is not handed out until its card is read there."""
-    looks = [each for each in unit.find(Looked, stocktake=count_id, place=TRAY) if not each.by_eye]
+    looks = [each for each in unit.find(Look, stocktake=count_id, place=TRAY) if not each.by_eye]
     if not any(each.whole and each.closer is None for each in looks):
         return
-    read = {read.code for each in unit.find(Looked, stocktake=count_id, place=TRAY) for read in each.reads}
+    read = {read.code for each in unit.find(Look, stocktake=count_id, place=TRAY) for read in each.reads}
     at = max(each.at for each in looks)
     for slot in unit.find(Slot, card=CardState.TRAY):
         known_since = slot.seen is not None and slot.seen.at is not None and slot.seen.at > at
@@ -216,7 +216,7 @@ def _miss_in_tray(unit: Unit, count_id: str) -> None:
             unit.put(replace(slot, seen=Sighting(Station.TRAY, "", False, at)))
 
 
-def _record(unit: Unit, looked: Looked) -> None:
+def _record(unit: Unit, looked: Look) -> None:
     told = {certainty: tuple(r.text for r in looked.reads if r.certainty is certainty) for certainty in Certainty}
     unit.record(
         events.Looked(
@@ -237,7 +237,7 @@ Labels = Mapping[str, tuple[float, ...]]
 """The names on bin labels, and their corners in the picture."""
 
 
-def _understood(unit: Unit, shown: Shown) -> tuple[list[Read], Labels]:
+def _understood(unit: Unit, shown: IncomingLook) -> tuple[list[Read], Labels]:
     """The cards in view, and the bins' labels; a card that was typed or beeped twice is one."""
     widths = cards.widths(unit)
     reads: list[Read] = []
@@ -290,7 +290,7 @@ def _within(one: Read, other: Read) -> bool:
     return all(min(other.corners[axis::2]) <= middle[axis] <= max(other.corners[axis::2]) for axis in (0, 1))
 
 
-def _card(unit: Unit, seen: Text, widths: Mapping[str, int]) -> Read | None:
+def _card(unit: Unit, seen: LabelReading, widths: Mapping[str, int]) -> Read | None:
     """One card; a text without a check is as good as matched until two engines agree on it.
 
     None for what only has the form of another shop's card without a check: nothing says that it is one.
@@ -305,7 +305,7 @@ def _card(unit: Unit, seen: Text, widths: Mapping[str, int]) -> Read | None:
     return Read(slot_code.compact(text), name.code if ours else None, certainty, seen.corners)
 
 
-def _place(unit: Unit, count: Stocktake, shown: Shown, labels: Labels) -> str:
+def _place(unit: Unit, count: Stocktake, shown: IncomingLook, labels: Labels) -> str:
     """The one place of the area that a look shows: as said, or as labels in view tell, or the area's only one."""
     there = count.places(unit.find(Bin))
     said, told = shown.place, _labelled(shown, labels)
@@ -326,7 +326,7 @@ def _place(unit: Unit, count: Stocktake, shown: Shown, labels: Labels) -> str:
     return found[0]
 
 
-def _labelled(shown: Shown, labels: Labels) -> str | None:
+def _labelled(shown: IncomingLook, labels: Labels) -> str | None:
     """The bin in the middle of the picture by the labels in view; one alone at the side is a neighbour's."""
     if len(labels) > 1:
         row = shelf_view.row(labels, shown.size)
@@ -343,7 +343,7 @@ def _forget_missed(unit: Unit, since: datetime) -> None:
         seen = slot.seen
         if seen is not None and (seen.station, seen.accepted) == (Station.TRAY, False) and seen.at and seen.at >= since:
             unit.put(replace(slot, seen=None))
-    for count_id in dict.fromkeys(each.stocktake for each in unit.find(Looked, place=TRAY)):
+    for count_id in dict.fromkeys(each.stocktake for each in unit.find(Look, place=TRAY)):
         _miss_in_tray(unit, count_id)
 
 
@@ -353,15 +353,15 @@ def drop(unit: Unit, count_id: str, key: str) -> Stocktake:
     What was resolved by it stays resolved. Refused: `closed` where the count is over.
     """
     count = must(unit, Stocktake, count_id)
-    look = unit.get(Looked, key)
+    look = unit.get(Look, key)
     if look is None or look.stocktake != count_id:
         raise Missing("There is no such look in this count.")
     if count.state is not StocktakeState.OPEN:
         raise Refused("closed", f"This count is {count.state}. Its looks stay.")
-    closer = unit.find(Looked, closer=key)
+    closer = unit.find(Look, closer=key)
     for each in (*closer, look):  # the look last: those point to it
-        unit.drop(Looked, each.key)
-        if each.photo and not unit.find(Looked, photo=each.photo) and not unit.find(Item, photo=each.photo):
+        unit.drop(Look, each.key)
+        if each.photo and not unit.find(Look, photo=each.photo) and not unit.find(Item, photo=each.photo):
             unit.drop(Photo, each.photo)
     if look.place == TRAY:
         _forget_missed(unit, look.at)

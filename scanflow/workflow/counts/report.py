@@ -10,18 +10,18 @@ from typing import Any
 
 from labels import slot_code
 from scanflow.domain import events
-from scanflow.domain.counts.findings import Finding, Kind
+from scanflow.domain.counts.findings import Finding, FindingKind
 from scanflow.domain.counts.stocktake import TRAY, Area, Chosen, Stocktake
 from scanflow.domain.things import Bin
 from scanflow.planning.sampling import rate_between, wrong_between
-from scanflow.workflow.counts.stocktakes import Found, State, state
+from scanflow.workflow.counts.stocktakes import CountState, TrackedFinding, state
 from scanflow.workflow.ports import Unit
 from scanflow.workflow.stock import doubts
 
 COUNTS = ("expected", "counted", "agreed", "unclear", "record_not_found", "found_not_recorded")
-RECORD_NOT_FOUND = (Kind.MISSING, Kind.ELSEWHERE, Kind.IN_TRAY)
+RECORD_NOT_FOUND = (FindingKind.MISSING, FindingKind.ELSEWHERE, FindingKind.IN_TRAY)
 """The account has a thing in a place, and there it is not."""
-FOUND_NOT_RECORDED = (Kind.SLOT_FREE, Kind.UNKNOWN, Kind.TWIN)
+FOUND_NOT_RECORDED = (FindingKind.SLOT_FREE, FindingKind.UNKNOWN, FindingKind.TWIN)
 """There is a card on a shelf, and the account has nothing of it there."""
 
 
@@ -35,19 +35,19 @@ def close(unit: Unit, count_id: str) -> Stocktake:
     closed = replace(closed, report=json.dumps(report(unit, now)))
     unit.put(closed)
     kinds = [each.finding.kind for each in now.found]
-    told = {kind.value: kinds.count(kind) for kind in Kind if kind in kinds}
+    told = {kind.value: kinds.count(kind) for kind in FindingKind if kind in kinds}
     unit.record(events.StocktakeClosed(stocktake=count_id, looked=now.looked, findings=told))
     return closed
 
 
 def _keep_missing(unit: Unit, count: Stocktake, finding: Finding) -> None:
     """A thing that the count missed, and nobody spoke of, is known to be missing."""
-    facts = unit.facts(finding.subject) if finding.kind is Kind.MISSING and finding.bin != TRAY else None
+    facts = unit.facts(finding.subject) if finding.kind is FindingKind.MISSING and finding.bin != TRAY else None
     if facts is not None and facts.taken and facts.item is not None:
         doubts.missed(unit, facts.item.id, f"a count of {count.area} did not find it")
 
 
-def report(unit: Unit, now: State) -> dict[str, Any]:
+def report(unit: Unit, now: CountState) -> dict[str, Any]:
     """The report of a count as it stands, as plain JSON values.
 
     Of each section: `expected` cards by the account, `counted` of them in places that were looked at, `agreed` that
@@ -100,26 +100,26 @@ def _blind(count: Stocktake) -> bool:
     return count.sample is not None and count.sample.chosen is Chosen.BLIND
 
 
-def _differing(now: State) -> list[str]:
+def _differing(now: CountState) -> list[str]:
     at = _wrong_at(now.found)
     return [name for name, place in now.places.items() if place.looked and name in at]
 
 
-def _wrong_at(found: Iterable[Found]) -> set[str | None]:
+def _wrong_at(found: Iterable[TrackedFinding]) -> set[str | None]:
     """Where account and shelf differ, also beyond the area."""
     at: set[str | None] = set()
     for each in found:
         finding = each.finding
         if _not_found(each):
             at |= {finding.bin, *finding.places}
-        elif finding.kind is Kind.TWIN and len(finding.places) > 1:
+        elif finding.kind is FindingKind.TWIN and len(finding.places) > 1:
             at |= {*finding.places} - {finding.bin}
         elif finding.kind in FOUND_NOT_RECORDED:
             at |= set(finding.places)
     return at
 
 
-def _not_found(each: Found) -> bool:
+def _not_found(each: TrackedFinding) -> bool:
     """Whether the account was wrong to have a thing in its place; what turned up there was only not seen."""
     turned_up = each.resolved is not None and each.resolved.how == "found_later"
     return each.finding.kind in RECORD_NOT_FOUND and not turned_up
@@ -131,7 +131,7 @@ def title_of(unit: Unit, finding: Finding) -> str | None:
     return facts.item.title if facts is not None and facts.item is not None else None
 
 
-def _sections(unit: Unit, now: State) -> list[dict[str, Any]]:
+def _sections(unit: Unit, now: CountState) -> list[dict[str, Any]]:
     bins = {each.name: each.section for each in unit.find(Bin)}
     rows: dict[str, dict[str, Any]] = {}
 
@@ -191,10 +191,10 @@ def _places_amiss(kept: Mapping[str, Any]) -> dict[str, list[str]]:
     area = Area.parse(kept["area"])
     found = [Finding.from_dict(each) for each in kept["findings"]]
     turned_up = {name for name, done in kept["resolved"].items() if done["how"] == "found_later"}
-    beyond = {each.bin for each in found if each.kind is not Kind.MISSING and not _covers(area, each)}
-    differing = _wrong_at(Found(each) for each in found if each.id not in turned_up) - beyond
+    beyond = {each.bin for each in found if each.kind is not FindingKind.MISSING and not _covers(area, each)}
+    differing = _wrong_at(TrackedFinding(each) for each in found if each.id not in turned_up) - beyond
     return {
-        "unclear": [each.subject for each in found if each.kind is Kind.UNREADABLE],
+        "unclear": [each.subject for each in found if each.kind is FindingKind.UNREADABLE],
         "differing": sorted(name for name in differing if name and name not in kept["not_looked"]),
     }
 

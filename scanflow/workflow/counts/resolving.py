@@ -11,15 +11,15 @@ from typing import Annotated, Any
 from pydantic import Field
 
 from scanflow.domain import events
-from scanflow.domain.counts.findings import Finding, Kind
+from scanflow.domain.counts.findings import Finding, FindingKind
 from scanflow.domain.counts.stocktake import TRAY, Certainty, Resolved, Stocktake
-from scanflow.domain.life import CardState, Hold, LineState, Settled, StayState, StocktakeState
+from scanflow.domain.life import CardState, DoubtEnd, Hold, LineState, StayState, StocktakeState
 from scanflow.domain.things import Doubt, Fetch, Held, Line, Order, Out, Sighting, Slot, Station, Stay
 from scanflow.domain.whereabouts import free_to_give
 from scanflow.workflow import stock
 from scanflow.workflow.counts import stocktakes
 from scanflow.workflow.fields import CardText, Code, Command, Flag, Maybe, Note, OneOf
-from scanflow.workflow.ports import Facts, Invalid, Missing, Refused, Unit, must
+from scanflow.workflow.ports import Invalid, Missing, Refused, SlotFacts, Unit, must
 from scanflow.workflow.stock import cards, doubts
 
 COUNTED_MISSING = "a count did not find it"
@@ -27,7 +27,7 @@ COUNTED_MISSING = "a count did not find it"
 Act = Callable[[Unit, Finding, "Resolve"], None]
 
 
-def _facts(unit: Unit, finding: Finding) -> Facts:
+def _facts(unit: Unit, finding: Finding) -> SlotFacts:
     return cards.slot_facts(unit, finding.subject, "")
 
 
@@ -61,7 +61,7 @@ def _at_home(unit: Unit, finding: Finding, said: Resolve) -> None:
     if line is not None and line.state is LineState.SHORT:
         line = line.after("find")
     if facts.item is not None:
-        doubts.found(unit, facts.item.id, Settled.CORRECTED)
+        doubts.found(unit, facts.item.id, DoubtEnd.CORRECTED)
     if line is not None and facts.item is not None:
         unit.put(doubts.hold(unit, line, facts.item.id))
 
@@ -76,9 +76,13 @@ def asks_for_card(unit: Unit, finding: Finding) -> bool:
     """Whether it is put right only by the text of its card, read in the tray: the count did not see it there itself, or
     it was read elsewhere since.
     """
-    if finding.kind is Kind.MISSING:
+    if finding.kind is FindingKind.MISSING:
         return finding.bin == TRAY
-    facts = _facts(unit, finding) if finding.kind in (Kind.SLOT_FREE, Kind.CARD_DUE, Kind.TWIN) else None
+    facts = (
+        _facts(unit, finding)
+        if finding.kind in (FindingKind.SLOT_FREE, FindingKind.CARD_DUE, FindingKind.TWIN)
+        else None
+    )
     if facts is None or facts.taken:
         return False
     seen = facts.slot.seen
@@ -118,7 +122,7 @@ def _withdrawn(unit: Unit, finding: Finding, said: Resolve) -> None:
     """The thing is gone; where its card lies in the tray, that is back with it."""
     stay = _facts(unit, finding).stay
     stock.withdraw(unit, stay.id if stay else "", stock.Withdraw(reason=said.reason))
-    if finding.kind is Kind.IN_TRAY:
+    if finding.kind is FindingKind.IN_TRAY:
         _back(unit, finding, said)
 
 
@@ -160,7 +164,7 @@ def _still_here(unit: Unit, finding: Finding, said: Resolve) -> None:
     number = must(unit, Order, facts.line.order).number
     why = f"Card {finding.subject} was found on a thing in {finding.places[0]}. Ask what order {number} got."
     unit.put(facts.line.held(Hold.MISPLACED, why))
-    unit.record(events.Held(line=facts.line.id, why=why))
+    unit.record(events.LineHeld(line=facts.line.id, why=why))
     if facts.slot.card is not CardState.LOST:
         stock.lose_card(unit, finding.subject)
 
@@ -174,22 +178,22 @@ def _held(unit: Unit, finding: Finding, said: Resolve) -> None:
         raise Refused("changed_since", f"{finding.subject} has changed since. Count it again.")
 
 
-ACTS: Mapping[Kind, Mapping[str, Act]] = {
-    Kind.MISSING: {
+ACTS: Mapping[FindingKind, Mapping[str, Act]] = {
+    FindingKind.MISSING: {
         "found_later": _at_home,
         "lost": _lost,
         "reprint": _reprinted,
         "withdraw": _withdrawn,
         "ignore": _still_missing,
     },
-    Kind.ELSEWHERE: {"put_right": _at_home, "moved": _moved, "withdraw": _withdrawn, "ignore": _noted},
-    Kind.TWIN: {"put_right": _one_left, "ignore": _noted},
-    Kind.SLOT_FREE: {"put_right": _brought_back, "still_here": _still_here, "ignore": _noted},
-    Kind.IN_TRAY: {"put_right": _at_home, "withdraw": _withdrawn, "ignore": _noted},
-    Kind.CARD_DUE: {"put_right": _brought_back, "found_later": _brought_back, "lost": _lost, "ignore": _noted},
-    Kind.UNKNOWN: {"put_right": _noted, "ignore": _noted},
-    Kind.UNREADABLE: {"put_right": _noted, "reprint": _reprinted, "ignore": _noted},
-    Kind.SUSPECT: {"put_right": _at_home, "hold": _held, "withdraw": _withdrawn, "ignore": _noted},
+    FindingKind.ELSEWHERE: {"put_right": _at_home, "moved": _moved, "withdraw": _withdrawn, "ignore": _noted},
+    FindingKind.TWIN: {"put_right": _one_left, "ignore": _noted},
+    FindingKind.SLOT_FREE: {"put_right": _brought_back, "still_here": _still_here, "ignore": _noted},
+    FindingKind.IN_TRAY: {"put_right": _at_home, "withdraw": _withdrawn, "ignore": _noted},
+    FindingKind.CARD_DUE: {"put_right": _brought_back, "found_later": _brought_back, "lost": _lost, "ignore": _noted},
+    FindingKind.UNKNOWN: {"put_right": _noted, "ignore": _noted},
+    FindingKind.UNREADABLE: {"put_right": _noted, "reprint": _reprinted, "ignore": _noted},
+    FindingKind.SUSPECT: {"put_right": _at_home, "hold": _held, "withdraw": _withdrawn, "ignore": _noted},
 }
 """What can be done about a finding of each kind, and what that does."""
 
@@ -218,7 +222,7 @@ def ways(unit: Unit, finding: Finding) -> tuple[str, ...]:
     return tuple(how for how in ACTS[finding.kind] if _possible(finding, how, facts))
 
 
-def _possible(finding: Finding, how: str, facts: Facts | None) -> bool:
+def _possible(finding: Finding, how: str, facts: SlotFacts | None) -> bool:
     match how:
         case "still_here":
             return facts is not None and facts.stay is not None and facts.stay.state is StayState.SHIPPED
@@ -229,11 +233,11 @@ def _possible(finding: Finding, how: str, facts: Facts | None) -> bool:
         case "withdraw":
             return facts is not None and facts.taken and facts.live_line is None
         case "reprint":
-            return finding.kind is not Kind.MISSING or finding.bin != TRAY
+            return finding.kind is not FindingKind.MISSING or finding.bin != TRAY
     return True
 
 
-def resolve(unit: Unit, count_id: str, finding_id: str, said: Resolve) -> stocktakes.Found:
+def resolve(unit: Unit, count_id: str, finding_id: str, said: Resolve) -> stocktakes.TrackedFinding:
     """Do what a person decides about a finding.
 
     Refused: `resolved`, `not_for_this`, `look_closer` where it rests on a matched reading alone, `changed_since`
@@ -266,14 +270,14 @@ def resolve(unit: Unit, count_id: str, finding_id: str, said: Resolve) -> stockt
             stocktake=count_id, finding=finding.id, how=said.how, reason=said.reason, sure=said.sure, after=after
         )
     )
-    return stocktakes.Found(finding, resolved)
+    return stocktakes.TrackedFinding(finding, resolved)
 
 
 def _name(count_id: str, finding: Finding) -> str:
     return f"{count_id}.{finding.id}"
 
 
-def _open(now: stocktakes.State, finding_id: str, changed: Collection[str]) -> Finding:
+def _open(now: stocktakes.CountState, finding_id: str, changed: Collection[str]) -> Finding:
     """The finding of that id that nobody resolved, and whose slot nothing has changed since."""
     found = next((each for each in now.found if each.finding.id == finding_id), None)
     if found is not None and found.resolved is not None:
@@ -290,7 +294,7 @@ def _act(finding: Finding, said: Resolve) -> Act:
     acts = ACTS[finding.kind]
     if said.how not in acts:
         raise Refused("not_for_this", f"What is {finding.kind} can be: {', '.join(acts)}.")
-    if finding.kind is Kind.MISSING and finding.bin == TRAY and said.how in ("withdraw", "reprint"):
+    if finding.kind is FindingKind.MISSING and finding.bin == TRAY and said.how in ("withdraw", "reprint"):
         raise Refused("not_for_this", "A card that is missing in the tray can be: found_later, lost, ignore.")
     if said.how in NEED_REASON and not said.reason.strip():
         raise Invalid("/reason", "required", "Say why.")
@@ -299,16 +303,16 @@ def _act(finding: Finding, said: Resolve) -> Act:
     acts_on_it = acts[said.how] not in (_noted, _still_missing)
     if finding.certainty is Certainty.MATCHED and acts_on_it and not said.sure:
         raise Refused("look_closer", "No decoder read this card. Take a closer photo, or look yourself and say so.")
-    if finding.kind is Kind.MISSING and finding.bin == TRAY and said.how == "found_later":
+    if finding.kind is FindingKind.MISSING and finding.bin == TRAY and said.how == "found_later":
         return _brought_back
     return acts[said.how]
 
 
-def _moved_to(unit: Unit, before: Facts | None) -> str | None:
+def _moved_to(unit: Unit, before: SlotFacts | None) -> str | None:
     return unit.find(Stay, item=before.item.id)[-1].id if before and before.item else None
 
 
-def _doubted(unit: Unit, facts: Facts | None) -> set[str]:
+def _doubted(unit: Unit, facts: SlotFacts | None) -> set[str]:
     """The open doubts of a slot's thing."""
     return {each.id for each in doubts.open_doubts(unit, facts.item.id)} if facts and facts.item else set()
 
@@ -320,7 +324,7 @@ def _doubts_told(before: set[str], after: set[str]) -> dict[str, Any]:
 def _take_back_doubts(unit: Unit, kept: Mapping[str, Any]) -> None:
     """What an act added is corrected, and what it ended is open again."""
     for name in kept.get("added", ()):
-        unit.put(replace(must(unit, Doubt, name), how=Settled.CORRECTED, note="Taken back.", ended=unit.at))
+        unit.put(replace(must(unit, Doubt, name), how=DoubtEnd.CORRECTED, note="Taken back.", ended=unit.at))
     for name in kept.get("ended", ()):
         unit.put(replace(must(unit, Doubt, name), how=None, note="", ended=None))
 
@@ -354,7 +358,7 @@ def _plain(value: Any) -> Any:
     return value
 
 
-def _parts(facts: Facts | None) -> dict[str, Any]:
+def _parts(facts: SlotFacts | None) -> dict[str, Any]:
     return {
         type(each).__name__: each
         for each in ((facts.slot, facts.stay, facts.line) if facts else ())
@@ -362,13 +366,13 @@ def _parts(facts: Facts | None) -> dict[str, Any]:
     }
 
 
-def _undo_of(before: Facts | None, after: Facts | None) -> dict[str, Any]:
+def _undo_of(before: SlotFacts | None, after: SlotFacts | None) -> dict[str, Any]:
     """What the parts of a slot were before an act and after it."""
     both = {"before": before, "after": after}
     return {when: {name: _image(part) for name, part in _parts(facts).items()} for when, facts in both.items()}
 
 
-def undo(unit: Unit, count_id: str, finding_id: str) -> stocktakes.Found:
+def undo(unit: Unit, count_id: str, finding_id: str) -> stocktakes.TrackedFinding:
     """Take back how a finding was resolved: all stands as before. `changed_since` once something has built on it."""
     must(unit, Stocktake, count_id)
     resolved = unit.get(Resolved, f"{count_id}.{finding_id}")
@@ -383,7 +387,7 @@ def undo(unit: Unit, count_id: str, finding_id: str) -> stocktakes.Found:
     _take_back_doubts(unit, kept.get("doubts", {}))
     unit.drop(Resolved, resolved.id)
     unit.record(events.FindingReopened(stocktake=count_id, finding=finding_id, how=resolved.how, after=after))
-    return stocktakes.Found(finding)
+    return stocktakes.TrackedFinding(finding)
 
 
 def _restore(unit: Unit, code: str, kept: Mapping[str, Any]) -> None:

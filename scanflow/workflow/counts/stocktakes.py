@@ -14,12 +14,12 @@ from typing import Annotated
 from pydantic import Field
 
 from scanflow.domain import events
-from scanflow.domain.counts.findings import Finding, Kind, Place, Standing, findings, places
-from scanflow.domain.counts.stocktake import Area, BadArea, Chosen, Looked, Read, Resolved, Sample, Stocktake
+from scanflow.domain.counts.findings import CountedPlace, Finding, FindingKind, SlotAccount, findings, places
+from scanflow.domain.counts.stocktake import Area, BadArea, Chosen, Look, Read, Resolved, Sample, Stocktake
 from scanflow.domain.life import LIVE, StayState, StocktakeState
 from scanflow.domain.things import Bin, Item, Line, Photo, Slot, Station, Stay
 from scanflow.domain.whereabouts import Account, whereabouts
-from scanflow.domain.whereabouts import Place as Stands
+from scanflow.domain.whereabouts import PlaceKind as Stands
 from scanflow.planning.counting import draw
 from scanflow.workflow.fields import Command, Maybe, Note, integer, words
 from scanflow.workflow.ports import Invalid, Unit, must
@@ -82,7 +82,7 @@ def begin(unit: Unit, count: Stocktake) -> Stocktake:
 
 
 @dataclass(frozen=True, slots=True)
-class Found:
+class TrackedFinding:
     """A finding with how it was resolved, None while it is open."""
 
     finding: Finding
@@ -90,63 +90,67 @@ class Found:
 
 
 @dataclass(frozen=True, slots=True)
-class State:
+class CountState:
     """A count as it stands: all slots by the shop's account, its looks, what is known of each place, its findings."""
 
     count: Stocktake
-    room: Mapping[str, Standing]
-    looks: tuple[Looked, ...]
-    places: Mapping[str, Place]
-    found: tuple[Found, ...]
+    room: Mapping[str, SlotAccount]
+    looks: tuple[Look, ...]
+    places: Mapping[str, CountedPlace]
+    found: tuple[TrackedFinding, ...]
 
     @property
     def looked(self) -> int:
         return sum(each.looked for each in self.places.values())
 
 
-def state(unit: Unit, count_id: str) -> State:
+def state(unit: Unit, count_id: str) -> CountState:
     """How a count stands. Once it is closed its findings are those of the report, whatever happened since."""
     count = must(unit, Stocktake, count_id)
     names = count.places(unit.find(Bin))
-    looks = unit.find(Looked, stocktake=count_id)
+    looks = unit.find(Look, stocktake=count_id)
     room = standings(unit)
     settled = [(Finding.from_dict(json.loads(each.finding)), each) for each in unit.find(Resolved, stocktake=count_id)]
-    resolved = {finding.id: Found(finding, each) for finding, each in settled}
+    resolved = {finding.id: TrackedFinding(finding, each) for finding, each in settled}
     gone = set() if count.report else changed(unit, count)
     sorted_out = {
-        finding.subject for finding, each in settled if finding.kind is Kind.UNREADABLE and each.how == "ignore"
+        finding.subject for finding, each in settled if finding.kind is FindingKind.UNREADABLE and each.how == "ignore"
     }
     known = places(names, room, looks, gone, sorted_out)
     if count.report:
         written = [Finding.from_dict(each) for each in json.loads(count.report)["findings"]]
-        return State(count, room, looks, known, tuple(resolved.get(each.id, Found(each)) for each in written))
+        return CountState(
+            count, room, looks, known, tuple(resolved.get(each.id, TrackedFinding(each)) for each in written)
+        )
     subjects = {finding.subject for finding, _ in settled}
-    now = [Found(each) for each in findings(names, room, looks, gone, sorted_out) if each.subject not in subjects]
-    order = list(Kind)
+    now = [
+        TrackedFinding(each) for each in findings(names, room, looks, gone, sorted_out) if each.subject not in subjects
+    ]
+    order = list(FindingKind)
     found = sorted([*resolved.values(), *now], key=lambda one: (order.index(one.finding.kind), one.finding.subject))
-    return State(count, room, looks, known, tuple(found))
+    return CountState(count, room, looks, known, tuple(found))
 
 
-def standings(unit: Unit) -> dict[str, Standing]:
+def standings(unit: Unit) -> dict[str, SlotAccount]:
     """Every slot by the shop's account."""
     stays = {stay.code: stay for stay in unit.find(Stay, state=StayState.STORED)}
     lines = {line.stay: line for live in sorted(LIVE) for line in unit.find(Line, state=live)}
     return {slot.code: _standing(slot, stays.get(slot.code), lines) for slot in unit.find(Slot)}
 
 
-def _standing(slot: Slot, stay: Stay | None, lines: Mapping[str | None, Line]) -> Standing:
+def _standing(slot: Slot, stay: Stay | None, lines: Mapping[str | None, Line]) -> SlotAccount:
     if stay is None:
-        return Standing(slot.code, slot.bin, False, slot.card, slot.bin)
+        return SlotAccount(slot.code, slot.bin, False, slot.card, slot.bin)
     line = lines.get(stay.id)
     state = line.state if line is not None else None
     where = whereabouts(Account(slot, True, state, parcel=line.parcel if line else None))
     read_off = where.read is not None and where.read.station is Station.TABLE
-    return Standing(
+    return SlotAccount(
         slot.code, slot.bin, True, slot.card, where.bin or slot.bin, state, where.place is not Stands.BIN or read_off
     )
 
 
-def unexpected(read: Read, place: str, room: Mapping[str, Standing]) -> bool:
+def unexpected(read: Read, place: str, room: Mapping[str, SlotAccount]) -> bool:
     """Whether by the account this card is not at this place, nor where the labels in the picture have it."""
     return bool(read.text) and (read.code is None or room[read.code].place not in (read.bins or (place,)))
 
@@ -165,7 +169,7 @@ def changed(unit: Unit, count: Stocktake) -> set[str]:
     return set().union(*(codes for _, codes in moved))
 
 
-def _slots(unit: Unit, named: events.Named) -> Iterator[str]:
+def _slots(unit: Unit, named: events.NamedThing) -> Iterator[str]:
     """The slot of what is named: of an order those of all its lines, as they are bound now."""
     match named.noun:
         case events.Noun.SLOT:
@@ -195,10 +199,10 @@ def forget_photos(unit: Unit, count_id: str) -> Stocktake:
     """Delete the photos of a count for good, but for those that a thing has, or another count."""
     count = must(unit, Stocktake, count_id)
     forgotten = []
-    for each in unit.find(Looked, stocktake=count_id):
+    for each in unit.find(Look, stocktake=count_id):
         if each.photo is not None:
             unit.put(replace(each, photo=None))
-            if not unit.find(Looked, photo=each.photo) and not unit.find(Item, photo=each.photo):
+            if not unit.find(Look, photo=each.photo) and not unit.find(Item, photo=each.photo):
                 unit.drop(Photo, each.photo)
             forgotten.append(each.photo)
     if forgotten:
@@ -225,7 +229,7 @@ def forget_old_photos(unit: Unit) -> bool:
 
 
 def _photos(unit: Unit, count_id: str) -> Iterator[str]:
-    return (each.photo for each in unit.find(Looked, stocktake=count_id) if each.photo is not None)
+    return (each.photo for each in unit.find(Look, stocktake=count_id) if each.photo is not None)
 
 
 def _clock_is_ahead(unit: Unit) -> bool:

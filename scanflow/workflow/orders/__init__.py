@@ -14,8 +14,8 @@ from pydantic import Field
 
 from labels import slot_code
 from scanflow.domain import events
-from scanflow.domain.life import OF_BINDING, DoubtKind, Hold, LineState, Settled
-from scanflow.domain.orders.binding import Asked, Found, bind, learns
+from scanflow.domain.life import OF_BINDING, DoubtEnd, DoubtKind, Hold, LineState
+from scanflow.domain.orders.binding import Asked, ReferenceFacts, bind, learns
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.orders.titles import Titled, words_of
 from scanflow.domain.things import Item, Line, Order, Parcel, Section, Stay
@@ -40,7 +40,7 @@ from scanflow.workflow.stock.sightings import gone
 from scanflow.workflow.times import HOW, instant
 
 
-class Outcome(StrEnum):
+class Arrival(StrEnum):
     """What an order that comes in is beside what stood of it."""
 
     NEW = "new"
@@ -72,7 +72,7 @@ class NewOrder(
         return IncomingOrder(self.number, self.channel, self.ordered_at, self.ship_by, lines)
 
 
-def receive(unit: Unit, incoming: IncomingOrder) -> tuple[Order, Outcome]:
+def receive(unit: Unit, incoming: IncomingOrder) -> tuple[Order, Arrival]:
     """Take an order in, once: its number is unique per channel, and the same again changes nothing.
 
     A later version binds its new lines, holds absent ones (`not_in_file`) and changed ones; nothing is dropped.
@@ -92,7 +92,7 @@ def receive(unit: Unit, incoming: IncomingOrder) -> tuple[Order, Outcome]:
     unit.record(events.OrderReceived(order=order.id, number=order.number, channel=order.channel, lines=told))
     if known:
         _hold_both(unit, known, order)
-    return order, Outcome.NEW
+    return order, Arrival.NEW
 
 
 def _numbered(unit: Unit, incoming: IncomingOrder) -> tuple[Order, ...]:
@@ -137,7 +137,7 @@ def _hold_both(unit: Unit, known: Iterable[Order], order: Order) -> None:
         for line in unit.find(Line, order=each.id):
             if line.live or line.state is LineState.UNBOUND:
                 unit.put(line.held(Hold.DOUBTFUL, why))
-                unit.record(events.Held(line=line.id, why=why))
+                unit.record(events.LineHeld(line=line.id, why=why))
 
 
 def _times(unit: Unit, incoming: IncomingOrder) -> tuple[datetime | None, datetime | None]:
@@ -168,25 +168,25 @@ def _new_line(unit: Unit, order: Order, position: int, incoming: IncomingLine) -
     return line
 
 
-def _found(unit: Unit, order: Order, line: IncomingLine | Line) -> tuple[Asked, Found]:
+def _found(unit: Unit, order: Order, line: IncomingLine | Line) -> tuple[Asked, ReferenceFacts]:
     """What the line says of its thing, and what the room knows of that."""
     bad = line.bad if isinstance(line, IncomingLine) else None
     widths = {section.code: section.digits for section in unit.find(Section)}
     try:
         named = slot_code.parse_reference(line.reference, widths)
     except slot_code.CodeError:
-        return Asked(False, bad=bad), Found()
+        return Asked(False, bad=bad), ReferenceFacts()
     asked = Asked(True, named.turn, line.title, line.listing, order.ordered_at, bad)
     facts = unit.facts(named.code)
     if facts is None:
-        return replace(asked, known=False), Found()
+        return replace(asked, known=False), ReferenceFacts()
     turn = named.turn if named.turn is not None else facts.slot.turns
     stays = unit.find(Stay, code=named.code, turn=turn)
     if not stays:
-        return asked, Found(turns=facts.slot.turns)
+        return asked, ReferenceFacts(turns=facts.slot.turns)
     latest = unit.find(Stay, item=stays[0].item)[-1]
     item = must(unit, Item, latest.item)
-    found = Found(
+    found = ReferenceFacts(
         stays[0],
         latest,
         item,
@@ -224,7 +224,7 @@ def _wanted_by(unit: Unit, stay: Stay) -> str | None:
     return None
 
 
-def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[Order, Outcome]:
+def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[Order, Arrival]:
     ordered_at, ship_by = _times(unit, incoming)
     newer = replace(order, ordered_at=ordered_at or order.ordered_at, ship_by=ship_by or order.ship_by)
     lines = unit.find(Line, order=order.id)
@@ -243,11 +243,11 @@ def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[O
             changes.append(_new_line(unit, undated, position, wanted))
     changes += [line for gone in left.values() for line in _absent(unit, gone)]
     if newer == order and not changes:
-        return order, Outcome.UNCHANGED
+        return order, Arrival.UNCHANGED
     unit.put(newer)
     told = tuple(_told(line) for line in changes)
     unit.record(events.OrderChanged(order=order.id, number=order.number, lines=told))
-    return newer, Outcome.CHANGED
+    return newer, Arrival.CHANGED
 
 
 def _same(reference: str) -> str:
@@ -361,7 +361,7 @@ def settle(unit: Unit, line_id: str, said: Settle) -> Line:
         settled = _settled(line, said.hold)
         new = line.freed((settled,)) if settled is not None else line
     unit.put(new)
-    unit.record(events.Settled(line=line.id, stay=target, hold=settled))
+    unit.record(events.LineSettled(line=line.id, stay=target, hold=settled))
     return new
 
 
@@ -421,7 +421,7 @@ class Short(Command, json_schema_extra={"examples": [{"note": "Not in its bin"}]
 
 def short(unit: Unit, line_id: str, said: Short) -> Line:
     """Its thing is not where it should be; it is missing until somebody sees it, whoever orders it next."""
-    line = _step(unit, line_id, "miss", events.Short(line=line_id, note=said.note))
+    line = _step(unit, line_id, "miss", events.LineShort(line=line_id, note=said.note))
     item = must(unit, Stay, line.stay or "").item
     doubts.doubt(unit, item, DoubtKind.MISSING, said.note)
     line = doubts.hold(unit, line, item)
@@ -431,9 +431,9 @@ def short(unit: Unit, line_id: str, said: Short) -> Line:
 
 def found(unit: Unit, line_id: str) -> Line:
     """It turned up, as somebody says; the line waits again."""
-    line = _step(unit, line_id, "find", events.Found(line=line_id, note=""))
+    line = _step(unit, line_id, "find", events.LineFound(line=line_id, note=""))
     item = must(unit, Stay, line.stay or "").item
-    doubts.found(unit, item, Settled.CORRECTED)
+    doubts.found(unit, item, DoubtEnd.CORRECTED)
     line = doubts.hold(unit, line, item)
     unit.put(line)
     return line
@@ -465,7 +465,7 @@ def hold(unit: Unit, line_id: str, said: NotThis) -> Line:
     doubts.doubt(unit, item, DoubtKind.NOT_THIS, said.why)
     line = doubts.hold(unit, must(unit, Line, line_id), item)
     unit.put(line)
-    unit.record(events.Held(line=line.id, why=said.why))
+    unit.record(events.LineHeld(line=line.id, why=said.why))
     return line
 
 

@@ -9,7 +9,7 @@ from scanflow.domain.derive import stands_still
 from scanflow.domain.orders.incoming import IncomingOrder
 from scanflow.domain.orders.loaded import Loaded, RefusedRow
 from scanflow.domain.things import Line
-from scanflow.workflow.orders import Outcome, receive
+from scanflow.workflow.orders import Arrival, receive
 from scanflow.workflow.ports import Invalid, Unit
 
 Rows = Mapping[tuple[str, str], Sequence[int]]
@@ -28,7 +28,7 @@ def load_part(
 
     What a rule looks at never lies in two parts: no order depends on the others of its file.
     """
-    outcomes: Counter[Outcome] = Counter()
+    outcomes: Counter[Arrival] = Counter()
     held: list[str] = []
     refused: list[RefusedRow] = []
     place = first
@@ -42,7 +42,7 @@ def load_part(
             continue
         outcomes[outcome] += 1
         held += [line.id for line in unit.find(Line, order=order.id) if stands_still(line)]
-    counts = (outcomes[Outcome.NEW], outcomes[Outcome.CHANGED], outcomes[Outcome.UNCHANGED])
+    counts = (outcomes[Arrival.NEW], outcomes[Arrival.CHANGED], outcomes[Arrival.UNCHANGED])
     return Loaded(*counts, tuple(held), tuple(refused)), place
 
 
@@ -52,7 +52,7 @@ def in_parts(
     """What receives the next part of these orders, until `enough` of its own says so: None while there is more to do,
     at last what came of all.
 
-    The same orders sent again (`key`) go on where they were ended. `view` is a look at the room before: a large one's
+    The same orders sent again (`key`) go on where they were ended. `view` is a view of the room before: a large one's
     titles take a while to read, and are kept.
     """
     view.stocked()

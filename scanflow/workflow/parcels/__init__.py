@@ -197,7 +197,7 @@ def reopen(unit: Unit, parcel_id: str) -> Parcel:
         raise Refused("not_allowed", "Nothing of this parcel is still with its buyer.")
     _step_all(unit, released, REOPENING, None)
     for line in released:
-        _look_into(unit, must(unit, Line, line.id))
+        _read_again(unit, must(unit, Line, line.id))
     unit.put(opened)
     _bind(unit, parcel.orders, parcel.id)
     unit.record(events.ParcelReopened(parcel=parcel.id, orders=parcel.orders))
@@ -212,7 +212,7 @@ def can_reopen(unit: Unit, parcel: Parcel) -> bool:
     return parcel.state is ParcelState.CLOSED and bool(stays) and unused and not gone(unit, parcel)
 
 
-def _look_into(unit: Unit, line: Line) -> None:
+def _read_again(unit: Unit, line: Line) -> None:
     """A thing that is in its box again, whose card was read on a shelf since, may not be there; other readings of it
     are older than this step, and say nothing against it.
     """

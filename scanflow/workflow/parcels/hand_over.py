@@ -166,7 +166,7 @@ def _keep(unit: Unit, key: str, body: str, text: str, answer: Answer) -> Answer:
     )
     by = "slip" if slot_code.is_slip_like(text) else "label"
     unit.record(
-        events.HandOver(
+        events.HandedOver(
             key=key,
             by=by,
             verdict=answer["verdict"],

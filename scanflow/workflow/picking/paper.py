@@ -14,7 +14,7 @@ import json
 from labels import slot_code
 from scanflow.domain.things import Line, Station, Stay, Stop
 from scanflow.workflow.answers import Answer
-from scanflow.workflow.picking.reading import Reading, Scanned
+from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.picking.scans import scan
 from scanflow.workflow.ports import Invalid, Unit, must
 
@@ -33,5 +33,5 @@ def enter(unit: Unit, round_id: str, line_id: str, written: str, form: str, at: 
     figures = slot_code.compact(written)
     text = must(unit, Stay, line.stay).code + figures if len(figures) == 1 else written
     said = hashlib.sha256(json.dumps([form, round_id, line_id, text]).encode()).hexdigest()
-    scanned = Scanned(station=Station.BIN, key=f"paper-{said[:40]}", via="typed", round=round_id, at=at)
-    return scan(unit, Reading(scanned, (text,), said))
+    scanned = ScanBase(station=Station.BIN, key=f"paper-{said[:40]}", via="typed", round=round_id, at=at)
+    return scan(unit, StationReading(scanned, (text,), said))

@@ -11,13 +11,13 @@ from labels import slot_code
 from scanflow.domain.things import Order, Station
 from scanflow.domain.verdict import Reason
 from scanflow.workflow.fields import Age, Command, Flag, Identity, Image, Key, Maybe, OneOf, Place, Time, words
-from scanflow.workflow.ports import Facts, Unit
+from scanflow.workflow.ports import SlotFacts, Unit
 from scanflow.workflow.stock import cards
 
 VIA = ("wedge", "camera", "typed")
 
 
-class Scanned(Command):
+class ScanBase(Command):
     """A scan, but for what was seen."""
 
     station: Station
@@ -45,18 +45,18 @@ class Scanned(Command):
 
 
 class ScanText(
-    Scanned, json_schema_extra={"examples": [{"station": "table", "key": "phone-1-000017", "text": "D0145"}]}
+    ScanBase, json_schema_extra={"examples": [{"station": "table", "key": "phone-1-000017", "text": "D0145"}]}
 ):
     text: Annotated[str, words(4096)] = Field(description="As the reader gave it; empty where it read nothing.")
 
 
-class ScanImage(Scanned):
+class ScanImage(ScanBase):
     via: Annotated[str, OneOf(VIA)] = "camera"
     image: Image = Field(description="A photograph of the card.")
 
 
 @dataclass(frozen=True, slots=True)
-class Reading:
+class StationReading:
     """A scan with what was seen.
 
     `texts` are all texts in view, one for a wedge or a keyboard; `agreed` are those that two engines read. `image`
@@ -64,7 +64,7 @@ class Reading:
     fingerprint of the whole call.
     """
 
-    said: Scanned
+    said: ScanBase
     texts: tuple[str, ...]
     body: str
     image: bool = False
@@ -76,14 +76,14 @@ class InView:
     """The slip or the card in view, or why there is none; with both, that card has to be looked at once more."""
 
     slip: Order | None = None
-    card: Facts | None = None
+    card: SlotFacts | None = None
     unread: Reason | None = None
 
 
-def read(unit: Unit, reading: Reading) -> InView:
+def read(unit: Unit, reading: StationReading) -> InView:
     """What the texts of a reading mean in this shop."""
     orders: dict[str, Order] = {}
-    found: dict[str, Facts] = {}
+    found: dict[str, SlotFacts] = {}
     sure: set[str] = set()
     problems: list[Reason] = []
     for text in reading.texts:
@@ -103,7 +103,7 @@ def read(unit: Unit, reading: Reading) -> InView:
     if len(orders) + len(found) > 1:
         return InView(unread=Reason.MANY_CODES)
     for code, facts in found.items():
-        believed = code in sure or _looked_before(unit, reading, code)
+        believed = code in sure or _read_before(unit, reading, code)
         return InView(card=facts, unread=None if believed else Reason.BAD_CHECK)
     if orders and reading.said.station is Station.TABLE:
         return InView(slip=next(iter(orders.values())))
@@ -117,7 +117,7 @@ def _widths(unit: Unit, text: str) -> dict[str, int] | None:
     return cards.widths(unit) if slot_code.compact(text)[1:2] in ("O", "I") else None
 
 
-def _looked_before(unit: Unit, reading: Reading, code: str) -> bool:
-    """Whether the scan just before at this spot named the same card: two looks that agree."""
+def _read_before(unit: Unit, reading: StationReading, code: str) -> bool:
+    """Whether the scan just before at this spot named the same card: two scans that agree."""
     last = unit.last_scan(reading.said.station, reading.said.spot)
     return last is not None and last.code == code

@@ -10,14 +10,14 @@ from datetime import timedelta
 from labels import slot_code
 from scanflow.domain import advice, events
 from scanflow.domain.derive import order_state
-from scanflow.domain.life import CardState, DoubtKind, Hold, LineState, ParcelState, RoundState, Settled
+from scanflow.domain.life import CardState, DoubtEnd, DoubtKind, Hold, LineState, ParcelState, RoundState
 from scanflow.domain.things import Bin, Line, Out, Parcel, Round, Scan, Sighting, Slot, Station, Stay
-from scanflow.domain.verdict import Look, Reason, effects, judge
+from scanflow.domain.verdict import Reason, Scene, effects, judge
 from scanflow.workflow import parcels
 from scanflow.workflow.answers import Answer, answer_of, recalled
 from scanflow.workflow.parcels import slips
-from scanflow.workflow.picking.reading import Reading, read
-from scanflow.workflow.ports import Facts, Invalid, Refused, Unit, must
+from scanflow.workflow.picking.reading import StationReading, read
+from scanflow.workflow.ports import Invalid, Refused, SlotFacts, Unit, must
 from scanflow.workflow.stock import cards, doubts, photos, sightings
 from scanflow.workflow.times import clock
 
@@ -32,7 +32,7 @@ def earlier(unit: Unit, key: str, body: str) -> Answer | None:
     return recalled(scan.answer, replayed=True)
 
 
-def scan(unit: Unit, reading: Reading) -> Answer:
+def scan(unit: Unit, reading: StationReading) -> Answer:
     """Judge one reading and do what it entails, as one step with its ledger entry.
 
     Raises `Invalid` where there can be no verdict: an unknown round or bin, one that is missing, a key reused.
@@ -46,21 +46,21 @@ def scan(unit: Unit, reading: Reading) -> Answer:
     if seen.slip is not None:
         answer, stood = slips.scan_slip(unit, seen.slip, reading.said.table, reading.said.key)
         return _keep(unit, reading, None, answer, "", stood)
-    look = _look(unit, reading, None if seen.unread else seen.card, seen.unread, round_)
-    before = _repeated(unit, reading, look)
+    scene = _scene(unit, reading, None if seen.unread else seen.card, seen.unread, round_)
+    before = _repeated(unit, reading, scene)
     if before is not None:
         return _keep_repeat(unit, reading, before)
-    reason = judge(look)
-    if reason is None and look.slot is not None and _is_past(unit, reading, look):
-        answer = _answer(unit, look, Reason.UNREADABLE)
-        return _keep(unit, reading, look, answer | {"advice": advice.TOO_OLD.format(code=look.slot.code)}, "")
+    reason = judge(scene)
+    if reason is None and scene.slot is not None and _is_past(unit, reading, scene):
+        answer = _answer(unit, scene, Reason.UNREADABLE)
+        return _keep(unit, reading, scene, answer | {"advice": advice.TOO_OLD.format(code=scene.slot.code)}, "")
     if reason is not None:
-        _sight(unit, look, reading, accepted=False)
-        answer = _answer(unit, replace(look, since=_since(unit, look, reason)), reason)
+        _sight(unit, scene, reading, accepted=False)
+        answer = _answer(unit, replace(scene, since=_since(unit, scene, reason)), reason)
         if seen.unread and seen.card:
             answer |= {"code": seen.card.slot.code, "advice": advice.ONCE_MORE}
-        return _keep(unit, reading, look, answer, "")
-    return _accept(unit, reading, look)
+        return _keep(unit, reading, scene, answer, "")
+    return _accept(unit, reading, scene)
 
 
 CLOSE = timedelta(seconds=2)
@@ -68,13 +68,13 @@ CLOSE = timedelta(seconds=2)
 the way takes each its own time."""
 
 
-def _is_past(unit: Unit, reading: Reading, look: Look) -> bool:
+def _is_past(unit: Unit, reading: StationReading, scene: Scene) -> bool:
     """Whether a scan that waited is older than what was told of its card or its thing since.
 
     Then it says where the card was, not where it is, and moves nothing. A later yes at a bin says no more than that the
     thing was on its way.
     """
-    slot, stay = look.slot, look.stay
+    slot, stay = scene.slot, scene.stay
     if not reading.said.age_ms or slot is None:
         return False
     at = unit.at - timedelta(milliseconds=reading.said.age_ms) + CLOSE
@@ -82,12 +82,12 @@ def _is_past(unit: Unit, reading: Reading, look: Look) -> bool:
     told = [seen.at] if seen is not None and not (seen.accepted and seen.station is Station.BIN) else []
     if stay is not None and not stay.open:
         told.append(stay.ended)
-    if look.item is not None and look.taken:
-        told += [each.since for each in doubts.open_doubts(unit, look.item.id) if each.kind is DoubtKind.MISSING]
+    if scene.item is not None and scene.taken:
+        told += [each.since for each in doubts.open_doubts(unit, scene.item.id) if each.kind is DoubtKind.MISSING]
     return any(each is not None and each > at for each in told)
 
 
-def _round(unit: Unit, reading: Reading) -> Round | None:
+def _round(unit: Unit, reading: StationReading) -> Round | None:
     if reading.said.station is not Station.BIN:
         return None
     if reading.said.round is None:
@@ -98,7 +98,7 @@ def _round(unit: Unit, reading: Reading) -> Round | None:
     return round_
 
 
-def _check_bin(unit: Unit, reading: Reading) -> None:
+def _check_bin(unit: Unit, reading: StationReading) -> None:
     if reading.said.bin is None:
         if reading.said.station is Station.SHELF:
             raise Invalid("/bin", "required", "Say which bin this is.")
@@ -106,9 +106,11 @@ def _check_bin(unit: Unit, reading: Reading) -> None:
         raise Invalid("/bin", "unknown_bin", f"There is no bin {reading.said.bin}.")
 
 
-def _look(unit: Unit, reading: Reading, facts: Facts | None, unread: Reason | None, round_: Round | None) -> Look:
+def _scene(
+    unit: Unit, reading: StationReading, facts: SlotFacts | None, unread: Reason | None, round_: Round | None
+) -> Scene:
     at_table = reading.said.station is Station.TABLE
-    return Look(
+    return Scene(
         station=reading.said.station,
         unread=unread,
         slot=facts.slot if facts else None,
@@ -127,20 +129,20 @@ def _look(unit: Unit, reading: Reading, facts: Facts | None, unread: Reason | No
     )
 
 
-def _since(unit: Unit, look: Look, reason: Reason) -> str:
+def _since(unit: Unit, scene: Scene, reason: Reason) -> str:
     """From when on a scan that waited for the network would have been refused; empty where that is not known."""
-    if not look.late:
+    if not scene.late:
         return ""
-    line, stay, at = look.line, look.stay, None
+    line, stay, at = scene.line, scene.stay, None
     match reason:
         case Reason.CANCELLED if line:
             at = unit.told_at(events.Cancelled, line.id)
         case Reason.HELD if line:
-            at = unit.told_at(events.Held, line.id)
+            at = unit.told_at(events.LineHeld, line.id)
         case Reason.ALREADY_PICKED | Reason.ALREADY_PACKED if line and line.scan:
             at = unit.told_at(events.Scanned, line.scan)
-        case Reason.CLOSED if look.round:
-            at = unit.told_at(events.RoundClosed, look.round.id)
+        case Reason.CLOSED if scene.round:
+            at = unit.told_at(events.RoundClosed, scene.round.id)
         case Reason.SLOT_FREE if stay:
             at = stay.ended
     return clock(at, unit.at, unit.settings.zone) if at else ""
@@ -151,31 +153,31 @@ DOUBLE_BEEP = timedelta(seconds=5)
 second or two (common practice, no source)."""
 
 
-def _repeated(unit: Unit, reading: Reading, look: Look) -> Scan | None:
+def _repeated(unit: Unit, reading: StationReading, scene: Scene) -> Scan | None:
     """The scan just before, if this is the same card at the same spot again and all stands as that scan left it."""
-    if look.slot is None or look.slot.seen is None or look.slot.card is CardState.LOST:
+    if scene.slot is None or scene.slot.seen is None or scene.slot.card is CardState.LOST:
         return None
     last = unit.last_scan(reading.said.station, reading.said.spot)
-    if last is None or not last.accepted or last.code != look.slot.code or last.stood != _stood(unit, reading, look):
+    if last is None or not last.accepted or last.code != scene.slot.code or last.stood != _stood(unit, reading, scene):
         return None
-    seen = look.slot.seen
+    seen = scene.slot.seen
     if (seen.station, seen.place, seen.accepted) != (
         reading.said.station,
-        _place(reading, look.slot, accepted=True),
+        _place(reading, scene.slot, accepted=True),
         True,
     ):
         return None
-    if last.take_out is not look.take_out:
+    if last.take_out is not scene.take_out:
         beeped_twice = last.take_out and last.at is not None and unit.at - last.at <= DOUBLE_BEEP
         return last if beeped_twice else None
-    if look.round is not None and look.round.state is not RoundState.OPEN and not look.late:
+    if scene.round is not None and scene.round.state is not RoundState.OPEN and not scene.late:
         return None
     return last
 
 
-def _stood(unit: Unit, reading: Reading, look: Look) -> str:
+def _stood(unit: Unit, reading: StationReading, scene: Scene) -> str:
     """All that a scan leaves behind, in a word: stay, line, card, and at a table the parcel that is open there."""
-    slot, stay, line = look.slot, look.stay, look.line
+    slot, stay, line = scene.slot, scene.stay, scene.line
     parcel = parcels.open_parcel_at(unit, reading.said.table) if reading.said.station is Station.TABLE else None
     return json.dumps(
         [
@@ -187,83 +189,83 @@ def _stood(unit: Unit, reading: Reading, look: Look) -> str:
     )
 
 
-def _sight(unit: Unit, look: Look, reading: Reading, *, accepted: bool) -> None:
-    if look.slot is None:
+def _sight(unit: Unit, scene: Scene, reading: StationReading, *, accepted: bool) -> None:
+    if scene.slot is None:
         return
     seen = Sighting(
         reading.said.station,
-        _place(reading, look.slot, accepted=accepted),
+        _place(reading, scene.slot, accepted=accepted),
         accepted,
         unit.at - timedelta(milliseconds=reading.said.age_ms),
-        look.parcel.id if look.parcel else None,
+        scene.parcel.id if scene.parcel else None,
     )
-    sightings.sight(unit, Facts(look.slot, look.stay, look.item, look.line, look.order), seen)
+    sightings.sight(unit, SlotFacts(scene.slot, scene.stay, scene.item, scene.line, scene.order), seen)
 
 
-def _place(reading: Reading, slot: Slot, *, accepted: bool) -> str:
+def _place(reading: StationReading, slot: Slot, *, accepted: bool) -> str:
     """Where a card is sighted by this reading. A round's stop says its bin only where the card was the right one."""
     if reading.said.station is Station.BIN:
         return reading.said.bin or (slot.bin if accepted else "")
     return reading.said.spot
 
 
-def _accept(unit: Unit, reading: Reading, look: Look) -> Answer:
-    slot, line = look.slot, look.line if look.live else None
+def _accept(unit: Unit, reading: StationReading, scene: Scene) -> Answer:
+    slot, line = scene.slot, scene.line if scene.live else None
     was = line.state.value if line else ""
     card_before, seen_before, out_before = (slot.card, slot.seen, slot.out) if slot else (None, None, None)
-    for table, event in effects(look):
+    for table, event in effects(scene):
         if table == "card" and slot is not None:
             slot = slot.after(event)
         elif line is not None:
-            line = _after(line, event, look, reading.said.key)
+            line = _after(line, event, scene, reading.said.key)
     if slot is not None:
-        slot = replace(slot, out=_out(slot, look, reading))
+        slot = replace(slot, out=_out(slot, scene, reading))
         unit.put(slot)
     if line is not None:
-        line = _told(unit, line, look, reading.said.key)
+        line = _told(unit, line, scene, reading.said.key)
         unit.put(line)
-    changed = line is not look.line if look.live else slot is not None and slot.card is not card_before
-    look = replace(look, slot=slot, line=line if look.live else look.line)
-    _sight(unit, look, reading, accepted=True)
+    changed = line is not scene.line if scene.live else slot is not None and slot.card is not card_before
+    scene = replace(scene, slot=slot, line=line if scene.live else scene.line)
+    _sight(unit, scene, reading, accepted=True)
     if reading.said.station is Station.SHELF and not changed:
         changed = seen_before is None or seen_before.place != reading.said.bin or out_before is not None
-    released = _close_if_complete(unit, look, reading)
-    return _keep(unit, reading, look, _answer(unit, look, None, changed=changed, released=released), was)
+    released = _close_if_complete(unit, scene, reading)
+    return _keep(unit, reading, scene, _answer(unit, scene, None, changed=changed, released=released), was)
 
 
-def _out(slot: Slot, look: Look, reading: Reading) -> Out | None:
+def _out(slot: Slot, scene: Scene, reading: StationReading) -> Out | None:
     """Where a thing is off its shelf after a yes; what is packed keeps where it came from, for the undo."""
-    match look.station:
+    match scene.station:
         case Station.BIN:
-            line = look.line
+            line = scene.line
             basket = line.basket if line else None
             return Out(Station.BIN, _place(reading, slot, accepted=True), reading.said.round, basket)
-        case Station.TABLE if look.take_out:
+        case Station.TABLE if scene.take_out:
             return Out(Station.TABLE, reading.said.table)
-        case Station.SHELF if not look.counts_as_packed:
+        case Station.SHELF if not scene.counts_as_packed:
             return None
     return slot.out
 
 
-def _told(unit: Unit, line: Line, look: Look, key: str) -> Line:
+def _told(unit: Unit, line: Line, scene: Scene, key: str) -> Line:
     """The line after what an accepted scan says beside its step: the thing is here, so it is neither missing nor
     misplaced.
     """
-    if look.station is Station.TRAY or look.item is None:
+    if scene.station is Station.TRAY or scene.item is None:
         return line
-    if look.station is Station.TABLE and line.has(Hold.MISPLACED):
+    if scene.station is Station.TABLE and line.has(Hold.MISPLACED):
         line = replace(line.freed((Hold.MISPLACED,)), scan=key)
-    if any(each.kind is DoubtKind.MISSING for each in doubts.open_doubts(unit, look.item.id)):
-        doubts.found(unit, look.item.id, Settled.SEEN)
-        line = replace(doubts.hold(unit, line, look.item.id), scan=line.scan)
+    if any(each.kind is DoubtKind.MISSING for each in doubts.open_doubts(unit, scene.item.id)):
+        doubts.found(unit, scene.item.id, DoubtEnd.SEEN)
+        line = replace(doubts.hold(unit, line, scene.item.id), scan=line.scan)
     return line
 
 
-def _after(line: Line, event: str, look: Look, key: str) -> Line:
+def _after(line: Line, event: str, scene: Scene, key: str) -> Line:
     line = line.after(event, key)
     match event:
         case "pack":
-            return replace(line, parcel=look.parcel.id if look.parcel else None)
+            return replace(line, parcel=scene.parcel.id if scene.parcel else None)
         case "take out":
             return replace(line, parcel=None)
         case "cancel":
@@ -271,11 +273,11 @@ def _after(line: Line, event: str, look: Look, key: str) -> Line:
     return line
 
 
-def _close_if_complete(unit: Unit, look: Look, reading: Reading) -> tuple[str, ...]:
+def _close_if_complete(unit: Unit, scene: Scene, reading: StationReading) -> tuple[str, ...]:
     """Close the parcel when the scan packed the last line its orders still want, if the shop likes that."""
-    parcel = look.parcel
+    parcel = scene.parcel
     by_itself = unit.settings.auto_close and not unit.settings.slip_closes
-    if parcel is None or look.take_out or not by_itself:
+    if parcel is None or scene.take_out or not by_itself:
         return ()
     if parcels.still_wanted(parcels.lines_of(unit, parcel.orders)):
         return ()
@@ -283,25 +285,25 @@ def _close_if_complete(unit: Unit, look: Look, reading: Reading) -> tuple[str, .
 
 
 def _answer(
-    unit: Unit, look: Look, reason: Reason | None, *, changed: bool = False, released: Sequence[str] = ()
+    unit: Unit, scene: Scene, reason: Reason | None, *, changed: bool = False, released: Sequence[str] = ()
 ) -> Answer:
-    line = unit.get(Line, look.line.id) if look.line else None
-    order = look.order if line else None
+    line = unit.get(Line, scene.line.id) if scene.line else None
+    order = scene.order if line else None
     lines = unit.find(Line, order=order.id) if order else ()
-    parcel = unit.get(Parcel, look.parcel.id) if look.parcel else None
+    parcel = unit.get(Parcel, scene.parcel.id) if scene.parcel else None
     if reason is None:
-        words = advice.acceptance(look, _missing(unit, parcel, released), released)
+        words = advice.acceptance(scene, _missing(unit, parcel, released), released)
     else:
         words = advice.refusal(
-            reason, replace(look, line=line) if reason in (Reason.SLOT_FREE, Reason.ALREADY_RELEASED) else look
+            reason, replace(scene, line=line) if reason in (Reason.SLOT_FREE, Reason.ALREADY_RELEASED) else scene
         )
     return answer_of(
         reason,
         words,
         changed=changed,
-        code=look.slot.code if look.slot else None,
-        title=look.item.title if look.item and look.taken else None,
-        photo=photos.address(look.stay, look.item) if look.taken else None,
+        code=scene.slot.code if scene.slot else None,
+        title=scene.item.title if scene.item and scene.taken else None,
+        photo=photos.address(scene.stay, scene.item) if scene.taken else None,
         order=order,
         order_state=order_state(lines) if order else None,
         line=line,
@@ -316,7 +318,7 @@ def _missing(unit: Unit, parcel: Parcel | None, released: Sequence[str]) -> list
     return parcels.codes_of(unit, parcels.still_wanted(parcels.lines_of(unit, parcel.orders)))
 
 
-def _keep_repeat(unit: Unit, reading: Reading, before: Scan) -> Answer:
+def _keep_repeat(unit: Unit, reading: StationReading, before: Scan) -> Answer:
     """A second beep has the answer of the first, and stands for it when a third comes."""
     answer = recalled(before.answer, changed=False)
     return _record(
@@ -327,16 +329,18 @@ def _keep_repeat(unit: Unit, reading: Reading, before: Scan) -> Answer:
     )
 
 
-def _keep(unit: Unit, reading: Reading, look: Look | None, answer: Answer, was: str, stood: str = "") -> Answer:
+def _keep(
+    unit: Unit, reading: StationReading, scene: Scene | None, answer: Answer, was: str, stood: str = ""
+) -> Answer:
     """Record the scan with its answer, under its key, and in the ledger."""
-    after = _look_again(unit, look) if look is not None else None
+    after = _scene_now(unit, scene) if scene is not None else None
     kept = Scan(
         key=reading.said.key,
         body=reading.body,
         station=reading.said.station,
         spot=reading.said.spot,
         code=answer["code"],
-        take_out=look.take_out if look else False,
+        take_out=scene.take_out if scene else False,
         accepted=answer["verdict"] == "accepted",
         changed=answer["changed"],
         line=answer["line"],
@@ -349,15 +353,15 @@ def _keep(unit: Unit, reading: Reading, look: Look | None, answer: Answer, was: 
     return _record(unit, reading, kept, answer)
 
 
-def _look_again(unit: Unit, look: Look) -> Look:
-    """The same look with its things as they are now."""
-    facts = unit.facts(look.slot.code) if look.slot else None
+def _scene_now(unit: Unit, scene: Scene) -> Scene:
+    """The same scene with its things as they are now."""
+    facts = unit.facts(scene.slot.code) if scene.slot else None
     if facts is None:
-        return look
-    return replace(look, slot=facts.slot, stay=facts.stay, line=facts.line)
+        return scene
+    return replace(scene, slot=facts.slot, stay=facts.stay, line=facts.line)
 
 
-def _record(unit: Unit, reading: Reading, kept: Scan, answer: Answer) -> Answer:
+def _record(unit: Unit, reading: StationReading, kept: Scan, answer: Answer) -> Answer:
     unit.add(kept)
     unit.record(
         events.Scanned(

@@ -254,7 +254,9 @@ def put_away(unit: Unit, said: PutAway) -> Stay:
     item = Item(unit.new_id(), **{name: getattr(said, name) for name in WORDS})
     unit.add(item)
     stay = begin(unit, must(unit, Slot, slot.code), item.id)
-    unit.record(events.PutAway(stay=stay.id, code=stay.code, turn=stay.turn, title=item.title, listing=item.listing))
+    unit.record(
+        events.ItemPutAway(stay=stay.id, code=stay.code, turn=stay.turn, title=item.title, listing=item.listing)
+    )
     return stay
 
 

@@ -15,38 +15,38 @@ from scanflow.domain.life import CardState
 from scanflow.domain.things import Alias, Section, Slot
 from scanflow.planning.adopting import Form, Meaning, Room, is_foreign, meanings
 from scanflow.workflow.fields import CardText, Code, Command, Maybe, Reason
-from scanflow.workflow.ports import Facts, Invalid, Missing, Refused, Unit, must
+from scanflow.workflow.ports import Invalid, Missing, Refused, SlotFacts, Unit, must
 
 LONGEST = 32
 """Characters of an adopted card's text: as many as the pages take, and more than fit on a card that can be scanned."""
 
 
 @dataclass(frozen=True, slots=True)
-class Named:
+class NamedSlot:
     """The slot that a card's text names. `checked`: the text's own check digit held, so one reading is enough."""
 
     code: str
     checked: bool
 
 
-def named(unit: Unit, text: str, digits: Mapping[str, int] | None) -> Named:
+def named(unit: Unit, text: str, digits: Mapping[str, int] | None) -> NamedSlot:
     """What a card's text names, by the room's `check`; whether there is such a slot is not asked.
 
     `digits`, BadCheck and BadFormat are those of `slot_code.parse_card`; a text that can
     mean two slots is BadCheck too.
     """
     if unit.settings.check == "mod_11_10":
-        return Named(slot_code.parse_card(text, digits), True)
+        return NamedSlot(slot_code.parse_card(text, digits), True)
     alias = unit.get(Alias, slot_code.compact(text))
     found = _meanings(unit, text, {alias.text: alias.code} if alias else {})
     if len({meaning.code for meaning in found}) > 1:
         raise slot_code.BadCheck(f"{text!r} can mean several slots")
     if found:
-        return Named(found[0].code, any(meaning.form is Form.CARD for meaning in found))
+        return NamedSlot(found[0].code, any(meaning.form is Form.CARD for meaning in found))
     try:
-        return Named(slot_code.parse_bare_card(text, widths(unit)), False)
+        return NamedSlot(slot_code.parse_bare_card(text, widths(unit)), False)
     except slot_code.BadFormat:
-        return Named(slot_code.parse_card(text, widths(unit)), True)
+        return NamedSlot(slot_code.parse_card(text, widths(unit)), True)
 
 
 def widths(unit: Unit) -> dict[str, int]:
@@ -85,7 +85,7 @@ def bears_name(unit: Unit, text: str) -> bool:
     return unit.settings.check == "none" and unit.get(Alias, slot_code.compact(text)) is not None
 
 
-def slot_facts(unit: Unit, code: str, pointer: str) -> Facts:
+def slot_facts(unit: Unit, code: str, pointer: str) -> SlotFacts:
     """All that is known of a slot; `Invalid` where the room has none of this code."""
     facts = unit.facts(code)
     if facts is None:
@@ -93,10 +93,10 @@ def slot_facts(unit: Unit, code: str, pointer: str) -> Facts:
     return facts
 
 
-def card_facts(unit: Unit, text: str, pointer: str = "/text") -> Facts:
+def card_facts(unit: Unit, text: str, pointer: str = "/text") -> SlotFacts:
     """The slot of a card text, or `Invalid` at `pointer`: `bad_check`, `unknown_code`.
 
-    A card without a check is believed at once here; `believe` asks for a second look.
+    A card without a check is believed at once here; `believe` asks for a second reading.
     """
     try:
         code = named(unit, text, widths(unit)).code
@@ -108,7 +108,7 @@ def card_facts(unit: Unit, text: str, pointer: str = "/text") -> Facts:
 
 
 def believe(unit: Unit, text: str, before: str) -> None:
-    """`Invalid` at `/text` for a card without a check unless it was read before: two looks must agree.
+    """`Invalid` at `/text` for a card without a check unless it was read before: two readings must agree.
 
     What is no card's text at all is left to whoever looks it up.
     """
@@ -201,7 +201,7 @@ def choose_check(unit: Unit, check: Literal["mod_11_10", "none"]) -> None:
     unit.record(events.SettingsChanged(settings=asdict(new)))
 
 
-def refuse_taken(facts: Facts) -> None:
+def refuse_taken(facts: SlotFacts) -> None:
     """`Refused` where a thing stands in the slot."""
     if facts.taken:
         title = facts.item.title if facts.item else "another thing"

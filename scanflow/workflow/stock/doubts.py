@@ -9,7 +9,7 @@ from typing import Annotated
 from pydantic import Field
 
 from scanflow.domain import events
-from scanflow.domain.life import DoubtKind, Hold, LineState, Settled
+from scanflow.domain.life import DoubtEnd, DoubtKind, Hold, LineState
 from scanflow.domain.things import Doubt, Item, Line, Stay
 from scanflow.workflow.fields import Command, Maybe, Note, OneOf, words
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
@@ -91,7 +91,7 @@ def not_this(unit: Unit, item: str, words: str) -> None:
         unit.put(hold(unit, line, item))
 
 
-def found(unit: Unit, item: str, how: Settled) -> None:
+def found(unit: Unit, item: str, how: DoubtEnd) -> None:
     """The thing is there: what was missing of it is no more."""
     for each in open_doubts(unit, item):
         if each.kind is DoubtKind.MISSING:
@@ -101,7 +101,7 @@ def found(unit: Unit, item: str, how: Settled) -> None:
 def gone(unit: Unit, item: str) -> None:
     """The thing was taken out of stock: nothing of it is in doubt any more."""
     for each in open_doubts(unit, item):
-        _end(unit, each, Settled.WITHDRAWN, "")
+        _end(unit, each, DoubtEnd.WITHDRAWN, "")
 
 
 class SettleDoubt(
@@ -113,7 +113,7 @@ class SettleDoubt(
         ]
     },
 ):
-    how: Annotated[Settled, OneOf((Settled.SEEN, Settled.CORRECTED))] = Field(
+    how: Annotated[DoubtEnd, OneOf((DoubtEnd.SEEN, DoubtEnd.CORRECTED))] = Field(
         description="`seen`: the card was read, and its thing is the one in the picture. `corrected`: what was wrong "
         "is put right."
     )
@@ -130,7 +130,7 @@ def settle(unit: Unit, doubt_id: str, said: SettleDoubt) -> Doubt:
     before = must(unit, Doubt, doubt_id)
     if not before.open:
         raise Refused("settled", "This doubt was settled before.")
-    if said.how is Settled.SEEN:
+    if said.how is DoubtEnd.SEEN:
         _check_card(unit, before.item, said.text)
     ended = _end(unit, before, said.how, said.note)
     line = live_line(unit, before.item) or _closed_over(unit, before.item)
@@ -152,10 +152,10 @@ def _check_card(unit: Unit, item: str, text: str | None) -> None:
         raise Invalid("/text", "other_card", f"That is another card. Scan card {stay.code}.")
 
 
-def _end(unit: Unit, doubt_: Doubt, how: Settled, note: str) -> Doubt:
+def _end(unit: Unit, doubt_: Doubt, how: DoubtEnd, note: str) -> Doubt:
     ended = replace(doubt_, how=how, note=note, ended=unit.at)
     unit.put(ended)
-    if doubt_.kind is DoubtKind.NOT_THIS and how is not Settled.SEEN:
+    if doubt_.kind is DoubtKind.NOT_THIS and how is not DoubtEnd.SEEN:
         learned.forget(unit, item=doubt_.item)
     unit.record(events.DoubtSettled(doubt=ended.id, item=ended.item, how=how, note=note))
     return ended

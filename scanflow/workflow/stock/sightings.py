@@ -16,12 +16,12 @@ from scanflow.domain.whereabouts import (
     place_words,
     whereabouts,
 )
-from scanflow.workflow.ports import Facts, Unit, must
+from scanflow.workflow.ports import SlotFacts, Unit, must
 from scanflow.workflow.stock.doubts import not_this, open_doubts
 from scanflow.workflow.times import clock
 
 
-def account(unit: Unit, facts: Facts) -> Account:
+def account(unit: Unit, facts: SlotFacts) -> Account:
     """What the account has of a slot."""
     line = facts.live_line
     parcel = unit.get(Parcel, line.parcel) if line is not None and line.parcel else None
@@ -42,12 +42,12 @@ def account(unit: Unit, facts: Facts) -> Account:
     )
 
 
-def where(unit: Unit, facts: Facts) -> Whereabouts:
+def where(unit: Unit, facts: SlotFacts) -> Whereabouts:
     """Where a slot's card and its thing are."""
     return whereabouts(account(unit, facts))
 
 
-def sight(unit: Unit, facts: Facts, seen: Sighting) -> None:
+def sight(unit: Unit, facts: SlotFacts, seen: Sighting) -> None:
     """Keep where a card was read, unless a later reading or the thing's arrival is known already.
 
     A packed line whose card is read away from its parcel is held, and so is one that was closed and has not left. Of a
@@ -62,7 +62,7 @@ def sight(unit: Unit, facts: Facts, seen: Sighting) -> None:
         _tell_two(unit, facts, slot.seen, seen)
 
 
-def _hold_packed(unit: Unit, facts: Facts, seen: Sighting) -> None:
+def _hold_packed(unit: Unit, facts: SlotFacts, seen: Sighting) -> None:
     line = facts.line
     if line is None or facts.stay is None or line.has(Hold.MISPLACED):
         return
@@ -83,7 +83,7 @@ other one at once (common practice, no source). One card that strays is not carr
 one look."""
 
 
-def _are_two(unit: Unit, facts: Facts, before: Sighting, seen: Sighting) -> bool:
+def _are_two(unit: Unit, facts: SlotFacts, before: Sighting, seen: Sighting) -> bool:
     """Whether two readings at two places are hardly those of one card.
 
     The later one contradicts the account, or the earlier one was in the tray while the thing stood in stock. What was
@@ -98,7 +98,7 @@ def _are_two(unit: Unit, facts: Facts, before: Sighting, seen: Sighting) -> bool
     return where(unit, replace(facts, slot=replace(facts.slot, seen=seen))).misplaced
 
 
-def _tell_two(unit: Unit, facts: Facts, before: Sighting, seen: Sighting) -> None:
+def _tell_two(unit: Unit, facts: SlotFacts, before: Sighting, seen: Sighting) -> None:
     """Two cards say the same: what stands in the slot may hang on the wrong one, until a person looks."""
     begin = f"Two cards of {facts.slot.code} were read"
     places = ", ".join(
@@ -112,7 +112,7 @@ def _tell_two(unit: Unit, facts: Facts, before: Sighting, seen: Sighting) -> Non
         not_this(unit, item, words)
 
 
-def _is_news(facts: Facts, slot: Slot, seen: Sighting) -> bool:
+def _is_news(facts: SlotFacts, slot: Slot, seen: Sighting) -> bool:
     before = slot.seen
     if seen.at is not None:
         if before is not None and before.at is not None and seen.at < before.at:
@@ -126,7 +126,7 @@ def _is_news(facts: Facts, slot: Slot, seen: Sighting) -> bool:
     return True
 
 
-def _still_here(unit: Unit, facts: Facts, parcel: Parcel) -> bool:
+def _still_here(unit: Unit, facts: SlotFacts, parcel: Parcel) -> bool:
     """Whether the card has not come back since its parcel closed, and a parcel of its order has not left the house.
 
     The parts of an order have one slip: which of them counts as gone by it may be the other one.
@@ -157,4 +157,4 @@ def gone_before(unit: Unit) -> datetime | None:
 
 def _hold(unit: Unit, line: Line, why: str) -> None:
     unit.put(line.held(Hold.MISPLACED, why))
-    unit.record(events.Held(line=line.id, why=why))
+    unit.record(events.LineHeld(line=line.id, why=why))

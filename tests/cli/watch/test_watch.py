@@ -29,13 +29,13 @@ from labels import slot_code
 from scanflow.cli import main
 from scanflow.cli.opening import data_folder
 from scanflow.cli.watch import watching
-from scanflow.cli.watch.sending import NoAnswer, Service
+from scanflow.cli.watch.sending import NoAnswer, ServiceClient
 from scanflow.domain.access import Role
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Scan, Slot, Station, Stay
 from scanflow.shop import Shop
 from scanflow.vision import photographs
-from scanflow.vision.camera.live import Camera, Trouble
+from scanflow.vision.camera.live import Camera, CameraTrouble
 from scanflow.vision.workers import Readers
 from scanflow.web import create_app
 from scanflow.web.watch_page import Watched
@@ -56,8 +56,8 @@ class Served:
     lost: list[int] = field(default_factory=list)
 
     @property
-    def service(self) -> Service:
-        return Service(self.address, self.token)
+    def service(self) -> ServiceClient:
+        return ServiceClient(self.address, self.token)
 
     def scans(self) -> list[Scan]:
         with self.shop.looking() as unit:
@@ -242,7 +242,7 @@ def test_a_camera_that_freezes_and_goes_loses_no_card_and_doubles_none(
     with Camera(0, silent=0.5, pause=0.05, command=broken) as camera:
         for each in camera.frames():
             watched.see(each)
-            troubles += isinstance(each, Trouble)
+            troubles += isinstance(each, CameraTrouble)
             if troubles == 3:
                 break
     sender.end()
@@ -283,7 +283,7 @@ def test_bells_and_the_picture_of_the_thing(
 
 def test_a_scan_without_an_answer_is_told_at_the_end(served: Served, capsys: pytest.CaptureFixture[str]) -> None:
     """Who ends the program while the network is gone is told which card to scan again: status 1."""
-    nowhere = Service("http://127.0.0.1:9", served.token)
+    nowhere = ServiceClient("http://127.0.0.1:9", served.token)
     sender = watching.Sender(nowhere, {"station": "tray"}, watched := Watched("tray"), as_json=False)
     sender.send("D0024")
     while not watched.waits:

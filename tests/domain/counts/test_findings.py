@@ -9,8 +9,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from scanflow.domain.counts.findings import Finding, Kind, Standing, findings, places
-from scanflow.domain.counts.stocktake import TRAY, Certainty, How, Looked, Read
+from scanflow.domain.counts.findings import Finding, FindingKind, SlotAccount, findings, places
+from scanflow.domain.counts.stocktake import TRAY, Certainty, How, Look, Read
 from scanflow.domain.life import CardState, LineState
 
 NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
@@ -18,12 +18,12 @@ DECODED, MATCHED, UNREAD = Certainty
 NAMES = ("A", "B", "C", TRAY)
 
 
-def taken(code: str, bin_: str, **more: object) -> Standing:
-    return Standing(code, bin_, True, CardState.ON_ITEM, **({"where": bin_} | more))
+def taken(code: str, bin_: str, **more: object) -> SlotAccount:
+    return SlotAccount(code, bin_, True, CardState.ON_ITEM, **({"where": bin_} | more))
 
 
-def free(code: str, bin_: str, card: CardState = CardState.TRAY) -> Standing:
-    return Standing(code, bin_, False, card, bin_)
+def free(code: str, bin_: str, card: CardState = CardState.TRAY) -> SlotAccount:
+    return SlotAccount(code, bin_, False, card, bin_)
 
 
 ROOM = {
@@ -40,13 +40,13 @@ def read(text: str, certainty: Certainty = DECODED) -> Read:
     return Read(text, text if text in ROOM or text == "D001" else None, certainty)
 
 
-def look(place: str, *reads: str | Read, key: str = "", unread: int = 0, **more: object) -> Looked:
+def look(place: str, *reads: str | Read, key: str = "", unread: int = 0, **more: object) -> Look:
     cards = tuple(read(each) if isinstance(each, str) else each for each in reads)
     nothing = (Read("", None, UNREAD),) * unread
-    return Looked(key or f"look-{place}", "", "count", place, NOON, How.PHOTO, cards + nothing, **more)
+    return Look(key or f"look-{place}", "", "count", place, NOON, How.PHOTO, cards + nothing, **more)
 
 
-def looks(**changed: list[str]) -> list[Looked]:
+def looks(**changed: list[str]) -> list[Look]:
     """Every place photographed and gone through by hand, as it should be but for those that are given."""
     return [
         replace(look(place, *codes, key=f"{place}-{how}"), how=how)
@@ -55,7 +55,7 @@ def looks(**changed: list[str]) -> list[Looked]:
     ]
 
 
-def ids(seen: list[Looked], **more: object) -> list[str]:
+def ids(seen: list[Look], **more: object) -> list[str]:
     return [each.id for each in findings(NAMES, {**ROOM, **more.pop("room", {})}, seen, **more)]
 
 
@@ -124,7 +124,7 @@ def test_what_was_seen_in_another_bin_last_is_missing_only_when_that_was_looked_
 def test_nothing_is_missing_where_a_card_can_not_be_read():
     """Somebody has to look; the finding says how many cards are read, unread and expected."""
     seen = [look("A", "D001", unread=1)]
-    assert [Finding(Kind.UNREADABLE, "A", "A", ("A",), UNREAD, ("look-A",), 1, 1, 2)] == list(
+    assert [Finding(FindingKind.UNREADABLE, "A", "A", ("A",), UNREAD, ("look-A",), 1, 1, 2)] == list(
         findings(NAMES, ROOM, seen)
     )
 
@@ -187,7 +187,7 @@ def test_what_rests_on_a_matched_card_says_so():
     closer = look("A", "D003", key="2", whole=False)
     assert [DECODED] == [each.certainty for each in findings(NAMES, ROOM, [*seen, closer])]
     twin = findings(NAMES, ROOM, [*seen, look("B", "D003", "D004")])
-    assert [(Kind.TWIN, MATCHED)] == [(each.kind, each.certainty) for each in twin]
+    assert [(FindingKind.TWIN, MATCHED)] == [(each.kind, each.certainty) for each in twin]
 
 
 def test_a_matched_card_in_its_own_bin_is_there():
@@ -242,11 +242,11 @@ def test_what_was_not_looked_at_is_never_missing(seen):
     """Nor what nobody went through by hand; and of each slot there is one finding at most."""
     found = findings(NAMES, ROOM, seen)
     by_hand = {each.place for each in seen if each.whole and each.how is How.WEDGE}
-    assert {each.bin for each in found if each.kind is Kind.MISSING} <= by_hand
+    assert {each.bin for each in found if each.kind is FindingKind.MISSING} <= by_hand
     subjects = [each.subject for each in found]
     assert len(subjects) == len(set(subjects))
     everything = {each.code or each.text for one in seen for each in one.reads}
-    assert everything.isdisjoint(each.subject for each in found if each.kind is Kind.MISSING)
+    assert everything.isdisjoint(each.subject for each in found if each.kind is FindingKind.MISSING)
 
 
 @given(st.data())
@@ -272,10 +272,10 @@ SHELF = {each.code: each for each in (taken("D001", "A-1-1"), taken("D002", "A-1
 SHELF_NAMES = ("A-1-1", "A-1-2", "A-1-3", "A-1-5")
 
 
-def shelf(*seen: Looked) -> list[tuple[str, tuple[str, ...]]]:
+def shelf(*seen: Look) -> list[tuple[str, tuple[str, ...]]]:
     """What is amiss on a shelf of bins, with where it was seen, what one photo does not show apart."""
     found = findings(SHELF_NAMES, SHELF, seen)
-    return [(each.id, each.places) for each in found if each.kind is not Kind.UNREADABLE]
+    return [(each.id, each.places) for each in found if each.kind is not FindingKind.UNREADABLE]
 
 
 def on(code: str, *bins: str) -> Read:
@@ -373,7 +373,7 @@ def test_a_due_card_may_lie_where_a_photo_of_the_tray_does_not_show_it():
     assert ["missing-D007", "card_due-D008"] == ids([replace(part, how=How.WEDGE)])
 
 
-def again(*seen: Looked) -> list[str]:
+def again(*seen: Look) -> list[str]:
     """The bins of a shelf to look at again because one card may hang there or beside."""
     return [each.subject for each in findings(SHELF_NAMES, SHELF, seen) if each.doubtful]
 

@@ -143,7 +143,7 @@ def scanned(verdict: str, code: str | None) -> events.Scanned:
             [("slot", "D014")],
         ),
         (events.FindingReopened(stocktake="c1", finding="missing-D014", how="ignore", after=3), []),
-        (events.Held(line="l1", why="Not this thing"), []),
+        (events.LineHeld(line="l1", why="Not this thing"), []),
     ],
 )
 def test_what_it_moves(told: events.Event, moved: list[tuple[str, str]]) -> None:

@@ -6,7 +6,7 @@ from datetime import UTC, datetime
 import pytest
 
 from scanflow.domain.life import Hold, StayState
-from scanflow.domain.orders.binding import Asked, Bound, Found, bind, doubt_of, learns
+from scanflow.domain.orders.binding import Asked, Bound, ReferenceFacts, bind, doubt_of, learns
 from scanflow.domain.orders.titles import Titled
 from scanflow.domain.things import Held, Item, Stay
 
@@ -14,7 +14,7 @@ NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
 MORNING = datetime(2026, 3, 2, 8, tzinfo=UTC)
 STAY = Stay("s1", "i", "D001", 1, NOON)
 ITEM = Item("i", "Rear derailleur, long cage", "L-1")
-HERE = Found(STAY, STAY, ITEM, None, 1, listings=("L-1",))
+HERE = ReferenceFacts(STAY, STAY, ITEM, None, 1, listings=("L-1",))
 OURS = Titled("i", "s1", "D001", ITEM.title)
 OTHER = Titled("j", "s5", "D005", "Brass bicycle bell")
 THIRD = Titled("k", "s6", "D006", "Quill stem")
@@ -33,9 +33,9 @@ def state(name, **more):
     ("asked", "known", "hold"),
     [
         (Asked(True, 1, bad="Column missing."), HERE, Hold.BAD_ROW),
-        (Asked(False), Found(), Hold.UNKNOWN_CODE),
-        (ASKED, Found(turns=1), Hold.UNKNOWN_CODE),
-        (Asked(True), Found(), Hold.SLOT_FREE),
+        (Asked(False), ReferenceFacts(), Hold.UNKNOWN_CODE),
+        (ASKED, ReferenceFacts(turns=1), Hold.UNKNOWN_CODE),
+        (Asked(True), ReferenceFacts(), Hold.SLOT_FREE),
         (Asked(True), found(named=state(StayState.SHIPPED)), Hold.SLOT_FREE),
         (Asked(True, ordered_at=MORNING), HERE, Hold.STALE_CODE),
         (ASKED, found(latest=state(StayState.WITHDRAWN, reason="bent")), Hold.WITHDRAWN),

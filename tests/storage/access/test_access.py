@@ -14,7 +14,7 @@ from sqlalchemy import Connection, text
 from scanflow.domain.access import LinkSpent, Role, Visitor
 from scanflow.domain.access.names import BadName, NameTaken
 from scanflow.storage import access
-from scanflow.storage.access import Access, passwords
+from scanflow.storage.access import SqlAccess, passwords
 from scanflow.storage.database import Database
 
 PASSWORD = "a long enough pass phrase"
@@ -27,16 +27,16 @@ def connection(database: Database) -> Iterator[Connection]:
         yield unit.connection
 
 
-def noon(connection: Connection) -> Access:
+def noon(connection: Connection) -> SqlAccess:
     """What is done and asked at noon."""
-    return Access(connection, NOON)
+    return SqlAccess(connection, NOON)
 
 
 def used(connection: Connection, secret: str, at: datetime) -> None:
     """A session or device is used."""
     found = noon(connection).visitor("session", secret)
     assert found is not None
-    Access(connection, at).note_use(found.n)
+    SqlAccess(connection, at).note_use(found.n)
 
 
 def check_password(connection: Connection, password: str) -> bool:
@@ -55,7 +55,7 @@ def test_token(connection: Connection, role: Role) -> None:
     """A token is known by its secret, for ever, with its name and role; it is no session."""
     secret = noon(connection).make_token("printer", role)
     later = NOON + timedelta(days=9999)
-    assert Visitor("printer", role) == Access(connection, later).visitor("token", secret)
+    assert Visitor("printer", role) == SqlAccess(connection, later).visitor("token", secret)
     assert [None, None] == [noon(connection).visitor(kind, secret) for kind in ("session", "setup")]
 
 
@@ -101,8 +101,8 @@ def test_session_ends_by_time(connection: Connection) -> None:
     last = NOON + timedelta(days=14)
     used(connection, secret, last)
     wanted = Visitor("owner", Role.OWNER, access.csrf_of(secret))
-    assert wanted == Access(connection, last).visitor("session", secret)
-    assert None is Access(connection, last + SECOND).visitor("session", secret)
+    assert wanted == SqlAccess(connection, last).visitor("session", secret)
+    assert None is SqlAccess(connection, last + SECOND).visitor("session", secret)
 
 
 @pytest.mark.parametrize(("kind", "idle"), [("session", timedelta(hours=12)), ("device", timedelta(days=60))])
@@ -114,25 +114,25 @@ def test_what_nobody_uses_ends(connection: Connection, kind: str, idle: timedelt
         secret = noon(connection).pair(noon(connection).make_pairing_link(), "phone")
     last = NOON + 2 * idle
     used(connection, secret, NOON + idle)
-    assert None is not Access(connection, last).visitor("session", secret)
-    assert None is Access(connection, last + SECOND).visitor("session", secret)
+    assert None is not SqlAccess(connection, last).visitor("session", secret)
+    assert None is SqlAccess(connection, last + SECOND).visitor("session", secret)
     assert ([], []) == (access.sessions(connection, last + SECOND), access.named(connection, last + SECOND))
-    link = Access(connection, last + SECOND).make_pairing_link()
-    assert Access(connection, last + SECOND).pair(link, "phone")
+    link = SqlAccess(connection, last + SECOND).make_pairing_link()
+    assert SqlAccess(connection, last + SECOND).pair(link, "phone")
 
 
 def test_a_phone_paired_before_uses_were_noted_goes_on(connection: Connection) -> None:
     """Nobody knows how long it was idle, so it holds for its year."""
     secret = noon(connection).pair(noon(connection).make_pairing_link(), "phone")
     connection.execute(text("UPDATE access SET seen = NULL"))
-    assert None is not Access(connection, NOON + timedelta(days=300)).visitor("session", secret)
+    assert None is not SqlAccess(connection, NOON + timedelta(days=300)).visitor("session", secret)
 
 
 def test_sessions_are_listed_and_ended(connection: Connection) -> None:
     """Each with its browser, the one used last first; one, or all but one, are ended, and devices go on."""
     device = noon(connection).pair(noon(connection).make_pairing_link(), "phone")
     owner = Visitor("owner", Role.OWNER)
-    secrets = [Access(connection, NOON + n * SECOND).make_session(owner, f"browser {n}") for n in range(4)]
+    secrets = [SqlAccess(connection, NOON + n * SECOND).make_session(owner, f"browser {n}") for n in range(4)]
     used(connection, secrets[1], NOON + timedelta(hours=1))
     listed = access.sessions(connection, NOON + timedelta(hours=1))
     assert ["browser 1", "browser 3", "browser 2", "browser 0"] == [row.agent for row in listed]
@@ -154,7 +154,7 @@ def test_old_sessions_are_swept(connection: Connection) -> None:
     """Sessions that ran out are removed when a new one begins."""
     owner = Visitor("owner", Role.OWNER)
     noon(connection).make_session(owner)
-    Access(connection, NOON + timedelta(days=15)).make_session(owner)
+    SqlAccess(connection, NOON + timedelta(days=15)).make_session(owner)
     assert 1 == len(kept(connection).splitlines())
 
 
@@ -172,8 +172,8 @@ def test_setup_link_works_once(connection: Connection) -> None:
     secret = noon(connection).make_setup_link()
     last = NOON + timedelta(hours=24)
     assert None is noon(connection).visitor("setup", first)
-    assert Visitor("owner", Role.OWNER) == Access(connection, last).visitor("setup", secret)
-    assert None is Access(connection, last + SECOND).visitor("setup", secret)
+    assert Visitor("owner", Role.OWNER) == SqlAccess(connection, last).visitor("setup", secret)
+    assert None is SqlAccess(connection, last + SECOND).visitor("setup", secret)
     noon(connection).set_password(PASSWORD)
     assert None is noon(connection).visitor("setup", secret)
 
@@ -186,10 +186,10 @@ def test_pairing_link_lasts_ten_minutes(connection: Connection) -> None:
     with pytest.raises(LinkSpent):
         noon(connection).pair(first, "phone")
     with pytest.raises(LinkSpent):
-        Access(connection, last + SECOND).pair(link, "phone")
-    secret = Access(connection, last).pair(link, "phone")
+        SqlAccess(connection, last + SECOND).pair(link, "phone")
+    secret = SqlAccess(connection, last).pair(link, "phone")
     wanted = Visitor("phone", Role.HELPER, access.csrf_of(secret))
-    assert wanted == Access(connection, last).visitor("session", secret)
+    assert wanted == SqlAccess(connection, last).visitor("session", secret)
 
 
 def test_pairing_link_works_once(connection: Connection) -> None:
@@ -236,10 +236,10 @@ def test_a_device_lasts_a_year(connection: Connection) -> None:
     secret = noon(connection).pair(noon(connection).make_pairing_link(), "phone")
     last = NOON + timedelta(days=365)
     used(connection, secret, last)
-    assert "phone" == getattr(Access(connection, last).visitor("session", secret), "name", None)
-    assert None is Access(connection, last + SECOND).visitor("session", secret)
+    assert "phone" == getattr(SqlAccess(connection, last).visitor("session", secret), "name", None)
+    assert None is SqlAccess(connection, last + SECOND).visitor("session", secret)
     assert (1, 0) == (len(access.named(connection, last)), len(access.named(connection, last + SECOND)))
-    Access(connection, last + SECOND).pair(Access(connection, last + SECOND).make_pairing_link(), "phone")
+    SqlAccess(connection, last + SECOND).pair(SqlAccess(connection, last + SECOND).make_pairing_link(), "phone")
 
 
 def test_rename_and_revoke(connection: Connection) -> None:

@@ -121,9 +121,9 @@ def test_a_shop_moves_between_databases_and_is_the_same_row_by_row(
     furnish(shop, 12)
     add_pictures(shop.database, range(2))
     with shop.database.writing(NOON, "owner") as unit:
-        access.Access(unit.connection, NOON).set_password("spokes-and-nipples")
-        access.Access(unit.connection, NOON).make_session(Visitor("owner", Role.OWNER))
-        access.Access(unit.connection, NOON).make_pairing_link()
+        access.SqlAccess(unit.connection, NOON).set_password("spokes-and-nipples")
+        access.SqlAccess(unit.connection, NOON).make_session(Visitor("owner", Role.OWNER))
+        access.SqlAccess(unit.connection, NOON).make_pairing_link()
     new_token(shop, "label printer", Role.PROGRAM)
     before = rows(shop.database.engine.url.render_as_string(hide_password=False))
 
@@ -134,7 +134,7 @@ def test_a_shop_moves_between_databases_and_is_the_same_row_by_row(
     assert [] == moved.verify(NOON, whole=True).findings
     with moved.writing(NOON, "owner") as unit:
         assert ["setup"] == list(unit.connection.execute(select(tables.access.c.kind)).scalars())
-        assert access.Access(unit.connection, datetime.now(UTC)).visitor("setup", first.secret) is not None
+        assert access.SqlAccess(unit.connection, datetime.now(UTC)).visitor("setup", first.secret) is not None
         stock.put_away(unit, stock.PutAway(title="Saddle", section="S"))
         unit.connection.rollback()
     take(moved, place, NOON + timedelta(hours=1))

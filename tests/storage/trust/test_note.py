@@ -305,7 +305,7 @@ def test_an_emptied_postgresql(new_postgresql: Callable[[], str], tmp_path: Path
 def test_the_note_is_replaced_as_a_whole(tmp_path: Path) -> None:
     """What is written comes back, and nothing else lies beside it."""
     notebook = Notebook(tmp_path / "notes" / "shop.json")
-    written = note.Note("ab", 7, "cd", 5, "ef", "", (note.Finding("older", "It is older."),))
+    written = note.Note("ab", 7, "cd", 5, "ef", "", (note.DataFault("older", "It is older."),))
     notebook.write(written)
     assert written == notebook.read()
     assert ["shop.json", "shop.last"] == sorted(each.name for each in notebook.path.parent.iterdir())

@@ -17,12 +17,12 @@ import pytest
 from PIL import Image
 
 from scanflow.vision.camera import capture
-from scanflow.vision.camera.live import Camera, Frame, NoFilm, Trouble
+from scanflow.vision.camera.live import Camera, CameraFrame, CameraTrouble, NoFilm
 
 BROKEN = str(Path(__file__).with_name("broken_camera.py"))
-GONE = Trouble("Camera 0 has gone. Connect it: it is tried again and again.")
-FROZEN = Trouble("Camera 0 gives no new picture. It is closed and opened again.")
-ABSENT = Trouble("Camera 0 does not open. Connect it, or close what uses it. It is tried again and again.")
+GONE = CameraTrouble("Camera 0 has gone. Connect it: it is tried again and again.")
+FROZEN = CameraTrouble("Camera 0 gives no new picture. It is closed and opened again.")
+ABSENT = CameraTrouble("Camera 0 does not open. Connect it, or close what uses it. It is tried again and again.")
 
 Broken = Callable[..., Camera]
 
@@ -43,12 +43,12 @@ def broken(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Broken:
     return lambda script: Camera(0, starting=20.0, silent=0.5, pause=0.05, command=[*command, script])
 
 
-def seen(camera: Camera, count: int) -> list[str | Trouble]:
+def seen(camera: Camera, count: int) -> list[str | CameraTrouble]:
     """The first events of so many different ones; frames that follow each other are one."""
-    events: list[str | Trouble] = []
+    events: list[str | CameraTrouble] = []
     with camera:
         for each in camera.frames():
-            event = each if isinstance(each, Trouble) else "frames"
+            event = each if isinstance(each, CameraTrouble) else "frames"
             if events[-1:] != [event]:
                 events.append(event)
             if len(events) == count:
@@ -74,7 +74,7 @@ def test_every_frame_of_a_film(tmp_path: Path) -> None:
     """In order, at the times of the film's rate, as a picture of its size; then the film is over."""
     film = filmed.avi(tmp_path / "film.avi", filmed.light, [None] * 10)
     with Camera(film, every=True) as camera:
-        frames = [each for each in camera.frames() if isinstance(each, Frame)]
+        frames = [each for each in camera.frames() if isinstance(each, CameraFrame)]
 
     assert [round(number * 1000 / filmed.RATE) for number in range(10)] == [round(each.at) for each in frames]
     assert {filmed.SIZE} == {Image.open(io.BytesIO(each.jpeg)).size for each in frames}
@@ -84,7 +84,7 @@ def test_a_film_at_its_own_pace(tmp_path: Path) -> None:
     """Who looks slowly gets the newest frame; the last one is never lost."""
     film = filmed.avi(tmp_path / "film.avi", filmed.light, [None] * 12)
     with Camera(film) as camera:
-        times = [round(each.at) for each in camera.frames() if isinstance(each, Frame)]
+        times = [round(each.at) for each in camera.frames() if isinstance(each, CameraFrame)]
     assert (sorted(times), round(11_000 / filmed.RATE)) == (times, times[-1])
 
 

@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 from numpy.typing import NDArray
 
-from scanflow.vision.camera.live import Frame
+from scanflow.vision.camera.live import CameraFrame
 from scanflow.vision.camera.sweep import worth_reading
 
 WIDE, HIGH = 640, 360
@@ -22,12 +22,12 @@ def shelf() -> NDArray[np.uint8]:
     return np.clip(np.mean(levels, axis=0), 0, 255).astype(np.uint8)
 
 
-def frame(view: NDArray[np.uint8], number: int, blur: float = 0.0, dark: bool = False) -> Frame:
+def frame(view: NDArray[np.uint8], number: int, blur: float = 0.0, dark: bool = False) -> CameraFrame:
     seen = cv2.GaussianBlur(view, (0, 0), blur) if blur else view
-    return Frame(cv2.imencode(".jpg", seen)[1].tobytes(), float(number), dark)
+    return CameraFrame(cv2.imencode(".jpg", seen)[1].tobytes(), float(number), dark)
 
 
-def walked(shelf: NDArray[np.uint8], blurred: set[int] = frozenset()) -> list[Frame]:
+def walked(shelf: NDArray[np.uint8], blurred: set[int] = frozenset()) -> list[CameraFrame]:
     """A walk from one end to the other; frames of these numbers are smeared."""
     places = range(0, shelf.shape[1] - WIDE + 1, STEP)
     return [frame(shelf[:, x : x + WIDE], n, 6.0 * (n in blurred)) for n, x in enumerate(places)]

@@ -10,7 +10,7 @@ import zxingcpp
 from flat_scene import Flat, flat
 from scenes import Scene, book_of, strangers_to
 
-from scanflow.vision import Book, Certainty, Picture, decoders, read
+from scanflow.vision import Book, Certainty, PictureReadings, decoders, read
 
 TEXTS = book_of(500)
 BOOK = Book(TEXTS)
@@ -23,34 +23,34 @@ def small_bars() -> Scene:
 
 
 @pytest.fixture(scope="module")
-def picture(small_bars: Scene) -> Picture:
+def picture(small_bars: Scene) -> PictureReadings:
     return read(small_bars.jpeg, BOOK)
 
 
-def texts(picture: Picture) -> list[str]:
+def texts(picture: PictureReadings) -> list[str]:
     return sorted(one.text for one in picture.readings if one.text)
 
 
-def test_bars_below_one_pixel_are_matched(small_bars: Scene, picture: Picture) -> None:
+def test_bars_below_one_pixel_are_matched(small_bars: Scene, picture: PictureReadings) -> None:
     """All are read, below the 1.05 pixels per module of Gallo and Manduchi (IEEE TPAMI 2011), and nothing else."""
     assert sorted(card.text for card in small_bars.of("card")) == texts(picture)
     assert {Certainty.MATCHED} == {one.certainty for one in picture.readings if one.text}
 
 
-def test_where_a_match_lies(small_bars: Scene, picture: Picture) -> None:
+def test_where_a_match_lies(small_bars: Scene, picture: PictureReadings) -> None:
     """Each corner of a reading is that of the drawn bars, within 3 pixels."""
     true = {card.text: np.array(card.corners) for card in small_bars.of("card")}
     seen = {one.text: np.array(one.corners) for one in picture.readings if one.text}
     assert 3 > max(np.linalg.norm(seen[text] - corners, axis=1).max() for text, corners in true.items())
 
 
-def test_the_order_of_the_book_changes_nothing(small_bars: Scene, picture: Picture) -> None:
+def test_the_order_of_the_book_changes_nothing(small_bars: Scene, picture: PictureReadings) -> None:
     """A book's texts in another order are the same book."""
     shuffled = random.Random(1).sample(TEXTS, len(TEXTS))
     assert texts(picture) == texts(read(small_bars.jpeg, shuffled))
 
 
-def test_turning_the_picture_changes_no_text(small_bars: Scene, picture: Picture) -> None:
+def test_turning_the_picture_changes_no_text(small_bars: Scene, picture: PictureReadings) -> None:
     """A picture on its side says the same."""
     assert texts(picture) == texts(read(np.rot90(small_bars.pixels), BOOK))
 

@@ -18,7 +18,7 @@ from cryptography.hazmat.primitives.serialization import Encoding
 from cryptography.x509.verification import PolicyBuilder, Store, VerificationError
 
 from scanflow.web.door import certificates
-from scanflow.web.door.certificates import BadCertificate, Home, Own, Pair
+from scanflow.web.door.certificates import BadCertificate, Home, OwnCertificate, Pair
 
 NOW = datetime.now(UTC).replace(microsecond=0)
 NAMES = ["bench", "bench.local", "localhost", "192.168.1.7", "127.0.0.1", "::1"]
@@ -103,7 +103,7 @@ def test_a_stolen_authority_is_good_for_nothing_outside(tmp_path: Path, name: st
     """OpenSSL refuses a name outside the permitted subtrees (RFC 5280, 4.2.1.10), though the signature is right."""
     authority = certificates.make_authority("bench", NOW)
     (tmp_path / "forged.pem").write_bytes(forged(authority, name).pem())
-    context = Own(tmp_path / "forged.pem").context(NOW)
+    context = OwnCertificate(tmp_path / "forged.pem").context(NOW)
     assert "permitted subtree violation" == shake(context, authority.certificate, name)
 
 
@@ -111,7 +111,7 @@ def test_a_stolen_authority_vouches_for_no_e_mail(tmp_path: Path) -> None:
     """Of e-mail it may name one host that can't be (RFC 5280, 4.2.1.10; RFC 6761, 6.4): OpenSSL refuses all others."""
     authority = certificates.make_authority("bench", NOW)
     (tmp_path / "forged.pem").write_bytes(forged(authority, "owner@shop.example").pem())
-    context = Own(tmp_path / "forged.pem").context(NOW)
+    context = OwnCertificate(tmp_path / "forged.pem").context(NOW)
     assert "permitted subtree violation" == shake(context, authority.certificate, "localhost")
 
 
@@ -229,9 +229,9 @@ def test_a_certificate_of_ones_own(tmp_path: Path) -> None:
     (tmp_path / "one.pem").write_bytes(one.pem())
     (tmp_path / "two.pem").write_bytes(two.pem())
     (tmp_path / "cert.pem").write_bytes(one.certificate.public_bytes(Encoding.PEM))
-    own = Own(tmp_path / "cert.pem", tmp_path / "one.pem")
+    own = OwnCertificate(tmp_path / "cert.pem", tmp_path / "one.pem")
     assert "TLSv1.3" == shake(own.context(NOW), authority.certificate, "bench")
-    for bad in (Own(tmp_path / "cert.pem"), Own(tmp_path / "cert.pem", tmp_path / "two.pem")):
+    for bad in (OwnCertificate(tmp_path / "cert.pem"), OwnCertificate(tmp_path / "cert.pem", tmp_path / "two.pem")):
         with pytest.raises(BadCertificate, match=r"cert\.pem can't be used"):
             bad.context(NOW)
 

@@ -48,7 +48,7 @@ def test_a_new_address_is_found() -> None:
 @SQLITE_ONLY
 def test_another_name_gets_nothing(anonymous: FlaskClient) -> None:
     """A page whose name was made to point here is told so, whatever it asks for."""
-    for path in ("/", "/login", "/api/health", "/api/slots", "/static/look.css", "/trust", "/none"):
+    for path in ("/", "/login", "/api/health", "/api/slots", "/static/style.css", "/trust", "/none"):
         answer = anonymous.get(path, base_url="http://evil.example:8765")
         assert (421, True) == (answer.status_code, "evil.example" in answer.text), path
 

@@ -56,10 +56,10 @@ def test_another_static_file_makes_another_worker(anonymous: FlaskClient, app: F
     first = anonymous.get("/worker.js").text
     assert first == anonymous.get("/worker.js").text
     folder = tmp_path / "static"
-    (folder / "js").mkdir(parents=True)
-    for name, content in {"look.css": b"a", "js/phone/worker.js": b"w"}.items():
+    (folder / "js" / "phone").mkdir(parents=True)
+    for name, content in {"style.css": b"a", "js/phone/worker.js": b"w"}.items():
         (folder / name).write_bytes(content)
     app.static_folder = str(folder)
     before = anonymous.get("/worker.js").text
-    (folder / "look.css").write_bytes(b"b")
+    (folder / "style.css").write_bytes(b"b")
     assert before != anonymous.get("/worker.js").text

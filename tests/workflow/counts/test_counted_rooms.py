@@ -11,7 +11,7 @@ import pytest
 from counted_rooms import COUNTED_ROOMS
 from explorer import explore
 
-from scanflow.domain.counts.findings import Kind
+from scanflow.domain.counts.findings import FindingKind
 from scanflow.domain.things import Slot
 from scanflow.workflow import stock
 from scanflow.workflow.counts import resolving, stocktakes
@@ -51,18 +51,18 @@ FAULTS = {
     "what is ignored is withdrawn": (
         "gone",
         "a_slot_is_freed_only_on_purpose",
-        lambda patch: patch.setitem(resolving.ACTS[Kind.MISSING], "ignore", resolving._withdrawn),
+        lambda patch: patch.setitem(resolving.ACTS[FindingKind.MISSING], "ignore", resolving._withdrawn),
     ),
     "a thing moves to a slot whose card is away": (
         "astray",
         "a_thing_moves_only_to_a_card_in_the_tray",
-        lambda patch: patch.setitem(resolving.ACTS[Kind.ELSEWHERE], "moved", _moved_anywhere),
+        lambda patch: patch.setitem(resolving.ACTS[FindingKind.ELSEWHERE], "moved", _moved_anywhere),
     ),
     "another slot's card is lost": (
         "gone",
         "a_finding_is_resolved_in_its_own_slot",
         lambda patch: patch.setitem(
-            resolving.ACTS[Kind.MISSING], "lost", lambda unit, finding, said: stock.lose_card(unit, "D002")
+            resolving.ACTS[FindingKind.MISSING], "lost", lambda unit, finding, said: stock.lose_card(unit, "D002")
         ),
     ),
     "nothing is taken back": (

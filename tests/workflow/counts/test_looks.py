@@ -6,7 +6,7 @@ import pytest
 from counted import Counted
 
 from scanflow.domain import events
-from scanflow.domain.counts.stocktake import Looked
+from scanflow.domain.counts.stocktake import Look
 from scanflow.domain.things import Photo
 from scanflow.workflow.counts import looks
 from scanflow.workflow.counts import report as stocktake_report
@@ -29,7 +29,7 @@ def test_what_it_showed_is_as_never_seen():
     assert before != floor.found()
     looks.drop(floor.unit, floor.count.id, wrong.key)
     assert before == floor.found()
-    assert ["A-1-1"] == [look.place for look in floor.unit.find(Looked)]
+    assert ["A-1-1"] == [look.place for look in floor.unit.find(Look)]
     told = floor.unit.ledger[-1]
     assert (events.LookDropped, "A-1-2", 2) == (type(told), told.place, len(told.keys))
 
@@ -54,4 +54,4 @@ def test_a_closed_count_keeps_its_looks():
         looks.drop(floor.unit, count.id, look.key)
     with pytest.raises(Missing):
         looks.drop(floor.unit, floor.open().id, look.key)
-    assert [look.key] == [each.key for each in floor.unit.find(Looked)]
+    assert [look.key] == [each.key for each in floor.unit.find(Look)]

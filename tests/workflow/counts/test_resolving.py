@@ -6,10 +6,10 @@ import pytest
 from counted import Counted
 
 from labels.slot_code import card_text
-from scanflow.domain.counts.findings import Kind
+from scanflow.domain.counts.findings import FindingKind
 from scanflow.domain.counts.stocktake import Resolved
 from scanflow.domain.derive import SlotState, slot_state
-from scanflow.domain.life import CardState, Hold, LineState, Settled, StayState
+from scanflow.domain.life import CardState, DoubtEnd, Hold, LineState, StayState
 from scanflow.domain.things import Line, Order
 from scanflow.workflow import orders, stock
 from scanflow.workflow.counts import report as stocktake_report
@@ -89,16 +89,16 @@ def suspect():
 
 
 PLANTED = {
-    Kind(make.__name__): make
+    FindingKind(make.__name__): make
     for make in (missing, elsewhere, twin, slot_free, in_tray, card_due, unknown, unreadable, suspect)
 }
 WAYS = [(kind, how) for kind, acts in ACTS.items() for how in acts]
 SAID = {"text": card_text("D002")}
 READ = {
-    (Kind.UNREADABLE, "reprint"),
-    (Kind.SLOT_FREE, "put_right"),
-    (Kind.CARD_DUE, "put_right"),
-    (Kind.CARD_DUE, "found_later"),
+    (FindingKind.UNREADABLE, "reprint"),
+    (FindingKind.SLOT_FREE, "put_right"),
+    (FindingKind.CARD_DUE, "put_right"),
+    (FindingKind.CARD_DUE, "found_later"),
 }
 """Ways that ask for the text of the card."""
 
@@ -106,7 +106,7 @@ READ = {
 def resolved(kind, how):
     floor, finding = PLANTED[kind]()
     assert [finding] == floor.found()
-    if (kind, how) == (Kind.SUSPECT, "withdraw"):
+    if (kind, how) == (FindingKind.SUSPECT, "withdraw"):
         orders.cancel(floor.unit, floor.unit.find(Order)[0].id, orders.Cancel())
         floor.look("A-1-1", "D002", doubts=("D0024",))
     before = floor.unit.facts("D002")
@@ -119,7 +119,7 @@ def resolved(kind, how):
 def test_each_way_resolves_and_is_taken_back(kind, how):
     """Afterwards it is not open; taken back, the slot, its stay and its line are what they were, and it is open."""
     floor, finding, before = resolved(kind, how)
-    left = ["missing-D002"] if (kind, how) == (Kind.UNREADABLE, "ignore") else []
+    left = ["missing-D002"] if (kind, how) == (FindingKind.UNREADABLE, "ignore") else []
     assert (left, [how]) == (floor.found(), [each.resolved.how for each in floor.state().found if each.resolved])
     assert "resolved" == refused(floor.resolve, finding, "ignore", reason="Once more")
     floor.undo(finding)
@@ -145,18 +145,18 @@ def stands(floor):
 @pytest.mark.parametrize(
     ("kind", "how", "look", "expected"),
     [
-        (Kind.MISSING, "lost", card, CardState.LOST),
-        (Kind.MISSING, "reprint", card, CardState.LOST),
-        (Kind.MISSING, "withdraw", lambda floor: floor.stay("D002").state, StayState.WITHDRAWN),
-        (Kind.MISSING, "found_later", stands, "A-1-1"),
-        (Kind.ELSEWHERE, "put_right", stands, "A-1-1"),
-        (Kind.ELSEWHERE, "moved", lambda floor: floor.stay("D005").open, True),
-        (Kind.IN_TRAY, "withdraw", card, CardState.TRAY),
-        (Kind.SLOT_FREE, "put_right", card, CardState.TRAY),
-        (Kind.CARD_DUE, "put_right", card, CardState.TRAY),
-        (Kind.CARD_DUE, "lost", card, CardState.LOST),
-        (Kind.SLOT_FREE, "still_here", lambda floor: floor.line("D002").hold, Hold.MISPLACED),
-        (Kind.SUSPECT, "put_right", lambda floor: floor.line("D002").state, LineState.WAITING),
+        (FindingKind.MISSING, "lost", card, CardState.LOST),
+        (FindingKind.MISSING, "reprint", card, CardState.LOST),
+        (FindingKind.MISSING, "withdraw", lambda floor: floor.stay("D002").state, StayState.WITHDRAWN),
+        (FindingKind.MISSING, "found_later", stands, "A-1-1"),
+        (FindingKind.ELSEWHERE, "put_right", stands, "A-1-1"),
+        (FindingKind.ELSEWHERE, "moved", lambda floor: floor.stay("D005").open, True),
+        (FindingKind.IN_TRAY, "withdraw", card, CardState.TRAY),
+        (FindingKind.SLOT_FREE, "put_right", card, CardState.TRAY),
+        (FindingKind.CARD_DUE, "put_right", card, CardState.TRAY),
+        (FindingKind.CARD_DUE, "lost", card, CardState.LOST),
+        (FindingKind.SLOT_FREE, "still_here", lambda floor: floor.line("D002").hold, Hold.MISPLACED),
+        (FindingKind.SUSPECT, "put_right", lambda floor: floor.line("D002").state, LineState.WAITING),
     ],
 )
 def test_what_a_way_does(kind, how, look, expected):
@@ -223,12 +223,12 @@ def test_a_doubted_thing_is_held_for_its_order():
 @pytest.mark.parametrize(
     ("built", "kind", "how"),
     [
-        (lambda floor: (floor.scan("tray", "D002"), floor.put_away("D002")), Kind.MISSING, "withdraw"),
-        (lambda floor: floor.scan("shelf", "D002", bin="A-1-1"), Kind.MISSING, "lost"),
-        (lambda floor: floor.put_away("D002"), Kind.SLOT_FREE, "put_right"),
-        (lambda floor: floor.put_away("D002"), Kind.CARD_DUE, "lost"),
-        (lambda floor: floor.scan("tray", "D002"), Kind.ELSEWHERE, "moved"),
-        (lambda floor: floor.scan("shelf", "D005", bin="A-1-3"), Kind.ELSEWHERE, "moved"),
+        (lambda floor: (floor.scan("tray", "D002"), floor.put_away("D002")), FindingKind.MISSING, "withdraw"),
+        (lambda floor: floor.scan("shelf", "D002", bin="A-1-1"), FindingKind.MISSING, "lost"),
+        (lambda floor: floor.put_away("D002"), FindingKind.SLOT_FREE, "put_right"),
+        (lambda floor: floor.put_away("D002"), FindingKind.CARD_DUE, "lost"),
+        (lambda floor: floor.scan("tray", "D002"), FindingKind.ELSEWHERE, "moved"),
+        (lambda floor: floor.scan("shelf", "D005", bin="A-1-3"), FindingKind.ELSEWHERE, "moved"),
     ],
 )
 def test_what_something_has_built_on_stands(built, kind, how):
@@ -286,13 +286,13 @@ def test_a_matched_reading_alone_moves_nothing():
 @pytest.mark.parametrize(
     ("kind", "how", "more", "code"),
     [
-        (Kind.MISSING, "put_right", {}, "not_for_this"),
-        (Kind.MISSING, "withdraw", {"reason": " "}, "required"),
-        (Kind.MISSING, "reprint", {}, "required"),
-        (Kind.MISSING, "reprint", {"text": card_text("D001")}, "other_card"),
-        (Kind.UNREADABLE, "reprint", {"reason": "Torn"}, "required"),
-        (Kind.ELSEWHERE, "moved", {"to": "D001"}, "taken"),
-        (Kind.ELSEWHERE, "moved", {"to": "D099"}, "unknown_code"),
+        (FindingKind.MISSING, "put_right", {}, "not_for_this"),
+        (FindingKind.MISSING, "withdraw", {"reason": " "}, "required"),
+        (FindingKind.MISSING, "reprint", {}, "required"),
+        (FindingKind.MISSING, "reprint", {"text": card_text("D001")}, "other_card"),
+        (FindingKind.UNREADABLE, "reprint", {"reason": "Torn"}, "required"),
+        (FindingKind.ELSEWHERE, "moved", {"to": "D001"}, "taken"),
+        (FindingKind.ELSEWHERE, "moved", {"to": "D099"}, "unknown_code"),
     ],
 )
 def test_what_can_not_be_done_is_refused(kind, how, more, code):
@@ -521,7 +521,7 @@ def test_a_thing_that_is_not_the_one_is_held_for_the_next_order():
     orders.cancel(floor.unit, floor.unit.find(Order)[0].id, orders.Cancel())
     assert Hold.SUSPECT is orders.revive(floor.unit, line.id).hold
     for each in doubts.open_doubts(floor.unit, moved.item):
-        doubts.settle(floor.unit, each.id, doubts.SettleDoubt(how=Settled.SEEN, text=card_text("D005")))
+        doubts.settle(floor.unit, each.id, doubts.SettleDoubt(how=DoubtEnd.SEEN, text=card_text("D005")))
     orders.cancel(floor.unit, floor.unit.find(Order)[0].id, orders.Cancel())
     floor.order("1002", "D005")
     assert None is floor.line("D005").hold

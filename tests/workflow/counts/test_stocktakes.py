@@ -12,7 +12,7 @@ from scipy.stats import binomtest
 
 from labels.slot_code import bin_text, card_text
 from scanflow.domain import events
-from scanflow.domain.counts.stocktake import Certainty, How, Looked, Stocktake
+from scanflow.domain.counts.stocktake import Certainty, How, Look, Stocktake
 from scanflow.domain.life import NotAllowed
 from scanflow.domain.things import Item, Photo
 from scanflow.workflow import orders, stock
@@ -111,7 +111,7 @@ def test_looks_are_counted_once():
     floor = Counted(*ALL)
     first = floor.look("A-1-1", "D001", key="phone-1")
     assert first == floor.look("A-1-1", "D001", key="phone-1")
-    assert (first,) == floor.unit.find(Looked)
+    assert (first,) == floor.unit.find(Look)
     assert "key_reused" == refused(floor.look, "A-1-1", "D002", key="phone-1")
     floor.open("tray")
     assert "key_reused" == refused(floor.look, "A-1-1", "D001", key="phone-1")
@@ -139,9 +139,9 @@ def bars(x, y, length=200.0):
 
 def pictured(floor, labels, cards, **said):
     """A picture of 3000 x 2000 pixels with these bins' labels and cards at places across it."""
-    texts = [looks.Text(bin_text(name), corners=bars(x, 1800)) for name, x in labels.items()]
-    texts += [looks.Text(card_text(code), corners=bars(x, 600)) for code, x in cards.items()]
-    shown = looks.Shown("k", "b", tuple(texts), image=True, size=(3000, 2000), how=How.PHOTO, **said)
+    texts = [looks.LabelReading(bin_text(name), corners=bars(x, 1800)) for name, x in labels.items()]
+    texts += [looks.LabelReading(card_text(code), corners=bars(x, 600)) for code, x in cards.items()]
+    shown = looks.IncomingLook("k", "b", tuple(texts), image=True, size=(3000, 2000), how=How.PHOTO, **said)
     return looks.look(floor.unit, floor.count.id, shown)
 
 
@@ -194,12 +194,12 @@ def test_one_code_at_two_places_of_a_picture_is_a_twin(down, found):
     floor = Counted(*ALL)
     square = (0.0, 0.0, 200.0, 0.0, 200.0, 20.0, 0.0, 20.0)
     lower = tuple(each + down * (place % 2) for place, each in enumerate(square))
-    shown = [looks.Text("D0016", corners=corners) for corners in (square, lower)]
-    shown.append(looks.Text("D0024", corners=tuple(each + 1000 for each in square)))
+    shown = [looks.LabelReading("D0016", corners=corners) for corners in (square, lower)]
+    shown.append(looks.LabelReading("D0024", corners=tuple(each + 1000 for each in square)))
     looks.look(
         floor.unit,
         floor.count.id,
-        looks.Shown("k", "b", tuple(shown), place="A-1-1", image=True, size=(2000, 2000)),
+        looks.IncomingLook("k", "b", tuple(shown), place="A-1-1", image=True, size=(2000, 2000)),
     )
     assert found == floor.found()
 
@@ -209,8 +209,8 @@ def test_a_card_without_a_check_is_as_good_as_matched_until_two_engines_agree():
     floor = Counted(*ALL)
     cards.choose_check(floor.unit, "none")
     cards.adopt(floor.unit, cards.Adopt(text="BIKE-7", code="D001"))
-    shown = (looks.Text("BIKE-7"), looks.Text("D002", engines=2), looks.Text("D099"))
-    seen = looks.look(floor.unit, floor.count.id, looks.Shown("k", "b", shown, place="A-1-1", image=True))
+    shown = (looks.LabelReading("BIKE-7"), looks.LabelReading("D002", engines=2), looks.LabelReading("D099"))
+    seen = looks.look(floor.unit, floor.count.id, looks.IncomingLook("k", "b", shown, place="A-1-1", image=True))
     assert [("D001", Certainty.MATCHED), ("D002", Certainty.DECODED)] == [
         (read.code, read.certainty) for read in seen.reads
     ]
@@ -268,7 +268,7 @@ def test_photos_go_when_their_time_is_up():
     assert 1 == len(floor.unit.find(Photo))
     floor.unit.at = NOON + timedelta(days=31)
     floor.open("tray")
-    assert ((), [None]) == (floor.unit.find(Photo), [look.photo for look in floor.unit.find(Looked)])
+    assert ((), [None]) == (floor.unit.find(Photo), [look.photo for look in floor.unit.find(Look)])
     assert ["missing-D002"] == [each.finding.id for each in stocktakes.state(floor.unit, first.id).found]
     assert events.PhotosDeleted(stocktake=first.id, photos=("a" * 64,)) in floor.unit.ledger
 

@@ -8,11 +8,11 @@ from floor import Floor
 
 from labels import slot_code
 from scanflow.domain.derive import OrderState, order_state
-from scanflow.domain.life import Hold, LineState, NotAllowed, Settled
+from scanflow.domain.life import DoubtEnd, Hold, LineState, NotAllowed
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Doubt, Learned, Line, Order
 from scanflow.workflow import orders, parcels, stock
-from scanflow.workflow.orders import Outcome
+from scanflow.workflow.orders import Arrival
 from scanflow.workflow.parcels import hand_over
 from scanflow.workflow.ports import Invalid, Missing, Refused
 from scanflow.workflow.stock import doubts
@@ -154,7 +154,7 @@ def test_a_doubt_of_the_thing_may_end_what_was_learned(how, kept):
     line = floor.lines(floor.order("1", exact("D001", listing="fair-7")))[0]
     orders.hold(floor.unit, line.id, orders.NotThis(why="Not this thing."))
     (doubt,) = floor.unit.find(Doubt)
-    doubts.settle(floor.unit, doubt.id, doubts.SettleDoubt(how=Settled(how), text=slot_code.card_text("D001")))
+    doubts.settle(floor.unit, doubt.id, doubts.SettleDoubt(how=DoubtEnd(how), text=slot_code.card_text("D001")))
     assert kept == [each.listing for each in floor.unit.find(Learned)]
 
 
@@ -228,7 +228,7 @@ def received(*lines, floor=None, **more):
 def test_the_same_again_changes_nothing():
     """An order sent twice is one order; its lines may come in another order."""
     floor, order, outcome = received(A2, A1)
-    assert (Outcome.UNCHANGED, [("waiting", None)] * 2) == (outcome, told(floor, order))
+    assert (Arrival.UNCHANGED, [("waiting", None)] * 2) == (outcome, told(floor, order))
     assert ["order received"] == [event.kind for event in floor.unit.ledger if event.kind.startswith("order")]
 
 
@@ -249,7 +249,7 @@ def test_two_orders_under_one_number_stay_two():
     floor = Floor("D001", "D002")
     one, _ = sent(floor, "D001")
     two, outcome = sent(floor, "D002")
-    assert (Outcome.NEW, "1001 (2)", "1001") == (outcome, two.number, two.sent_number)
+    assert (Arrival.NEW, "1001 (2)", "1001") == (outcome, two.number, two.sent_number)
     assert [[("waiting", "doubtful")]] * 2 == [told(floor, one), told(floor, two)]
     assert (True, True) == ("1001 (2)" in floor.line("D001").why, "1001." in floor.line("D002").why)
 
@@ -275,7 +275,7 @@ def test_sent_again_each_goes_to_the_order_that_has_its_lines():
         orders.settle(floor.unit, floor.line(code).id, orders.Settle())
     entries = len(floor.unit.ledger)
     again = [sent(floor, "D001", "D002"), sent(floor, "D004", "D003")]
-    assert [(one.id, Outcome.UNCHANGED), (two.id, Outcome.UNCHANGED)] == [(order.id, how) for order, how in again]
+    assert [(one.id, Arrival.UNCHANGED), (two.id, Arrival.UNCHANGED)] == [(order.id, how) for order, how in again]
     assert entries == len(floor.unit.ledger)
     assert two.id == sent(floor, "D003", "D004", "D001")[0].id
     assert "1001 (3)" == sent(floor, "D005")[0].number
@@ -286,7 +286,7 @@ def test_a_named_channel_keeps_its_number_unique():
     floor = Floor("D001", "D002")
     one, _ = sent(floor, "D001", channel="fair")
     two, outcome = sent(floor, "D002", channel="fair")
-    assert (one.id, Outcome.CHANGED, "1001") == (two.id, outcome, two.number)
+    assert (one.id, Arrival.CHANGED, "1001") == (two.id, outcome, two.number)
 
 
 def test_a_row_without_a_reference_is_known_by_its_title():
@@ -300,16 +300,16 @@ def test_a_row_without_a_reference_is_known_by_its_title():
 def test_a_new_line_is_bound():
     """What a later version adds is bound after the others, and is not as old as the order: nobody says when it came."""
     floor, order, outcome = received(A1, A2, IncomingLine("D003"), ordered_at="2026-03-01")
-    assert (Outcome.CHANGED, [1, 2, 3]) == (outcome, [line.position for line in floor.lines(order)])
+    assert (Arrival.CHANGED, [1, 2, 3]) == (outcome, [line.position for line in floor.lines(order)])
     assert (floor.stay("D003").id, None) == (floor.line("D003").stay, floor.lines(order)[2].hold)
 
 
 def test_an_absent_line_is_held_once():
     """What a later version lacks is held; when a person has settled it, the same version holds it no more."""
     floor, order, outcome = received(A1)
-    assert (Outcome.CHANGED, [("waiting", None), ("waiting", "not_in_file")]) == (outcome, told(floor, order))
+    assert (Arrival.CHANGED, [("waiting", None), ("waiting", "not_in_file")]) == (outcome, told(floor, order))
     orders.settle(floor.unit, floor.line("D002").id, orders.Settle())
-    assert Outcome.UNCHANGED is orders.receive(floor.unit, IncomingOrder("1", lines=(A1,)))[1]
+    assert Arrival.UNCHANGED is orders.receive(floor.unit, IncomingOrder("1", lines=(A1,)))[1]
 
 
 def test_an_absent_line_that_comes_back_and_goes_again_is_held_again():
@@ -346,8 +346,8 @@ def test_a_cancelled_line_keeps_what_a_later_version_says_until_it_is_wanted_aft
 def test_new_times_are_taken_over_and_missing_ones_kept():
     """A later version may bring times; it takes none away."""
     floor, order, outcome = received(A1, A2, ship_by="2026-03-05")
-    assert Outcome.CHANGED is outcome
-    assert Outcome.UNCHANGED is orders.receive(floor.unit, IncomingOrder("1", lines=(A1, A2)))[1]
+    assert Arrival.CHANGED is outcome
+    assert Arrival.UNCHANGED is orders.receive(floor.unit, IncomingOrder("1", lines=(A1, A2)))[1]
     assert datetime(2026, 3, 5, 23, 59, 59, tzinfo=UTC) == floor.unit.get(Order, order.id).ship_by
 
 

@@ -56,7 +56,7 @@ def test_a_closed_parcel_leaves_by_its_slip_or_its_label(by: str) -> None:
     )
     assert (ParcelState.HANDED_OVER, floor.unit.at) == (floor.parcel_now(parcel).state, floor.parcel_now(parcel).handed)
     told = floor.unit.ledger[-1]
-    assert (events.HandOver, by, "key", parcel.id) == (type(told), told.by, told.key, told.parcel)
+    assert (events.HandedOver, by, "key", parcel.id) == (type(told), told.by, told.key, told.parcel)
     assert LABEL not in repr((floor.unit.ledger, floor.unit.all(Scan)))
 
 

@@ -13,7 +13,7 @@ from scanflow.domain.life import CardState
 from scanflow.domain.things import Alias, Line, Parcel, Scan, Slot, Stay
 from scanflow.workflow import stock
 from scanflow.workflow.picking import scans
-from scanflow.workflow.picking.reading import Reading, Scanned
+from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.ports import Invalid, Missing, Refused, Settings
 from scanflow.workflow.stock import cards
 
@@ -158,7 +158,7 @@ def test_a_text_that_means_two_slots_means_none():
     for code in ("D", "DO"):
         stock.add_section(unit, stock.AddSection(code=code, name="Derailleurs", slots_per_bin=50, colour="blue"))
         stock.add_slots(unit, code, stock.AddSlots(count=145))
-    reading = [Reading(Scanned(station="tray", key=f"k{n}"), ("DO145",), f"b{n}") for n in range(2)]
+    reading = [StationReading(ScanBase(station="tray", key=f"k{n}"), ("DO145",), f"b{n}") for n in range(2)]
     assert ["bad_check"] * 2 == [scans.scan(unit, each)["reason"] for each in reading]
     with pytest.raises(slot_code.BadCheck, match="several slots"):
         cards.named(unit, "DO145", None)

@@ -4,7 +4,7 @@ import pytest
 from floor import Floor
 
 from labels.slot_code import card_text
-from scanflow.domain.life import DoubtKind, Hold, LineState, Settled
+from scanflow.domain.life import DoubtEnd, DoubtKind, Hold, LineState
 from scanflow.domain.things import Doubt, Photo
 from scanflow.workflow import orders, stock
 from scanflow.workflow.ports import Invalid, Refused
@@ -36,11 +36,11 @@ def test_the_same_words_are_one_doubt():
 def test_the_last_doubt_settled_frees_the_line():
     """One left holds it still, by its own words."""
     floor, (first, second) = doubted("It is a left crank", "It is bent")
-    doubts.settle(floor.unit, first.id, doubts.SettleDoubt(how=Settled.CORRECTED, note="The picture was wrong"))
+    doubts.settle(floor.unit, first.id, doubts.SettleDoubt(how=DoubtEnd.CORRECTED, note="The picture was wrong"))
     assert (Hold.SUSPECT, "It is bent") == (floor.line("D001").hold, floor.line("D001").why)
-    doubts.settle(floor.unit, second.id, doubts.SettleDoubt(how=Settled.SEEN, text=card_text("D001")))
+    doubts.settle(floor.unit, second.id, doubts.SettleDoubt(how=DoubtEnd.SEEN, text=card_text("D001")))
     assert None is floor.line("D001").hold
-    assert "settled" == refused(doubts.settle, floor.unit, second.id, doubts.SettleDoubt(how=Settled.CORRECTED))
+    assert "settled" == refused(doubts.settle, floor.unit, second.id, doubts.SettleDoubt(how=DoubtEnd.CORRECTED))
 
 
 @pytest.mark.parametrize(
@@ -49,7 +49,7 @@ def test_the_last_doubt_settled_frees_the_line():
 def test_seen_wants_the_card_of_the_thing(text, code):
     """No word and no other card says that this is the thing."""
     floor, (doubt,) = doubted("It is a left crank")
-    assert code == refused(doubts.settle, floor.unit, doubt.id, doubts.SettleDoubt(how=Settled.SEEN, text=text))
+    assert code == refused(doubts.settle, floor.unit, doubt.id, doubts.SettleDoubt(how=DoubtEnd.SEEN, text=text))
     assert Hold.SUSPECT is floor.line("D001").hold
 
 
@@ -60,7 +60,7 @@ def test_a_missing_thing_that_is_seen_waits_again():
     orders.short(floor.unit, floor.line("D001").id, orders.Short(note="Not in its bin"))
     (doubt,) = doubts.open_doubts(floor.unit, floor.item("D001").id)
     assert (DoubtKind.MISSING, "Not in its bin") == (doubt.kind, doubt.words)
-    doubts.settle(floor.unit, doubt.id, doubts.SettleDoubt(how=Settled.SEEN, text=card_text("D001")))
+    doubts.settle(floor.unit, doubt.id, doubts.SettleDoubt(how=DoubtEnd.SEEN, text=card_text("D001")))
     assert (LineState.WAITING, None) == (floor.line("D001").state, floor.line("D001").hold)
 
 
@@ -69,7 +69,7 @@ def test_what_is_taken_out_of_stock_is_in_doubt_no_more():
     floor, (doubt,) = doubted("It is bent")
     orders.cancel(floor.unit, floor.line("D001").order, orders.Cancel())
     stock.withdraw(floor.unit, floor.stay("D001").id, stock.Withdraw(reason="Bent"))
-    assert Settled.WITHDRAWN is floor.unit.get(Doubt, doubt.id).how
+    assert DoubtEnd.WITHDRAWN is floor.unit.get(Doubt, doubt.id).how
 
 
 def test_a_doubt_keeps_the_picture_that_it_was_said_of():

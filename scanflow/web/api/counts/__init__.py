@@ -9,7 +9,7 @@ from flask import Blueprint, Response, request
 from pydantic import Field
 
 from labels.count_sheet import PAPERS
-from scanflow.domain.counts.stocktake import Looked, Stocktake
+from scanflow.domain.counts.stocktake import Look, Stocktake
 from scanflow.domain.things import Section
 from scanflow.exchange import csv_out
 from scanflow.storage.unit import SqlUnit
@@ -18,13 +18,13 @@ from scanflow.vision import photographs
 from scanflow.vision.readings import ImageError
 from scanflow.web import count_rights, count_sheet
 from scanflow.web.api import paging
-from scanflow.web.api.contract import MANAGERS, STAFF, Nothing, answer, call, digest, do, look
+from scanflow.web.api.contract import MANAGERS, STAFF, Nothing, answer, answer_view, call, digest, do
 from scanflow.web.api.counts import given
 from scanflow.web.api.counts import render as render_stocktake
 from scanflow.web.api.given import JPEG
 from scanflow.web.api.photo import PhotoQuery
 from scanflow.web.door.visitors import shop, visitor
-from scanflow.web.once import Reply
+from scanflow.web.once import CallReply
 from scanflow.workflow.counts import looks, resolving, stocktakes
 from scanflow.workflow.counts import report as stocktake_report
 from scanflow.workflow.fields import Command, OneOf
@@ -40,15 +40,15 @@ _FORMATS = {"application/json": "json", CSV: "csv", PDF: "pdf"}
 def create(said: stocktakes.OpenCount) -> Response:
     """Begins a count of an area; it may rest for days, and several may count at once."""
 
-    def work(unit: SqlUnit) -> Reply:
+    def work(unit: SqlUnit) -> CallReply:
         count = stocktakes.open_count(unit, said)
-        return Reply(201, render_stocktake.count(unit, count), f"/api/stocktakes/{count.id}")
+        return CallReply(201, render_stocktake.count(unit, count), f"/api/stocktakes/{count.id}")
 
     return do(work)
 
 
-@call(blueprint, "GET", "/api/stocktakes", roles=STAFF, query=paging.Page, answers={200: given.StocktakePage})
-def listing(query: paging.Page) -> Response:
+@call(blueprint, "GET", "/api/stocktakes", roles=STAFF, query=paging.PageQuery, answers={200: given.StocktakePage})
+def listing(query: paging.PageQuery) -> Response:
     """Lists the counts in the order they were begun."""
 
     def work(unit: SqlUnit) -> given.StocktakePage:
@@ -58,13 +58,13 @@ def listing(query: paging.Page) -> Response:
         shown = [render_stocktake.count(unit, must(unit, Stocktake, row.id)) for row in rows]
         return {"stocktakes": shown, "next": following}
 
-    return look(work)
+    return answer_view(work)
 
 
 @call(blueprint, "GET", "/api/stocktakes/{stocktake}", roles=STAFF, answers={200: given.Stocktake})
 def show(stocktake: str) -> Response:
     """Shows how far a count is; what should stand where is not told."""
-    return look(lambda unit: render_stocktake.count(unit, must(unit, Stocktake, stocktake)))
+    return answer_view(lambda unit: render_stocktake.count(unit, must(unit, Stocktake, stocktake)))
 
 
 @call(
@@ -96,7 +96,7 @@ def add_look(stocktake: str, said: looks.LookTexts | looks.LookImage) -> Respons
     return answer(shop().act(visitor().name, work))
 
 
-def _pictured(said: looks.LookImage, body: str) -> looks.Shown:
+def _pictured(said: looks.LookImage, body: str) -> looks.IncomingLook:
     try:
         return photographs.shown(shop().looking, shop().readers, said.image, body=body, **said.shown)
     except ImageError as error:
@@ -110,9 +110,9 @@ def all_looks(stocktake: str) -> Response:
     def work(unit: SqlUnit) -> given.Looks:
         must(unit, Stocktake, stocktake)
         room = stocktakes.standings(unit)
-        return {"looks": [render_stocktake.look(each, room) for each in unit.find(Looked, stocktake=stocktake)]}
+        return {"looks": [render_stocktake.look(each, room) for each in unit.find(Look, stocktake=stocktake)]}
 
-    return look(work)
+    return answer_view(work)
 
 
 @call(
@@ -148,7 +148,7 @@ def photo(stocktake: str, key: str, query: PhotoQuery) -> Response:
 )
 def drop(stocktake: str, key: str) -> Response:
     """Takes out a look that is no good, with those from nearer that name it, and deletes its photo."""
-    return do(lambda unit: Reply(200, render_stocktake.count(unit, looks.drop(unit, stocktake, key))))
+    return do(lambda unit: CallReply(200, render_stocktake.count(unit, looks.drop(unit, stocktake, key))))
 
 
 @call(
@@ -161,7 +161,7 @@ def drop(stocktake: str, key: str) -> Response:
 )
 def forget(stocktake: str) -> Response:
     """Deletes the photos of a count for good."""
-    return do(lambda unit: Reply(200, render_stocktake.count(unit, stocktakes.forget_photos(unit, stocktake))))
+    return do(lambda unit: CallReply(200, render_stocktake.count(unit, stocktakes.forget_photos(unit, stocktake))))
 
 
 @call(
@@ -175,7 +175,7 @@ def forget(stocktake: str) -> Response:
 )
 def cancel(stocktake: str) -> Response:
     """Ends a count without a report; what was resolved stays so."""
-    return do(lambda unit: Reply(200, render_stocktake.count(unit, stocktakes.cancel(unit, stocktake))))
+    return do(lambda unit: CallReply(200, render_stocktake.count(unit, stocktakes.cancel(unit, stocktake))))
 
 
 @call(
@@ -190,8 +190,8 @@ def cancel(stocktake: str) -> Response:
 def close(stocktake: str) -> Response:
     """Ends a count and writes its report, which never changes."""
 
-    def work(unit: SqlUnit) -> Reply:
-        return Reply(200, render_stocktake.report(stocktake_report.close(unit, stocktake)))
+    def work(unit: SqlUnit) -> CallReply:
+        return CallReply(200, render_stocktake.report(stocktake_report.close(unit, stocktake)))
 
     return do(work)
 
@@ -204,7 +204,7 @@ def findings(stocktake: str) -> Response:
         found = stocktakes.state(unit, stocktake).found
         return {"findings": [render_stocktake.finding(unit, each) for each in found]}
 
-    return look(work)
+    return answer_view(work)
 
 
 @call(
@@ -223,9 +223,9 @@ def resolve(stocktake: str, finding: str, said: resolving.Resolve) -> Response:
     """Puts a finding right in the way that is said; to withdraw a thing or to print a card again is not for helpers."""
     count_rights.admit(said.how)
 
-    def work(unit: SqlUnit) -> Reply:
+    def work(unit: SqlUnit) -> CallReply:
         found = resolving.resolve(unit, stocktake, finding, said)
-        return Reply(200, render_stocktake.finding(unit, found))
+        return CallReply(200, render_stocktake.finding(unit, found))
 
     return do(work)
 
@@ -242,9 +242,9 @@ def resolve(stocktake: str, finding: str, said: resolving.Resolve) -> Response:
 def undo(stocktake: str, finding: str) -> Response:
     """Takes back how a finding was resolved, as long as nothing has built on it; helpers free no line of its hold."""
 
-    def work(unit: SqlUnit) -> Reply:
+    def work(unit: SqlUnit) -> CallReply:
         count_rights.admit_undo(unit, stocktake, finding)
-        return Reply(200, render_stocktake.finding(unit, resolving.undo(unit, stocktake, finding)))
+        return CallReply(200, render_stocktake.finding(unit, resolving.undo(unit, stocktake, finding)))
 
     return do(work)
 

@@ -7,7 +7,7 @@ from typing import Annotated
 from pydantic import Field
 from typing_extensions import TypedDict
 
-from scanflow.domain.counts.findings import Kind
+from scanflow.domain.counts.findings import FindingKind
 from scanflow.domain.counts.stocktake import Certainty, Chosen, How
 from scanflow.domain.life import StocktakeState
 from scanflow.web.api.given import Instant
@@ -82,7 +82,7 @@ class Resolved(TypedDict):
 
 class Finding(TypedDict):
     id: Identity
-    kind: Kind
+    kind: FindingKind
     code: Code | None
     text: Annotated[str | None, Field(description="Of a card that the shop does not have.")]
     title: str | None

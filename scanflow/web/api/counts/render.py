@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from typing import cast
 
-from scanflow.domain.counts.findings import Finding, Kind, Standing
-from scanflow.domain.counts.stocktake import Looked, Resolved, Stocktake
+from scanflow.domain.counts.findings import Finding, FindingKind, SlotAccount
+from scanflow.domain.counts.stocktake import Look, Resolved, Stocktake
 from scanflow.domain.things import Bin
 from scanflow.domain.words import said
 from scanflow.exchange import csv_out
@@ -17,7 +17,7 @@ from scanflow.web.api.render import time
 from scanflow.workflow.counts import report as stocktake_report
 from scanflow.workflow.counts import resolving
 from scanflow.workflow.counts.resolving import ACTS
-from scanflow.workflow.counts.stocktakes import Found, unexpected
+from scanflow.workflow.counts.stocktakes import TrackedFinding, unexpected
 
 COLUMNS = (
     *("kind", "code", "text", "title", "bin", "places", "certainty", "read", "unread", "expected", "resolved"),
@@ -30,7 +30,7 @@ UNRESOLVED = given.Resolved(how="", reason="", who="", at="")
 
 def count(unit: SqlUnit, shown: Stocktake) -> given.Stocktake:
     """What is looked at stands by itself: nothing is told of what should be there."""
-    seen = {each.place for each in unit.find(Looked, stocktake=shown.id) if each.whole and each.closer is None}
+    seen = {each.place for each in unit.find(Look, stocktake=shown.id) if each.whole and each.closer is None}
     names = shown.places(unit.find(Bin))
     return {
         "id": shown.id,
@@ -51,7 +51,7 @@ def sample(shown: Stocktake) -> given.Sample | None:
     return {"chosen": kept.chosen, "of": kept.of, "bins": list(kept.bins)} if kept else None
 
 
-def look(shown: Looked, room: Mapping[str, Standing]) -> given.Look:
+def look(shown: Look, room: Mapping[str, SlotAccount]) -> given.Look:
     width, height = shown.size or (None, None)
     return {
         "key": shown.key,
@@ -79,12 +79,12 @@ def look(shown: Looked, room: Mapping[str, Standing]) -> given.Look:
     }
 
 
-def photo(shown: Looked) -> str | None:
+def photo(shown: Look) -> str | None:
     """Where a look's photo is given, None without one."""
     return f"/api/stocktakes/{shown.stocktake}/looks/{shown.key}/photo" if shown.photo else None
 
 
-def finding(unit: SqlUnit, found: Found) -> given.Finding:
+def finding(unit: SqlUnit, found: TrackedFinding) -> given.Finding:
     ways = () if found.resolved else resolving.ways(unit, found.finding)
     return _finding(found.finding, stocktake_report.title_of(unit, found.finding), _resolved(found.resolved), ways)
 
@@ -94,7 +94,7 @@ def _finding(shown: Finding, title: str | None, resolved: given.Resolved | None,
         "id": shown.id,
         "kind": shown.kind,
         "code": shown.code,
-        "text": shown.subject if shown.kind is Kind.UNKNOWN else None,
+        "text": shown.subject if shown.kind is FindingKind.UNKNOWN else None,
         "title": title,
         "bin": shown.bin,
         "places": list(shown.places),
@@ -147,7 +147,7 @@ def _rows(written: given.Report) -> Iterator[Mapping[str, object]]:
 def _told(shown: given.Finding) -> Finding:
     """A finding from what is shown of it, as far as its words need it."""
     return Finding(
-        Kind(shown["kind"]),
+        FindingKind(shown["kind"]),
         shown["id"].removeprefix(f"{shown['kind']}-"),
         shown["bin"],
         tuple(shown["places"]),

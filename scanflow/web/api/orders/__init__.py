@@ -14,9 +14,9 @@ from scanflow.shop import a_while
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
 from scanflow.web.api import given, paging, render
-from scanflow.web.api.contract import MANAGERS, STAFF, call, digest, do, look
+from scanflow.web.api.contract import MANAGERS, STAFF, answer_view, call, digest, do
 from scanflow.web.door.visitors import shop
-from scanflow.web.once import Reply
+from scanflow.web.once import CallReply
 from scanflow.workflow import orders
 from scanflow.workflow.fields import Command, Maybe, words
 from scanflow.workflow.orders import file as order_file
@@ -31,10 +31,10 @@ blueprint = Blueprint("api_orders", __name__)
 def create(said: orders.NewOrder) -> Response:
     """Takes an order in and binds its lines: 201 for a new one, 200 for one sent again."""
 
-    def work(unit: SqlUnit) -> Reply:
+    def work(unit: SqlUnit) -> CallReply:
         order, outcome = orders.receive(unit, said.incoming)
-        status = 201 if outcome is orders.Outcome.NEW else 200
-        return Reply(status, render.order(unit, order), f"/api/orders/{order.id}" if status == 201 else "")
+        status = 201 if outcome is orders.Arrival.NEW else 200
+        return CallReply(status, render.order(unit, order), f"/api/orders/{order.id}" if status == 201 else "")
 
     return do(work)
 
@@ -53,7 +53,7 @@ def load(said: OrderFile) -> Response:
     with shop().looking() as unit:
         load_part = order_file.in_parts(unit, parsed.key, parsed.orders, parsed.rows, a_while)
 
-    def work(unit: SqlUnit) -> Reply | None:
+    def work(unit: SqlUnit) -> CallReply | None:
         done = load_part(unit)
         if done is None:
             return None
@@ -65,12 +65,12 @@ def load(said: OrderFile) -> Response:
             "held": list(done.held),
             "refused": [render.refused_row(row) for row in refused],
         }
-        return Reply(200, body)
+        return CallReply(200, body)
 
     return do(work, digest(said.sent("file"), said.file).encode())
 
 
-class OrderQuery(paging.Page):
+class OrderQuery(paging.PageQuery):
     state: Maybe[OrderState] = None
 
 
@@ -84,13 +84,13 @@ def listing(query: OrderQuery) -> Response:
         rows, following = query.cut(rows, lambda row: (row.n,))
         return {"orders": render.orders(unit, rows), "next": following}
 
-    return look(work)
+    return answer_view(work)
 
 
 @call(blueprint, "GET", "/api/orders/{order}", roles=STAFF, answers={200: given.Order})
 def show(order: str) -> Response:
     """Shows one order."""
-    return look(lambda unit: render.order(unit, must(unit, Order, order)))
+    return answer_view(lambda unit: render.order(unit, must(unit, Order, order)))
 
 
 @call(
@@ -104,4 +104,4 @@ def show(order: str) -> Response:
 )
 def cancel(order: str, said: orders.Cancel) -> Response:
     """Cancels a line or the whole order; what lies in a parcel must come out by a scan first."""
-    return do(lambda unit: Reply(200, render.order(unit, orders.cancel(unit, order, said))))
+    return do(lambda unit: CallReply(200, render.order(unit, orders.cancel(unit, order, said))))

@@ -8,14 +8,14 @@ from scanflow.domain.things import Line
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.api import given, render
 from scanflow.web.api.contract import MANAGERS, STAFF, Nothing, call, do
-from scanflow.web.once import Reply
+from scanflow.web.once import CallReply
 from scanflow.workflow import orders
 
 blueprint = Blueprint("api_lines", __name__)
 
 
-def _reply(unit: SqlUnit, line: Line) -> Reply:
-    return Reply(200, render.one_line(unit, line))
+def _reply(unit: SqlUnit, line: Line) -> CallReply:
+    return CallReply(200, render.one_line(unit, line))
 
 
 @call(

@@ -7,8 +7,8 @@ from flask import Blueprint, Response
 from scanflow.domain.things import Parcel
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.api import given, render
-from scanflow.web.api.contract import STAFF, Nothing, call, do, look
-from scanflow.web.once import Reply
+from scanflow.web.api.contract import STAFF, Nothing, answer_view, call, do
+from scanflow.web.once import CallReply
 from scanflow.workflow import parcels
 from scanflow.workflow.ports import must
 
@@ -27,9 +27,9 @@ blueprint = Blueprint("api_parcels", __name__)
 def create(said: parcels.OpenParcel) -> Response:
     """Opens the box of an order, or of several joined, at a table; one that was set aside is taken up again."""
 
-    def work(unit: SqlUnit) -> Reply:
+    def work(unit: SqlUnit) -> CallReply:
         parcel = parcels.open_parcel(unit, said)
-        return Reply(201, render.parcel(unit, parcel), f"/api/parcels/{parcel.id}")
+        return CallReply(201, render.parcel(unit, parcel), f"/api/parcels/{parcel.id}")
 
     return do(work)
 
@@ -37,7 +37,7 @@ def create(said: parcels.OpenParcel) -> Response:
 @call(blueprint, "GET", "/api/parcels/{parcel}", roles=STAFF, answers={200: given.Parcel})
 def show(parcel: str) -> Response:
     """Shows a parcel with all lines of its orders."""
-    return look(lambda unit: render.parcel(unit, must(unit, Parcel, parcel)))
+    return answer_view(lambda unit: render.parcel(unit, must(unit, Parcel, parcel)))
 
 
 @call(
@@ -52,9 +52,9 @@ def show(parcel: str) -> Response:
 def close(parcel: str, said: parcels.Close) -> Response:
     """Releases what was packed; with `partial` although more is wanted."""
 
-    def work(unit: SqlUnit) -> Reply:
+    def work(unit: SqlUnit) -> CallReply:
         parcels.close_parcel(unit, parcel, partial=said.partial)
-        return Reply(200, render.parcel(unit, must(unit, Parcel, parcel)))
+        return CallReply(200, render.parcel(unit, must(unit, Parcel, parcel)))
 
     return do(work)
 
@@ -70,7 +70,7 @@ def close(parcel: str, said: parcels.Close) -> Response:
 )
 def set_aside(parcel: str) -> Response:
     """Takes an open parcel off its table; an empty one is dropped."""
-    return do(lambda unit: Reply(200, render.parcel(unit, parcels.set_aside(unit, parcel))))
+    return do(lambda unit: CallReply(200, render.parcel(unit, parcels.set_aside(unit, parcel))))
 
 
 @call(
@@ -84,4 +84,4 @@ def set_aside(parcel: str) -> Response:
 )
 def reopen(parcel: str) -> Response:
     """Takes back a closing, until the parcel has left and while no slot of it has a newer stay."""
-    return do(lambda unit: Reply(200, render.parcel(unit, parcels.reopen(unit, parcel))))
+    return do(lambda unit: CallReply(200, render.parcel(unit, parcels.reopen(unit, parcel))))

@@ -8,7 +8,7 @@ from scanflow.domain.things import Parcel
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import parcels as parcel_views
 from scanflow.web.api import given, paging, render
-from scanflow.web.api.contract import STAFF, answer, call, look
+from scanflow.web.api.contract import STAFF, answer, answer_view, call
 from scanflow.web.door.visitors import shop, visitor
 from scanflow.workflow.answers import Answer
 from scanflow.workflow.parcels import hand_over
@@ -18,8 +18,8 @@ from scanflow.workflow.stock import sightings
 blueprint = Blueprint("api_hand_over", __name__)
 
 
-@call(blueprint, "GET", "/api/hand-over", roles=STAFF, query=paging.Page, answers={200: given.ParcelPage})
-def listing(query: paging.Page) -> Response:
+@call(blueprint, "GET", "/api/hand-over", roles=STAFF, query=paging.PageQuery, answers={200: given.ParcelPage})
+def listing(query: paging.PageQuery) -> Response:
     """Lists closed parcels that have not left, those that were opened first at the top."""
 
     def work(unit: SqlUnit) -> given.ParcelPage:
@@ -28,7 +28,7 @@ def listing(query: paging.Page) -> Response:
         rows, following = query.cut(rows, lambda row: (row.n,))
         return {"parcels": [render.parcel(unit, must(unit, Parcel, row.id)) for row in rows], "next": following}
 
-    return look(work)
+    return answer_view(work)
 
 
 @call(blueprint, "POST", "/api/hand-over", roles=STAFF, body=hand_over.HandOver, answers={200: Answer}, once=False)

@@ -7,8 +7,8 @@ from flask import Blueprint, Response
 from scanflow.domain.things import Round
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.api import given, render
-from scanflow.web.api.contract import STAFF, Nothing, call, do, look
-from scanflow.web.once import Reply
+from scanflow.web.api.contract import STAFF, Nothing, answer_view, call, do
+from scanflow.web.once import CallReply
 from scanflow.workflow.picking import rounds
 from scanflow.workflow.ports import must
 
@@ -19,9 +19,9 @@ blueprint = Blueprint("api_rounds", __name__)
 def create(said: rounds.OpenRound) -> Response:
     """Plans a round for these orders, or for all that wait; stops stand in the order to walk."""
 
-    def work(unit: SqlUnit) -> Reply:
+    def work(unit: SqlUnit) -> CallReply:
         opened, left_out = rounds.open_round(unit, said)
-        return Reply(201, render.round_(unit, opened, left_out), f"/api/rounds/{opened.id}")
+        return CallReply(201, render.round_(unit, opened, left_out), f"/api/rounds/{opened.id}")
 
     return do(work)
 
@@ -29,7 +29,7 @@ def create(said: rounds.OpenRound) -> Response:
 @call(blueprint, "GET", "/api/rounds/{round}", roles=STAFF, answers={200: given.Round})
 def show(round: str) -> Response:
     """Shows a round with the state of each line on it."""
-    return look(lambda unit: render.round_(unit, must(unit, Round, round)))
+    return answer_view(lambda unit: render.round_(unit, must(unit, Round, round)))
 
 
 @call(
@@ -43,4 +43,4 @@ def show(round: str) -> Response:
 )
 def close(round: str) -> Response:
     """Ends a round; what was not picked waits for another."""
-    return do(lambda unit: Reply(200, render.round_(unit, rounds.close_round(unit, round))))
+    return do(lambda unit: CallReply(200, render.round_(unit, rounds.close_round(unit, round))))

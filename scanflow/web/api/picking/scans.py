@@ -7,15 +7,15 @@ from collections.abc import Callable
 from flask import Blueprint, Response
 from pydantic import Field
 
-from scanflow.vision.readings import ImageError, Picture
+from scanflow.vision.readings import ImageError, PictureReadings
 from scanflow.web.api import given, render
 from scanflow.web.api.contract import STAFF, Nothing, answer, call, digest, do
 from scanflow.web.door.visitors import shop, visitor
-from scanflow.web.once import Reply
+from scanflow.web.once import CallReply
 from scanflow.workflow.answers import Answer
 from scanflow.workflow.fields import Command, Image
 from scanflow.workflow.picking import scans
-from scanflow.workflow.picking.reading import Reading, ScanImage, Scanned, ScanText
+from scanflow.workflow.picking.reading import ScanBase, ScanImage, ScanText, StationReading
 from scanflow.workflow.ports import Invalid
 
 blueprint = Blueprint("api_scans", __name__)
@@ -39,7 +39,7 @@ def create(said: ScanText | ScanImage) -> Response:
 
 
 def _of_text(said: ScanText) -> Answer:
-    reading = Reading(said, (said.text,), _print(said))
+    reading = StationReading(said, (said.text,), _print(said))
     return shop().act(visitor().name, lambda unit: scans.scan(unit, reading))
 
 
@@ -52,11 +52,11 @@ def _of_image(said: ScanImage) -> Answer:
         return before
     read = [(one.text, one.engines) for one in _seen(shop().readers.read, said.image).decoded if one.text is not None]
     agreed = tuple(text for text, engines in read if engines > 1)
-    reading = Reading(said, tuple(text for text, _ in read), body, image=True, agreed=agreed)
+    reading = StationReading(said, tuple(text for text, _ in read), body, image=True, agreed=agreed)
     return shop().act(visitor().name, lambda unit: scans.scan(unit, reading))
 
 
-def _print(said: Scanned, image: bytes | None = None) -> str:
+def _print(said: ScanBase, image: bytes | None = None) -> str:
     """What a repeat must have alike: not its age, for it waited longer if the first did not come through."""
     return digest(DEFAULTS | said.sent("key", "age_ms", "image"), image)
 
@@ -71,7 +71,7 @@ def decode(said: Frame) -> Response:
     return answer({"texts": [one.text for one in _seen(shop().readers.glance, said.image).decoded]})
 
 
-def _seen(reader: Callable[[bytes], Picture], image: bytes) -> Picture:
+def _seen(reader: Callable[[bytes], PictureReadings], image: bytes) -> PictureReadings:
     try:
         return reader(image)
     except ImageError as error:
@@ -89,4 +89,4 @@ def _seen(reader: Callable[[bytes], Picture], image: bytes) -> Picture:
 )
 def undo(key: str) -> Response:
     """Takes back a scan, if nothing has changed its line since; a parcel that it closed is reopened."""
-    return do(lambda unit: Reply(200, render.one_line(unit, scans.undo(unit, key))))
+    return do(lambda unit: CallReply(200, render.one_line(unit, scans.undo(unit, key))))

@@ -7,8 +7,8 @@ from flask import Blueprint, Response
 from scanflow.domain.things import Stay
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.api import given, render
-from scanflow.web.api.contract import MANAGERS, STAFF, call, do, look
-from scanflow.web.once import Reply
+from scanflow.web.api.contract import MANAGERS, STAFF, answer_view, call, do
+from scanflow.web.once import CallReply
 from scanflow.workflow.ports import must
 from scanflow.workflow.stock import doubts
 
@@ -23,7 +23,7 @@ def listing(stay: str) -> Response:
         item = must(unit, Stay, stay).item
         return {"doubts": [render.doubt(each) for each in doubts.open_doubts(unit, item)]}
 
-    return look(work)
+    return answer_view(work)
 
 
 @call(
@@ -37,4 +37,4 @@ def listing(stay: str) -> Response:
 )
 def settle(doubt: str, said: doubts.SettleDoubt) -> Response:
     """Ends a doubt: its card was read beside its picture, or what was wrong is put right."""
-    return do(lambda unit: Reply(200, render.settled(doubts.settle(unit, doubt, said))))
+    return do(lambda unit: CallReply(200, render.settled(doubts.settle(unit, doubt, said))))

@@ -8,8 +8,8 @@ from scanflow.domain.things import Section
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
 from scanflow.web.api import given, paging, render
-from scanflow.web.api.contract import MANAGERS, STAFF, call, do, look
-from scanflow.web.once import Reply
+from scanflow.web.api.contract import MANAGERS, STAFF, answer_view, call, do
+from scanflow.web.once import CallReply
 from scanflow.workflow import stock
 from scanflow.workflow.ports import must
 
@@ -28,15 +28,15 @@ blueprint = Blueprint("api_sections", __name__)
 def create(said: stock.AddSection) -> Response:
     """Makes a section."""
 
-    def work(unit: SqlUnit) -> Reply:
+    def work(unit: SqlUnit) -> CallReply:
         section = stock.add_section(unit, said)
-        return Reply(201, render.sections(unit, [section])[0], f"/api/sections/{section.code}")
+        return CallReply(201, render.sections(unit, [section])[0], f"/api/sections/{section.code}")
 
     return do(work)
 
 
-@call(blueprint, "GET", "/api/sections", roles=STAFF, query=paging.Page, answers={200: given.SectionPage})
-def listing(query: paging.Page) -> Response:
+@call(blueprint, "GET", "/api/sections", roles=STAFF, query=paging.PageQuery, answers={200: given.SectionPage})
+def listing(query: paging.PageQuery) -> Response:
     """Lists the sections with their slots counted by state."""
 
     def work(unit: SqlUnit) -> given.SectionPage:
@@ -45,13 +45,13 @@ def listing(query: paging.Page) -> Response:
         rows, following = query.cut(rows, lambda row: (row.n,))
         return {"sections": render.sections(unit, rows), "next": following}
 
-    return look(work)
+    return answer_view(work)
 
 
 @call(blueprint, "GET", "/api/sections/{section}", roles=STAFF, answers={200: given.Section})
 def show(section: str) -> Response:
     """Shows one section."""
-    return look(lambda unit: render.sections(unit, [must(unit, Section, section)])[0])
+    return answer_view(lambda unit: render.sections(unit, [must(unit, Section, section)])[0])
 
 
 @call(
@@ -65,8 +65,8 @@ def show(section: str) -> Response:
 def add_slots(section: str, said: stock.AddSlots) -> Response:
     """Makes more slots with the next numbers; their cards count as in the tray."""
 
-    def work(unit: SqlUnit) -> Reply:
+    def work(unit: SqlUnit) -> CallReply:
         slots = stock.add_slots(unit, section, said)
-        return Reply(201, {"codes": [slot.code for slot in slots]}, f"/api/slots?section={section}")
+        return CallReply(201, {"codes": [slot.code for slot in slots]}, f"/api/slots?section={section}")
 
     return do(work)

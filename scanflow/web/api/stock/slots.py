@@ -8,13 +8,13 @@ from scanflow.domain.derive import SlotState
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
 from scanflow.web.api import given, paging, render
-from scanflow.web.api.contract import STAFF, call, look
+from scanflow.web.api.contract import STAFF, answer_view, call
 from scanflow.workflow.fields import Letters, Maybe
 
 blueprint = Blueprint("api_slots", __name__)
 
 
-class SlotQuery(paging.Page):
+class SlotQuery(paging.PageQuery):
     section: Maybe[Letters] = None
     state: Maybe[SlotState] = None
 
@@ -29,4 +29,4 @@ def listing(query: SlotQuery) -> Response:
         rows, following = query.cut(rows, lambda row: (row.section, row.number))
         return {"slots": [render.slot(row) for row in rows], "next": following}
 
-    return look(work)
+    return answer_view(work)

@@ -9,11 +9,11 @@ from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
 from scanflow.vision import photographs
 from scanflow.web.api import given, render
-from scanflow.web.api.contract import MANAGERS, STAFF, answer, call, do, look
+from scanflow.web.api.contract import MANAGERS, STAFF, answer, answer_view, call, do
 from scanflow.web.api.given import JPEG
 from scanflow.web.api.photo import PhotoQuery
 from scanflow.web.door.visitors import shop, visitor
-from scanflow.web.once import Reply
+from scanflow.web.once import CallReply
 from scanflow.workflow import stock
 from scanflow.workflow.ports import Missing, must
 from scanflow.workflow.stock import photos
@@ -33,9 +33,9 @@ blueprint = Blueprint("api_stays", __name__)
 def create(said: stock.PutAway) -> Response:
     """Puts a thing away: by the card in hand, in a free slot, or in a section's lowest free slot."""
 
-    def work(unit: SqlUnit) -> Reply:
+    def work(unit: SqlUnit) -> CallReply:
         stay = stock.put_away(unit, said)
-        return Reply(201, render.stay(unit, stay), f"/api/stays/{stay.id}")
+        return CallReply(201, render.stay(unit, stay), f"/api/stays/{stay.id}")
 
     return do(work)
 
@@ -43,7 +43,7 @@ def create(said: stock.PutAway) -> Response:
 @call(blueprint, "GET", "/api/stays/{stay}", roles=STAFF, answers={200: given.Stay})
 def show(stay: str) -> Response:
     """Shows one item's time in one slot."""
-    return look(lambda unit: render.stay(unit, must(unit, Stay, stay)))
+    return answer_view(lambda unit: render.stay(unit, must(unit, Stay, stay)))
 
 
 @call(blueprint, "PATCH", "/api/stays/{stay}", roles=STAFF, body=stock.ChangeItem, answers={200: given.Stay})
@@ -96,7 +96,7 @@ def show_photo(stay: str, query: PhotoQuery) -> Response:
 )
 def withdraw(stay: str, said: stock.Withdraw) -> Response:
     """Takes a thing out of stock for good."""
-    return do(lambda unit: Reply(200, render.stay(unit, stock.withdraw(unit, stay, said))))
+    return do(lambda unit: CallReply(200, render.stay(unit, stock.withdraw(unit, stay, said))))
 
 
 @call(
@@ -127,5 +127,5 @@ def exchange(stay: str, said: stock.Exchange) -> Response:
     return do(lambda unit: _new(unit, stock.exchange(unit, stay, said.other)))
 
 
-def _new(unit: SqlUnit, stay: Stay) -> Reply:
-    return Reply(200, render.stay(unit, stay), f"/api/stays/{stay.id}")
+def _new(unit: SqlUnit, stay: Stay) -> CallReply:
+    return CallReply(200, render.stay(unit, stay), f"/api/stays/{stay.id}")

@@ -15,8 +15,8 @@ from scanflow.web.door.visitors import visitor
 from scanflow.web.pages.access.login import go_out, is_password, new_password
 from scanflow.web.pages.declare import page
 from scanflow.web.pages.forms import write
-from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import Refusal, act, render
+from scanflow.web.pages.rendering import Refusal, act, render
+from scanflow.web.pages.room_view import ask, room
 from scanflow.web.problem import Problem
 from scanflow.workflow import access
 from scanflow.workflow.ports import Unit
@@ -29,7 +29,7 @@ MOST = 50
 @page(blueprint, "GET", "/account")
 def show(said: str = "", status: int = 200) -> ResponseReturnValue:
     unit = room()
-    sessions = look(access_rows.sessions, unit.at)
+    sessions = ask(access_rows.sessions, unit.at)
     here = next((each for each in sessions if each.n == visitor().n), None)
     return render(
         "access/account.html",

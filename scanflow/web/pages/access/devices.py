@@ -18,8 +18,8 @@ from scanflow.web.pages.access.pairing import qr
 from scanflow.web.pages.access.trust import authority
 from scanflow.web.pages.declare import page
 from scanflow.web.pages.forms import write_untold
-from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import Refusal, act, render
+from scanflow.web.pages.rendering import Refusal, act, render
+from scanflow.web.pages.room_view import ask, room
 from scanflow.workflow import access
 from scanflow.workflow.ports import Unit
 
@@ -37,7 +37,7 @@ def reached_at() -> list[str]:
 
 @page(blueprint, "GET", "/devices", live=True)
 def show(said: str = "", status: int = 200) -> ResponseReturnValue:
-    rows = look(access_rows.named, room().at)
+    rows = ask(access_rows.named, room().at)
     found = authority()
     shown = {
         "devices": [row for row in rows if row.kind == "device"],

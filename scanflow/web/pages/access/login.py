@@ -14,11 +14,11 @@ from scanflow.domain.access.names import SINGLE
 from scanflow.storage.access import SESSION, passwords
 from scanflow.storage.access.passwords import SHORTEST_PASSWORD, WeakPassword, check_new
 from scanflow.web.door.addresses import EXPOSED, is_loopback
-from scanflow.web.door.refused import Refused
+from scanflow.web.door.refused_sign_ins import RefusedSignIns
 from scanflow.web.door.visitors import Attempts, cookie, session_secret, shop, visitor
 from scanflow.web.pages.declare import ANYONE, STAFF, page
 from scanflow.web.pages.forms import write_untold
-from scanflow.web.pages.seen import room
+from scanflow.web.pages.room_view import room
 from scanflow.web.problem import Problem
 from scanflow.workflow import access
 
@@ -40,8 +40,8 @@ def _attempts() -> Attempts:
     return attempts
 
 
-def _refused() -> Refused:
-    refused: Refused = current_app.extensions["refused"]
+def _refused() -> RefusedSignIns:
+    refused: RefusedSignIns = current_app.extensions["refused"]
     return refused
 
 

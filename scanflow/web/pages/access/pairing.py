@@ -15,7 +15,7 @@ from scanflow.web.door.visitors import greet, session_secret
 from scanflow.web.pages.access.login import check_origin, come_in, shop_name
 from scanflow.web.pages.declare import ANYONE, page
 from scanflow.web.pages.forms import write_untold
-from scanflow.web.pages.seen import look, room
+from scanflow.web.pages.room_view import ask, room
 from scanflow.workflow import access
 
 blueprint = Blueprint("pairing", __name__)
@@ -38,7 +38,7 @@ def proposed(agent: UserAgent, taken: set[str]) -> str:
 def show(secret: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     """Only looking at a link, as previews of links do, doesn't use it up."""
     good = room().access.visitor("pairing", secret) is not None
-    name = request.form.get("name") or proposed(request.user_agent, look(access_rows.taken_names))
+    name = request.form.get("name") or proposed(request.user_agent, ask(access_rows.taken_names))
     shown = {"good": good, "device": name, "said": said, "longest": LONGEST_NAME, "known": greet()}
     return render_template("access/pair.html", name=shop_name(), **shown), status if good else 410
 

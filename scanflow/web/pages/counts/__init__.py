@@ -12,20 +12,20 @@ from flask import Blueprint, Response, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 from markupsafe import Markup
 
-from scanflow.domain.counts.findings import Place, places
-from scanflow.domain.counts.stocktake import Area, AreaKind, BadArea, Certainty, Looked, Read, Stocktake
+from scanflow.domain.counts.findings import CountedPlace, places
+from scanflow.domain.counts.stocktake import Area, AreaKind, BadArea, Certainty, Look, Read, Stocktake
 from scanflow.domain.life import StocktakeState
 from scanflow.domain.things import Bin, Rack, Round, Section
 from scanflow.planning import sampling
 from scanflow.planning.room import Shape
 from scanflow.storage.views import lists
-from scanflow.vision.kept import opened
+from scanflow.vision.stored_pictures import opened
 from scanflow.web import count_pictures, count_words
-from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.declare import STAFF, MenuEntry, page
 from scanflow.web.pages.forms import sent
-from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import Refusal, act, offset, render
-from scanflow.web.pages.shown import count as units
+from scanflow.web.pages.rendering import Refusal, act, offset, render
+from scanflow.web.pages.rendering import count as units
+from scanflow.web.pages.room_view import ask, room
 from scanflow.web.pages.stock import room_drawing
 from scanflow.workflow.counts import cycle, stocktakes
 from scanflow.workflow.counts import report as stocktake_report
@@ -40,14 +40,14 @@ SURE, AMISS = (80, 90, 95, 99), (1, 2, 5, 10, 20)
 
 
 @dataclass(frozen=True, slots=True)
-class Spot:
+class PlaceToCount:
     """One place of a running count: what was done there so far, blind."""
 
     name: str
     section: str
     photos: int
     by_hand: bool
-    known: Place
+    known: CountedPlace
 
     @property
     def words(self) -> str:
@@ -107,7 +107,7 @@ class Ending:
 
 
 @dataclass(frozen=True, slots=True)
-class Plan:
+class SamplePlan:
     """How many of the bins are drawn, to be so sure that at most so many are amiss, both in per cent."""
 
     bins: int
@@ -120,7 +120,7 @@ def _title(words: str) -> str:
     return words[0].upper() + words[1:]
 
 
-@page(blueprint, "GET", "/counts", roles=STAFF, live=True, menu=Entry(11, "Counts", "n"))
+@page(blueprint, "GET", "/counts", roles=STAFF, live=True, menu=MenuEntry(11, "Counts", "n"))
 def index() -> ResponseReturnValue:
     ended = room().get(Stocktake, request.args.get("cancelled", ""))
     over = ended is not None and ended.state is StocktakeState.CANCELLED
@@ -178,13 +178,13 @@ def _index(chosen: str, said: str, status: int, cancelled: str = "") -> Response
     ), status
 
 
-def _plan(area: str, bins: Iterable[Bin]) -> Plan | None:
+def _plan(area: str, bins: Iterable[Bin]) -> SamplePlan | None:
     """What a sample of this area takes, None where there is nothing to draw from."""
     of = sum(Area.parse(area).covers(each) for each in bins) if area else 0
     if not 1 < of <= sampling.MOST:
         return None
     sure, amiss = _one_of("sure", SURE, 95), _one_of("amiss", AMISS, 5)
-    return Plan(of, sampling.to_count(of, sampling.too_many(of, amiss / 100), sure / 100), sure, amiss)
+    return SamplePlan(of, sampling.to_count(of, sampling.too_many(of, amiss / 100), sure / 100), sure, amiss)
 
 
 def _one_of(name: str, known: Sequence[int], usual: int) -> int:
@@ -225,11 +225,11 @@ def _rack(area: str) -> str:
 
 
 def _running(unit: Unit, count: Stocktake, bins: tuple[Bin, ...]) -> Running:
-    known = _known(count.places(bins), unit.find(Looked, stocktake=count.id))
+    known = _known(count.places(bins), unit.find(Look, stocktake=count.id))
     return Running(count, count_words.subject(count), sum(each.looked for each in known.values()), len(known))
 
 
-def _known(names: Sequence[str], looks: Sequence[Looked]) -> dict[str, Place]:
+def _known(names: Sequence[str], looks: Sequence[Look]) -> dict[str, CountedPlace]:
     """What the looks tell of each place, without the shop's account."""
     return places(names, {}, looks)
 
@@ -260,7 +260,7 @@ def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
         return redirect(url_for("count_report.show", id=id), 303)
     bins, racks, sections = unit.find(Bin), unit.find(Rack), unit.find(Section)
     shape = unit.settings.racks.shape()
-    looks = unit.find(Looked, stocktake=id)
+    looks = unit.find(Look, stocktake=id)
     names = count.places(bins)
     place = _place(request.args.get("place", ""), names)
     shown = _look(looks, request.args.get("look", ""), place)
@@ -319,14 +319,14 @@ def _rank(read: Read, strange: Collection[str]) -> tuple[bool, bool]:
     return read.text not in strange, read.certainty is Certainty.DECODED
 
 
-def _ending(unit: Unit, count: Stocktake, looks: Sequence[Looked]) -> Ending:
+def _ending(unit: Unit, count: Stocktake, looks: Sequence[Look]) -> Ending:
     """What closing leaves undone and cancelling loses."""
     now = stocktakes.state(unit, count.id)
     todo = sum(each.resolved is None for each in now.found)
     return Ending(sum(each.photo is not None for each in looks), now.looked, len(now.places) - now.looked, todo)
 
 
-def _part(look: Looked, subject: str) -> Read | None:
+def _part(look: Look, subject: str) -> Read | None:
     """The card of which a photo from nearer is wanted: the one asked for, else the first that no decoder read."""
     cards = [each for each in look.reads if each.corners and each.certainty is not Certainty.UNREAD]
     asked = [each for each in cards if subject in (each.code, each.text)]
@@ -340,7 +340,7 @@ def _place(wanted: str, names: Sequence[str]) -> str:
     return next((name for name in names if name.upper() == wanted.strip().upper()), "")
 
 
-def _look(looks: Sequence[Looked], key: str, place: str) -> Looked | None:
+def _look(looks: Sequence[Look], key: str, place: str) -> Look | None:
     """The look asked for, else the newest at the place, else the newest of all."""
     newest = sorted(looks, key=lambda each: each.at, reverse=True)
     asked = [each for each in newest if each.key == key]
@@ -348,12 +348,12 @@ def _look(looks: Sequence[Looked], key: str, place: str) -> Looked | None:
     return next(iter(asked or here or ([] if place else newest)), None)
 
 
-def _spots(names: Sequence[str], looks: Sequence[Looked], bins: Iterable[Bin]) -> list[Spot]:
+def _spots(names: Sequence[str], looks: Sequence[Look], bins: Iterable[Bin]) -> list[PlaceToCount]:
     sections = {each.name: each.section for each in bins}
     known = _known(names, looks)
     whole = [each for each in looks if each.whole and each.closer is None]
     return [
-        Spot(
+        PlaceToCount(
             name,
             sections.get(name, ""),
             sum(each.place == name and each.by_eye for each in whole),
@@ -364,16 +364,16 @@ def _spots(names: Sequence[str], looks: Sequence[Looked], bins: Iterable[Bin]) -
     ]
 
 
-def _following(spots: Sequence[Spot], place: str) -> str:
+def _following(spots: Sequence[PlaceToCount], place: str) -> str:
     """The next place in the room's order that nobody looked at, from the beginning after the last; empty for none."""
     at = next((n for n, spot in enumerate(spots) if spot.name == place), -1)
     return next((spot.name for spot in (*spots[at + 1 :], *spots[:at]) if not spot.known.looked), "")
 
 
-def _shelves(spots: Iterable[Spot], bins: Iterable[Bin]) -> dict[str, list[Spot]]:
+def _shelves(spots: Iterable[PlaceToCount], bins: Iterable[Bin]) -> dict[str, list[PlaceToCount]]:
     """The places by rack and tier, in the room's order."""
     shelf_of = {each.name: f"Shelf {each.rack}-{each.tier}" for each in bins}
-    shelves: dict[str, list[Spot]] = {}
+    shelves: dict[str, list[PlaceToCount]] = {}
     for spot in spots:
         shelves.setdefault(shelf_of.get(spot.name, "Tray"), []).append(spot)
     return shelves
@@ -385,7 +385,7 @@ def _front(
     bins: Iterable[Bin],
     shape: Shape,
     sections: Iterable[Section],
-    spots: Sequence[Spot],
+    spots: Sequence[PlaceToCount],
     place: str,
 ) -> Markup | str:
     """The racks of the area, each bin a way to say that the next photo shows it; those looked at have full squares."""
@@ -410,7 +410,7 @@ def picture(id: str, key: str) -> ResponseReturnValue:
     """The photo of a look with its outlines; with `of`, the part around that card alone."""
     subject = request.args.get("of", "")
     unit = room()
-    shot, row = unit.get(Looked, key), look(lists.look_photo, id, key)
+    shot, row = unit.get(Look, key), ask(lists.look_photo, id, key)
     if shot is None or row is None:
         raise Missing("There is no such photo, or it is kept no longer.")
     standing = stocktakes.standings(unit)

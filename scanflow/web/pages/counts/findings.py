@@ -12,20 +12,20 @@ from urllib.parse import quote
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
-from scanflow.domain.counts.findings import Finding, Kind
-from scanflow.domain.counts.stocktake import Certainty, Looked
+from scanflow.domain.counts.findings import Finding, FindingKind
+from scanflow.domain.counts.stocktake import Certainty, Look
 from scanflow.domain.life import StocktakeState
 from scanflow.domain.things import Order
-from scanflow.domain.words import Said, place, said
+from scanflow.domain.words import FindingWords, place, said
 from scanflow.web import count_rights, count_words
 from scanflow.web.count_words import Way
 from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.forms import sent
-from scanflow.web.pages.seen import room
-from scanflow.web.pages.shown import Refusal, act, offset, render
+from scanflow.web.pages.rendering import Refusal, act, offset, render
+from scanflow.web.pages.room_view import room
 from scanflow.workflow.counts import resolving, stocktakes
 from scanflow.workflow.counts.report import title_of
-from scanflow.workflow.counts.stocktakes import Found
+from scanflow.workflow.counts.stocktakes import TrackedFinding
 from scanflow.workflow.ports import Unit, must
 
 blueprint = Blueprint("count_findings", __name__)
@@ -38,7 +38,7 @@ SETTLED = 50
 
 
 @dataclass(frozen=True, slots=True)
-class Shown:
+class FindingShown:
     """A finding as the page has it.
 
     `looks` are the newest photos that show it, one of each place, `of` the card that they are cut to, `by_hand` the
@@ -46,12 +46,12 @@ class Shown:
     the place to photograph. `at`: how many to do come before it.
     """
 
-    found: Found
-    said: Said
+    found: TrackedFinding
+    said: FindingWords
     title: str | None
     section: str
     ways: list[Way]
-    looks: list[Looked]
+    looks: list[Look]
     of: str
     by_hand: list[str]
     closer: tuple[str, str] | None
@@ -113,24 +113,24 @@ def show(id: str, said: str = "", status: int = 200, refused: Unresolved | None 
     ), status
 
 
-def _todo(now: stocktakes.State) -> list[Found]:
+def _todo(now: stocktakes.CountState) -> list[TrackedFinding]:
     """What is open, in the order to walk."""
     return sorted(
         (each for each in now.found if each.resolved is None), key=lambda each: count_words.walk(each.finding)
     )
 
 
-def _blocks(shown: list[Shown]) -> list[list[Shown]]:
+def _blocks(shown: list[FindingShown]) -> list[list[FindingShown]]:
     """What is missing in one bin is one block: the same photos tell of it, and it is looked for at once."""
     return [
         list(each)
         for _, each in groupby(
-            shown, lambda one: one.found.finding.bin if one.found.finding.kind is Kind.MISSING else one.anchor
+            shown, lambda one: one.found.finding.bin if one.found.finding.kind is FindingKind.MISSING else one.anchor
         )
     ]
 
 
-def _place(todo: list[Found], finding: str) -> int | None:
+def _place(todo: list[TrackedFinding], finding: str) -> int | None:
     return next((at for at, each in enumerate(todo) if each.finding.id == finding), None)
 
 
@@ -139,19 +139,19 @@ def _page(at: int) -> int:
     return at // SIZE * SIZE
 
 
-def _settled(found: Found) -> datetime:
+def _settled(found: TrackedFinding) -> datetime:
     assert found.resolved is not None  # only what is settled has a time
     return found.resolved.at
 
 
-def _shown(unit: Unit, now: stocktakes.State, found: Found, at: int) -> Shown:
+def _shown(unit: Unit, now: stocktakes.CountState, found: TrackedFinding, at: int) -> FindingShown:
     finding = found.finding
     seen = sorted((look for look in now.looks if look.key in finding.looks), key=lambda look: look.at)
     slot = unit.facts(finding.code) if finding.code else None
     running = now.count.state is StocktakeState.OPEN
     matched = finding.certainty is Certainty.MATCHED and found.resolved is None and running
     unsure = next((look for look in seen if look.photo and _matched(look, finding.subject)), None)
-    return Shown(
+    return FindingShown(
         found,
         _said(unit, finding, seen),
         title_of(unit, finding),
@@ -162,17 +162,17 @@ def _shown(unit: Unit, now: stocktakes.State, found: Found, at: int) -> Shown:
             found.resolved is None and resolving.asks_for_card(unit, finding),
         ),
         list({look.place: look for look in seen if look.photo}.values())[:PHOTOS],
-        "" if finding.kind in (Kind.MISSING, Kind.UNREADABLE) or not finding.places else finding.subject,
+        "" if finding.kind in (FindingKind.MISSING, FindingKind.UNREADABLE) or not finding.places else finding.subject,
         sorted({place(look.place) for look in seen if not look.by_eye}),
         (unsure.place, unsure.key) if matched and unsure else None,
-        finding.places[0] if finding.kind is Kind.UNREADABLE and running else "",
+        finding.places[0] if finding.kind is FindingKind.UNREADABLE and running else "",
         at,
     )
 
 
-def _said(unit: Unit, finding: Finding, seen: list[Looked]) -> Said:
+def _said(unit: Unit, finding: Finding, seen: list[Look]) -> FindingWords:
     words = said(finding)
-    facts = unit.facts(finding.code) if finding.kind is Kind.SUSPECT and finding.code else None
+    facts = unit.facts(finding.code) if finding.kind is FindingKind.SUSPECT and finding.code else None
     if facts is None:
         return words
     doubted = any(read.doubted for look in seen for read in look.reads if read.code == finding.code)
@@ -182,7 +182,7 @@ def _said(unit: Unit, finding: Finding, seen: list[Looked]) -> Said:
     )
 
 
-def _matched(look: Looked, subject: str) -> bool:
+def _matched(look: Look, subject: str) -> bool:
     return any(read.certainty is Certainty.MATCHED and (read.code or read.text) == subject for read in look.reads)
 
 

@@ -7,12 +7,12 @@ from flask.typing import ResponseReturnValue
 
 from scanflow.domain import words
 from scanflow.domain.counts.findings import Finding
-from scanflow.domain.counts.stocktake import Looked, Resolved, Stocktake
+from scanflow.domain.counts.stocktake import Look, Resolved, Stocktake
 from scanflow.web import count_words
 from scanflow.web.count_words import walk
 from scanflow.web.pages.declare import STAFF, page
-from scanflow.web.pages.seen import room
-from scanflow.web.pages.shown import Refusal, act, render
+from scanflow.web.pages.rendering import Refusal, act, render
+from scanflow.web.pages.room_view import room
 from scanflow.workflow.counts import stocktakes
 from scanflow.workflow.counts.report import whole, written
 from scanflow.workflow.ports import must
@@ -25,7 +25,7 @@ def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     unit = room()
     count = must(unit, Stocktake, id)
     since = len(unit.find(Resolved, stocktake=id))
-    photos = len({each.photo for each in unit.find(Looked, stocktake=id) if each.photo})
+    photos = len({each.photo for each in unit.find(Look, stocktake=id) if each.photo})
     if not count.report:
         return redirect(url_for("count_page.show", id=id), 303)
     report = written(count)

@@ -16,10 +16,10 @@ from scanflow.domain.things import Order, Parcel, Stay
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import search as search_views
 from scanflow.storage.views.lists import Rows
-from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.declare import STAFF, MenuEntry, page
 from scanflow.web.pages.forms import sent
-from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import PAGE, Refusal, act, offset, render, settle_doubt, where_are
+from scanflow.web.pages.rendering import PAGE, Refusal, act, offset, render, settle_doubt, where_are
+from scanflow.web.pages.room_view import ask, room
 from scanflow.web.problem import Problem
 from scanflow.workflow import orders, parcels
 from scanflow.workflow.ports import Unit
@@ -30,12 +30,12 @@ blueprint = Blueprint("order_page", __name__)
 STATES = tuple(state.value for state in OrderState)
 
 
-@page(blueprint, "GET", "/orders", roles=STAFF, live=True, menu=Entry(3, "Orders", "o"))
+@page(blueprint, "GET", "/orders", roles=STAFF, live=True, menu=MenuEntry(3, "Orders", "o"))
 def index() -> ResponseReturnValue:
     state = request.args.get("state", "")
     state = state if state in STATES else ""
-    rows = look(order_views.order_list, [state] if state else [], offset(), PAGE)
-    counts = look(order_views.order_counts)
+    rows = ask(order_views.order_list, [state] if state else [], offset(), PAGE)
+    counts = ask(order_views.order_counts)
     return render(
         "orders/orders.html", orders=rows, counts=counts, state=state, skip=offset(), size=PAGE, states=STATES
     )
@@ -45,8 +45,8 @@ def index() -> ResponseReturnValue:
 def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     unit = room()
     order = unit.get(Order, id)
-    rows = look(order_views.order_lines, id)
-    state = look(order_views.order_state, id)
+    rows = ask(order_views.order_lines, id)
+    state = ask(order_views.order_state, id)
     boxes = [unit.get(Parcel, name) for name in dict.fromkeys(row.parcel for row in rows if row.parcel)]
     again = {each.id for each in boxes if each is not None and parcels.can_reopen(unit, each)}
     here = {each.id for each in boxes if each is not None and not gone(unit, each)}
@@ -80,7 +80,7 @@ def pack(id: str) -> ResponseReturnValue:
 
 
 def _line(id: str) -> Any:
-    row = look(order_views.line, id)
+    row = ask(order_views.line, id)
     if row is None:
         raise Problem(404, "not_found", "There is no such line.")
     return row
@@ -119,8 +119,8 @@ def _candidates(reference: str, words: str, first: Sequence[str]) -> Rows:
     """
     for text in (words, reference):
         with suppress(slot_code.CodeError):
-            return look(search_views.settle_candidates, slot_code.parse_reference(text).code, words, first)
-    return look(search_views.settle_candidates, slot_code.compact(reference)[:4], words, first)
+            return ask(search_views.settle_candidates, slot_code.parse_reference(text).code, words, first)
+    return ask(search_views.settle_candidates, slot_code.compact(reference)[:4], words, first)
 
 
 @page(blueprint, "POST", "/lines/<id>/settle")

@@ -18,7 +18,7 @@ from flask.typing import ResponseReturnValue
 from scanflow.domain.orders.loaded import Loaded, RefusedRow
 from scanflow.domain.things import Item, Line, Order, Slot, Stay
 from scanflow.exchange import csv_table, mapping, order_files, orders_csv
-from scanflow.exchange.csv_table import FileError, Table
+from scanflow.exchange.csv_table import CsvTable, FileError
 from scanflow.exchange.dates import DateOrder
 from scanflow.exchange.mapping import ColumnMapping, MappingError
 from scanflow.exchange.orders_csv import Parsed
@@ -27,8 +27,8 @@ from scanflow.storage.views import orders as order_views
 from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.pages.declare import page
 from scanflow.web.pages.forms import write_in_parts
-from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import render
+from scanflow.web.pages.rendering import render
+from scanflow.web.pages.room_view import ask, room
 from scanflow.workflow.orders import file as order_file
 from scanflow.workflow.ports import Unit, must
 
@@ -39,7 +39,7 @@ SHOWN = 100
 
 
 @dataclass(frozen=True, slots=True)
-class Outcome:
+class LoadOutcome:
     """What loading did or would do: the counts, the lines that are held, and all rows that became no line."""
 
     loaded: Loaded
@@ -103,7 +103,7 @@ def _unpack(text: str) -> bytes:
     return data
 
 
-def _columns(table: Table) -> ColumnMapping:
+def _columns(table: CsvTable) -> ColumnMapping:
     """What the person chose, else what the room says of such a file."""
     if not request.form.get("step"):
         return order_files.columns(room(), table)
@@ -113,11 +113,11 @@ def _columns(table: Table) -> ColumnMapping:
     return ColumnMapping(columns, DateOrder(order) if order in list(DateOrder) else None)
 
 
-def _outcome(parsed: Parsed, loaded: Loaded, held: Sequence[Any]) -> Outcome:
-    return Outcome(loaded, held, tuple(sorted((*parsed.refused, *loaded.refused), key=lambda row: row.row)))
+def _outcome(parsed: Parsed, loaded: Loaded, held: Sequence[Any]) -> LoadOutcome:
+    return LoadOutcome(loaded, held, tuple(sorted((*parsed.refused, *loaded.refused), key=lambda row: row.row)))
 
 
-def _try(parsed: Parsed) -> Outcome:
+def _try(parsed: Parsed) -> LoadOutcome:
     """What loading would do."""
     with shop().trying(visitor().name) as unit:
         loaded = order_file.load(unit, parsed.orders, parsed.rows)
@@ -135,7 +135,7 @@ def _held(unit: Unit, line_id: str) -> Mapping[str, Any]:
     return {"id": line.id, "number": must(unit, Order, line.order).number, "title": "", **shown}
 
 
-def _apply(parsed: Parsed, columns: ColumnMapping, table: Table, name: str) -> Outcome:
+def _apply(parsed: Parsed, columns: ColumnMapping, table: CsvTable, name: str) -> LoadOutcome:
     """Load it, and remember its columns: under a name if one was given, and for files of the same headers."""
     signature = mapping.signature(table.headers)
     load = order_file.in_parts(room(), parsed.key, parsed.orders, parsed.rows, a_while)
@@ -147,4 +147,4 @@ def _apply(parsed: Parsed, columns: ColumnMapping, table: Table, name: str) -> O
         return loaded
 
     loaded = write_in_parts(work)
-    return _outcome(parsed, loaded, look(order_views.lines_by_id, loaded.held[:SHOWN]))
+    return _outcome(parsed, loaded, ask(order_views.lines_by_id, loaded.held[:SHOWN]))

@@ -12,8 +12,8 @@ from scanflow.storage.views import parcels as parcel_views
 from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.picking.last_scan import last_scan
-from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import Refusal, act, render
+from scanflow.web.pages.rendering import Refusal, act, render
+from scanflow.web.pages.room_view import ask, room
 from scanflow.workflow import parcels
 from scanflow.workflow.parcels import hand_over, shipping
 from scanflow.workflow.ports import Unit
@@ -34,14 +34,14 @@ def _show(parcel: str, told: str, said: str, status: int) -> ResponseReturnValue
     unit = room()
     here = unit.get(Parcel, parcel)
     before = sightings.gone_before(unit)
-    closed = look(parcel_views.parcels_to_hand_over, before, SHOWN)
-    count = look(parcel_views.waiting_count, before)
-    bare = look(parcel_views.slips_without_label, before)
+    closed = ask(parcel_views.parcels_to_hand_over, before, SHOWN)
+    count = ask(parcel_views.waiting_count, before)
+    bare = ask(parcel_views.slips_without_label, before)
     ids = [name for each in closed for name in each.orders.split()]
-    numbers = {row.id: row for row in look(order_views.numbers, ids)}
+    numbers = {row.id: row for row in ask(order_views.numbers, ids)}
     title = shipping.numbers(unit, here.id) if here else ""
-    lines = look(order_views.order_lines, *here.orders) if here else ()
-    kept = look(parcel_views.held_in, [each.id for each in closed])
+    lines = ask(order_views.order_lines, *here.orders) if here else ()
+    kept = ask(parcel_views.held_in, [each.id for each in closed])
     again = here is not None and parcels.can_reopen(unit, here)
     things = [line for line in lines if here and line.parcel == here.id]
     shown = {"parcel": here, "title": title, "things": things, "closed": closed, "numbers": numbers, "kept": kept}
@@ -87,5 +87,5 @@ def _of_slip(unit: Unit, text: str) -> str | None:
         orders = unit.find(Order, slip=slot_code.parse_slip(text))
     except slot_code.CodeError:
         return None
-    closed = look(parcel_views.parcels_to_hand_over, sightings.gone_before(unit), 10 * SHOWN)
+    closed = ask(parcel_views.parcels_to_hand_over, sightings.gone_before(unit), 10 * SHOWN)
     return next((each.id for each in closed for order in orders if order.id in each.orders.split()), None)

@@ -15,11 +15,11 @@ from scanflow.domain.things import Station
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
 from scanflow.storage.views.lists import LineRow, Rows
-from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.declare import STAFF, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.picking.last_scan import last_scan
-from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import Refusal, act, render, where_are
+from scanflow.web.pages.rendering import Refusal, act, render, where_are
+from scanflow.web.pages.room_view import ask, room
 from scanflow.workflow import parcels
 from scanflow.workflow.ports import Unit
 
@@ -32,7 +32,7 @@ DUTIES = ("waiting", "picked", "short", "unbound")
 
 
 @dataclass(frozen=True, slots=True)
-class Table:
+class PackingTable:
     """The open parcel with its orders and lines, or what could be packed next: the first of `to_pack` orders."""
 
     parcel: Any | None
@@ -62,22 +62,22 @@ class Table:
         return [line for line in self.held if any(each.hold is Hold.CANCELLED_IN_BOX for each in line.holds)]
 
 
-def read(name: str, *, scan_at_bin: bool) -> Table:
-    parcels_ = look(parcel_views.open_parcels)
+def read(name: str, *, scan_at_bin: bool) -> PackingTable:
+    parcels_ = ask(parcel_views.open_parcels)
     parcel = next((each for each in parcels_ if each.state == "open" and each.at_table == name), None)
     ids = [order for each in parcels_ for order in each.orders.split()]
     states = [LineState.PICKED] if scan_at_bin else [LineState.PICKED, LineState.WAITING]
-    return Table(
+    return PackingTable(
         parcel=parcel,
         aside=[each for each in parcels_ if each.state == "aside"],
-        numbers={row.id: row for row in look(order_views.numbers, ids)},
-        lines=look(order_views.order_lines, *parcel.orders.split()) if parcel is not None else (),
-        ready=look(parcel_views.orders_to_pack, states, SHOWN) if parcel is None else (),
-        to_pack=look(parcel_views.orders_to_pack_count, states) if parcel is None else 0,
+        numbers={row.id: row for row in ask(order_views.numbers, ids)},
+        lines=ask(order_views.order_lines, *parcel.orders.split()) if parcel is not None else (),
+        ready=ask(parcel_views.orders_to_pack, states, SHOWN) if parcel is None else (),
+        to_pack=ask(parcel_views.orders_to_pack_count, states) if parcel is None else 0,
     )
 
 
-@page(blueprint, "GET", "/table", roles=STAFF, live=True, menu=Entry(5, "Table", "b"))
+@page(blueprint, "GET", "/table", roles=STAFF, live=True, menu=MenuEntry(5, "Table", "b"))
 def show(said: str = "", status: int = 200) -> ResponseReturnValue:
     name = _name()
     table = read(name, scan_at_bin=room().settings.scan_at_bin)

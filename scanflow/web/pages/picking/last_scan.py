@@ -11,7 +11,7 @@ from scanflow.domain.derive import stands_still
 from scanflow.domain.life import LineState, ParcelState
 from scanflow.domain.things import Line, Parcel, Scan, Station
 from scanflow.domain.whereabouts import words
-from scanflow.web.pages.seen import room
+from scanflow.web.pages.room_view import room
 from scanflow.workflow import parcels
 from scanflow.workflow.answers import Answer
 from scanflow.workflow.picking import scans

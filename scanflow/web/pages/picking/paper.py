@@ -14,7 +14,7 @@ from flask.typing import ResponseReturnValue
 from labels import draw, slip, walk
 from labels.paper import COLOURS, SHEETS
 from labels.row import Thing
-from labels.sheet import Page
+from labels.sheet import SheetPage
 from scanflow.domain.advice import order_says
 from scanflow.domain.derive import to_walk
 from scanflow.domain.things import Order, Round
@@ -27,9 +27,9 @@ from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.forms import KEY
 from scanflow.web.pages.orders import STATES
-from scanflow.web.pages.picking.rounds import Spot, spots_of
-from scanflow.web.pages.seen import let_go, look, room
-from scanflow.web.pages.shown import Refusal, act, asked, count, render, when
+from scanflow.web.pages.picking.rounds import StopPlace, spots_of
+from scanflow.web.pages.rendering import Refusal, act, asked, count, render, when
+from scanflow.web.pages.room_view import ask, let_go, room
 from scanflow.web.problem import Problem
 from scanflow.workflow import orders
 from scanflow.workflow.picking import paper
@@ -68,7 +68,7 @@ def order_slips() -> ResponseReturnValue:
     state = request.args.get("state", "")
     if state not in STATES:
         raise Invalid("/state", "unknown_state", f"Choose one of {', '.join(STATES)}.")
-    rows = look(order_views.order_list, [state], 0, MOST_SLIPS)
+    rows = ask(order_views.order_list, [state], 0, MOST_SLIPS)
     pages = slip.slips(_slips([row.id for row in rows]), _paper(SHEETS))
     return _pdf(pages, f"Slips of orders, {state}", "slips")
 
@@ -77,7 +77,7 @@ def order_slips() -> ResponseReturnValue:
 def round_slips(id: str) -> ResponseReturnValue:
     """Of all orders of a round, in the order of its baskets."""
     must(room(), Round, id)
-    stops = sorted(look(round_views.round_stops, id), key=lambda stop: stop.basket or 0)
+    stops = sorted(ask(round_views.round_stops, id), key=lambda stop: stop.basket or 0)
     pages = slip.slips(_slips(list(dict.fromkeys(stop.order for stop in stops))), _paper(SHEETS))
     return _pdf(pages, "Slips of a round", "slips")
 
@@ -87,7 +87,7 @@ def sheet(id: str) -> ResponseReturnValue:
     unit = room()
     zone = ZoneInfo(unit.settings.zone)
     opened = when(must(unit, Round, id).opened, zone, unit.at.astimezone(zone))
-    stops = look(round_views.round_stops, id)
+    stops = ask(round_views.round_stops, id)
     things = _things(stops)
     title = f"Round of {opened}, {count(len(stops), 'stop')}"
     spots = spots_of(stops, id, scan=False)
@@ -100,7 +100,7 @@ def _paper(papers: Iterable[str]) -> str:
     return chosen if chosen in papers else "letter"
 
 
-def _pdf(pages: Sequence[Page], title: str, name: str) -> ResponseReturnValue:
+def _pdf(pages: Sequence[SheetPage], title: str, name: str) -> ResponseReturnValue:
     if not pages:
         raise Missing("There is no order to print.")
     let_go()
@@ -117,8 +117,8 @@ def _pdf(pages: Sequence[Page], title: str, name: str) -> ResponseReturnValue:
 
 def _slips(order_ids: Sequence[str]) -> list[slip.Slip]:
     """In this order; what was cancelled belongs in no parcel."""
-    numbers = {row.id: row for row in look(order_views.numbers, order_ids)}
-    rows = [row for row in look(order_views.order_lines, *order_ids) if row.state != "cancelled"]
+    numbers = {row.id: row for row in ask(order_views.numbers, order_ids)}
+    rows = [row for row in ask(order_views.order_lines, *order_ids) if row.state != "cancelled"]
     things: dict[str, list[Thing]] = {name: [] for name in order_ids}
     baskets: dict[str, int | None] = {}
     for row, thing in zip(rows, _things(rows), strict=True):
@@ -133,8 +133,8 @@ def _slip(order: Any, things: list[Thing], basket: int | None) -> slip.Slip:
 
 
 def _things(rows: Sequence[LineRow]) -> list[Thing]:
-    papers = look(room_views.papers)
-    pictures = look(lists.thumbs, [row.photo for row in rows if row.photo])
+    papers = ask(room_views.papers)
+    pictures = ask(lists.thumbs, [row.photo for row in rows if row.photo])
     return [
         Thing(
             row.code or "",
@@ -148,10 +148,10 @@ def _things(rows: Sequence[LineRow]) -> list[Thing]:
     ]
 
 
-def _stop(row: LineRow, spot: Spot, thing: Thing, round_id: str) -> walk.Stop:
+def _stop(row: LineRow, spot: StopPlace, thing: Thing, round_id: str) -> walk.PrintedStop:
     done = "" if to_walk(row, round_id) else DONE.get(row.state, "held, leave it")
     thing = replace(thing, bin=spot.bin)
-    return walk.Stop(row.position, row.stop, str(row.basket or ""), row.number, thing, done, spot.words)
+    return walk.PrintedStop(row.position, row.stop, str(row.basket or ""), row.number, thing, done, spot.words)
 
 
 @page(blueprint, "GET", "/rounds/<id>/paper", roles=STAFF)
@@ -161,10 +161,10 @@ def entry(id: str) -> ResponseReturnValue:
 
 def _entry(id: str, told: Sequence[tuple[str, str, str]], status: int) -> ResponseReturnValue:
     """The stops still open, with what became of those entered just now: code, verdict and advice."""
-    round_ = look(round_views.round_, id)
+    round_ = ask(round_views.round_, id)
     if round_ is None:
         raise Problem(404, "not_found", "There is no such round.")
-    stops = look(round_views.round_stops, id)
+    stops = ask(round_views.round_stops, id)
     waiting = [stop for stop in stops if to_walk(stop, id)]
     wanted = asked("stop")
     first = next((place for place, stop in enumerate(waiting) if stop.stop == wanted), 0)
@@ -178,7 +178,7 @@ def enter(id: str) -> ResponseReturnValue:
     """Each stop on its own, in the order of the sheet: what one is refused for holds up no other."""
     form, at = request.form.get(KEY, "")[:64], shop().clock().isoformat()
     told = []
-    for stop in look(round_views.round_stops, id):
+    for stop in ask(round_views.round_stops, id):
         written, missing = (
             request.form.get(f"digit-{stop.stop}", "").strip()[:64],
             request.form.get(f"gone-{stop.stop}"),

@@ -18,11 +18,11 @@ from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
 from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views.lists import LineRow
-from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.declare import STAFF, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.picking.last_scan import last_scan
-from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import PAGE, Refusal, act, asked, count, offset, render, where_are
+from scanflow.web.pages.rendering import PAGE, Refusal, act, asked, count, offset, render, where_are
+from scanflow.web.pages.room_view import ask, room
 from scanflow.web.problem import Problem
 from scanflow.workflow.counts import cycle
 from scanflow.workflow.picking import rounds
@@ -33,10 +33,10 @@ MOST = 100
 """Things of a round that is started here for all that waits: the most urgent orders; the rest is another walk."""
 
 
-@page(blueprint, "GET", "/rounds", roles=STAFF, live=True, menu=Entry(4, "Rounds", "r"))
+@page(blueprint, "GET", "/rounds", roles=STAFF, live=True, menu=MenuEntry(4, "Rounds", "r"))
 def index(said: str = "", status: int = 200) -> ResponseReturnValue:
-    counts = look(room_views.counts)
-    shown = {"rounds": look(round_views.open_rounds), "counts": counts, "things": round_of(counts["waiting"])}
+    counts = ask(room_views.counts)
+    shown = {"rounds": ask(round_views.open_rounds), "counts": counts, "things": round_of(counts["waiting"])}
     return render("picking/rounds.html", **shown, most=MOST, said=said), status
 
 
@@ -56,10 +56,10 @@ def start() -> ResponseReturnValue:
 
 @page(blueprint, "GET", "/rounds/<id>", roles=STAFF, live=True)
 def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
-    walk = look(round_views.round_, id)
+    walk = ask(round_views.round_, id)
     if walk is None:
         raise Problem(404, "not_found", "There is no such round.")
-    stops = look(round_views.round_stops, id)
+    stops = ask(round_views.round_stops, id)
     waiting = [stop for stop in stops if to_walk(stop, id)]
     left = [stop for stop in stops if _left(stop, id)]
     wanted = asked("stop")
@@ -90,7 +90,7 @@ def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
 
 
 @dataclass(frozen=True, slots=True)
-class Spot:
+class StopPlace:
     """Where a stop's thing is now: the bin to walk to, and what to know where it is not in its own, else empty."""
 
     bin: str
@@ -98,17 +98,17 @@ class Spot:
     out: bool
 
 
-def spots_of(stops: Sequence[LineRow], round_id: str, *, scan: bool = True) -> dict[int, Spot]:
+def spots_of(stops: Sequence[LineRow], round_id: str, *, scan: bool = True) -> dict[int, StopPlace]:
     """Those of the stops of a round, by position; `scan` as of `advice.at_stop`."""
     where = where_are(stops)
     return {stop.position: _spot(stop, where.get(stop.code), round_id, scan) for stop in stops}
 
 
-def _spot(stop: LineRow, where: Whereabouts | None, round_id: str, scan: bool) -> Spot:
+def _spot(stop: LineRow, where: Whereabouts | None, round_id: str, scan: bool) -> StopPlace:
     name = bin_of_stop(stop.here, stop.state, where)
     if where is None or not to_walk(stop, round_id):
-        return Spot(name, "", out=False)
-    return Spot(name, at_stop(where, stop.basket, round_id, scan=scan), where.out and not where.misplaced)
+        return StopPlace(name, "", out=False)
+    return StopPlace(name, at_stop(where, stop.basket, round_id, scan=scan), where.out and not where.misplaced)
 
 
 def look_at(bin_name: str) -> Stocktake | None:
@@ -122,7 +122,7 @@ def _left(stop: LineRow, round_id: str) -> bool:
     return undone and not to_walk(stop, round_id)
 
 
-def _listed(stop: LineRow, spot: Spot, round_id: str, texts: tuple[str, ...]) -> dict[str, Any]:
+def _listed(stop: LineRow, spot: StopPlace, round_id: str, texts: tuple[str, ...]) -> dict[str, Any]:
     """A stop as the page keeps it for while there is no network, with the texts that its card may have."""
     told = {name: getattr(stop, name) for name in ("position", "code", "title", "notes", "number", "basket", "state")}
     waits, where = to_walk(stop, round_id), {"bin": spot.bin, "where": spot.words}

@@ -7,7 +7,7 @@ from flask.typing import ResponseReturnValue
 
 from labels import code128
 from scanflow.web.pages.declare import STAFF, page
-from scanflow.web.pages.shown import render
+from scanflow.web.pages.rendering import render
 
 blueprint = Blueprint("scanner_page", __name__)
 TEST_TEXT = "AQZWYM0123"

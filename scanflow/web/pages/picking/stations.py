@@ -12,19 +12,19 @@ from scanflow.domain.things import Station
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views import stock as slot_views
 from scanflow.storage.views import where as where_views
-from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.declare import STAFF, MenuEntry, page
 from scanflow.web.pages.picking.last_scan import last_scan
-from scanflow.web.pages.seen import look
-from scanflow.web.pages.shown import render, where_are
+from scanflow.web.pages.rendering import render, where_are
+from scanflow.web.pages.room_view import ask
 
 blueprint = Blueprint("station_page", __name__)
 SHOWN = 60
 
 
-@page(blueprint, "GET", "/tray", roles=STAFF, live=True, menu=Entry(6, "Tray", "y"))
+@page(blueprint, "GET", "/tray", roles=STAFF, live=True, menu=MenuEntry(6, "Tray", "y"))
 def tray() -> ResponseReturnValue:
-    counts = look(room_views.counts)
-    due = look(slot_views.slot_list, state="due", limit=SHOWN + 1)
+    counts = ask(room_views.counts)
+    due = ask(slot_views.slot_list, state="due", limit=SHOWN + 1)
     return render(
         "picking/tray.html",
         counts=counts,
@@ -35,13 +35,13 @@ def tray() -> ResponseReturnValue:
     )
 
 
-@page(blueprint, "GET", "/shelf", roles=STAFF, live=True, menu=Entry(7, "Shelf", "h"))
+@page(blueprint, "GET", "/shelf", roles=STAFF, live=True, menu=MenuEntry(7, "Shelf", "h"))
 def shelf() -> ResponseReturnValue:
-    names = look(room_views.bin_names)
+    names = ask(room_views.bin_names)
     wanted = _bin_of(request.args.get("bin", "").strip().upper())
     bin_ = wanted if wanted in names else ""
-    slots = look(slot_views.slot_list, bin_=bin_) if bin_ else ()
-    back = look(where_views.duties)
+    slots = ask(slot_views.slot_list, bin_=bin_) if bin_ else ()
+    back = ask(where_views.duties)
     last = last_scan(Station.SHELF, bin_) if bin_ else None
     shown = {
         "bins": names,

@@ -22,9 +22,9 @@ from scanflow.web import problem
 from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.planning import form as plan_form
-from scanflow.web.pages.planning import typed
-from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import Refusal, act, render
+from scanflow.web.pages.planning import form_values
+from scanflow.web.pages.rendering import Refusal, act, render
+from scanflow.web.pages.room_view import ask, room
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
@@ -65,7 +65,7 @@ def _bulk(given: Mapping[str, str]) -> tuple[int, Bulk | None]:
     """Slots per bin, as typed or else from the sizes of some things."""
     found = plan_form.measured(given)
     if given["slots_per_bin"] or found is None:
-        return typed.whole(given, "slots_per_bin", "Things in one bin", 1, stock.MOST_PER_BIN), found
+        return form_values.whole(given, "slots_per_bin", "Things in one bin", 1, stock.MOST_PER_BIN), found
     return found.count.slots_per_bin, found
 
 
@@ -76,7 +76,7 @@ def _flow(given: Mapping[str, str]) -> Sizing:
 def _count(given: Mapping[str, str]) -> int:
     """The slots to make, on a paper that there is."""
     _section(given, 1)
-    return typed.whole(given, "count", "Cards to begin with", 1, stock.MOST_SLOTS)
+    return form_values.whole(given, "count", "Cards to begin with", 1, stock.MOST_SLOTS)
 
 
 CHECKS: tuple[Callable[[Mapping[str, str]], object], ...] = (_goods, _bulk, _flow, _count)
@@ -118,7 +118,7 @@ def _step(step: int, given: dict[str, str], said: str, status: int) -> ResponseR
     per_bin, found = _bulk(given) if step > 2 else (0, None)
     shown = {"step": step, "last": LAST, "given": given, "kept": kept, "said": said, "risks": plan_form.RISKS}
     if step >= LAST - 1:
-        used = {colour for colour, _ in look(room_views.papers).values()}
+        used = {colour for colour, _ in ask(room_views.papers).values()}
         sizing = _flow(given)
         shown |= {"sizing": sizing, "picture": Markup(curve(sizing)), "odds": plan_form.odds, "most": stock.MOST_SLOTS}
         shown |= {"colours": sorted(COLOURS, key=lambda name: name in used)}
@@ -153,7 +153,7 @@ def make() -> ResponseReturnValue:
 
 @page(blueprint, "GET", "/plan/made/<code>", roles=STAFF)
 def made(code: str) -> ResponseReturnValue:
-    section = next((each for each in look(room_views.section_list) if each.code == code), None)
+    section = next((each for each in ask(room_views.section_list) if each.code == code), None)
     if section is None:
         raise Problem(404, "not_found", f"There is no section {code}.")
     return render("planning/made.html", section=section)

@@ -11,7 +11,7 @@ from scanflow.planning import stays
 from scanflow.planning.bulk import Bulk, NothingFits, bulk
 from scanflow.planning.measures import Size, size
 from scanflow.planning.sizing import Burst, Demand, Season
-from scanflow.web.pages.planning import typed
+from scanflow.web.pages.planning import form_values
 from scanflow.workflow.ports import Invalid
 
 RISKS = {"0.01": "1 in 100", "0.05": "1 in 20", "0.1": "1 in 10", "0.001": "1 in 1,000"}
@@ -22,15 +22,15 @@ MOST_AT_ONCE = 2000.0
 
 
 @dataclass(frozen=True, slots=True)
-class Own:
+class OwnStays:
     """What the shop's own stays say of a section: items a week over so many weeks, and how long they stay."""
 
     intake: float
     weeks: float
-    stays: stays.Estimate | None
+    stays: stays.StayEstimate | None
 
 
-def own(past: Sequence[Stay], now: datetime) -> Own | None:
+def own(past: Sequence[Stay], now: datetime) -> OwnStays | None:
     """None while nothing ever came. The intake is that of the last 90 days, or since the first thing came."""
     first: dict[str, datetime] = {}
     for stay in past:
@@ -43,22 +43,24 @@ def own(past: Sequence[Stay], now: datetime) -> Own | None:
         estimate = stays.estimate(stays.observe(past, now))
     except stays.NothingEnded:
         estimate = None
-    return Own(sum(began >= since for began in first.values()) / weeks, weeks, estimate)
+    return OwnStays(sum(began >= since for began in first.values()) / weeks, weeks, estimate)
 
 
-def demand(given: Mapping[str, str], estimate: stays.Estimate | None = None) -> Demand:
+def demand(given: Mapping[str, str], estimate: stays.StayEstimate | None = None) -> Demand:
     """What comes in and how long it stays; an estimate stands in for a stay that was not typed."""
-    intake = typed.decimal(given, "intake", "Things that come in a week", 0.01, 10_000)
+    intake = form_values.decimal(given, "intake", "Things that come in a week", 0.01, 10_000)
     if given.get("stay", "").strip() or estimate is None:
-        days, shorter = typed.decimal(given, "stay", "Days that a thing stays", 0.1, 10_000), 0.5
+        days, shorter = form_values.decimal(given, "stay", "Days that a thing stays", 0.1, 10_000), 0.5
     else:
         days, shorter = estimate.mean, estimate.shorter_of_two
-    batch = typed.counts(given, "batch", "Things of some buying days")
-    swing = typed.decimal(given, "season", "Swing of the season", 0, 100) if given.get("season", "").strip() else 0.0
+    batch = form_values.counts(given, "batch", "Things of some buying days")
+    swing = (
+        form_values.decimal(given, "season", "Swing of the season", 0, 100) if given.get("season", "").strip() else 0.0
+    )
     try:
         wanted = Demand(intake, days, Burst(batch) if batch else None, Season(swing / 100) if swing else None, shorter)
     except ValueError as error:
-        raise Invalid("/intake", "bad_number", typed.sentence(error)) from error
+        raise Invalid("/intake", "bad_number", form_values.sentence(error)) from error
     if batch and wanted.load > MOST_AT_ONCE:
         raise Invalid(
             "/batch", "bad_number", f"With buying days a section holds up to {MOST_AT_ONCE:,.0f} things here."
@@ -68,7 +70,7 @@ def demand(given: Mapping[str, str], estimate: stays.Estimate | None = None) -> 
 
 def risk(given: Mapping[str, str]) -> float:
     """The share of things that may find no free card."""
-    return float(typed.choice(given, "risk", RISKS))
+    return float(form_values.choice(given, "risk", RISKS))
 
 
 def measured(given: Mapping[str, str]) -> Bulk | None:
@@ -79,7 +81,7 @@ def measured(given: Mapping[str, str]) -> Bulk | None:
     if len(lines) > 300:
         raise Invalid("/things", "too_many", "Up to 300 sizes are enough.")
     try:
-        return bulk([_size(number, line) for number, line in enumerate(lines, 1)], typed.size(given, "bin_size"))
+        return bulk([_size(number, line) for number, line in enumerate(lines, 1)], form_values.size(given, "bin_size"))
     except NothingFits as error:
         raise Invalid("/things", "nothing_fits", str(error)) from error
 
@@ -88,7 +90,7 @@ def _size(number: int, line: str) -> Size:
     try:
         return size(line)
     except ValueError as error:
-        raise Invalid("/things", "bad_size", f"Line {number}: {typed.sentence(error)}") from error
+        raise Invalid("/things", "bad_size", f"Line {number}: {form_values.sentence(error)}") from error
 
 
 def odds(share: float) -> str:

@@ -9,7 +9,7 @@ from flask.typing import ResponseReturnValue
 
 from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.pages.declare import page
-from scanflow.web.pages.shown import render
+from scanflow.web.pages.rendering import render
 
 blueprint = Blueprint("amiss_page", __name__)
 

@@ -10,7 +10,7 @@ from pathlib import Path
 from flask import Blueprint, Response, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
-from scanflow.domain.backups import Place
+from scanflow.domain.backups import BackupPlace
 from scanflow.keeper import make_folder
 from scanflow.storage import backups as copies
 from scanflow.storage.backups import Backup, BackupError
@@ -19,8 +19,8 @@ from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.pages.access.pairing import qr
 from scanflow.web.pages.declare import page
 from scanflow.web.pages.forms import sent, write
-from scanflow.web.pages.seen import let_go, room
-from scanflow.web.pages.shown import Refusal, act, render
+from scanflow.web.pages.rendering import Refusal, act, render
+from scanflow.web.pages.room_view import let_go, room
 from scanflow.web.problem import Problem, of
 from scanflow.workflow import backups
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit
@@ -80,7 +80,7 @@ def add() -> ResponseReturnValue:
     except (Invalid, Refused) as error:
         refusal = of(error)
         return show(refusal.detail, refusal.status)
-    shop().keeper.look()
+    shop().keeper.check()
     return _back()
 
 
@@ -156,7 +156,7 @@ def _encrypt(unit: Unit, path: str, recipient: str) -> None:
         backups.encrypt(unit, path, recipient)
 
 
-def _place(path: str) -> Place:
+def _place(path: str) -> BackupPlace:
     place = room().settings.backups.place(path)
     if place is None:
         raise Missing("Backups do not go to this folder any more. Load the page of backups again.")
@@ -177,7 +177,7 @@ def download() -> ResponseReturnValue:
     return Response(_packed(place, backup), mimetype="application/zip", headers=headers)
 
 
-def _packed(place: Place, backup: Backup) -> Iterator[bytes]:
+def _packed(place: BackupPlace, backup: Backup) -> Iterator[bytes]:
     """The file while it is packed, piece by piece. Where packing fails the download breaks off: it is not whole."""
     reader, writer = os.pipe()
     failed: list[Exception] = []

@@ -6,17 +6,17 @@ from flask import Blueprint, request
 from flask.typing import ResponseReturnValue
 
 from scanflow.storage.views import ledger as ledger_views
-from scanflow.web.pages.declare import Entry, page
-from scanflow.web.pages.seen import look
-from scanflow.web.pages.shown import PAGE, asked, render
+from scanflow.web.pages.declare import MenuEntry, page
+from scanflow.web.pages.rendering import PAGE, asked, render
+from scanflow.web.pages.room_view import ask
 
 blueprint = Blueprint("ledger_page", __name__)
 
 
-@page(blueprint, "GET", "/ledger", live=True, menu=Entry(13, "Ledger", "g"))
+@page(blueprint, "GET", "/ledger", live=True, menu=MenuEntry(13, "Ledger", "g"))
 def show() -> ResponseReturnValue:
     about = request.args.get("about", "").strip()[:100]
     before = asked("before") or None
     names = list(dict.fromkeys([about, about.upper()])) if about else []
-    entries = look(ledger_views.newest, before=before, about=names, limit=PAGE + 1)
+    entries = ask(ledger_views.newest, before=before, about=names, limit=PAGE + 1)
     return render("shop/ledger.html", entries=entries[:PAGE], more=len(entries) > PAGE, about=about, before=before)

@@ -10,20 +10,20 @@ from flask.typing import ResponseReturnValue
 
 from labels.paper import COLOURS
 from scanflow.storage.views import room as room_views
-from scanflow.web.pages.declare import Entry, page
+from scanflow.web.pages.declare import MenuEntry, page
 from scanflow.web.pages.forms import sent
-from scanflow.web.pages.seen import look
-from scanflow.web.pages.shown import Refusal, act, render
+from scanflow.web.pages.rendering import Refusal, act, render
+from scanflow.web.pages.room_view import ask
 from scanflow.workflow import settings, stock
 from scanflow.workflow.ports import Unit
 
 blueprint = Blueprint("settings_page", __name__)
 
 
-@page(blueprint, "GET", "/settings", menu=Entry(14, "Settings", "s"))
+@page(blueprint, "GET", "/settings", menu=MenuEntry(14, "Settings", "s"))
 def show(said: str = "", status: int = 200) -> ResponseReturnValue:
-    sections = look(room_views.section_list)
-    racks = look(room_views.rack_list)
+    sections = ask(room_views.section_list)
+    racks = ask(room_views.rack_list)
     used = {section.colour for section in sections}
     colours = sorted(COLOURS, key=lambda name: name in used)
     zones = sorted(available_timezones())

@@ -20,10 +20,10 @@ from scanflow.storage.views.where import Duty
 from scanflow.web.backup_words import sentences
 from scanflow.web.count_words import subject
 from scanflow.web.door.visitors import shop
-from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.declare import STAFF, MenuEntry, page
 from scanflow.web.pages.picking.rounds import round_of
-from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import count, render, where_are
+from scanflow.web.pages.rendering import count, render, where_are
+from scanflow.web.pages.room_view import ask, room
 
 blueprint = Blueprint("today", __name__)
 SHOWN = 8
@@ -31,7 +31,7 @@ SHOWN = 8
 
 
 @dataclass(frozen=True, slots=True)
-class Day:
+class Overview:
     """What Today shows."""
 
     counts: dict[str, int]
@@ -58,26 +58,26 @@ class Next:
     post: bool = False
 
 
-def read() -> Day:
-    parcels = look(parcel_views.open_parcels)
+def read() -> Overview:
+    parcels = ask(parcel_views.open_parcels)
     names = [name for parcel in parcels for name in parcel.orders.split()]
-    return Day(
-        counts=look(room_views.counts),
-        orders=look(order_views.order_list, ["waiting", "picking", "packing"], 0, SHOWN + 1),
-        held=look(order_views.held_lines, SHOWN + 1),
-        short=look(order_views.short_lines, SHOWN + 1),
-        back=look(where_views.duties),
-        missing=look(where_views.missing),
-        twins=look(where_views.twins),
-        due=look(slot_views.slot_list, state="due", limit=SHOWN + 1),
-        rounds=look(round_views.open_rounds),
+    return Overview(
+        counts=ask(room_views.counts),
+        orders=ask(order_views.order_list, ["waiting", "picking", "packing"], 0, SHOWN + 1),
+        held=ask(order_views.held_lines, SHOWN + 1),
+        short=ask(order_views.short_lines, SHOWN + 1),
+        back=ask(where_views.duties),
+        missing=ask(where_views.missing),
+        twins=ask(where_views.twins),
+        due=ask(slot_views.slot_list, state="due", limit=SHOWN + 1),
+        rounds=ask(round_views.open_rounds),
         parcels=parcels,
-        numbers={row.id: row.number for row in look(order_views.numbers, names)},
-        boxes=look(parcel_views.parcels_with_things),
+        numbers={row.id: row.number for row in ask(order_views.numbers, names)},
+        boxes=ask(parcel_views.parcels_with_things),
     )
 
 
-def next_of(day: Day, *, scan_at_bin: bool = True) -> Next:
+def next_of(day: Overview, *, scan_at_bin: bool = True) -> Next:
     """What is under way comes first, then what waits, then what stands still. Without scans at the bin the table
     packs what waits.
     """
@@ -102,7 +102,7 @@ def next_of(day: Day, *, scan_at_bin: bool = True) -> Next:
     return Next("Plan the first section", url_for("plan_page.show"))
 
 
-@page(blueprint, "GET", "/", roles=STAFF, live=True, menu=Entry(1, "Today", "t"))
+@page(blueprint, "GET", "/", roles=STAFF, live=True, menu=MenuEntry(1, "Today", "t"))
 def show() -> ResponseReturnValue:
     unit = room()
     day, settings = read(), unit.settings

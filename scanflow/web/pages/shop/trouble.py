@@ -26,9 +26,9 @@ from scanflow.planning.trouble import (
 )
 from scanflow.storage.views import trouble as trouble_views
 from scanflow.web.pages.declare import page
-from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import count as units
-from scanflow.web.pages.shown import render
+from scanflow.web.pages.rendering import count as units
+from scanflow.web.pages.rendering import render
+from scanflow.web.pages.room_view import ask, room
 
 blueprint = Blueprint("trouble_page", __name__)
 DAYS = 90
@@ -56,9 +56,9 @@ PLACES = {
 @page(blueprint, "GET", "/trouble")
 def show() -> ResponseReturnValue:
     unit = room()
-    past = look(trouble_views.past, unit.at - timedelta(days=DAYS))
+    past = ask(trouble_views.past, unit.at - timedelta(days=DAYS))
     zone = ZoneInfo(unit.settings.zone)
-    people = look(trouble_views.people, past.since) if unit.settings.by_person else None
+    people = ask(trouble_views.people, past.since) if unit.settings.by_person else None
     found = past.troubles
     wrong, all_ = by_hour([each.at for each in found if each.station != COUNT], zone), by_hour(past.scans, zone)
     return render(

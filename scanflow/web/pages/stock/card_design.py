@@ -9,7 +9,7 @@ from labels import card, draw, facts, sheet
 from labels.paper import COLOURS, SHEETS
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Section, Slot
-from scanflow.web.pages.planning import typed
+from scanflow.web.pages.planning import form_values
 from scanflow.workflow.ports import Invalid, Unit
 
 STYLES = {
@@ -28,35 +28,35 @@ class Design:
 
     section: Section
     ends: tuple[str, str]
-    look: card.Look
+    card_design: card.CardDesign
     layout: sheet.Layout
     faces: tuple[sheet.Face, ...]
     duplex: sheet.Duplex | None
     dpi: float
     warnings: tuple[str, ...]
 
-    def single(self) -> sheet.Page:
+    def single(self) -> sheet.SheetPage:
         """The first card alone, on a page of its size."""
         size = self.layout.card
         return sheet.pages(self.faces[:1], sheet.Layout(size, 1, 1, (0, 0), size, size, None, False))[0]
 
-    def sheets(self, first_only: bool = False) -> list[sheet.Page]:
+    def sheets(self, first_only: bool = False) -> list[sheet.SheetPage]:
         faces = self.faces[: len(self.layout.cells())] if first_only else self.faces
         return sheet.pages(faces, self.layout, self.duplex)
 
     @property
     def title(self) -> str:
-        what = "Bins" if self.look.style is card.Style.BIN else "Cards"
+        what = "Bins" if self.card_design.style is card.Style.BIN else "Cards"
         return f"{what} of section {self.section.code}, {self.section.name}"
 
     @property
     def pages(self) -> int:
         return -(-len(self.faces) // len(self.layout.cells())) * (1 if self.duplex is None else 2)
 
-    def facts(self) -> facts.Facts:
+    def facts(self) -> facts.CardFacts:
         """Of the first page: all cards of a section are alike."""
         cards = [each for page in self.sheets(first_only=True) for each in page.cards]
-        return facts.facts(cards, self.layout, self.look, *self.ends)
+        return facts.facts(cards, self.layout, self.card_design, *self.ends)
 
 
 def unprinted(slots: Iterable[Slot]) -> str:
@@ -65,7 +65,7 @@ def unprinted(slots: Iterable[Slot]) -> str:
     fresh = [slot.number for slot in slots if slot.turns == 0 and slot.card is CardState.TRAY]
     ranges: list[list[int]] = []
     numbers = fresh or [slot.number for slot in slots if slot.card is not CardState.LOST]
-    for number in numbers[: typed.MOST_NUMBERS]:
+    for number in numbers[: form_values.MOST_NUMBERS]:
         if ranges and ranges[-1][1] == number - 1:
             ranges[-1][1] = number
         else:
@@ -78,37 +78,39 @@ def read(unit: Unit, section: Section, given: Mapping[str, str], *, whole_dots: 
 
     `whole_dots`: bars become whole dots of the printer even where its fineness was not typed, as a picture needs it.
     """
-    style = card.Style(typed.choice(given, "style", STYLES))
+    style = card.Style(form_values.choice(given, "style", STYLES))
     what, most = ("Dots per inch of a picture", draw.MOST_PNG_DPI) if whole_dots else ("Dots per inch", 2400)
-    dpi = typed.decimal(given, "dpi", what, 72, most) if given.get("dpi", "").strip() else 0.0
+    dpi = form_values.decimal(given, "dpi", what, 72, most) if given.get("dpi", "").strip() else 0.0
     dpi = dpi or (draw.PNG_DPI if whole_dots else 0.0)
     own = section.colour if section.colour in COLOURS else "white"
-    paper = COLOURS[typed.choice({"colour": given.get("colour") or own}, "colour", COLOURS)]
-    duplex = typed.choice(given, "duplex", DUPLEX)
+    paper = COLOURS[form_values.choice({"colour": given.get("colour") or own}, "colour", COLOURS)]
+    duplex = form_values.choice(given, "duplex", DUPLEX)
     slots, warnings = _slots(unit, section, given)
     try:
-        look = card.Look(section.name, paper, style, given.get("panel") != "off", 25.4 / dpi if dpi else 0.0)
+        card_design = card.CardDesign(
+            section.name, paper, style, given.get("panel") != "off", 25.4 / dpi if dpi else 0.0
+        )
         layout = _layout(given)
-        faces = _fronts(unit, slots, look) if style is card.Style.BIN else _cards(slots, look)
+        faces = _fronts(unit, slots, card_design) if style is card.Style.BIN else _cards(slots, card_design)
         design = Design(
             section,
             (slots[0].code, slots[-1].code),
-            look,
+            card_design,
             layout,
             faces,
             sheet.Duplex(duplex) if duplex else None,
             dpi or draw.PNG_DPI,
-            (*warnings, *facts.warnings(layout, typed.decimal(given, "margin", "Margin", 0, 50))),
+            (*warnings, *facts.warnings(layout, form_values.decimal(given, "margin", "Margin", 0, 50))),
         )
         design.single()
     except ValueError as error:
-        raise Invalid("", "bad_design", typed.sentence(error)) from error
+        raise Invalid("", "bad_design", form_values.sentence(error)) from error
     return design
 
 
 def _slots(unit: Unit, section: Section, given: Mapping[str, str]) -> tuple[list[Slot], list[str]]:
     """The slots of the numbers typed, in their order, without those whose card is lost; and what to mind."""
-    wanted = typed.numbers(given, "numbers")
+    wanted = form_values.numbers(given, "numbers")
     there = {slot.number: slot for slot in unit.find(Slot, section=section.code)}
     unknown = next((number for number in wanted if number not in there), None)
     if unknown is not None:
@@ -131,26 +133,31 @@ def _slots(unit: Unit, section: Section, given: Mapping[str, str]) -> tuple[list
     return slots, said
 
 
-def _cards(slots: list[Slot], look: card.Look) -> tuple[sheet.Face, ...]:
-    return tuple(sheet.slot_face(slot.code, look) for slot in slots)
+def _cards(slots: list[Slot], card_design: card.CardDesign) -> tuple[sheet.Face, ...]:
+    return tuple(sheet.slot_face(slot.code, card_design) for slot in slots)
 
 
-def _fronts(unit: Unit, slots: list[Slot], look: card.Look) -> tuple[sheet.Face, ...]:
+def _fronts(unit: Unit, slots: list[Slot], card_design: card.CardDesign) -> tuple[sheet.Face, ...]:
     """The front of every bin that one of the slots is in, with all that the bin holds."""
     fronts = []
     for name in dict.fromkeys(slot.bin for slot in slots):
         held = sorted(unit.find(Slot, bin=name), key=lambda slot: slot.number)
-        fronts.append(sheet.bin_face(held[0].code, held[-1].code, name, look))
+        fronts.append(sheet.bin_face(held[0].code, held[-1].code, name, card_design))
     return tuple(fronts)
 
 
 def _layout(given: Mapping[str, str]) -> sheet.Layout:
-    page = SHEETS[typed.choice(given, "paper", SHEETS)]
-    columns, rows = (typed.whole(given, name, name.capitalize(), 1, 40) for name in ("columns", "rows"))
-    margin = typed.decimal(given, "margin", "Margin", 0, 50)
+    page = SHEETS[form_values.choice(given, "paper", SHEETS)]
+    columns, rows = (form_values.whole(given, name, name.capitalize(), 1, 40) for name in ("columns", "rows"))
+    margin = form_values.decimal(given, "margin", "Margin", 0, 50)
     if given.get("label", "").strip():
-        label, corner = typed.pair(given, "label", "Size of a label"), typed.pair(given, "corner", "First label")
-        pitch = typed.pair(given, "pitch", "From one corner to the next") if given.get("pitch", "").strip() else label
+        label, corner = (
+            form_values.pair(given, "label", "Size of a label"),
+            form_values.pair(given, "corner", "First label"),
+        )
+        pitch = (
+            form_values.pair(given, "pitch", "From one corner to the next") if given.get("pitch", "").strip() else label
+        )
         return sheet.label_layout(page, f"{columns}x{rows}", label, corner, pitch, margin=margin)
-    gutter = typed.decimal(given, "gutter", "Gutter", 0, 50)
+    gutter = form_values.decimal(given, "gutter", "Gutter", 0, 50)
     return sheet.cut_layout(page, f"{columns}x{rows}", margin=margin, gutter=gutter)

@@ -14,9 +14,9 @@ from labels import draw, sheet
 from labels.card import Style
 from labels.paper import COLOURS, SHEETS
 from scanflow.domain.things import Section, Slot
-from scanflow.web.pages.declare import Entry, page
-from scanflow.web.pages.seen import let_go, room
-from scanflow.web.pages.shown import render
+from scanflow.web.pages.declare import MenuEntry, page
+from scanflow.web.pages.rendering import render
+from scanflow.web.pages.room_view import let_go, room
 from scanflow.web.pages.stock import card_design
 from scanflow.web.pages.stock.card_design import DEFAULTS, DUPLEX, STYLES, Design
 from scanflow.workflow.ports import Invalid, Unit, must
@@ -38,7 +38,7 @@ def _given(unit: Unit, section: Section) -> dict[str, str]:
     return given
 
 
-@page(blueprint, "GET", "/cards", menu=Entry(12, "Cards", "k"))
+@page(blueprint, "GET", "/cards", menu=MenuEntry(12, "Cards", "k"))
 def show() -> ResponseReturnValue:
     unit = room()
     sections = unit.find(Section)
@@ -80,7 +80,7 @@ def sheet_picture() -> ResponseReturnValue:
     return _drawn(lambda design: _svg(design, design.sheets(first_only=True)[0]))
 
 
-def _svg(design: Design, drawn: sheet.Page) -> Response:
+def _svg(design: Design, drawn: sheet.SheetPage) -> Response:
     return Response(draw.svg(drawn, title=design.title), mimetype="image/svg+xml")
 
 
@@ -94,7 +94,7 @@ def download() -> ResponseReturnValue:
 
 
 def _file(design: Design, kind: str) -> Response:
-    name = f"{'bins' if design.look.style is Style.BIN else 'cards'}-{design.section.code}"
+    name = f"{'bins' if design.card_design.style is Style.BIN else 'cards'}-{design.section.code}"
     if kind == "pdf":
         out = BytesIO()
         draw.pdf(design.sheets(), out, title=design.title)
@@ -112,7 +112,7 @@ def _file(design: Design, kind: str) -> Response:
     return _kept(packed.getvalue(), f"{name}-{kind}.zip", "application/zip")
 
 
-def _picture(design: Design, drawn: sheet.Page, kind: str) -> bytes:
+def _picture(design: Design, drawn: sheet.SheetPage, kind: str) -> bytes:
     if kind == "svg":
         return draw.svg(drawn, title=design.title)
     return draw.png(drawn, title=design.title, dpi=design.dpi)

@@ -9,14 +9,14 @@ from flask import Blueprint, request
 from flask.typing import ResponseReturnValue
 
 from scanflow.domain.things import Section
-from scanflow.planning.adopting import Sample, trial
+from scanflow.planning.adopting import TrialScan, trial
 from scanflow.vision import ImageError
 from scanflow.vision.print_check.check import Check
 from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import page
-from scanflow.web.pages.planning import typed
-from scanflow.web.pages.seen import room
-from scanflow.web.pages.shown import render
+from scanflow.web.pages.planning import form_values
+from scanflow.web.pages.rendering import render
+from scanflow.web.pages.room_view import room
 from scanflow.workflow.ports import Invalid, must
 from scanflow.workflow.stock import cards
 
@@ -27,12 +27,12 @@ OPEN = 3
 
 
 @dataclass(frozen=True, slots=True)
-class Seen:
+class CheckedPicture:
     """A picture: its cards judged, or why it could not be opened; `samples` as a trial of owned cards takes them."""
 
     name: str
     checks: tuple[Check, ...]
-    samples: tuple[Sample, ...]
+    samples: tuple[TrialScan, ...]
     error: str = ""
 
 
@@ -42,7 +42,7 @@ def show() -> ResponseReturnValue:
 
 
 @page(blueprint, "POST", "/cards/check", takes_file=True)
-def look_at() -> ResponseReturnValue:
+def read() -> ResponseReturnValue:
     """Judge what was sent; nothing of it is kept."""
     given = request.form.to_dict()
     try:
@@ -52,25 +52,25 @@ def look_at() -> ResponseReturnValue:
     return _show(given, seen, ""), 200
 
 
-def _seen(given: Mapping[str, str]) -> tuple[Seen, ...]:
+def _seen(given: Mapping[str, str]) -> tuple[CheckedPicture, ...]:
     module = given.get("module", "").strip()
-    nominal = typed.decimal(given, "module", "Width of the narrowest bar", 0.1, 2) if module else None
+    nominal = form_values.decimal(given, "module", "Width of the narrowest bar", 0.1, 2) if module else None
     files = [each for each in request.files.getlist("pictures") if each.filename]
     if not 0 < len(files) <= MOST_PICTURES:
         raise Invalid("/pictures", "required", f"Choose one picture, or up to {MOST_PICTURES}.")
     return tuple(_one(each.filename or "", each.read(), nominal) for each in files)
 
 
-def _one(name: str, data: bytes, nominal: float | None) -> Seen:
+def _one(name: str, data: bytes, nominal: float | None) -> CheckedPicture:
     try:
         picture, checks = shop().readers.check(data, nominal)
     except ImageError as error:
-        return Seen(name, (), (Sample(name, None),), str(error))
-    samples = tuple(Sample(name, each.text, each.symbology, each.engine) for each in picture.decoded)
-    return Seen(name, checks, samples or (Sample(name, None),))
+        return CheckedPicture(name, (), (TrialScan(name, None),), str(error))
+    samples = tuple(TrialScan(name, each.text, each.symbology, each.engine) for each in picture.decoded)
+    return CheckedPicture(name, checks, samples or (TrialScan(name, None),))
 
 
-def _show(given: Mapping[str, str], seen: tuple[Seen, ...], said: str) -> str:
+def _show(given: Mapping[str, str], seen: tuple[CheckedPicture, ...], said: str) -> str:
     judged = sorted((each for picture in seen for each in picture.checks), key=_goodness)
     unit = room()
     sections = unit.find(Section)

@@ -10,10 +10,10 @@ from scanflow.domain.advice import ONCE_MORE
 from scanflow.domain.things import Slot, Stay
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views import stock as slot_views
-from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.declare import STAFF, MenuEntry, page
 from scanflow.web.pages.forms import sent
-from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import Refusal, act, render
+from scanflow.web.pages.rendering import Refusal, act, render
+from scanflow.web.pages.room_view import ask, room
 from scanflow.web.pages.stock import photo_form
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
@@ -26,14 +26,14 @@ CARRIED = ("section", *stock.WORDS)
 """What goes along to the page that names the card to fetch."""
 
 
-@page(blueprint, "GET", "/put-away", roles=STAFF, menu=Entry(2, "Put away", "p"))
+@page(blueprint, "GET", "/put-away", roles=STAFF, menu=MenuEntry(2, "Put away", "p"))
 def show() -> ResponseReturnValue:
     return _form({name: request.args.get(name, "") for name in FIELDS}, "", 200)
 
 
 def _form(given: dict[str, str], said: str, status: int) -> ResponseReturnValue:
     unit = room()
-    sections = look(room_views.section_list)
+    sections = ask(room_views.section_list)
     named = stock.fetching(unit, given["section"]) if given["section"] else unit.get(Slot, given["code"])
     shown = {"given": given, "sections": sections, "named": named, "asked": stock.WORDS, "once_more": ONCE_MORE}
     return render("stock/put_away.html", **shown, said=said), status
@@ -81,7 +81,7 @@ def _store(given: dict[str, str]) -> ResponseReturnValue:
 
 @page(blueprint, "GET", "/put-away/<id>", roles=STAFF)
 def stored(id: str) -> ResponseReturnValue:
-    stay = look(slot_views.stay, id)
+    stay = ask(slot_views.stay, id)
     if stay is None:
         raise Problem(404, "not_found", f"There is no stay {id}.")
     return render("stock/stored.html", stay=stay, reference=slot_code.reference(stay.code, stay.turn))

@@ -15,15 +15,15 @@ from markupsafe import Markup
 
 from scanflow.domain.things import Bin, Rack, Section
 from scanflow.planning import drawing, layout, racking
-from scanflow.planning.layout import Kind, Walk
+from scanflow.planning.layout import SectionToPlace, Walk
 from scanflow.planning.racking import Measured
 from scanflow.planning.room import Shape
 from scanflow.storage.views import planning as plan_views
-from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.declare import STAFF, MenuEntry, page
 from scanflow.web.pages.forms import sent
-from scanflow.web.pages.planning import typed
-from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import Refusal, act, render
+from scanflow.web.pages.planning import form_values
+from scanflow.web.pages.rendering import Refusal, act, render
+from scanflow.web.pages.room_view import ask, room
 from scanflow.web.pages.stock import room_drawing
 from scanflow.workflow import stock
 
@@ -53,11 +53,11 @@ class Walks:
     """Things by which sections count; 0 where too few have left, and every bin counts alike."""
 
 
-@page(blueprint, "GET", "/room", roles=STAFF, menu=Entry(10, "Room", "m"))
+@page(blueprint, "GET", "/room", roles=STAFF, menu=MenuEntry(10, "Room", "m"))
 def show(said: str = "", status: int = 200) -> ResponseReturnValue:
     unit = room()
     racks, bins, sections = unit.find(Rack), unit.find(Bin), unit.find(Section)
-    visits = look(plan_views.left_since, unit.at - PAST)
+    visits = ask(plan_views.left_since, unit.at - PAST)
     kept = unit.settings.racks
     shape = kept.shape()
     chosen = request.args.get("section", "")
@@ -99,7 +99,7 @@ def anew() -> ResponseReturnValue:
     """The same bins on as few racks as hold them: often visited ones near the table, heavy ones low. A proposal."""
     unit = room()
     racks, bins, sections = unit.find(Rack), unit.find(Bin), unit.find(Section)
-    visits = look(plan_views.left_since, unit.at - PAST)
+    visits = ask(plan_views.left_since, unit.at - PAST)
     kept = unit.settings.racks
     if not bins:
         return redirect(url_for("room_page.show"), 303)
@@ -157,12 +157,14 @@ def _plan(racks: tuple[Rack, ...], shape: Shape, chosen: str) -> Markup:
     return room_drawing.sized(drawing.plan_view(racks, shape, link=to), "plan", PLAN_SCALE)
 
 
-def _kinds(bins: Iterable[Bin], visits: Mapping[str, int]) -> tuple[list[Kind], int]:
+def _kinds(bins: Iterable[Bin], visits: Mapping[str, int]) -> tuple[list[SectionToPlace], int]:
     """The sections by what left them, and how many things those are; 0 where every bin counts alike."""
     hanging = Counter(each.section for each in bins)
     left = sum(visits.get(code, 0) for code in hanging)
     left = left if left >= ENOUGH else 0
-    return [Kind(code, count, visits.get(code, 0) if left else count) for code, count in hanging.items()], left
+    return [
+        SectionToPlace(code, count, visits.get(code, 0) if left else count) for code, count in hanging.items()
+    ], left
 
 
 def _walks(racks: tuple[Rack, ...], bins: tuple[Bin, ...], shape: Shape, visits: Mapping[str, int]) -> Walks:
@@ -181,4 +183,4 @@ def _cautions(given: Measured) -> tuple[racking.Racking | None, tuple[str, ...],
         given.shape()
         return given.fit(), given.cautions(), ""
     except ValueError as error:
-        return None, (), typed.sentence(error)
+        return None, (), form_values.sentence(error)

@@ -11,8 +11,8 @@ from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import search as search_views
 from scanflow.storage.views import stock as slot_views
 from scanflow.web.pages.declare import STAFF, page
-from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import PAGE, render, where_are
+from scanflow.web.pages.rendering import PAGE, render, where_are
+from scanflow.web.pages.room_view import ask, room
 from scanflow.workflow.parcels import shipping
 from scanflow.workflow.ports import Unit
 
@@ -26,8 +26,8 @@ def show() -> ResponseReturnValue:
         exact = _exact(room(), words)
         if exact is not None:
             return redirect(exact, 303)
-    orders = look(search_views.search_orders, words, PAGE) if words else ()
-    things = look(search_views.search_items, words, PAGE) if words else ()
+    orders = ask(search_views.search_orders, words, PAGE) if words else ()
+    things = ask(search_views.search_items, words, PAGE) if words else ()
     return render("stock/search.html", where=where_are(things), words=words, orders=orders, things=things, size=PAGE)
 
 
@@ -44,7 +44,7 @@ def _exact(unit: Unit, words: str) -> str | None:
         named = slot_code.parse_reference(words, {each.code: each.digits for each in unit.find(Section)})
     except slot_code.CodeError:
         return _borne_by(unit, words)
-    stay = look(slot_views.stay_of, named.code, named.turn) if named.turn is not None else None
+    stay = ask(slot_views.stay_of, named.code, named.turn) if named.turn is not None else None
     if stay is not None:
         return url_for("slot_page.story", id=stay)
     return url_for("slot_page.show", code=named.code) if unit.facts(named.code) is not None else None
@@ -64,7 +64,7 @@ def _stop_on_paper(unit: Unit, words: str) -> str | None:
         number = slot_code.parse_stop(words)
     except slot_code.BadCheck:
         return None
-    walk = look(round_views.round_of_stop, number)
+    walk = ask(round_views.round_of_stop, number)
     return url_for("paper_page.entry", id=walk, stop=number) if walk else None
 
 

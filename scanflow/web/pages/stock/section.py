@@ -19,10 +19,10 @@ from scanflow.storage.views import room as room_views
 from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.planning import form as plan_form
-from scanflow.web.pages.planning import typed
-from scanflow.web.pages.planning.form import Own
-from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import Refusal, act, render
+from scanflow.web.pages.planning import form_values
+from scanflow.web.pages.planning.form import OwnStays
+from scanflow.web.pages.rendering import Refusal, act, render
+from scanflow.web.pages.room_view import ask, room
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
 from scanflow.workflow.ports import Invalid, must
@@ -34,7 +34,7 @@ BINS = 60
 
 
 @dataclass(frozen=True, slots=True)
-class Plan:
+class SectionPlan:
     """The cards a section should have, and what those it has, or so many as were typed, are good for.
 
     `carried`: items a week that those carry, None where a single buying day is too much for them. `more`: slots to add;
@@ -52,11 +52,11 @@ class Plan:
 @page(blueprint, "GET", "/sections/<code>", roles=STAFF, live=True)
 def show(code: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     unit = room()
-    row = next((each for each in look(room_views.section_list) if each.code == code), None)
+    row = next((each for each in ask(room_views.section_list) if each.code == code), None)
     if row is None:
         raise Problem(404, "not_found", f"There is no section {code}.")
     own = plan_form.own(history.stays_in(unit, code), unit.at)
-    bins = look(room_views.section_bins, code)
+    bins = ask(room_views.section_bins, code)
     given = request.args.to_dict()
     if own is not None and own.intake and not given.get("intake", "").strip():
         given["intake"] = f"{own.intake:.3g}"
@@ -72,7 +72,7 @@ def show(code: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     ), status
 
 
-def _plan(row: Any, given: Mapping[str, str], own: Own | None) -> tuple[Plan | None, str]:
+def _plan(row: Any, given: Mapping[str, str], own: OwnStays | None) -> tuple[SectionPlan | None, str]:
     """The plan, once enough is known for one; and what is wrong with what was typed."""
     estimate = own.stays if own else None
     if not given.get("intake", "").strip() or not (given.get("stay", "").strip() or estimate):
@@ -80,15 +80,15 @@ def _plan(row: Any, given: Mapping[str, str], own: Own | None) -> tuple[Plan | N
     usable = row.slots - row.retired
     try:
         demand, risk = plan_form.demand(given, estimate), plan_form.risk(given)
-        cards = typed.whole(given, "cards", "Cards", 1, 100_000) if given.get("cards", "").strip() else usable
+        cards = form_values.whole(given, "cards", "Cards", 1, 100_000) if given.get("cards", "").strip() else usable
         sizing = size_section(demand, risk, row.slots_per_bin)
         judged = judge_section(demand, max(cards, 1), row.slots_per_bin)
     except Invalid as error:
         return None, error.detail
     except ValueError as error:
-        return None, typed.sentence(error)
+        return None, form_values.sentence(error)
     estimated = estimate.assumptions() if estimate and not given.get("stay", "").strip() else ()
-    return Plan(
+    return SectionPlan(
         sizing,
         judged,
         intake_carried(demand, judged.chosen.slots, risk),
@@ -125,15 +125,15 @@ def near(code: str) -> ResponseReturnValue:
         except Invalid as error:
             said = error.detail
         except ValueError as error:
-            said = typed.sentence(error)
+            said = form_values.sentence(error)
     return render("stock/near.html", section=section, given=given, found=found, said=said)
 
 
 def _near(given: Mapping[str, str], slots_per_bin: int, walks: Sequence[float]) -> Comparison:
-    intake = typed.decimal(given, "intake", "Things that come in a week", 0.01, 10_000)
-    quick = typed.decimal(given, "quick", "Share that sells quickly", 1, 99) / 100
+    intake = form_values.decimal(given, "intake", "Things that come in a week", 0.01, 10_000)
+    quick = form_values.decimal(given, "quick", "Share that sells quickly", 1, 99) / 100
     quick_stay, slow_stay = (
-        typed.decimal(given, name, what, 0.1, 10_000)
+        form_values.decimal(given, name, what, 0.1, 10_000)
         for name, what in (("quick_stay", "Days of a quick one"), ("slow_stay", "Days of the others"))
     )
     if intake / 7 * (quick * quick_stay + (1 - quick) * slow_stay) > plan_form.MOST_AT_ONCE:

@@ -22,10 +22,10 @@ from scanflow.storage.views import room as room_views
 from scanflow.storage.views import stock as slot_views
 from scanflow.storage.views import where as where_views
 from scanflow.storage.views.lists import Rows
-from scanflow.web.pages.declare import STAFF, Entry, page
+from scanflow.web.pages.declare import STAFF, MenuEntry, page
 from scanflow.web.pages.forms import sent
-from scanflow.web.pages.seen import look, room
-from scanflow.web.pages.shown import PAGE, Refusal, act, offset, render, settle_doubt, where_are
+from scanflow.web.pages.rendering import PAGE, Refusal, act, offset, render, settle_doubt, where_are
+from scanflow.web.pages.room_view import ask, room
 from scanflow.web.pages.stock import photo_form
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
@@ -36,37 +36,37 @@ blueprint = Blueprint("slot_page", __name__)
 STATES = (*(state.value for state in SlotState), "away")
 
 
-@page(blueprint, "GET", "/slots", roles=STAFF, live=True, menu=Entry(8, "Slots", "l"))
+@page(blueprint, "GET", "/slots", roles=STAFF, live=True, menu=MenuEntry(8, "Slots", "l"))
 def index() -> ResponseReturnValue:
     section, state = request.args.get("section", ""), request.args.get("state", "")
     state = state if state in STATES else ""
     rows, found = _to_put_back(section) if state == "away" else _listed(section, state)
-    sections = look(room_views.section_list)
+    sections = ask(room_views.section_list)
     shown = {"slots": rows, "found": found, "skip": offset(), "size": PAGE, "placed": where_are(rows)}
     return render("stock/slots.html", **shown, sections=sections, section=section, state=state)
 
 
 def _listed(section: str, state: str) -> tuple[Rows, int]:
-    rows = look(slot_views.slot_list, section=section, state=state, skip=offset(), limit=PAGE)
-    return rows, look(slot_views.slot_count, section, state)
+    rows = ask(slot_views.slot_list, section=section, state=state, skip=offset(), limit=PAGE)
+    return rows, ask(slot_views.slot_count, section, state)
 
 
 def _to_put_back(section: str) -> tuple[Rows, int]:
     """The slots of things and cards that are not where they belong, and how many there are."""
-    codes = [duty.code for duty in look(where_views.duties) if section in ("", duty.section)]
+    codes = [duty.code for duty in ask(where_views.duties) if section in ("", duty.section)]
     shown = codes[offset() : offset() + PAGE]
-    return sorted(look(slot_views.slots_of, shown), key=lambda row: shown.index(row.code)), len(codes)
+    return sorted(ask(slot_views.slots_of, shown), key=lambda row: shown.index(row.code)), len(codes)
 
 
 @page(blueprint, "GET", "/slots/<code>", roles=STAFF, live=True)
 def show(code: str, said: str = "", status: int = 200, looked: str = "") -> ResponseReturnValue:
     """`looked`: the text of a card without a check, that is asked for once more."""
-    slot = look(slot_views.slot, code)
+    slot = ask(slot_views.slot, code)
     if slot is None:
         raise Problem(404, "not_found", f"There is no slot {code}.")
-    stays = look(slot_views.stays_where, code=code)
-    entries = look(ledger_views.newest, about=[code], limit=20)
-    lines = look(order_views.lines_of_stays, [slot.stay]) if slot.stay else ()
+    stays = ask(slot_views.stays_where, code=code)
+    entries = ask(ledger_views.newest, about=[code], limit=20)
+    lines = ask(order_views.lines_of_stays, [slot.stay]) if slot.stay else ()
     wanted = next((line for line in lines if line.state in LIVE and not line.holds), None)
     shown = {"slot": slot, "stays": stays, "wanted": wanted, "entries": entries, "said": said, "looked": looked}
     return render("stock/slot.html", where=where_are([slot]), **shown), status
@@ -107,13 +107,13 @@ def reprint(code: str) -> ResponseReturnValue:
 
 @page(blueprint, "GET", "/stays/<id>", roles=STAFF, live=True)
 def story(id: str, said: str = "", status: int = 200, looked: str = "") -> ResponseReturnValue:
-    stay = look(slot_views.stay, id)
+    stay = ask(slot_views.stay, id)
     if stay is None:
         raise Problem(404, "not_found", "There is no such stay.")
-    stays = look(slot_views.stays_where, item=stay.item)
-    lines = look(order_views.lines_of_stays, [each.id for each in stays])
+    stays = ask(slot_views.stays_where, item=stay.item)
+    lines = ask(order_views.lines_of_stays, [each.id for each in stays])
     about = [each.id for each in (*stays, *lines)]
-    entries = look(ledger_views.newest, about=about, limit=60)
+    entries = ask(ledger_views.newest, about=about, limit=60)
     doubted = doubts.open_doubts(room(), stay.item)
     reference = slot_code.reference(stay.code, stay.turn)
     shown: dict[str, Any] = {"stay": stay, "stays": stays, "lines": lines, "entries": entries, "reference": reference}
@@ -136,7 +136,7 @@ def doubt(id: str, doubt: str) -> ResponseReturnValue:
 def doubted(id: str) -> ResponseReturnValue:
     """The picture of a thing as it was when it was doubted."""
     then = must(room(), Doubt, id).photo
-    data = look(lists.picture, then, small=request.args.get("size") == "small") if then else None
+    data = ask(lists.picture, then, small=request.args.get("size") == "small") if then else None
     if data is None:
         raise Missing("There was no picture of it.")
     response = Response(data, mimetype="image/jpeg")

@@ -20,7 +20,7 @@ from scanflow.domain.access import Role
 from scanflow.shop import Shop
 from scanflow.storage import tables
 from scanflow.workflow.counts import looks, resolving
-from scanflow.workflow.counts.looks import Shown, Text
+from scanflow.workflow.counts.looks import IncomingLook, LabelReading
 from scanflow.workflow.ports import Refused
 
 
@@ -231,7 +231,7 @@ def test_a_photo_sent_twice_is_one_look(calls: Calls, count: Count) -> None:
 def test_two_people_count_at_once(calls: Calls, count: Count, shop: Shop) -> None:
     """Every look is kept once, also those that both send; and one finding is resolved once."""
     shown = [
-        Shown(f"look-{number}", "body", (Text(card_text(code)),), place="A-1-1")
+        IncomingLook(f"look-{number}", "body", (LabelReading(card_text(code)),), place="A-1-1")
         for number, code in enumerate(["D001", "D002", "D003"] * 4)
     ]
     sent = [each for each in shown for _ in range(2)]

@@ -11,7 +11,7 @@ from clients import SQLITE_ONLY
 
 from labels.slot_code import calc_check_digit, card_text, parse_slip
 from scanflow.shop import Shop
-from scanflow.vision import Certainty, Picture, Reading, Symbology
+from scanflow.vision import Certainty, PictureReadings, Reading, Symbology
 
 SLIP = "ORD" + "1" * 29
 SLIP += calc_check_digit(SLIP)  # of an order that no database can count to
@@ -315,12 +315,12 @@ class Seen:
     """Readers to whom every picture shows the same readings."""
 
     def __init__(self, *readings: Reading) -> None:
-        self.picture = Picture(600, 400, 1.0, readings)
+        self.picture = PictureReadings(600, 400, 1.0, readings)
 
-    def read(self, image: bytes) -> Picture:
+    def read(self, image: bytes) -> PictureReadings:
         return self.picture
 
-    def glance(self, image: bytes) -> Picture:
+    def glance(self, image: bytes) -> PictureReadings:
         return self.read(image)
 
 

@@ -21,7 +21,7 @@ from scanflow.domain.counts.stocktake import How, Stocktake
 from scanflow.domain.life import StocktakeState
 from scanflow.shop import Shop
 from scanflow.workflow.counts import cycle, looks, stocktakes
-from scanflow.workflow.counts.looks import Shown, Text
+from scanflow.workflow.counts.looks import IncomingLook, LabelReading
 
 pytestmark = SQLITE_ONLY
 
@@ -177,7 +177,7 @@ def test_each_place_says_what_was_done_there(client: FlaskClient, shop: Shop) ->
     furnish(shop, 25)
     count = opened(shop, "section:D")
     shown(shop, count, "A-1-1", "D002", unread=1, key="one")
-    by_hand = Shown("two", "two", (Text("D0129"),), place="A-1-2")
+    by_hand = IncomingLook("two", "two", (LabelReading("D0129"),), place="A-1-2")
     shop.act("owner", lambda unit: looks.look(unit, count.id, by_hand))
     html = client.get(f"/counts/{count.id}").text
     text = text_of(html)
@@ -207,8 +207,10 @@ def test_what_a_photo_shows_and_what_a_bin_has(client: FlaskClient, shop: Shop) 
     count = opened(shop, "section:D")
     labelled = [(bin_text(name), 300 + 600 * at) for at, name in enumerate(("A-1-1", "A-1-2"))]
     hung = [(card_text(code), 300 + 600 * at) for code, at in (("D002", 0), ("D004", 0), ("D006", 1))]
-    texts = tuple(Text(text, corners=box(x, 900 if text in dict(labelled) else 500)) for text, x in labelled + hung)
-    photo = Shown("both", "both", texts, How.PHOTO, "A-1-1", image=True, size=(1200, 1000))
+    texts = tuple(
+        LabelReading(text, corners=box(x, 900 if text in dict(labelled) else 500)) for text, x in labelled + hung
+    )
+    photo = IncomingLook("both", "both", texts, How.PHOTO, "A-1-1", image=True, size=(1200, 1000))
     shop.act("owner", lambda unit: looks.look(unit, count.id, photo))
     shown(shop, count, "A-1-3", unread=2, key="dark")
     shown(shop, count, "A-1-3", unread=2, key="dim")

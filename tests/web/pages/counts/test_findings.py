@@ -20,7 +20,7 @@ from scanflow.shop import Shop
 from scanflow.web.pages.counts.findings import SIZE
 from scanflow.workflow.counts import looks, stocktakes
 from scanflow.workflow.counts import report as stocktake_report
-from scanflow.workflow.counts.looks import Shown, Text
+from scanflow.workflow.counts.looks import IncomingLook, LabelReading
 
 pytestmark = SQLITE_ONLY
 
@@ -150,7 +150,7 @@ def test_what_asks_for_something_is_a_fold_of_its_own(client: FlaskClient, count
 
 def test_what_was_held_up_is_said(client: FlaskClient, shop: Shop, count: Stocktake) -> None:
     """A bin that was gone through by hand has no photo; that says how what is missing there is known."""
-    seen = Shown("hand", "hand", (Text("D0024"),), place="A-1-1")
+    seen = IncomingLook("hand", "hand", (LabelReading("D0024"),), place="A-1-1")
     shop.act("owner", lambda unit: looks.look(unit, count.id, seen))
     missing = [part for part in items(page(client, count)).values() if "<h2>Not in A-1-1</h2>" in part]
     assert missing != []
@@ -162,7 +162,7 @@ def test_what_is_missing_in_one_bin_is_one_block(client: FlaskClient, shop: Shop
     """Why is said once; each card has its own ways beneath."""
     furnish(shop, 25)
     count = opened(shop)
-    shop.act("owner", lambda unit: looks.look(unit, count.id, Shown("hand", "hand", (), place="A-1-1")))
+    shop.act("owner", lambda unit: looks.look(unit, count.id, IncomingLook("hand", "hand", (), place="A-1-1")))
     html = page(client, count)
     found = items(html)
     assert len(found) > 2

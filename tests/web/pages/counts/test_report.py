@@ -9,7 +9,7 @@ from flask.testing import FlaskClient
 from furnished import furnish
 from shown_counts import opened, two_counts
 
-from scanflow.domain.counts.stocktake import Looked
+from scanflow.domain.counts.stocktake import Look
 from scanflow.shop import Shop
 from scanflow.workflow.counts import resolving
 from scanflow.workflow.counts.resolving import Resolve
@@ -62,5 +62,5 @@ def test_photos_are_deleted(client: FlaskClient, shop: Shop) -> None:
     assert "Delete 3 photos for good" in client.get(address).text
     assert address == client.post(f"/counts/{closed.id}/forget").location
     with shop.looking() as unit:
-        assert {None} == {look.photo for look in unit.find(Looked, stocktake=closed.id)}
+        assert {None} == {look.photo for look in unit.find(Look, stocktake=closed.id)}
     assert "Delete its photos" not in client.get(address).text

@@ -14,7 +14,7 @@ from scanflow.domain.things import Station
 from scanflow.shop import Shop
 from scanflow.web.pages.picking.scanner import TEST_TEXT, bars
 from scanflow.workflow.picking import scans
-from scanflow.workflow.picking.reading import Scanned
+from scanflow.workflow.picking.reading import ScanBase
 
 
 def test_bars() -> None:
@@ -32,7 +32,9 @@ def test_refused_everywhere(shop: Shop, station: Station) -> None:
     """No station accepts the test text."""
     room = furnish(shop, 4)
     assert room.round is not None
-    reading = scans.Reading(Scanned(station=station, key="key", round=room.round.id, bin="A-1-1"), (TEST_TEXT,), "key")
+    reading = scans.StationReading(
+        ScanBase(station=station, key="key", round=room.round.id, bin="A-1-1"), (TEST_TEXT,), "key"
+    )
     answer = shop.act("owner", lambda unit: scans.scan(unit, reading))
     assert ("refused", "unknown_code") == (answer["verdict"], answer["reason"])
 

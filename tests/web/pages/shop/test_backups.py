@@ -17,7 +17,7 @@ from flask.testing import FlaskClient
 from listening import listening
 
 from scanflow.domain.access import Role
-from scanflow.domain.backups import Backups, Place
+from scanflow.domain.backups import BackupPlace, Backups
 from scanflow.shop import Shop
 from scanflow.storage import backups as copies
 from scanflow.storage.database import Database
@@ -62,7 +62,7 @@ def send(client: FlaskClient, shop: Shop, address: str, **fields: str) -> int:
 def test_from_the_first_start_on(shop: Shop, client: FlaskClient) -> None:
     """Before the first backup, with one in the shop's own folder, and with more at a press."""
     said = [words(client)]
-    shop.keeper.look()
+    shop.keeper.check()
     assert shop.keeper.wait(30)
     said.append(words(client))
     assert 303 == send(client, shop, "/backups/now")
@@ -78,7 +78,7 @@ def test_a_place_is_named_and_removed(shop: Shop, client: FlaskClient, stick: Pa
     """The first backup there is made at once; what lies there stays when the place is removed."""
     folder = stick / "backups"
     assert 303 == send(client, shop, "/backups/places", path=str(folder))
-    assert (Place(str(folder), begun=True),) == known(shop).places
+    assert (BackupPlace(str(folder), begun=True),) == known(shop).places
     assert "disk only" not in words(client)
     assert '<button class="next">Back up now</button>' in client.get("/backups").text
     assert 303 == send(client, shop, "/backups/remove", path=str(folder))
@@ -160,7 +160,7 @@ def test_encryption(shop: Shop, client: FlaskClient, stick: Path) -> None:
     assert 303 == send(
         client, shop, "/backups/key", path=path, recipient=recipient, typed=f" {key.lower()} ", key="form-3"
     )
-    assert (Place(path, recipient, tried=True, begun=True),) == known(shop).places
+    assert (BackupPlace(path, recipient, tried=True, begun=True),) == known(shop).places
     made = copies.listed(stick)
     assert [True, False] == [each.encrypted for each in made]
     copies.check(stick, made[0], key)
@@ -178,7 +178,7 @@ def test_a_new_place_is_encrypted_from_its_first_backup_on(shop: Shop, client: F
     recipient, key = shown_key(client.post("/backups/places", data=fields).text)
     assert () == known(shop).places
     assert 303 == send(client, shop, "/backups/key", path=str(stick), recipient=recipient, typed=key)
-    assert (Place(str(stick), recipient, tried=True, begun=True),) == known(shop).places
+    assert (BackupPlace(str(stick), recipient, tried=True, begun=True),) == known(shop).places
     assert [True] == [each.encrypted for each in copies.listed(stick)]
     assert 409 == send(client, shop, "/backups/places", **fields)
 
@@ -189,7 +189,7 @@ def test_a_key_that_was_not_tried_to_the_end(shop: Shop, client: FlaskClient, st
     shop.act("owner", lambda unit: backups.add(unit, backups.NamePlace(path=path)))
     recipient, key = copies.new_key()
     shop.act("owner", lambda unit: backups.encrypt(unit, path, recipient))
-    shop.keeper.look()
+    shop.keeper.check()
     assert shop.keeper.wait(30)
     assert "Type its recovery key" in words(client, "/")
     assert [] == copies.listed(stick)
@@ -198,7 +198,7 @@ def test_a_key_that_was_not_tried_to_the_end(shop: Shop, client: FlaskClient, st
     send(client, shop, "/backups/key", path=path, recipient=recipient, typed=key)
     assert known(shop).places[0].counts
     assert 303 == send(client, shop, "/backups/plain", path=path)
-    assert (Place(path, begun=True),) == known(shop).places
+    assert (BackupPlace(path, begun=True),) == known(shop).places
 
 
 @pytest.mark.parametrize("encrypted", [False, True])
@@ -223,7 +223,7 @@ def test_download(shop: Shop, client: FlaskClient, stick: Path, tmp_path: Path, 
 def test_a_download_of_a_damaged_backup_breaks_off(app: Flask, shop: Shop, stick: Path) -> None:
     """It never looks whole: the connection ends before the file does (RFC 9112, 8)."""
     shop.act("owner", lambda unit: backups.add(unit, backups.NamePlace(path=str(stick))))
-    shop.keeper.look()
+    shop.keeper.check()
     assert shop.keeper.wait(30)
     (list_,) = stick.glob("*.list")
     with list_.open("ab") as file:

@@ -13,7 +13,7 @@ from clients import SQLITE_ONLY
 from flask.testing import FlaskClient
 
 from labels.slot_code import card_text
-from scanflow.domain.counts.findings import Kind
+from scanflow.domain.counts.findings import FindingKind
 from scanflow.domain.things import Station
 from scanflow.domain.verdict import Reason
 from scanflow.planning.trouble import COUNT, SHORT, TWICE, UNDONE
@@ -28,7 +28,7 @@ def text_of(html: str) -> str:
 def test_every_kind_has_words() -> None:
     """Each reason to refuse and each other kind has words of its own, and so has each place."""
     assert {*Station, COUNT, ""} == PLACES.keys()
-    assert {*Reason, SHORT, TWICE, UNDONE, *Kind} == KINDS.keys()
+    assert {*Reason, SHORT, TWICE, UNDONE, *FindingKind} == KINDS.keys()
     assert len(KINDS) == len(set(KINDS.values()))
 
 

@@ -2,7 +2,7 @@
 // until it is answered; where nobody can tell which bin it shows, a person says so. A photo is kept until then.
 
 import { aged, isOut, newKey, post } from "../page/api.js";
-import { photos } from "../phone/kept.js";
+import { photos } from "../phone/unsent.js";
 
 const RETRY = 2000; // ms
 const SHOWN = 4; // of those that were taken and were as they should be

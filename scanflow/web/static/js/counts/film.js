@@ -6,7 +6,7 @@ import { plate } from "../scanning/sheet.js";
 import * as sound from "../scanning/sound.js";
 import { FINE, isDark, Sweep } from "./sweep.js";
 
-const PACE = 100; // ms from one look to the next, at least
+const PACE = 100; // ms from one glance to the next, at least
 const RESTS = 1000; // ms in one stretch, after which its sharpest frame is read if nothing else waits
 const SHARPER = 1.3; // times as sharp as the one that was taken: this stretch is looked at once more
 const MANY = 3; // frames that wait, of which one is being read: the shelves go by too fast
@@ -122,12 +122,12 @@ async function film() {
   while (run === mine) {
     const begun = performance.now();
     if (video.srcObject.getVideoTracks()[0].readyState === "ended") return pause(GONE);
-    await look(mine);
+    await glance(mine);
     await new Promise((go) => setTimeout(go, Math.max(0, PACE - (performance.now() - begun))));
   }
 }
 
-async function look(mine) {
+async function glance(mine) {
   const frame = await createImageBitmap(video).catch(() => null);
   if (run !== mine || !frame) return frame?.close();
   const [wide, high] = [FINE, Math.round((frame.height * FINE) / frame.width)];
@@ -136,7 +136,7 @@ async function look(mine) {
   if (again(mine)) begin(mine);
   if (mine.high && mine.high !== high) turned(mine);
   mine.high = high;
-  const { ended, best } = dark ? {} : mine.sweep.look(levels, wide, high);
+  const { ended, best } = dark ? {} : mine.sweep.see(levels, wide, high);
   if (ended) take(mine);
   const sharper = best && mine.sweep.sharp > SHARPER * mine.taken?.sharp;
   if (ended || sharper) Object.assign(mine, { taken: null, begun: performance.now() });

@@ -18,7 +18,7 @@ export class Sweep {
   sharp = -1;
 
   /** Whether a stretch has ended before this view, and whether this is the sharpest of its stretch so far. */
-  look(levels, wide, high) {
+  see(levels, wide, high) {
     const size = [Math.floor(high / BLOCK), Math.floor(wide / BLOCK)];
     const now = spectrum(levels, wide, size);
     const ended = this.before !== null && this.ends(now, size);

@@ -1,7 +1,7 @@
 // On every page: work without network is made ready, and what a round left without answer goes out.
 
 import { clock } from "../page/api.js";
-import { lasting } from "./kept.js";
+import { lasting } from "./unsent.js";
 import { refresh } from "../page/live.js";
 import * as putback from "../stock/putback.js";
 import { Queue } from "../scanning/queue.js";

@@ -1,9 +1,9 @@
 // A live camera: the page shows its picture, and a card held into the middle of it is scanned.
 
 import { makeDecoder } from "./decoder.js";
-import { Looks, ours } from "./looks.js";
+import { Glances, ours } from "./glances.js";
 
-const PACE = 125; // ms from one look to the next, at least
+const PACE = 125; // ms from one glance to the next, at least
 const SHOWN = 0.6; // of the picture's height; the band within it is what is looked at
 const PLACE = "camera";
 const WANTED = { facingMode: { ideal: "environment" }, width: { ideal: 1280 }, height: { ideal: 720 } };
@@ -129,9 +129,9 @@ async function open(scan) {
   watch(mine, video, scan);
 }
 
-/** Looks at the picture for as long as it stands; one look at a time. */
+/** Glances at the picture for as long as it stands; one glance at a time. */
 async function watch(mine, video, scan) {
-  const [decode, looks] = [await makeDecoder(), new Looks()];
+  const [decode, glances] = [await makeDecoder(), new Glances()];
   const ended = () => video.srcObject.getVideoTracks()[0].readyState === "ended";
   while (panel === mine && place()) {
     const begun = performance.now();
@@ -143,11 +143,11 @@ async function watch(mine, video, scan) {
     if (panel !== mine) return;
     if (!texts) tell(NO_NETWORK);
     else if (texts.length !== 1) {
-      looks.present(texts, performance.now());
+      glances.present(texts, performance.now());
       tell(texts.length ? MANY : READY);
     } else {
       tell(READY);
-      const text = looks.look(texts[0], performance.now(), scan.shut());
+      const text = glances.take(texts[0], performance.now(), scan.shut());
       if (text) scan.scanned(text, "camera");
     }
     const rest = (texts ? PACE : 8 * PACE) - (performance.now() - begun);

@@ -2,7 +2,7 @@
 
 import { post } from "../page/api.js";
 
-const BAND = 0.4; // of the picture's height is looked at, in its middle: `look.css` marks it
+const BAND = 0.4; // of the picture's height is looked at, in its middle: `style.css` marks it
 const LONGEST = 1000; // pixels across of what is sent
 const QUALITY = 0.7;
 const FORMATS = ["code_128", "code_39", "itf"];

@@ -11,7 +11,7 @@ const SLOW = "Waiting for an answer.";
 const ILL = "The service is in trouble; trying again.";
 
 /**
- * `store` keeps the records (`kept.js`). `answered(record, json)` is told of a verdict, `failed(record, status, json)` of
+ * `store` keeps records (`unsent.js`). `answered(record, json)` is told of a verdict, `failed(record, status, json)` of
  * a scan that can have none, `waiting(records, why)` of scans not recorded yet, and [] when all went. A connection that
  * is silent for `dead` ms is dead: the scan is sent again, with the same key.
  */

@@ -3,7 +3,7 @@
 import { clock, comeIn, isOut, post } from "../page/api.js";
 import * as camera from "./camera.js";
 import { wait } from "./frame.js";
-import { lasting, passing } from "../phone/kept.js";
+import { lasting, passing } from "../phone/unsent.js";
 import { refresh } from "../page/live.js";
 import * as putback from "../stock/putback.js";
 import { Queue } from "./queue.js";

@@ -68,7 +68,7 @@ function tell(now) {
   answers = now.answers;
 }
 
-async function look() {
+async function refresh() {
   const response = await fetch("/now", { signal: AbortSignal.timeout(DEAD) });
   const now = await response.json();
   draw(now);
@@ -81,7 +81,7 @@ async function look() {
 async function watch() {
   while (true) {
     if (!document.hidden) {
-      await look().then(() => (stopped = false), () => (stopped = true));
+      await refresh().then(() => (stopped = false), () => (stopped = true));
       if (stopped) {
         figure.hidden = true;
         wait("");

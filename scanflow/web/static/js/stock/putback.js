@@ -1,6 +1,6 @@
 // What the service did not take of scans that were noted without network: shown until a person has done it.
 
-import { lasting } from "../phone/kept.js";
+import { lasting } from "../phone/unsent.js";
 import { plate } from "../scanning/sheet.js";
 
 const IN_PLACE = ["already_picked", "already_packed", "unreadable", "many_codes", "bad_check"];

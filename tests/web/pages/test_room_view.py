@@ -13,6 +13,7 @@ from every_page import addresses, front_door
 from flask.testing import FlaskClient
 from furnished import furnish
 
+from scanflow.domain import events
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.storage.unit import SqlUnit
@@ -72,11 +73,11 @@ def test_what_happens_meanwhile_is_news(shop: Shop, client: FlaskClient, monkeyp
     asked = where_views.whereabouts_of
 
     def meanwhile(*given: Any) -> Any:
-        shop.act("helper", lambda unit: unit.record("noted", {"code": stay.code}))
+        shop.act("helper", lambda unit: unit.record(events.TwinDestroyed(code=stay.code)))
         return asked(*given)
 
     with shop.looking() as unit:
         before = unit.seq
     monkeypatch.setattr(where_views, "whereabouts_of", meanwhile)
     html = client.get(f"/slots/{stay.code}").text
-    assert (f'data-seq="{before}"' in html, "<strong>noted</strong>" in html) == (True, False)
+    assert (f'data-seq="{before}"' in html, "<strong>twin destroyed</strong>" in html) == (True, False)

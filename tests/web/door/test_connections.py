@@ -25,10 +25,10 @@ import pytest
 from cryptography.hazmat.primitives.serialization import Encoding
 from listening import fronted
 
-from scanflow.web.door import front
+from scanflow.web.door import connections
 from scanflow.web.door.certificates import Home
-from scanflow.web.door.front import Crowd, Door, Front
-from scanflow.web.door.inner import Doors
+from scanflow.web.door.connections import Crowd, Door, Front
+from scanflow.web.door.server import Doors
 
 
 def echo(environ: dict[str, Any], start_response: Any) -> list[bytes]:
@@ -49,7 +49,7 @@ class Served:
     port: int
     home: Home
     names: list[str]
-    front: Front
+    connections: Front
 
     def client(self) -> ssl.SSLContext:
         """The trust of a phone that has the authority."""
@@ -66,7 +66,7 @@ def served(tmp_path: Path, caplog: pytest.LogCaptureFixture) -> Iterator[Served]
     home = Home(tmp_path / "https", lambda: names)
     with fronted(echo, known, context=partial(context, home), renewal=0.05) as (port, front, _):
         yield Served(port, home, names, front)
-    assert [] == [record for record in caplog.records if record.name in ("asyncio", "scanflow.web.door.front")]
+    assert [] == [record for record in caplog.records if record.name in ("asyncio", "scanflow.web.door.connections")]
 
 
 def told(connection: http.client.HTTPConnection, body: bytes = b"") -> Any:
@@ -208,7 +208,7 @@ def call(door: Door, method: str, path: str, host: str = "192.168.1.7:8765") -> 
     return answered[0][:3], answered[1]
 
 
-@pytest.mark.parametrize("path", ["/trust", "/trust/authority.crt", "/static/look.css", "/static/icon.svg"])
+@pytest.mark.parametrize("path", ["/trust", "/trust/authority.crt", "/static/style.css", "/static/icon.svg"])
 def test_the_network_gets_in_plain_how_to_trust(path: str) -> None:
     """What a phone needs before it can speak TLS, and nothing else."""
     assert "200" == call(Door.OPEN, "GET", path)[0]
@@ -284,7 +284,7 @@ def test_one_network_cannot_take_all() -> None:
 
 def test_the_full_house_has_room_for_one_more(monkeypatch: pytest.MonkeyPatch) -> None:
     """Where many addresses hold all places, one that holds none is served; who holds most gives one up."""
-    monkeypatch.setattr(front, "MOST", 8)
+    monkeypatch.setattr(connections, "MOST", 8)
     with fronted(echo) as (port, _, _):
         sources = [f"127.0.0.{number}" for number in (2, 2, 2, 2, 3, 3, 4, 4)]
         held = [socket.create_connection(("127.0.0.1", port), 10, (each, 0)) for each in sources]
@@ -301,7 +301,7 @@ def context(home: Home) -> ssl.SSLContext:
 @pytest.mark.parametrize("begun", [b"", b"\x16\x03\x01"], ids=["nothing", "half a handshake"])
 def test_who_does_not_begin_is_ended(tmp_path: Path, monkeypatch: pytest.MonkeyPatch, begun: bytes) -> None:
     """A connection has its time for the first byte, and for the handshake."""
-    monkeypatch.setattr(front, "SILENCE", 0.3)
+    monkeypatch.setattr(connections, "SILENCE", 0.3)
     home = Home(tmp_path / "https", lambda: ["bench"])
     with (
         fronted(echo, context=partial(context, home)) as (port, _, _),
@@ -313,8 +313,8 @@ def test_who_does_not_begin_is_ended(tmp_path: Path, monkeypatch: pytest.MonkeyP
 
 def test_who_takes_no_answer_is_ended(monkeypatch: pytest.MonkeyPatch) -> None:
     """Who asks for much and reads nothing holds a place for a while only, and gets what was on its way by then."""
-    monkeypatch.setattr(front, "STALL", 0.3)
-    monkeypatch.setattr(front, "FAREWELL", 0.3)
+    monkeypatch.setattr(connections, "STALL", 0.3)
+    monkeypatch.setattr(connections, "FAREWELL", 0.3)
     much = 40_000_000
 
     def generous(environ: dict[str, Any], start_response: Any) -> list[bytes]:
@@ -337,7 +337,7 @@ def test_few_open_files() -> None:
     """Where the system allows few open files, the service takes fewer connections than those are enough for."""
     if (child := os.fork()) == 0:
         resource.setrlimit(resource.RLIMIT_NOFILE, (160, 160))
-        os._exit(front.room_for())
+        os._exit(connections.room_for())
     assert 20 == os.waitstatus_to_exitcode(os.waitpid(child, 0)[1])
 
 

@@ -34,7 +34,7 @@ def room() -> Unit:
     return cast(Unit, _room())
 
 
-def look(query: Callable[..., T], *args: Any, **kwargs: Any) -> T:
+def ask(query: Callable[..., T], *args: Any, **kwargs: Any) -> T:
     """One query of a module of views, in the same view of the room."""
     return query(_room().connection, *args, **kwargs)
 

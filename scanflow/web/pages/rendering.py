@@ -16,7 +16,7 @@ from labels.paper import COLOURS
 from scanflow.domain import advice, life, whereabouts
 from scanflow.domain.access import agents
 from scanflow.domain.derive import stands_still
-from scanflow.domain.life import NotAllowed, Settled
+from scanflow.domain.life import DoubtEnd, NotAllowed
 from scanflow.domain.things import Held
 from scanflow.domain.whereabouts import Whereabouts
 from scanflow.domain.words import AT_THE_DOOR, HOLDS, REFUSALS
@@ -29,7 +29,7 @@ from scanflow.web.door.visitors import shop
 from scanflow.web.ledger_words import said
 from scanflow.web.pages.declare import follows, may, menu
 from scanflow.web.pages.forms import sent, write
-from scanflow.web.pages.seen import look, room
+from scanflow.web.pages.room_view import ask, room
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit
 from scanflow.workflow.stock import doubts, photos
 
@@ -47,8 +47,8 @@ def render(template: str, **rows: Any) -> str:
     zone = ZoneInfo(unit.settings.zone)
     frame = {
         "settings": unit.settings,
-        "papers": look(room_views.papers),
-        "digits": look(room_views.digits),
+        "papers": ask(room_views.papers),
+        "digits": ask(room_views.digits),
         "zone": zone,
         "now": unit.at.astimezone(zone),
         "stopped": trouble_of(shop().database),
@@ -77,7 +77,7 @@ def act(work: Callable[[Unit], T]) -> T | Refusal:
 
 def settle_doubt(unit: Unit, doubt: str) -> None:
     """As the form of a page says it: with the text of the card, or with a note of what was put right."""
-    doubts.settle(unit, doubt, sent(doubts.SettleDoubt, how=request.form.get("how") or Settled.SEEN))
+    doubts.settle(unit, doubt, sent(doubts.SettleDoubt, how=request.form.get("how") or DoubtEnd.SEEN))
 
 
 def asked(name: str) -> int:
@@ -164,7 +164,7 @@ def headings(at_the_door: bool = False) -> dict[str, str]:
 
 def where_are(rows: Iterable[Any]) -> dict[str, Whereabouts]:
     """Where the things and cards of these rows are, by their `code`."""
-    return look(where_views.whereabouts_of, [row.code for row in rows])
+    return ask(where_views.whereabouts_of, [row.code for row in rows])
 
 
 def register(app: Flask) -> None:

@@ -19,9 +19,9 @@ from labels.slot_code import card_text, slip_text
 from scanflow.domain.access import Role
 from scanflow.shop import Shop
 from scanflow.storage import tables
-from scanflow.vision import Book, Certainty, Picture, Reading, Symbology
+from scanflow.vision import Book, Certainty, PictureReadings, Reading, Symbology
 from scanflow.vision.workers import Readers
-from scanflow.web.pages.stock.look import MOST_PICTURES
+from scanflow.web.pages.stock.cards_in_pictures import MOST_PICTURES
 
 pytestmark = SQLITE_ONLY
 CORNERS = ((60.0, 40.0), (500.0, 40.0), (500.0, 180.0), (60.0, 180.0))
@@ -32,9 +32,9 @@ class Seen(Readers):
 
     def __init__(self, *readings: Reading) -> None:
         super().__init__(1)
-        self.picture = Picture(600, 200, 1.0, readings)
+        self.picture = PictureReadings(600, 200, 1.0, readings)
 
-    def read(self, image: object, book: Book | None = None) -> Picture:
+    def read(self, image: object, book: Book | None = None) -> PictureReadings:
         self.book = book
         return self.picture
 

@@ -10,7 +10,7 @@ from flask.testing import FlaskClient
 
 pytestmark = SQLITE_ONLY
 GZIP = {"Accept-Encoding": "gzip"}
-SHARED = ("/static/look.css", "/static/js/scanning/station.js", "/edges.css", "/worker.js")
+SHARED = ("/static/style.css", "/static/js/scanning/station.js", "/edges.css", "/worker.js")
 
 
 @pytest.mark.parametrize("address", SHARED)
@@ -25,9 +25,9 @@ def test_packed_for_those_who_can_unpack(client: FlaskClient, address: str) -> N
 
 def test_what_is_kept_is_not_sent_again(client: FlaskClient) -> None:
     """The tag of a compressed file finds it unchanged, compressed or not."""
-    tag = client.get("/static/look.css", headers=GZIP).headers["ETag"]
+    tag = client.get("/static/style.css", headers=GZIP).headers["ETag"]
     for headers in (GZIP, {}):
-        reply = client.get("/static/look.css", headers={**headers, "If-None-Match": tag})
+        reply = client.get("/static/style.css", headers={**headers, "If-None-Match": tag})
         assert (304, b"") == (reply.status_code, reply.data)
 
 

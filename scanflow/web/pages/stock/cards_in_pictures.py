@@ -16,23 +16,23 @@ from werkzeug.datastructures import FileStorage
 
 from labels import slot_code
 from scanflow.storage.views import stock as slot_views
-from scanflow.vision import Book, Certainty, ImageError, Picture, Reading, photographs
+from scanflow.vision import Book, Certainty, ImageError, PictureReadings, Reading, photographs
 from scanflow.vision.drawn import draw
-from scanflow.vision.kept import opened
+from scanflow.vision.stored_pictures import opened
 from scanflow.vision.workers import Readers
 from scanflow.web.door.visitors import shop
-from scanflow.web.pages.declare import STAFF, Entry, page
-from scanflow.web.pages.seen import let_go, look, room
-from scanflow.web.pages.shown import render
+from scanflow.web.pages.declare import STAFF, MenuEntry, page
+from scanflow.web.pages.rendering import render
+from scanflow.web.pages.room_view import ask, let_go, room
 from scanflow.web.problem import Problem
 from scanflow.workflow.stock import cards
 
-blueprint = Blueprint("look_page", __name__)
+blueprint = Blueprint("picture_page", __name__)
 MOST_PICTURES = 12
 
 
 @dataclass(frozen=True, slots=True)
-class Card:
+class CardInPicture:
     """A card of the shop in a picture, with the row of its slot."""
 
     reading: Reading
@@ -40,7 +40,7 @@ class Card:
 
 
 @dataclass(frozen=True, slots=True)
-class Seen:
+class ShownPicture:
     """A picture as drawn (a data URI), its cards, the other codes with what they are, and how many labels are unread.
 
     Where it could not be opened there is only `error`.
@@ -48,7 +48,7 @@ class Seen:
 
     name: str
     drawn: str = ""
-    cards: tuple[Card, ...] = ()
+    cards: tuple[CardInPicture, ...] = ()
     others: tuple[tuple[str, str], ...] = ()
     unread: int = 0
     error: str = ""
@@ -57,13 +57,13 @@ class Seen:
         return sum(card.reading.certainty == certainty for card in self.cards)
 
 
-@page(blueprint, "GET", "/look", roles=STAFF, menu=Entry(9, "Look", "i"))
+@page(blueprint, "GET", "/look", roles=STAFF, menu=MenuEntry(9, "Look", "i"))
 def show() -> ResponseReturnValue:
     return _show((), ""), 200
 
 
 @page(blueprint, "POST", "/look", roles=STAFF, takes_file=True)
-def look_at() -> ResponseReturnValue:
+def read() -> ResponseReturnValue:
     """What is in the pictures that were sent."""
     if request.mimetype != "multipart/form-data":
         raise Problem(415, "unsupported_media_type", "Send pictures in a form: Content-Type: multipart/form-data.")
@@ -77,11 +77,11 @@ def look_at() -> ResponseReturnValue:
     return _show(seen, ""), 200
 
 
-def _show(seen: tuple[Seen, ...], said: str) -> str:
-    return render("stock/look.html", seen=seen, said=said, most=MOST_PICTURES)
+def _show(seen: tuple[ShownPicture, ...], said: str) -> str:
+    return render("stock/cards_in_pictures.html", seen=seen, said=said, most=MOST_PICTURES)
 
 
-def _read(readers: Readers, book: Book, file: FileStorage) -> tuple[str, Picture | None, str]:
+def _read(readers: Readers, book: Book, file: FileStorage) -> tuple[str, PictureReadings | None, str]:
     """Name, readings, and the drawn picture or what is wrong with it; only a worker opens what was sent."""
     name, data = file.filename or "", file.read()
     try:
@@ -94,17 +94,17 @@ def _read(readers: Readers, book: Book, file: FileStorage) -> tuple[str, Picture
     return name, picture, f"data:image/jpeg;base64,{b64encode(out.getvalue()).decode()}"
 
 
-def _told(name: str, picture: Picture | None, drawn: str) -> Seen:
+def _told(name: str, picture: PictureReadings | None, drawn: str) -> ShownPicture:
     if picture is None:
-        return Seen(name, error=drawn)
+        return ShownPicture(name, error=drawn)
     read = [(one, one.text) for one in picture.readings if one.text is not None]
     codes = {text: _code(text) for _, text in read}
     named = [code for code, _ in codes.values() if code]
-    slots = {slot.code: slot for slot in look(slot_views.slots_of, named)}
-    found = tuple(Card(one, slots[codes[text][0]]) for one, text in read if codes[text][0] in slots)
+    slots = {slot.code: slot for slot in ask(slot_views.slots_of, named)}
+    found = tuple(CardInPicture(one, slots[codes[text][0]]) for one, text in read if codes[text][0] in slots)
     others = tuple((text, codes[text][1]) for _, text in read if codes[text][0] not in slots)
     unread = sum(one.certainty is Certainty.UNREAD for one in picture.readings)
-    return Seen(name, drawn, found, others, unread)
+    return ShownPicture(name, drawn, found, others, unread)
 
 
 def _code(text: str) -> tuple[str, str]:

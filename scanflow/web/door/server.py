@@ -19,7 +19,7 @@ from waitress.server import TcpWSGIServer
 from werkzeug.wrappers import Request, Response
 
 from scanflow.web.door import bodies
-from scanflow.web.door.front import MOST, Caller, Door
+from scanflow.web.door.connections import MOST, Caller, Door
 from scanflow.web.door.hosts import HERE, well_formed
 from scanflow.web.door.spool import Spooled
 
@@ -33,7 +33,7 @@ IDLE = 120
 """Seconds that a connection is kept without a request, or with an answer that nobody takes."""
 
 
-PUBLIC = frozenset({"/trust", "/trust/authority.crt", "/static/look.css", "/static/icon.svg"})
+PUBLIC = frozenset({"/trust", "/trust/authority.crt", "/static/style.css", "/static/icon.svg"})
 """What the network gets in plain while there is TLS: how to come to trust it. Nothing of it is secret."""
 
 

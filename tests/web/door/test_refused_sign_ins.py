@@ -8,7 +8,7 @@ from clients import SQLITE_ONLY
 
 from scanflow.shop import Shop
 from scanflow.storage.views import ledger as ledger_views
-from scanflow.web.door.refused import Refused
+from scanflow.web.door.refused_sign_ins import RefusedSignIns
 
 NOON = datetime.fromisoformat("2026-03-02T12:00:00+00:00")
 
@@ -16,7 +16,7 @@ NOON = datetime.fromisoformat("2026-03-02T12:00:00+00:00")
 @SQLITE_ONLY
 def test_tries_are_told_together(shop: Shop) -> None:
     """One entry for each address with its count and when it began, however many tries; then nothing more is told."""
-    refused = Refused()
+    refused = RefusedSignIns()
     for n in range(1000):
         refused.note("192.0.2.7", NOON + timedelta(seconds=n))
     for n in range(100):

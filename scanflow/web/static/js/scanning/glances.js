@@ -1,26 +1,26 @@
-// What a live camera's looks come to: two that agree are a scan, and a card is scanned once while it is in the picture.
+// What a live camera's glances come to: two that agree scan a card, once while it is in the picture.
 
 import { isWhole } from "./card_text.js";
 
-const AGREE = 1000; // ms from one look to the other that agrees with it
-const GONE = 1500; // ms without a look at a card: it has left the picture, and no blur of a moving hand is that long,
-const MISSED = 4; // if it was looked for so often meanwhile: where looks are slow, time alone says nothing
+const AGREE = 1000; // ms from one glance to the other that agrees with it
+const GONE = 1500; // ms without a glance at a card: it has left the picture, and no blur of a moving hand is that long,
+const MISSED = 4; // if it was looked for so often meanwhile: where glances are slow, time alone says nothing
 
-/** The texts of a look that are for the shop: its cards and slips, or where there is none of them whatever was read. */
+/** The texts of a glance that are for the shop: its cards and slips, or where there is none whatever was read. */
 export function ours(texts) {
   const whole = texts.filter(isWhole);
   return [...new Set(whole.length ? whole : texts)];
 }
 
 /** Knows no camera and no clock: `at` is in ms. */
-export class Looks {
+export class Glances {
   constructor() {
-    this.scanned = new Map(); // text → when it was seen last, and how many looks missed it since
+    this.scanned = new Map(); // text → when it was seen last, and how many glances missed it since
     this.first = null;
   }
 
-  /** The text that is scanned by a look at one code, or null. `shut`: nothing may be scanned now. */
-  look(text, at, shut = false) {
+  /** The text that is scanned by a glance at one code, or null. `shut`: nothing may be scanned now. */
+  take(text, at, shut = false) {
     this.present([text], at);
     if (this.scanned.has(text)) return null;
     const agrees = this.first?.text === text && at - this.first.at <= AGREE;

@@ -8,8 +8,8 @@ import numpy as np
 import pytest
 from PIL import Image, ImageCms
 
-from scanflow.vision.kept import LONGEST, SMALL, kept
 from scanflow.vision.readings import ImageError
+from scanflow.vision.stored_pictures import LONGEST, SMALL, kept
 
 TOLD = b"Workshop, second shelf"
 

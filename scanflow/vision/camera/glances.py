@@ -1,7 +1,7 @@
-"""What a live camera's looks come to: two that agree are a scan, and a card is scanned once while it is in the picture.
+"""What a live camera's glances come to: two that agree scan a card, once while it is in the picture.
 
-The same rule, with the same figures, as `web/static/js/scanning/looks.js` has for a browser's camera; a test holds the
-two to each other. Knows no camera and no clock.
+The same rule, with the same figures, as `web/static/js/scanning/glances.js` has for a browser's camera; a test holds
+the two to each other. Knows no camera and no clock.
 """
 
 from __future__ import annotations
@@ -13,15 +13,15 @@ from dataclasses import dataclass
 from labels import slot_code
 
 AGREE = 1000.0
-"""Milliseconds from one look to the other that agrees with it."""
+"""Milliseconds from one glance to the other that agrees with it."""
 GONE = 1500.0
-"""Milliseconds without a look at a card: it has left the picture, and no blur of a moving hand is that long, …"""
+"""Milliseconds without a glance at a card: it has left the picture, and no blur of a moving hand is that long, …"""
 MISSED = 4
-"""… if it was looked for so often meanwhile: where looks are slow, time alone says nothing."""
+"""… if it was looked for so often meanwhile: where glances are slow, time alone says nothing."""
 
 
 def ours(texts: Iterable[str]) -> tuple[str, ...]:
-    """The texts of a look that are for the shop: its cards and slips, or where there is none whatever was read."""
+    """The texts of a glance that are for the shop: its cards and slips, or where there is none whatever was read."""
     different = tuple(dict.fromkeys(texts))
     return tuple(text for text in different if _is_whole(text)) or different
 
@@ -36,20 +36,20 @@ def _is_whole(text: str) -> bool:
 
 
 @dataclass(slots=True)
-class _Seen:
+class _Scanned:
     at: float
     missed: int = 0
 
 
-class Looks:
-    """One camera's looks so far."""
+class Glances:
+    """One camera's glances so far."""
 
     def __init__(self) -> None:
-        self._scanned: dict[str, _Seen] = {}
+        self._scanned: dict[str, _Scanned] = {}
         self._first: tuple[str, float] | None = None
 
-    def look(self, texts: Sequence[str], at: float, *, shut: bool = False) -> str | None:
-        """The text that is scanned by a look at these, or None; of several nothing is. `at` is in milliseconds.
+    def take(self, texts: Sequence[str], at: float, *, shut: bool = False) -> str | None:
+        """The text that is scanned by a glance at these, or None; of several nothing is. `at` is in milliseconds.
 
         `shut`: nothing may be scanned now, and a card that stays is scanned when that is over.
         """
@@ -61,7 +61,7 @@ class Looks:
         if shut or before is None or before[0] != text or at - before[1] > AGREE:
             return None
         self._first = None
-        self._scanned[text] = _Seen(at)
+        self._scanned[text] = _Scanned(at)
         return text
 
     def scanned(self, text: str) -> bool:
@@ -74,6 +74,6 @@ class Looks:
             if at - seen.at > GONE and seen.missed >= MISSED:
                 del self._scanned[text]
             elif text in texts:
-                self._scanned[text] = _Seen(at)
+                self._scanned[text] = _Scanned(at)
             else:
                 seen.missed += 1

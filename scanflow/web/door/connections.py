@@ -5,7 +5,7 @@ One port takes both kinds: a TLS client begins with byte 22 (RFC 8446, 5.1), an 
 itself speaks no TLS; it learns from the door by which a call came in how it was made, and from `Callers` by whom.
 
 Here it is bounded how many connections there are, of each address and in all, and how long they may take to begin; what
-a request may take is bounded in `inner.py`, where it is parsed.
+a request may take is bounded in `server.py`, where it is parsed.
 """
 
 from __future__ import annotations
@@ -40,7 +40,7 @@ FILES = 3, 100
 """Open files that a connection takes, and those that all else takes."""
 
 RENEWAL = 3600.0
-"""Seconds from one look at the certificate to the next."""
+"""Seconds from one check of the certificate to the next."""
 
 FAREWELL = 2.0
 """Seconds for what is on its way when a connection ends."""

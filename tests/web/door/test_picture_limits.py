@@ -20,7 +20,7 @@ from PIL import Image
 from scanflow.domain.access import Role
 from scanflow.shop import Shop
 from scanflow.vision.workers import Readers
-from scanflow.web.door.turns import IN_WORK, WAITING
+from scanflow.web.door.picture_limits import IN_WORK, WAITING
 
 pytestmark = SQLITE_ONLY
 

@@ -15,8 +15,8 @@ from listening import fronted
 
 from scanflow.domain.access import Role
 from scanflow.shop import Shop
-from scanflow.web.door import bodies, inner
-from scanflow.web.door.front import Door
+from scanflow.web.door import bodies, server
+from scanflow.web.door.connections import Door
 
 MB = 1_000_000
 
@@ -152,7 +152,7 @@ def test_a_problem_is_told_as_such(port: int) -> None:
 )
 def test_a_request_has_its_time(monkeypatch: pytest.MonkeyPatch, sent: list[bytes]) -> None:
     """Who sends a piece now and then is ended, in the head as in the body."""
-    monkeypatch.setattr(inner, "HEAD", 0.3)
+    monkeypatch.setattr(server, "HEAD", 0.3)
     begun = time.monotonic()
     with fronted(hello) as (port, _, _):
         assert b"" == said(port, *sent, pause=0.05)
@@ -166,7 +166,7 @@ def hello(environ: dict[str, object], start_response: object) -> list[bytes]:
 
 def test_a_kept_connection_may_rest(monkeypatch: pytest.MonkeyPatch) -> None:
     """Between two requests there is no hurry."""
-    monkeypatch.setattr(inner, "HEAD", 0.3)
+    monkeypatch.setattr(server, "HEAD", 0.3)
     with fronted(hello) as (port, _, _), socket.create_connection(("127.0.0.1", port), 10) as connection:
         for _ in range(2):
             connection.sendall(head("GET", "/"))

@@ -14,7 +14,7 @@ MINUTE = timedelta(minutes=1)
 OTHERS = "others"
 
 
-class Refused:
+class RefusedSignIns:
     """Counts them for each address until they are told; `MOST` addresses at a time, what more there are together."""
 
     MOST = 20

@@ -10,9 +10,9 @@ import pytest
 
 import scanflow.web
 from labels.paper import COLOURS, INK, PATTERNS
-from scanflow.web.pages import edges
+from scanflow.web.pages import edge_styles
 
-CSS = (Path(scanflow.web.__file__).parent / "static" / "look.css").read_text(encoding="utf-8")
+CSS = (Path(scanflow.web.__file__).parent / "static" / "style.css").read_text(encoding="utf-8")
 ROOTS = re.findall(r":root \{([^}]*)\}", CSS)
 
 
@@ -87,10 +87,10 @@ def test_yes_and_no_differ_in_lightness() -> None:
 
 def test_papers_are_those_of_the_cards() -> None:
     """Each paper of `labels` has its class with its colour and, unless plain, the strokes of its pattern."""
-    sheet = edges.stylesheet()
+    sheet = edge_styles.stylesheet()
     assert [f".edge-{name}" for name in COLOURS] == re.findall(r"^\.edge-[a-z]+", sheet, re.MULTILINE)
     for name, paper in COLOURS.items():
         rule = next(line for line in sheet.splitlines() if line.startswith(f".edge-{name}{{"))
         assert (True, bool(PATTERNS[paper.pattern])) == (paper.hex in rule, "url(" in rule)
         assert contrast(INK, paper.hex) > 7
-        assert len(PATTERNS[paper.pattern]) == edges.tile(paper.pattern).count("<polyline")
+        assert len(PATTERNS[paper.pattern]) == edge_styles.tile(paper.pattern).count("<polyline")
