@@ -86,7 +86,7 @@ def test_a_card_that_is_held_up_is_scanned_once(live: Live, before: Filmed, seen
     assert 1 == scans(live)
     with live.shop.looking() as unit:
         entry = ledger_views.newest(unit.connection, about=[code], limit=1)[0]
-    assert ("camera", [slot_code.card_text(code)]) == (entry.data["via"], entry.data["text"])
+    assert ("camera", [slot_code.card_text(code)]) == (entry.event.via, list(entry.event.text))
 
 
 def test_a_card_that_comes_again_is_scanned_again(live: Live, before: Filmed) -> None:

@@ -24,7 +24,7 @@ def test_tries_are_told_together(shop: Shop) -> None:
     refused.job().work(shop)
     refused.tell(shop)
     with shop.looking() as unit:
-        told = [each.data for each in ledger_views.newest(unit.connection, limit=100)]
+        told = [each.event.data() for each in ledger_views.newest(unit.connection, limit=100)]
     assert 21 == len(told)
     assert {"address": "192.0.2.7", "tries": 1000, "since": NOON.isoformat()} == told[-1]
     assert {"address": "others", "tries": 81, "since": NOON.isoformat()} == told[0]
