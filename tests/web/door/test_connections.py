@@ -49,7 +49,7 @@ class Served:
     port: int
     home: Home
     names: list[str]
-    connections: Front
+    front: Front
 
     def client(self) -> ssl.SSLContext:
         """The trust of a phone that has the authority."""
