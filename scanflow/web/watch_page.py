@@ -19,6 +19,7 @@ from flask.typing import ResponseReturnValue
 from werkzeug.serving import WSGIRequestHandler, make_server
 
 from scanflow.web.door.visitors import POLICY
+from scanflow.web.pages.rendering import headings
 
 NAMES = ["127.0.0.1", "localhost"]
 """What this machine is called by itself: a page of elsewhere that has its name point here gets nothing."""
@@ -51,7 +52,7 @@ def create_page(watched: Watched) -> Flask:
 
     @app.get("/")
     def show() -> ResponseReturnValue:
-        return render_template("watch.html", station=watched.station)
+        return render_template("watch.html", station=watched.station, headings=headings())
 
     @app.get("/now")
     def now() -> ResponseReturnValue:

@@ -44,7 +44,7 @@ function word(answer, station, takeOut) {
   return takeOut ? "Taken out" : DONE[station];
 }
 
-const why = ({ reason, heading }) => heading ?? headings[reason];
+const why = ({ reason, heading }) => heading ?? headings[reason] ?? reason.replaceAll("_", " ");
 
 /** The verdict in words, for the ear: a yes is short, a no says why and what to do. */
 export function words(answer, station, takeOut) {
