@@ -95,6 +95,6 @@ def test_pictures_are_opened_in_three_places() -> None:
     expected = {
         ("upright.py", True),
         ("stored_pictures.py", True),
-        ("sweep.py", False),
+        ("camera/sweep.py", False),
     }
     assert expected == found
