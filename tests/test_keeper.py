@@ -193,7 +193,7 @@ def test_a_place_that_fails_is_left_alone_for_a_while(shop: Shop, tmp_path: Path
     other.database.close()
     place = shop.act("owner", lambda unit: backups.add(unit, backups.NamePlace(path=str(tmp_path / "disk"))))
     tries = []
-    for again in (shop.keeper.look, shop.keeper.look, shop.keeper.now):
+    for again in (shop.keeper.check, shop.keeper.check, shop.keeper.now):
         again()
         assert shop.keeper.wait(30)
         tries.append(shop.keeper.standing(place).failures)
@@ -282,7 +282,7 @@ def test_one_thing_at_a_time(shop: Shop, tmp_path: Path) -> None:
     keys = [copies.new_key() for _ in places]
     shop.keeper.now()
     assert shop.keeper.doing is not None and "Backing up" == shop.keeper.doing.words
-    for again in (shop.keeper.now, shop.keeper.look, shop.keeper.look):
+    for again in (shop.keeper.now, shop.keeper.check, shop.keeper.check):
         again()
     for place, (recipient, key) in zip(places, keys, strict=True):
         found = shop.act("owner", lambda unit, at=place.path, to=recipient: backups.encrypt(unit, at, to))
