@@ -368,7 +368,7 @@ class Label:
 class Scan:
     """One reading at a station as it was answered. `spot` is the round, table or bin it happened at.
 
-    `was` is the state of its line before; `stood` tells all that it left as it was: see `workflow.scans`.
+    `was` is the state of its line before; `stood` tells all that it left as it was: see `workflow.picking.scans`.
     """
 
     key: str

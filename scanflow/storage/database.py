@@ -107,7 +107,7 @@ class Database:
         tell_all(unit)
 
     def verify(self, at: datetime, *, whole: bool, pace: float = 0.0, say: Say = lambda what: None) -> Verified:
-        """Verify it (`storage.verify`) and keep the outcome: where something is amiss, nothing is written any more."""
+        """Verify it (`storage.trust.verify`), keep the outcome, and write no more where something is amiss."""
         result = verify(self._reader, whole=whole, note=self.guard.note, pace=pace, say=say)
         result.findings[:0] = self.guard.differences(self._reader)
         self.guard.checked(self._reader, result, at if whole else None)

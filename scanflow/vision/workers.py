@@ -68,7 +68,7 @@ class Readers:
             self._idle.put(worker)
 
     def read(self, image: bytes | Path, book: Book | None = None) -> PictureReadings:
-        """What ``vision.read`` gives. ImageError as there; ReadFailed for a crash or a hang.
+        """What `vision.read` gives. ImageError as there; ReadFailed for a crash or a hang.
 
         A worker is sent a book once and keeps the last one.
         """

@@ -1,7 +1,7 @@
 """What can be said to the shop: a command for each thing it does, and the limits of its fields.
 
-A command is frozen, and whoever has one need not check it again. `taken` makes one of what came in, whether by the
-API, a form, a file or the command line; `Invalid` names every fault with a code that is the same for all of them.
+A command is frozen, and whoever has one need not check it again. `Command.of` makes one of what the API got,
+`Command.read` of words as a form, a file or the command line has them. `Invalid` names every fault, by the same codes.
 """
 
 from __future__ import annotations
@@ -259,7 +259,7 @@ def pointer(path: tuple[int | str, ...]) -> str:
     return "".join("/" + str(part).replace("~", "~0").replace("/", "~1") for part in path)
 
 
-def kept(said: Any) -> None:
+def refuse_unkeepable(said: Any) -> None:
     """`Invalid` at each text or name of a field that holds a lone surrogate or NUL: no database keeps them."""
     errors = tuple((place.encode(errors="replace").decode(), "not_text") for place in _not_unicode(said, ()))
     if errors:

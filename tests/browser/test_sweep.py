@@ -57,7 +57,7 @@ def walk(chance: np.random.Generator, high: int, length: int) -> list[Levels]:
 
 @pytest.mark.parametrize(("high", "length"), [(363, 30), (1138, 10)], ids=["landscape", "portrait"])
 def test_both_choose_the_same_frames(live: Live, page: Page, high: int, length: int) -> None:
-    """Over random walks `sweep.js` says of each frame what `vision.sweep` says, and which are dark."""
+    """Over random walks `sweep.js` says of each frame what `vision.camera.sweep` says, and which are dark."""
     chance = np.random.default_rng(7)
     films = [walk(chance, high, length)]
     here = []

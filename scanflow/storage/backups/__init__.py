@@ -1,6 +1,6 @@
 """Backups of a shop at a place, and what becomes of them: taken, listed, checked, thinned, packed into one file.
 
-What a place looks like is in `backups_place.py`; how one is put back, in `backups_restore.py`.
+What a place looks like is in `place.py`; how one is put back, in `restore.py`.
 """
 
 from __future__ import annotations

@@ -12,7 +12,7 @@ from flask import request
 from scanflow.vision.upright import MEDIA_TYPES
 from scanflow.web.door import bodies
 from scanflow.web.problem import Problem
-from scanflow.workflow.fields import Command, kept, pointer
+from scanflow.workflow.fields import Command, pointer, refuse_unkeepable
 from scanflow.workflow.ports import Invalid
 
 C = TypeVar("C", bound=Command)
@@ -35,7 +35,7 @@ def parse(raw: bytes) -> Any:
     except (ValueError, RecursionError) as error:
         raise Problem(400, "malformed", f"The body is not JSON in UTF-8: {error}.") from None
     if "\\u" in words:
-        kept(value)
+        refuse_unkeepable(value)
     return value
 
 

@@ -1,5 +1,5 @@
 // Which frames of a live camera that goes along shelves are worth reading: sharp ones with something new in them. The
-// same with the same figures as `vision/sweep.py`, which says why, has it for films.
+// same with the same figures as `vision/camera/sweep.py`, which says why, has it for films.
 
 import { fft2 } from "./fourier.js";
 
@@ -8,7 +8,7 @@ const BLOCK = 5; // px of it, each way, are one of the copy that movement is tol
 const GONE = 0.3; // of the view's width or height
 const FAR = 4; // px of the small copy: from there on the view is held against a newer one
 const SURE = 0.08; // of the correlation's peak; below, the view is another
-const [DARK_MEAN, DARK_SPREAD] = [40, 24]; // grey levels, as in `vision/capture.py`
+const [DARK_MEAN, DARK_SPREAD] = [40, 24]; // grey levels, as in `vision/camera/capture.py`
 const SOME = 61; // every so many pixels
 
 /** Knows no camera: it is shown the grey levels of one copy after another, all of a size. */
