@@ -33,7 +33,7 @@ class StockWords:
 
 
 def _moved(connection: Connection, since: int, seq: int) -> bool:
-    """Whether an entry tells of a row of these tables, as `storage.trust.replay` writes it. One too many is harmless."""
+    """Whether an entry tells of a row of these tables, as `storage.trust.replay` writes it; one too many is fine."""
     if since == seq:
         return False
     entries = tables.ledger.c
