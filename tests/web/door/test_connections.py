@@ -279,7 +279,8 @@ def test_one_network_cannot_take_all() -> None:
             crowd.add(address, asyncio.create_task(asyncio.sleep(0)))
         return found
 
-    assert [True, True, False, True, True] == asyncio.run(rooms())
+    with ThreadPoolExecutor(1) as alone:  # a browser's test of the same worker may leave a loop in this thread
+        assert [True, True, False, True, True] == alone.submit(lambda: asyncio.run(rooms())).result()
 
 
 def test_the_full_house_has_room_for_one_more(monkeypatch: pytest.MonkeyPatch) -> None:
