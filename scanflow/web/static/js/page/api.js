@@ -36,12 +36,11 @@ export async function post(path, body, signal) {
 /** Whether a call was not looked at: nobody is signed in, or somebody anew, since when this page's token is too old. */
 export const isOut = ({ status, json }) => status === 401 || (status === 403 && json?.code === "csrf");
 
-const YOUNG = 10000; // ms; a page that is not older and has no good token gets none by being loaded once more
+const YOUNG = 10000; // ms; a page is not loaded anew sooner, for one that the phone kept comes with the token of before
 
-/** Leads to where one signs in and back here, or only loads this page anew; false where neither helps. */
+/** Leads to where one signs in and back here, or only loads this page anew: false where that is still to come. */
 export function comeIn(status) {
   if (status === 401) location.assign(`/login?next=${encodeURIComponent(document.body.dataset.here)}`);
-  else if (performance.now() > YOUNG) location.reload();
-  else return false;
-  return true;
+  else setTimeout(() => location.reload(), YOUNG - performance.now());
+  return status === 401 || performance.now() > YOUNG;
 }
