@@ -10,6 +10,7 @@ states to walk, so each of the others takes one part of the work in full depth, 
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 
 from explorer import Room
 from memory import Memory
@@ -107,6 +108,9 @@ DAY = Room(
     tables=("main",),
     joined=False,
 )
+
+SHORT_DAY = replace(DAY, does=DAY.does - {"put away", "cancel in time", "settle"}, items=3)
+"""Nothing comes in meanwhile and no order changes."""
 
 ROOMS: dict[str, Room] = {
     "unread": Room(

@@ -190,11 +190,12 @@ def test_the_tables_are_those_of_a_new_shop(upgraded: Upgraded, new_schemas: dic
 
 
 def test_every_page_answers(upgraded: Upgraded) -> None:
-    """No page fails over what an older revision wrote."""
+    """No page fails over what an older revision wrote; those that show nothing of it are asked for on SQLite alone."""
     with upgraded.shop.looking() as unit:
         stays, orders = list(unit.find(Stay, code="D001")), list(unit.find(Order, number="B-05"))
     room = Furnished(stays, orders, upgraded.round())
-    pages = [*addresses(upgraded.shop, room), *each_thing(upgraded)]
+    general = addresses(upgraded.shop, room) if upgraded.old.kind == "sqlite" else ()
+    pages = [*general, *each_thing(upgraded)]
     failed = {}
     for address in pages:
         status = upgraded.calls.client.get(address, follow_redirects=True).status_code

@@ -24,12 +24,15 @@ from scanflow.shop import Shop
 from scanflow.storage.database import Database
 
 CLIENTS = 4
-KILLS = {"sqlite": 50, "postgresql": 12}
+KILLS = {"sqlite": 12, "postgresql": 4}
+MANY = 4
+"""Times as many kills where a test may take long."""
 
 
-def test_killed_under_load(database_url: str) -> None:
+@pytest.mark.parametrize("times", [1, pytest.param(MANY, marks=pytest.mark.long)])
+def test_killed_under_load(database_url: str, times: int) -> None:
     """Killed at random moments while clients work: each answer is given again, each open call is answered once."""
-    kills = KILLS[database_url.partition(":")[0]]
+    kills = times * KILLS[database_url.partition(":")[0]]
     token, chance, up, stop = furnish(database_url), random.Random(7), threading.Event(), threading.Event()
     with nursery() as services:
         current: list[Server] = [services.start(database_url)]

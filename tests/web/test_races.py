@@ -10,11 +10,11 @@ from collections import Counter
 from racer import CODES, TOGETHER, Caller, Sent
 from served import HERE, answers_hold, furnish, ledger, nothing_doubled, nursery
 
-CLIENTS, COUNT = 8, 250
+CLIENTS, COUNT = 8, 100
 
 
 def test_races(database_url: str) -> None:
-    """Eight client processes make 2,000 scans and put-aways; on PostgreSQL two services share the database."""
+    """Eight client processes make 800 scans and put-aways; on PostgreSQL two services share the database."""
     token = furnish(database_url)
     with nursery() as services:
         servers = [services.start(database_url) for _ in range(2 if database_url.startswith("postgresql") else 1)]
