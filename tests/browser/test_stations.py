@@ -153,3 +153,19 @@ def test_an_enter_before_the_scripts(live: Live, page: Page) -> None:
     page.wait_for_load_state()
     page.keyboard.press("Enter")
     expect(page.locator("dialog.no")).to_contain_text("Still in stock")
+
+
+def test_keys_arrive_after_a_no_was_clicked_away(live: Live, page: Page) -> None:
+    """Whoever presses the button with a mouse types on without a click into the box."""
+    furnish(live.shop, 25)
+    sign_in(page, live)
+    page.goto("/table")
+    type_fast(page, slot_code.card_text("D002"))
+    button = page.locator("dialog.no button")
+    expect(button).to_be_enabled()
+    button.click()
+    expect(page.locator("dialog")).to_have_count(0)
+    box = page.locator("form.scan input[name=text]")
+    expect(box).to_be_focused()
+    page.keyboard.type("T0", delay=220)
+    expect(box).to_have_value("T0")

@@ -22,7 +22,9 @@ const DEAD = 4000; // ms; a round goes on without an answer sooner than others a
 const UNTIL = "Pack nothing until it is recorded.";
 const NO_TABLE = "The table needs the network: nothing is packed without a look at the order.";
 
+/** To where the next key goes. Chromium takes no key in a field to which a closing dialog gave the focus back. */
 function focus() {
+  document.activeElement.blur();
   (box() ?? document.querySelector("main .next"))?.focus();
 }
 
