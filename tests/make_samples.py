@@ -77,7 +77,7 @@ def samples() -> Iterator[Sample]:
         pair = [_code(seed), _code(seed + 50)]
         texts = [slot_code.card_text(code) for code in pair]
         yield "two_cards/" + "_".join(pair).lower(), texts, _shot(_cards, pair, seed=seed, size=850, tilt=seed - 103)
-    for symbology, text in (("Code39", "BOX-17"), ("Code39", "A0042"), ("ITF", "00123457"), ("ITF", "4711081500")):
+    for symbology, text in (("Code39", "BOX-17"), ("Code39", "A0042"), ("ITF", "00123457"), ("ITF", "3600081500")):
         yield f"adopted/{symbology}_{text}".lower(), [text], _shot(_symbol, symbology, text, seed=len(text), tilt=2)
     for seed, (name, (draws, *arguments)) in enumerate(_WITHOUT_CODE.items()):
         yield f"no_code/{name}", [], _shot(draws, *arguments, seed=seed, tilt=seed % 5 - 2)

@@ -29,10 +29,10 @@ _NAMES = {
     "sale id",
     "channel": "channel, sales channel, shop, shop name, store, store name, site, platform, source",
     "ordered_at": "ordered at, ordered on, ordered, order date, order time, sale date, date of sale, date sold, "
-    "sold on, sold at, purchase date, created at, date",
-    "ship_by": "ship by, ship by date, ship before, dispatch by, dispatch by date, send by, latest ship date, "
-    "deliver by, deliver by date, delivery date, due date, due, deadline",
-    "reference": "reference, item reference, sku, item sku, custom label, label, stock number, stock code, slot, "
+    "sold on, sold at, bought on, date bought, created at, date",
+    "ship_by": "ship by, ship by date, ship before, dispatch by, dispatch by date, send by, "
+    "ship no later than, last day to ship, deliver by, deliver by date, delivery date, due date, due, deadline",
+    "reference": "reference, item reference, sku, item sku, stock number, stock code, slot, "
     "slot code, location, bin location, item code, ref",
     "title": "title, item title, listing title, item name, item, product title, product name, product, "
     "item description, description",

@@ -381,7 +381,7 @@ def _goods(rng: np.random.Generator, width: float) -> Grey:
     texture = np.clip(drawn, 2, 255).astype(np.uint8)
     if kind > 0.6:
         for _ in range(int(rng.integers(1, 5))):
-            words = str(rng.choice(["HUB 36", "steel", "III lll", "100 x 70", "A-12 |||", "SIDE UP", "4711"]))
+            words = str(rng.choice(["HUB 36", "steel", "III lll", "100 x 70", "A-12 |||", "SIDE UP", "36"]))
             at = (int(rng.uniform(0, columns)), int(rng.uniform(0, rows)))
             size = rng.uniform(0.4, 1.5)
             cv2.putText(texture, words, at, FONT, size, rng.uniform(2, 220), max(1, int(2 * size)), cv2.LINE_AA)

@@ -29,7 +29,7 @@ from scenes import (
 from labels import code128
 
 FINE = 6
-WORDS = ["BOX 12", "FRAGILE", "A4", "100 x 70 mm", "SIDE UP", "Nr. 4711", "hub", "36 L", "II| |||", "IIII lll"]
+WORDS = ["BOX 12", "FRAGILE", "A4", "100 x 70 mm", "SIDE UP", "Nr. 36", "hub", "36 L", "II| |||", "IIII lll"]
 
 
 @dataclass(frozen=True)

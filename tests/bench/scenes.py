@@ -96,7 +96,7 @@ def foreign_code(rng: np.random.Generator) -> tuple[str, tuple[int, ...]]:
     digits = "".join(str(digit) for digit in rng.integers(0, 10, 17))
     kind = rng.integers(0, 6)
     if kind == 0:
-        made = barcode.get("ean13", "4" + digits[:11])
+        made = barcode.get("ean13", "2" + digits[:11])
         return made.get_fullcode(), widths_of(made.build()[0].replace("G", "1"))
     if kind == 1:
         made = barcode.get("upca", digits[:11])

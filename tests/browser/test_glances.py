@@ -10,7 +10,7 @@ from playwright.sync_api import Page
 from labels import slot_code
 from scanflow.vision.camera.glances import Glances, ours
 
-TEXTS = (slot_code.card_text("D014"), slot_code.card_text("D015"), slot_code.slip_text(7), "4006381333931")
+TEXTS = (slot_code.card_text("D014"), slot_code.card_text("D015"), slot_code.slip_text(7), "2012345678903")
 THEIRS = """async (runs) => {
   const { Glances, ours } = await import("/static/js/scanning/glances.js");
   return runs.map((frames) => {

@@ -264,7 +264,7 @@ def test_the_list_takes_the_texts_that_the_service_takes(live: Live, page: Page,
     """
     room = furnish(live.shop, 25)
     (one, _), (two, _), *_ = waiting(live.shop, room)
-    aliases = {"4711-0815": one, "box 17": two}
+    aliases = {"3600-0815": one, "box 17": two}
     if check == "none":
         live.shop.act("owner", lambda unit: unit.set_settings(replace(unit.settings, check=check)))  # type: ignore[arg-type]
         for text, code in aliases.items():
@@ -272,7 +272,7 @@ def test_the_list_takes_the_texts_that_the_service_takes(live: Live, page: Page,
                 "owner", lambda unit, text=text, code=code: cards.adopt(unit, cards.Adopt(text=text, code=code))
             )
     listed = {code for code, _ in waiting(live.shop, room)}
-    texts = [*aliases, "47110815", "BOX17", "box 18", "D999", card_text("D999")]
+    texts = [*aliases, "36000815", "BOX17", "box 18", "D999", card_text("D999")]
     for code in (one, two):
         whole = card_text(code)
         wrong = whole[:-1] + str((int(whole[-1]) + 1) % 10)

@@ -23,14 +23,14 @@ def test_the_canonical_header():
     ("header", "expected"),
     [
         (
-            "Order Number;Sale Date;Item Title;Custom Label;Ship By Date;Listing ID",
+            "Sale number;Date of sale;Item description;Stock number;Dispatch by;Listing no",
             {
-                "number": "Order Number",
-                "ordered_at": "Sale Date",
-                "title": "Item Title",
-                "reference": "Custom Label",
-                "ship_by": "Ship By Date",
-                "listing": "Listing ID",
+                "number": "Sale number",
+                "ordered_at": "Date of sale",
+                "title": "Item description",
+                "reference": "Stock number",
+                "ship_by": "Dispatch by",
+                "listing": "Listing no",
             },
         ),
         ("SKU;order_id;Description", {"reference": "SKU", "number": "order_id", "title": "Description"}),

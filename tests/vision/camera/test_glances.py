@@ -84,7 +84,7 @@ def test_shut() -> None:
 @pytest.mark.parametrize(
     ("texts", "expected"),
     [
-        ((CARD, "4006381333931", CARD), (CARD,)),
+        ((CARD, "2012345678903", CARD), (CARD,)),
         ((slot_code.slip_text(12), "0000"), (slot_code.slip_text(12),)),
         (("D0146", "0000"), ("D0146", "0000")),
         ((), ()),

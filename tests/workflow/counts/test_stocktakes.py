@@ -175,7 +175,7 @@ def test_a_bin_that_the_middle_of_the_picture_can_not_show_is_refused():
 def test_only_codes_of_the_shop_count_in_a_picture():
     """A slip, a wrong check and any other code are left out there; a whole card that the shop lacks is unknown."""
     floor = Counted(*ALL)
-    seen = floor.look("A-1-1", "D001", "D0019", "ORD000123", "4006381333931", "HELLO", "Q0771", image=True)
+    seen = floor.look("A-1-1", "D001", "D0019", "ORD000123", "2012345678903", "HELLO", "Q0771", image=True)
     assert [("D0016", "D001"), ("Q0771", None)] == [(read.text, read.code) for read in seen.reads]
     for text, code in (("D0019", "bad_check"), ("ORD000123", "unknown_code"), ("HELLO", "unknown_code")):
         assert code == refused(floor.look, "A-1-1", text)
