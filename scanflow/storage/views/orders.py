@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from sqlalchemy import Connection, func, or_, select
+from sqlalchemy import Connection, case, func, or_, select
 
 from scanflow.domain.life import LineState
 from scanflow.storage.derived import BY_URGENCY, HELD, LINES, ORDER_STATE
-from scanflow.storage.tables import lines, orders
+from scanflow.storage.tables import items, lines, orders, stays
 from scanflow.storage.views.lists import AnyRow, LineRow, Rows, line_rows
 
 
@@ -18,9 +18,10 @@ def held() -> Any:
     return or_(HELD, lines.c.state == LineState.UNBOUND)
 
 
-def held_lines(connection: Connection, limit: int) -> Rows:
-    """The most urgent held lines."""
-    return connection.execute(LINES.where(held()).order_by(*BY_URGENCY, lines.c.position).limit(limit)).all()
+def held_lines(connection: Connection, limit: int, first: str = "") -> Rows:
+    """The most urgent held lines, those of the order `first` before all others."""
+    begin = case((lines.c.order == first, 0), else_=1)
+    return connection.execute(LINES.where(held()).order_by(begin, *BY_URGENCY, lines.c.position).limit(limit)).all()
 
 
 def short_lines(connection: Connection, limit: int) -> Rows:
@@ -30,7 +31,12 @@ def short_lines(connection: Connection, limit: int) -> Rows:
 
 
 def order_list(connection: Connection, states: Sequence[str], skip: int, limit: int) -> Rows:
-    """Orders in these states (all where there are none), the most urgent first; of all orders the newest first."""
+    """Orders in these states (all where there are none), the most urgent first; of all orders the newest first.
+
+    `things` counts the lines that are not cancelled, and `title` is one of theirs.
+    """
+    wanted = lines.c.state != LineState.CANCELLED
+    called = func.coalesce(func.nullif(items.c.title, ""), lines.c.title)
     query = (
         select(
             orders.c.id,
@@ -38,10 +44,13 @@ def order_list(connection: Connection, states: Sequence[str], skip: int, limit: 
             orders.c.channel,
             orders.c.received,
             orders.c.ship_by,
-            func.count(lines.c.id).label("things"),
+            func.count(case((wanted, lines.c.id))).label("things"),
+            func.min(case((wanted, called))).label("title"),
             ORDER_STATE.label("state"),
         )
         .join(lines, lines.c.order == orders.c.id, isouter=True)
+        .join(stays, stays.c.id == lines.c.stay, isouter=True)
+        .join(items, items.c.id == stays.c.item, isouter=True)
         .group_by(orders.c.id, orders.c.n, orders.c.number, orders.c.channel, orders.c.received, orders.c.ship_by)
     )
     query = query.having(ORDER_STATE.in_(states)).order_by(*BY_URGENCY) if states else query.order_by(orders.c.n.desc())

@@ -14,6 +14,7 @@ from scanflow.domain.derive import OrderState, stands_still
 from scanflow.domain.life import LIVE, OF_BINDING, Hold, LineState
 from scanflow.domain.things import Order, Parcel, Stay
 from scanflow.storage.views import orders as order_views
+from scanflow.storage.views import room as room_views
 from scanflow.storage.views import search as search_views
 from scanflow.storage.views.lists import Rows
 from scanflow.web.pages.declare import STAFF, MenuEntry, page
@@ -101,6 +102,8 @@ def settle_page(id: str, said: str = "", status: int = 200) -> ResponseReturnVal
     candidates = _candidates(line.reference, words or line.said, named) if choosing else ()
     shown = {"line": line, "doubted": doubted, "parcel": parcel, "choosing": choosing, "candidates": candidates}
     where = where_are([line, *candidates])
+    before = ask(order_views.line, request.args["after"]) if "after" in request.args else None
+    shown |= {"before": before, "left": ask(room_views.counts)["held"] if before else 0}
     return render("orders/settle.html", where=where, **shown, again=again, words=words, said=said), status
 
 
@@ -137,6 +140,9 @@ def _settled(id: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
     line = _line(id)
     if stands_still(line) and line.state in LIVE | {LineState.UNBOUND, LineState.RELEASED}:
         return redirect(url_for("order_page.settle_page", id=id), 303)
+    left = ask(order_views.held_lines, 1, line.order)
+    if left:
+        return redirect(url_for("order_page.settle_page", id=left[0].id, after=id), 303)
     return redirect(url_for("order_page.show", id=line.order), 303)
 
 

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import re
+
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
 from labels import slot_code
-from scanflow.domain.things import Alias, Order, Section
+from scanflow.domain.things import Alias, Bin, Order, Section
 from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import search as search_views
 from scanflow.storage.views import stock as slot_views
@@ -43,11 +45,33 @@ def _exact(unit: Unit, words: str) -> str | None:
     try:
         named = slot_code.parse_reference(words, {each.code: each.digits for each in unit.find(Section)})
     except slot_code.CodeError:
-        return _borne_by(unit, words)
+        return _borne_by(unit, words) or _part_of_the_room(unit, words)
     stay = ask(slot_views.stay_of, named.code, named.turn) if named.turn is not None else None
     if stay is not None:
         return url_for("slot_page.story", id=stay)
-    return url_for("slot_page.show", code=named.code) if unit.facts(named.code) is not None else None
+    if unit.facts(named.code) is not None:
+        return url_for("slot_page.show", code=named.code)
+    return _part_of_the_room(unit, words)
+
+
+SHORT = re.compile(r"([A-Z]{1,2})\s*0*(\d+)")
+"""A slot's number as people say it: D7 for D007."""
+
+
+def _part_of_the_room(unit: Unit, words: str) -> str | None:
+    """The bin of this name, the section of these letters or this name, or the slot whose number is written short."""
+    said = words.upper()
+    if unit.find(Bin, name=said):
+        return url_for("station_page.shelf", bin=said)
+    sections = {each.code: each for each in unit.find(Section)}
+    for section in sections.values():
+        if said in (section.code, section.name.upper()):
+            return url_for("slot_page.index", section=section.code)
+    short = SHORT.fullmatch(said)
+    if short and short[1] in sections:
+        code = f"{short[1]}{short[2].zfill(sections[short[1]].digits)}"
+        return url_for("slot_page.show", code=code) if unit.facts(code) is not None else None
+    return None
 
 
 def _borne_by(unit: Unit, words: str) -> str | None:

@@ -361,3 +361,35 @@ def test_a_load_that_was_cut_off_is_told_before_it_goes_on(
     assert "2 orders of it are in already" in page.text
     assert '<span class="figures">5</span></span><span class="under">new orders' in done.text
     assert "5 lines held" in done.text
+
+
+def test_settling_goes_from_held_line_to_held_line(shop: Shop, client: FlaskClient) -> None:
+    """After one is settled the next opens, those of the same order first; after the last one its order."""
+    furnish(shop, 2)
+    for number, references in (("H-1", ("X1", "X2")), ("H-2", ("X3",))):
+        lines = tuple(IncomingLine(each, "Bell") for each in references)
+        shop.act("owner", lambda unit, number=number, lines=lines: receive(unit, IncomingOrder(number, lines=lines)))
+    with shop.looking() as unit:
+        held = {line.reference: line for line in unit.find(Line) if line.reference.startswith("X")}
+    path = f"/lines/{held['X2'].id}"
+    visited = []
+    for _ in range(3):
+        settled = client.post(f"{path}/cancel", follow_redirects=False)
+        path = settled.headers["Location"].partition("?")[0]
+        visited.append(path)
+    assert [f"/lines/{held['X1'].id}", f"/lines/{held['X3'].id}", f"/orders/{held['X3'].order}"] == visited
+
+
+def test_lists_name_what_an_order_is_about(shop: Shop, client: FlaskClient) -> None:
+    """One title and how many more; what was cancelled is not counted."""
+    lines = tuple(IncomingLine(f"X{number}", title) for number, title in enumerate(("Bell", "Crank", "Saddle")))
+    order, _ = shop.act("owner", lambda unit: receive(unit, IncomingOrder("H-1", lines=lines)))
+
+    def shown() -> list[str]:
+        return re.findall(r'<a class="title" href="/orders/[^"]*">([^<]*)</a>', client.get("/orders").text)
+
+    before = shown()
+    with shop.looking() as unit:
+        line = next(each for each in unit.find(Line) if each.title == "Crank")
+    client.post(f"/lines/{line.id}/cancel")
+    assert (["Bell and 2 more, held"], ["Bell and 1 more, held"]) == (before, shown())

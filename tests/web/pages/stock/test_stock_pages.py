@@ -12,7 +12,7 @@ from furnished import furnish, reference
 from labels import slot_code
 from scanflow.domain.advice import ONCE_MORE
 from scanflow.domain.life import CardState, StayState
-from scanflow.domain.things import Item, Slot, Stay
+from scanflow.domain.things import Item, Section, Slot, Stay
 from scanflow.shop import Shop
 from scanflow.workflow import stock
 from scanflow.workflow.stock import cards
@@ -215,3 +215,52 @@ def test_search_leads_to_the_one_thing(shop: Shop, client: FlaskClient) -> None:
     html = client.get("/search?q=SADDLE leather").text
     assert 2 == html.count("Leather saddle")
     assert "Nothing has these words." in client.get("/search?q=100%25").text
+
+
+@pytest.mark.parametrize(
+    ("words", "path"),
+    [
+        ("D3", "/slots/D003"),
+        ("d 03", "/slots/D003"),
+        ("A-1-1", "/shelf?bin=A-1-1"),
+        ("a-1-1", "/shelf?bin=A-1-1"),
+        ("D", "/slots?section=D"),
+        ("Z-9-9", None),
+        ("D9999", None),
+    ],
+)
+def test_a_part_of_the_room_is_found_by_what_people_call_it(
+    shop: Shop, client: FlaskClient, words: str, path: str | None
+) -> None:
+    """A slot by its number without noughts, a bin by its name, a section by its letters."""
+    furnish(shop, 3)
+    assert path == client.get("/search", query_string={"q": words}).headers.get("Location")
+
+
+def test_a_section_is_found_by_its_name(shop: Shop, client: FlaskClient) -> None:
+    """Whatever the case of its letters."""
+    furnish(shop, 3)
+    with shop.looking() as unit:
+        section = unit.find(Section)[0]
+    found = client.get("/search", query_string={"q": section.name.upper()})
+    assert f"/slots?section={section.code}" == found.headers["Location"]
+
+
+def test_the_next_card_begins_the_next_thing(shop: Shop, client: FlaskClient) -> None:
+    """The page of what was stored takes the next card, and the form opens with it and asks for the title."""
+    furnish(shop, 1)
+    stored = client.post(
+        "/put-away", data={"text": slot_code.card_text("D003"), "title": "Bell"}, follow_redirects=True
+    )
+    field_of_next = re.search(r'<input id="next-card" name="text"[^>]*data-takes=""', stored.text)
+    form = client.get("/put-away", query_string={"text": slot_code.card_text("D004")}).text
+    title = re.search(r'<input id="title"[^>]*>', form)
+    assert field_of_next is not None and title is not None
+    assert (slot_code.card_text("D004"), True) == (field(form, "text"), "autofocus" in title[0])
+
+
+def test_a_bin_is_counted_from_its_own_page(shop: Shop, client: FlaskClient) -> None:
+    """One link leads to the count of this bin, where it is begun."""
+    furnish(shop, 1)
+    assert 'href="/counts?area=bin:A-1-1"' in client.get("/shelf?bin=A-1-1").text
+    assert 'name="area" value="bin:A-1-1"' in client.get("/counts?area=bin:A-1-1").text
