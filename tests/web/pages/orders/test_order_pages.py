@@ -383,7 +383,7 @@ def test_settling_goes_from_held_line_to_held_line(shop: Shop, client: FlaskClie
 def test_lists_name_what_an_order_is_about(shop: Shop, client: FlaskClient) -> None:
     """One title and how many more; what was cancelled is not counted."""
     lines = tuple(IncomingLine(f"X{number}", title) for number, title in enumerate(("Bell", "Crank", "Saddle")))
-    order, _ = shop.act("owner", lambda unit: receive(unit, IncomingOrder("H-1", lines=lines)))
+    shop.act("owner", lambda unit: receive(unit, IncomingOrder("H-1", lines=lines)))
 
     def shown() -> list[str]:
         return re.findall(r'<a class="title" href="/orders/[^"]*">([^<]*)</a>', client.get("/orders").text)
