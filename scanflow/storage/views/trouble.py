@@ -43,8 +43,8 @@ def past(connection: Connection, after: datetime) -> Past:
     oldest = connection.execute(select(ledger.c.at).where(ledger.c.seq == before + 1)).scalar()
     since = max(after, datetime.fromisoformat(oldest)) if before > 0 and oldest else after
     recent = ledger.c.seq > before
-    times = connection.execute(select(ledger.c.at).where(recent, ledger.c.kind == events.Scanned.kind)).scalars()
-    scanned = [at for at in map(datetime.fromisoformat, times) if at >= since]
+    times = select(ledger.c.at).where(recent, ledger.c.kind == events.Scanned.kind).order_by(ledger.c.seq)
+    scanned = [at for at in map(datetime.fromisoformat, connection.scalars(times)) if at >= since]
     amiss = or_(
         ledger.c.kind.in_([events.Undone.kind, events.LineShort.kind]),
         and_(ledger.c.kind == events.Scanned.kind, ledger.c.data.contains('"changed":false', autoescape=True)),
