@@ -104,7 +104,7 @@ def _racks(bins: int) -> tuple[list[tuple[str, int, int]], str]:
     return [each for each in free if each[2]], next(fitting, "")
 
 
-@page(blueprint, "GET", "/plan", roles=STAFF)
+@page(blueprint, "GET", "/plan")
 def show() -> ResponseReturnValue:
     given = _given(request.args)
     step, said, status = _reached(given, min(max(request.args.get("step", 1, type=int), 1), LAST))

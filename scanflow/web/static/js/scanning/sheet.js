@@ -1,6 +1,7 @@
 // The verdict sheet: covers the page. Yes goes by itself, no stays until pressed.
 
 const YES_MS = 1000;
+const RELEASED_MS = 2000; // the cards that are free now are read too
 const READ_MS = 500; // nobody reads a no in less; a scanner's Enter that comes late must not press it away
 const HEARD_MS = 50; // a live region must stand before its words come, or they are not read out
 
@@ -79,6 +80,7 @@ export function show(answer, station, takeOut, then) {
     const ring = make("div", "ring");
     ring.append(title, ...things);
     sheet.append(ring);
+    if (answer.order_number) sheet.append(make("p", "thing", `Order ${answer.order_number}`));
   } else {
     const band = make("div", "band");
     band.append(make("span", "word", "No"));
@@ -93,7 +95,7 @@ export function show(answer, station, takeOut, then) {
   };
   if (accepted) {
     sheet.tabIndex = -1;
-    timer = setTimeout(gone, YES_MS);
+    timer = setTimeout(gone, answer.released.length ? RELEASED_MS : YES_MS);
     sheet.addEventListener("click", gone);
   } else {
     const button = make("button", "next", "Go on");
