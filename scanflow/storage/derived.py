@@ -10,7 +10,9 @@ from scanflow.domain.derive import OrderState, SlotState
 from scanflow.domain.life import LIVE, CardState, LineState, StayState
 from scanflow.storage.tables import items, lines, orders, rounds, slots, stays
 
-OPEN_STAY = and_(stays.c.code == slots.c.code, stays.c.state == StayState.STORED)
+OPEN_STAY = and_(stays.c.code == slots.c.code, stays.c.state == literal_column(f"'{StayState.STORED}'"))
+"""The stay that is open in a slot. Its state stands in the statement itself: so SQLite can take the partial index."""
+
 SLOT_STATE = case(
     (stays.c.id.is_not(None), SlotState.TAKEN.value),
     (slots.c.card == CardState.LOST, SlotState.RETIRED.value),
@@ -28,6 +30,8 @@ HELD = and_(
 )
 """As `derive.stands_still`."""
 
+TO_SETTLE = or_(HELD, lines.c.state == LineState.UNBOUND)
+"""A line that waits for a person: on hold, or bound to nothing."""
 
 TO_FETCH = and_(lines.c.state == LineState.WAITING, ~HELD)
 """As `derive.to_fetch`."""
@@ -40,16 +44,19 @@ def _some(condition: Any) -> Any:
     return func.sum(case((condition, 1), else_=0)) > 0
 
 
-ORDER_STATE = case(
-    (_some(or_(lines.c.state == LineState.UNBOUND, HELD)), OrderState.HELD.value),
-    (_some(lines.c.state.in_([LineState.WAITING, LineState.SHORT])), OrderState.WAITING.value),
-    (_some(lines.c.state == LineState.PICKED), OrderState.PICKING.value),
-    (_some(lines.c.state == LineState.PACKED), OrderState.PACKING.value),
-    (_some(lines.c.state == LineState.RELEASED), OrderState.RELEASED.value),
-    (_some(lines.c.state == LineState.RETURNED), OrderState.RETURNED.value),
-    else_=OrderState.CANCELLED.value,
-)
-"""As `derive.order_state`, over an order's lines."""
+LINE_AT = {
+    OrderState.HELD: TO_SETTLE,
+    OrderState.WAITING: lines.c.state.in_([LineState.WAITING, LineState.SHORT]),
+    OrderState.PICKING: lines.c.state == LineState.PICKED,
+    OrderState.PACKING: lines.c.state == LineState.PACKED,
+    OrderState.RELEASED: lines.c.state == LineState.RELEASED,
+    OrderState.RETURNED: lines.c.state == LineState.RETURNED,
+    OrderState.CANCELLED: lines.c.state == LineState.CANCELLED,
+}
+"""By which line an order stands there: as `derive.order_state`, the first of these that fits one of its lines."""
+
+ORDER_STATE = case(*((_some(fits), state.value) for state, fits in LINE_AT.items()), else_=OrderState.CANCELLED.value)
+"""The state of an order, over its lines."""
 
 LINES = (
     select(

@@ -34,6 +34,7 @@ from scanflow.domain.orders.titles import Stocked, Titled
 from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
 from scanflow.storage import tables
 from scanflow.storage.access import SqlAccess
+from scanflow.storage.derived import OPEN_STAY
 from scanflow.storage.ledger import canonical, entry_hash
 from scanflow.storage.mappings import SqlMappings
 from scanflow.storage.prepared import Statements, reader
@@ -369,12 +370,9 @@ def _free() -> Any:
     """As `whereabouts.free_to_give`: no stay is open, the card is in the tray, and was not read elsewhere since. And
     as `Slot.fetcher`: nobody but `who` fetches it at the time `at`.
     """
-    open_stay = exists(literal_column("1")).where(
-        tables.stays.c.code == tables.slots.c.code, tables.stays.c.state == StayState.STORED
-    )
     slots = tables.slots.c
     read_there = or_(
         slots.seen_station.is_(None), and_(slots.seen_station == literal_column("'tray'"), slots.seen_accepted)
     )
     to_have = or_(slots.fetch_until.is_(None), slots.fetch_until <= bindparam("at"), slots.fetch_by == bindparam("who"))
-    return and_(slots.card == CardState.TRAY, read_there, to_have, ~open_stay)
+    return and_(slots.card == CardState.TRAY, read_there, to_have, ~exists(literal_column("1")).where(OPEN_STAY))

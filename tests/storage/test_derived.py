@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from collections import Counter
+
 from furnished import furnish, scan
 
 from labels.slot_code import card_text
-from scanflow.domain.derive import order_state, slot_state
+from scanflow.domain.derive import OrderState, SlotState, order_state, slot_state
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Line, Section, Slot, Station
 from scanflow.domain.whereabouts import PlaceKind, free_to_give
 from scanflow.shop import Shop
+from scanflow.storage.views import lists
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import stock as slot_views
 from scanflow.storage.views import where as where_views
@@ -28,6 +31,17 @@ def test_states_are_those_of_the_domain(shop: Shop) -> None:
         shown = {row.code: row.state for row in slot_views.slot_list(unit.connection, limit=1000)}
         counts = order_views.order_counts(unit.connection)
 
+        ids = {state: {row.id for row in lists.order_page(unit.connection, state, 0, 500)} for state in OrderState}
+        codes = {
+            state: {row.code: row.state for row in lists.slot_page(unit.connection, None, state, ("", 0), 500)}
+            for state in SlotState
+        }
+        slots = lists.slot_counts(unit.connection, [each.code for each in unit.find(Section)])
+
+    assert {state: {name for name, at in states.items() if at == state} for state in OrderState} == ids
+    assert {state: {code: at for code, at in derived.items() if at is state} for state in SlotState} == codes
+    assert Counter(derived.values()) == sum(map(Counter, slots.values()), Counter())
+    assert all(codes.values())
     assert states == listed
     assert derived == shown
     assert {state: list(states.values()).count(state) for state in set(states.values())} == counts

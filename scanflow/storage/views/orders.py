@@ -2,26 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from typing import Any
+from collections import defaultdict
+from collections.abc import Iterable, Sequence
 
-from sqlalchemy import Connection, case, func, or_, select
+from sqlalchemy import Connection, case, func, select
 
 from scanflow.domain.life import LineState
-from scanflow.storage.derived import BY_URGENCY, HELD, LINES, ORDER_STATE
+from scanflow.storage.derived import BY_URGENCY, HELD, LINES, ORDER_STATE, TO_SETTLE
 from scanflow.storage.tables import items, lines, orders, stays
 from scanflow.storage.views.lists import AnyRow, LineRow, Rows, line_rows
-
-
-def held() -> Any:
-    """The condition of lines that wait for a person: on hold, or bound to nothing."""
-    return or_(HELD, lines.c.state == LineState.UNBOUND)
 
 
 def held_lines(connection: Connection, limit: int, first: str = "") -> Rows:
     """The most urgent held lines, those of the order `first` before all others."""
     begin = case((lines.c.order == first, 0), else_=1)
-    return connection.execute(LINES.where(held()).order_by(begin, *BY_URGENCY, lines.c.position).limit(limit)).all()
+    return connection.execute(LINES.where(TO_SETTLE).order_by(begin, *BY_URGENCY, lines.c.position).limit(limit)).all()
 
 
 def short_lines(connection: Connection, limit: int) -> Rows:
@@ -72,6 +67,14 @@ def order_state(connection: Connection, order_id: str) -> str:
 def order_lines(connection: Connection, *order_ids: str) -> Sequence[LineRow]:
     """The lines of some orders, in the order in which they came."""
     return line_rows(connection, LINES.where(lines.c.order.in_(order_ids)).order_by(orders.c.n, lines.c.position))
+
+
+def lines_by_order(connection: Connection, order_ids: Iterable[str]) -> dict[str, list[LineRow]]:
+    """The same by order."""
+    found: dict[str, list[LineRow]] = defaultdict(list)
+    for row in order_lines(connection, *order_ids):
+        found[row.order].append(row)
+    return found
 
 
 def line(connection: Connection, line_id: str) -> AnyRow | None:

@@ -8,10 +8,9 @@ from sqlalchemy import Connection, and_, case, exists, func, literal_column, sel
 
 from scanflow.domain.derive import SlotState
 from scanflow.domain.life import CardState, LineState, RoundState, StayState
-from scanflow.storage.derived import HELD, OPEN_STAY, SLOT_STATE, TO_FETCH, TO_WALK
+from scanflow.storage.derived import HELD, OPEN_STAY, SLOT_STATE, TO_FETCH, TO_SETTLE, TO_WALK
 from scanflow.storage.tables import bins, lines, racks, rounds, sections, slots, stays
 from scanflow.storage.views.lists import Rows
-from scanflow.storage.views.orders import held
 
 
 def papers(connection: Connection) -> dict[str, tuple[str, str]]:
@@ -34,7 +33,7 @@ def counts(connection: Connection) -> dict[str, int]:
         "walking": walking,
         "picked": and_(lines.c.state == LineState.PICKED, ~HELD),
         "short": lines.c.state == LineState.SHORT,
-        "held": held(),
+        "held": TO_SETTLE,
     }
     found = {name: _count(connection, lines, condition) for name, condition in kinds.items()}
     found["due"] = _count(connection, slots, slots.c.card == CardState.DUE)

@@ -13,6 +13,8 @@ from scanflow.domain.things import Doubt, Item, Line, Order, Parcel, Round, Sect
 from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
+from scanflow.storage.views import orders as order_views
+from scanflow.storage.views import picking as picking_views
 from scanflow.storage.views import where as where_views
 from scanflow.web.api import given
 from scanflow.workflow.picking.rounds import LeftOut
@@ -57,7 +59,7 @@ def slot(row: Any) -> given.Slot:
     return {
         "code": row.code,
         "section": row.section,
-        "state": lists.slot_state(row),
+        "state": row.state,
         "bin": row.bin,
         "stay": row.stay,
         "card": row.card,
@@ -81,13 +83,13 @@ def stay(unit: SqlUnit, stay: Stay) -> given.Stay:
 
 
 def line(row: Any) -> given.Line:
-    """Of a row of `views.order_lines`."""
+    """Of a row of a line, as `storage.derived.LINES` has it."""
     return {
         "id": row.id,
         "reference": row.reference,
         "code": row.code,
         "stay": row.stay,
-        "title": row.title or row.item_title or "",
+        "title": row.said or row.title,
         "state": row.state,
         "hold": row.holds[0].hold if row.holds else None,
         "why": row.holds[0].why if row.holds else "",
@@ -96,12 +98,12 @@ def line(row: Any) -> given.Line:
 
 
 def one_line(unit: SqlUnit, line_: Line) -> given.Line:
-    return line(lists.line(unit.connection, line_.id))
+    return line(order_views.line(unit.connection, line_.id))
 
 
 def orders(unit: SqlUnit, shown: Sequence[Order | Any]) -> list[given.Order]:
     """Orders, or rows of them, with their lines."""
-    lines = lists.order_lines(unit.connection, [each.id for each in shown])
+    lines = order_views.lines_by_order(unit.connection, [each.id for each in shown])
     return [
         {
             "id": each.id,
@@ -123,7 +125,7 @@ def order(unit: SqlUnit, order_: Order) -> given.Order:
 
 def round_(unit: SqlUnit, shown: Round, left_out: Iterable[LeftOut] = ()) -> given.Round:
     """`left_out` is known only when the round is opened."""
-    stops = lists.round_stops(unit.connection, shown.id)
+    stops = picking_views.round_stops(unit.connection, shown.id)
     where = where_views.whereabouts_of(unit.connection, [row.code for row in stops])
     return {
         "id": shown.id,
@@ -135,9 +137,9 @@ def round_(unit: SqlUnit, shown: Round, left_out: Iterable[LeftOut] = ()) -> giv
 
 def _stop(row: Any, where: Whereabouts | None) -> given.Stop:
     return {
-        "bin": bin_of_stop(row.bin, row.state, where),
+        "bin": bin_of_stop(row.here, row.state, where),
         "code": row.code,
-        "title": row.item_title or row.title,
+        "title": row.title,
         "photo": photos.address_of(row.stay, row.photo),
         "order": row.order,
         "line": row.id,
@@ -163,7 +165,7 @@ def settled(shown: Doubt) -> given.SettledDoubt:
 
 
 def parcel(unit: SqlUnit, shown: Parcel) -> given.Parcel:
-    lines = lists.order_lines(unit.connection, shown.orders)
+    lines = order_views.lines_by_order(unit.connection, shown.orders)
     return {
         "id": shown.id,
         "state": shown.state,
