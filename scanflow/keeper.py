@@ -22,7 +22,7 @@ from sqlalchemy import Connection, select
 
 from scanflow.domain.backups import BackupPlace, Backups, outdated
 from scanflow.storage import backups as copies
-from scanflow.storage.backups import Backup, BackupError, Keep
+from scanflow.storage.backups import Backup, BackupError
 from scanflow.storage.database import Database
 from scanflow.storage.tables import head
 from scanflow.workflow import backups as workflow
@@ -253,7 +253,7 @@ class Keeper:
         try:
             self._take(place, path, now, sign)
             place = self._begun(place)
-            copies.thin(path, Keep(known.days, known.weeks, known.months), now)
+            copies.thin(path, known, now)
         except BackupError as error:
             if error.code != "busy":
                 raise

@@ -86,13 +86,8 @@ def plan(unit: Unit, said: Plan) -> None:
 
 
 def encrypt(unit: Unit, path: str, recipient: str) -> BackupPlace:
-    """From now on backups there are for this recipient. They count once `tried`."""
+    """From now on backups there are for this recipient, and count once `tried`; plain ones for none."""
     return _change(unit, path, lambda place: replace(place, recipient=recipient, tried=False))
-
-
-def leave_plain(unit: Unit, path: str) -> BackupPlace:
-    """From now on backups there are plain."""
-    return _change(unit, path, lambda place: replace(place, recipient="", tried=False))
 
 
 def begin(unit: Unit, path: str) -> BackupPlace:

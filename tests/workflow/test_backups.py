@@ -33,7 +33,7 @@ def test_a_place_from_its_naming_to_its_end(shop: Shop) -> None:
         lambda unit: backups.encrypt(unit, path, "age1a"),
         lambda unit: backups.tried(unit, path, "age1a"),
         lambda unit: backups.encrypt(unit, path, "age1b"),
-        lambda unit: backups.leave_plain(unit, path),
+        lambda unit: backups.encrypt(unit, path, ""),
         lambda unit: backups.remove(unit, path),
     ):
         shop.act("owner", work)

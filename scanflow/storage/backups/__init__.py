@@ -14,11 +14,11 @@ import sys
 import tempfile
 import zipfile
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 from typing import IO
 
+from scanflow.domain.backups import Backups
 from scanflow.storage.backups import place as places
 from scanflow.storage.backups.key import new_key, recipient_of, unseal
 from scanflow.storage.backups.pictures import taken_out
@@ -26,22 +26,13 @@ from scanflow.storage.backups.place import Backup, BackupError, Folder, Store, d
 from scanflow.storage.backups.rows import BackupState, check_rows, pictures_in
 from scanflow.storage.database import Database
 
-__all__ = ("Backup", "BackupError", "Keep", "check", "listed", "new_key", "pack", "recipient_of", "take", "thin")
+__all__ = ("Backup", "BackupError", "check", "listed", "new_key", "pack", "recipient_of", "take", "thin")
 
 Progress = Callable[[int, int], None]
 """Is told how many pictures are done, and of how many."""
 
 _COMMAND = (sys.executable, "-m", "scanflow.storage.backups.taking")
 _PACKAGES = Path(__file__).parents[3]
-
-
-@dataclass(frozen=True, slots=True)
-class Keep:
-    """Of how many days, weeks and months that have backups the newest one is kept."""
-
-    days: int = 7
-    weeks: int = 5
-    months: int = 12
 
 
 def take(
@@ -147,7 +138,7 @@ def check(place: Path, backup: Backup, key: str = "", progress: Progress | None 
                 progress(done, len(wanted))
 
 
-def thin(place: Path, keep: Keep, now: datetime) -> list[Backup]:
+def thin(place: Path, keep: Backups, now: datetime) -> list[Backup]:
     """Delete what is not to be kept, then pictures that no backup names; the backups that went. BackupError.
 
     The newest stays, whatever `keep` says, and so does what a clock that was wrong has dated after `now`.
@@ -165,7 +156,7 @@ def thin(place: Path, keep: Keep, now: datetime) -> list[Backup]:
         return gone
 
 
-def _kept(found: list[Backup], keep: Keep, now: datetime) -> set[Backup]:
+def _kept(found: list[Backup], keep: Backups, now: datetime) -> set[Backup]:
     """Of each period the newest, in as many of the latest periods that have any."""
     past = [each for each in found if each.at <= now]
     kept = {*past[:1], *(each for each in found if each.at > now)}

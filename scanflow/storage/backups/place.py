@@ -11,7 +11,6 @@ the place. A backup is whole when its first file has its name: that is given las
 
 from __future__ import annotations
 
-import errno
 import hashlib
 import hmac
 import json
@@ -27,6 +26,8 @@ from datetime import UTC, datetime
 from pathlib import Path, PurePosixPath
 from typing import IO, Protocol
 
+from scanflow.storage.writing.failing import FULL, NUMBERS, READONLY
+
 CHUNK = 1 << 20
 LIST = ".list"
 PART = ".part"
@@ -40,8 +41,6 @@ _LEFT = re.compile(rf"rows\.part(-\w+)?|{_STEM}(\.sqlite\.age|\.list\.[0-9a-f]{{
 _PICTURE = re.compile(r"[0-9a-f]{64}\.(jpg|age)")
 _PICTURE_LEFT = re.compile(rf"{_PICTURE.pattern}\.[0-9a-f]{{8}}\.part")
 _PICTURES = re.compile(r"pictures(-[0-9a-f]{16})?")
-_FULL = {errno.ENOSPC, errno.EDQUOT, errno.EFBIG} if hasattr(errno, "EDQUOT") else {errno.ENOSPC, errno.EFBIG}
-_READ_ONLY = {errno.EROFS, errno.EACCES, errno.EPERM}
 
 
 class BackupError(Exception):
@@ -326,7 +325,7 @@ def in_words(place: Path) -> Iterator[None]:
 
 def said(error: OSError, place: Path) -> BackupError:
     """The same of one error."""
-    return full(place) if error.errno in _FULL else read_only(place) if error.errno in _READ_ONLY else gone(place)
+    return {FULL: full, READONLY: read_only}.get(NUMBERS.get(error.errno or 0, ""), gone)(place)
 
 
 def full(place: Path) -> BackupError:

@@ -27,11 +27,12 @@ from sqlalchemy import select, text
 from labels import slot_code
 from scanflow.domain import events
 from scanflow.domain.access import Role, Visitor
+from scanflow.domain.backups import Backups
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Item, Line, Order, Photo, Slot, Stay
 from scanflow.shop import Shop
 from scanflow.storage import access, backups, tables
-from scanflow.storage.backups import Backup, BackupError, Keep
+from scanflow.storage.backups import Backup, BackupError
 from scanflow.storage.backups import place as places
 from scanflow.storage.backups import taking as backups_taking
 from scanflow.storage.backups.pictures import packed
@@ -404,7 +405,7 @@ def test_places_that_will_not_do(database: Database, place: Path, tmp_path: Path
     with places.held(place), fails("busy"):
         take(database, place, NOON)
     with places.held(place), fails("busy"):
-        backups.thin(place, Keep(), NOON)
+        backups.thin(place, Backups(), NOON)
     with database.engine.begin() as connection:
         connection.execute(text("UPDATE head SET shop = 'another'"))
     with fails("other_shop"):
@@ -454,12 +455,12 @@ def test_thinning(place: Path) -> None:
     days = [0, 0.1, 1, 2, 9, 40, 70, 400]
     made = [write_backup(place, NOON - timedelta(days=each), {old if each > 300 else new: 7}) for each in days]
     ahead = write_backup(place, NOON + timedelta(days=900), {})
-    gone = backups.thin(place, Keep(days=2, weeks=2, months=4), NOON)
+    gone = backups.thin(place, Backups(days=2, weeks=2, months=4), NOON)
     # March 2, 2026 is a Monday, and March 1 the newest of the week before; February 28 is the newest of its month
     assert [0.1, 9, 400] == [days[made.index(each)] for each in gone]
     assert [ahead, *(each for each in made if each not in gone)] == backups.listed(place)
     assert [place / new] == list(place.glob("pictures/*/*"))
-    backups.thin(place, Keep(0, 0, 0), NOON)
+    backups.thin(place, Backups(days=0, weeks=0, months=0), NOON)
     assert [ahead, made[0]] == backups.listed(place)
 
 
@@ -471,7 +472,7 @@ def test_thinning_with_a_list_that_is_damaged(place: Path) -> None:
     picture.write_bytes(b"picture")
     with (place / places.list_of(kept.name)).open("ab") as file:
         file.write(b"pictures/cd/cd.jpg 7\n")
-    assert [old] == backups.thin(place, Keep(1, 0, 0), NOON)
+    assert [old] == backups.thin(place, Backups(days=1, weeks=0, months=0), NOON)
     assert picture.exists()
 
 
@@ -484,7 +485,7 @@ def test_what_others_keep_there_stays(database: Database, place: Path) -> None:
     (place / "pictures-2026").write_bytes(b"a file of that name")
     for days in (9, 8, 0):
         taken = take(database, place, NOON - timedelta(days=days))
-    assert 2 == len(backups.thin(place, Keep(1, 0, 0), NOON))
+    assert 2 == len(backups.thin(place, Backups(days=1, weeks=0, months=0), NOON))
     assert {b"sea"} == {(place / path).read_bytes() for path in own}
     backups.check(place, taken)
 

@@ -103,7 +103,7 @@ def plan() -> ResponseReturnValue:
 @page(blueprint, "POST", "/backups/plain")
 def plain() -> ResponseReturnValue:
     path = request.form.get("path", "")
-    return _done(lambda unit: backups.leave_plain(unit, path))
+    return _done(lambda unit: backups.encrypt(unit, path, ""))
 
 
 @page(blueprint, "POST", "/backups/encrypt")
