@@ -152,7 +152,7 @@ def connect_frozen(url: str) -> Engine:
     if file_of(url) is None:
         return connect(url, read_only=True)
     engine = create_engine(url, creator=lambda: _open(url, "ro"), poolclass=QueuePool, pool_size=16, max_overflow=16)
-    event.listen(engine, "begin", lambda connection: connection.connection.driver_connection.execute("BEGIN"))
+    event.listen(engine, "begin", _begin_reading)
     return engine
 
 
@@ -163,14 +163,13 @@ def network(url: URL) -> dict[str, Any]:
     return {name: value for name, value in usual.items() if name not in url.query}
 
 
+TIMEOUTS = ("lock_timeout", "idle_in_transaction_session_timeout", "statement_timeout")
+"""PostgreSQL's names of how long a statement waits for a lock, a transaction does nothing, and a statement takes."""
+
+
 def _set_up_postgresql(driven: Any, idle: float) -> None:
     """Once for each connection. `synchronous_commit` is what keeps an answered scan, whatever the server's default."""
-    times = {
-        "lock_timeout": PATIENCE,
-        "idle_in_transaction_session_timeout": idle,
-        "statement_timeout": LONGEST,
-    }
-    for name, seconds in times.items():
+    for name, seconds in zip(TIMEOUTS, (PATIENCE, idle, LONGEST), strict=True):
         driven.execute(f"SET {name} = {int(1000 * seconds)}")
     driven.execute("SET synchronous_commit = on")
     driven.commit()
@@ -178,7 +177,7 @@ def _set_up_postgresql(driven: Any, idle: float) -> None:
 
 def take_time(connection: Connection) -> None:
     """A transaction on PostgreSQL that may wait and work as long as it needs: an upgrade."""
-    for name in ("lock_timeout", "idle_in_transaction_session_timeout", "statement_timeout"):
+    for name in TIMEOUTS:
         connection.execute(text(f"SET LOCAL {name} = 0"))
 
 

@@ -9,26 +9,20 @@ from collections.abc import Callable, Mapping
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Boolean, Connection, Executable
+from sqlalchemy import Boolean, Connection, Executable, TypeDecorator
 from sqlalchemy.engine import Dialect
 
-from scanflow.storage.tables import Choice, Holds, Instant
+from scanflow.storage.tables import Instant
 
 Converter = Callable[[Any], Any]
 
 
 def _converter(column: Any) -> Converter | None:
     """How a value comes out of the driver, None for as it is."""
-    match column.type:
-        case Instant():
-            return lambda value: None if value is None else datetime.fromisoformat(value)
-        case Choice(kind=kind):
-            return lambda value: None if value is None else kind(value)
-        case Holds():
-            return lambda value: column.type.process_result_value(value, None)
-        case Boolean():
-            return lambda value: None if value is None else bool(value)
-    return None
+    kind = column.type
+    if isinstance(kind, Boolean):
+        return lambda value: None if value is None else bool(value)
+    return (lambda value: kind.process_result_value(value, None)) if isinstance(kind, TypeDecorator) else None
 
 
 def reader(columns: list[Any]) -> Callable[[Any], list[Any]]:

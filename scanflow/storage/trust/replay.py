@@ -58,5 +58,10 @@ def rows_now(connection: Connection) -> Iterator[str]:
         if kind is things.Photo:  # all of them may be gigabytes
             columns = [tables.photos.c.hash, literal(b""), tables.photos.c.thumb]
         for row in connection.execute(select(*columns).order_by(KINDS[kind].c.n)):
-            found = thing(kind, row)
-            yield row_now(kind, getattr(found, FIELDS[kind][0]), found)
+            yield row_as_read(kind, row)
+
+
+def row_as_read(kind: type, row: Any) -> str:
+    """The same of a row of `COLUMNS[kind]`."""
+    found = thing(kind, row)
+    return row_now(kind, getattr(found, FIELDS[kind][0]), found)

@@ -12,7 +12,6 @@ from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from itertools import islice
-from typing import Any
 
 from sqlalchemy import Connection, Engine, and_, func, inspect, select, text
 from sqlalchemy.exc import DBAPIError
@@ -21,9 +20,9 @@ from scanflow.domain import events
 from scanflow.domain.things import Photo
 from scanflow.storage import tables
 from scanflow.storage.ledger import FIRST, Entry, entry_of, first_break
-from scanflow.storage.rows import COLUMNS, FIELDS, KINDS, thing
+from scanflow.storage.rows import COLUMNS, KINDS
 from scanflow.storage.trust.note import DataFault, Note
-from scanflow.storage.trust.replay import NOW, REPLAYED, digest, row_now
+from scanflow.storage.trust.replay import NOW, REPLAYED, digest, row_as_read, row_now
 
 MOST = 20
 """Findings of one kind that are named; where the file is spoilt there could be thousands."""
@@ -247,7 +246,7 @@ class _Checker:
                 self._catch_up(connection)
                 rows = connection.execute(query).all()
                 for row in rows:
-                    self._hold(_now(kind, row[1:]))
+                    self._hold(row_as_read(kind, row[1:]))
             if not rows:
                 return
             last = rows[-1].n
@@ -262,7 +261,7 @@ class _Checker:
 
     def _hold_named(self, connection: Connection, kind: type, names: set[str]) -> None:
         for row in connection.execute(select(*COLUMNS[kind]).where(COLUMNS[kind][0].in_(names))):
-            self._hold(_now(kind, row))
+            self._hold(row_as_read(kind, row))
             names.discard(row[0])
         for name in names:
             self._hold(row_now(kind, name, None))
@@ -312,11 +311,6 @@ def revision(connection: Connection) -> str | None:
     if not inspect(connection).has_table("alembic_version"):
         return None
     return connection.execute(text("SELECT version_num FROM alembic_version")).scalar()
-
-
-def _now(kind: type, row: Any) -> str:
-    found = thing(kind, row)
-    return row_now(kind, getattr(found, FIELDS[kind][0]), found)
 
 
 def _split(now: str) -> tuple[str, str]:
