@@ -41,7 +41,11 @@ def check_value(symbols: _Symbols) -> int:
 @lru_cache(maxsize=256)
 def widths(text: str) -> tuple[int, ...]:
     """Widths in modules of bar, space, bar ... from the first bar to the last."""
-    bits = "".join(PATTERNS[value] for value in values(text))
+    return runs("".join(PATTERNS[value] for value in values(text)))
+
+
+def runs(bits: str) -> tuple[int, ...]:
+    """Widths in modules of the elements of such a pattern."""
     return tuple(len(list(run)) for _, run in groupby(bits))
 
 

@@ -17,11 +17,13 @@ def linear(colour: str) -> RGB:
     >>> linear("#ff0080")
     (1.0, 0.0, 0.21586050011389926)
     """
-    red, green, blue = (_decoded(int(colour[at : at + 2], 16) / 255) for at in (1, 3, 5))
+    red, green, blue = (linear_level(int(colour[at : at + 2], 16)) for at in (1, 3, 5))
     return red, green, blue
 
 
-def _decoded(channel: float) -> float:
+def linear_level(level: int) -> float:
+    """Linear light, 0 to 1, of a channel's level, 0 to 255."""
+    channel = level / 255
     return channel / 12.92 if channel <= 0.04045 else float(((channel + 0.055) / 1.055) ** 2.4)
 
 

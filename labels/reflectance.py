@@ -5,7 +5,7 @@ zones, in the direction of reading. Terms and symbols are those of ISO/IEC 15416
 """
 
 from dataclasses import dataclass
-from itertools import groupby, pairwise
+from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
@@ -138,9 +138,5 @@ def _character(widths: list[float]) -> tuple[int, float] | None:
     return (value, min(first, second)) if second >= 0 else None
 
 
-def _pattern_widths(pattern: str) -> tuple[int, ...]:
-    return tuple(len(list(run)) for _, run in groupby(pattern))[:6]
-
-
-_WIDTHS = tuple(_pattern_widths(pattern) for pattern in code128.PATTERNS)
+_WIDTHS = tuple(code128.runs(pattern)[:6] for pattern in code128.PATTERNS)
 _VALUES = {tuple(a + b for a, b in pairwise(widths[:5])): value for value, widths in enumerate(_WIDTHS)}

@@ -50,7 +50,9 @@ def draw(
     if not picture.readings:
         return drawn
     outlines = [(one, _scaled(one.corners, image.width / picture.width)) for one in picture.readings]
-    told = [one for one, _ in outlines if not few or _wants_a_look(one, unexpected)]
+    told = [
+        one for one in picture.readings if not few or one.text in unexpected or one.certainty is not Certainty.DECODED
+    ]
     sheet = _Sheet(drawn, [corners for _, corners in outlines], len(told) if few else 0)
     lines = [UNEXPECTED if one.text in unexpected else LINES[one.certainty] for one, _ in outlines]
     for (one, corners), line in sorted(zip(outlines, lines, strict=True), key=lambda each: each[0][0] in told):
@@ -59,10 +61,6 @@ def draw(
         if one in told:
             sheet.label(words(one, unexpected=one.text in unexpected), corners, line.colour)
     return drawn
-
-
-def _wants_a_look(reading: Reading, unexpected: Collection[str]) -> bool:
-    return reading.text in unexpected or reading.certainty is not Certainty.DECODED
 
 
 def words(reading: Reading, *, unexpected: bool = False) -> str:

@@ -20,6 +20,7 @@ import signal
 import struct
 import sys
 from base64 import b64encode
+from pathlib import Path
 from typing import IO, Any
 
 from scanflow.vision import decode, decoders, stored_pictures
@@ -29,6 +30,12 @@ from scanflow.vision.second_look.book import Book
 
 _HEADER = struct.Struct(">I")
 _LARGEST_FILE = 64 << 20  # bytes; our own messages may go to a file too
+
+
+def as_here() -> dict[str, str]:
+    """The environment in which a process of ours finds the packages that this one has."""
+    path = os.pathsep.join(filter(None, [str(Path(__file__).parents[2]), os.environ.get("PYTHONPATH")]))
+    return {**os.environ, "PYTHONPATH": path}
 
 
 def send(stream: IO[bytes], body: bytes) -> None:

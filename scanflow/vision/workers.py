@@ -19,18 +19,16 @@ from base64 import b64decode
 from collections.abc import Callable, Sequence
 from pathlib import Path
 from queue import SimpleQueue
-from types import TracebackType
-from typing import IO, Any
+from typing import Any
 
 from scanflow.vision.decoders import say_if_alone
 from scanflow.vision.print_check.check import Check
 from scanflow.vision.readings import ImageError, PictureReadings
 from scanflow.vision.second_look.book import Book
 from scanflow.vision.upright import unopened
-from scanflow.vision.worker import receive, send
+from scanflow.vision.worker import as_here, receive, send
 
 _COMMAND = (sys.executable, "-m", "scanflow.vision.worker")
-_PACKAGES = Path(__file__).parents[2]
 _ONE_THREAD = dict.fromkeys(("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"), "1")
 _START_SECONDS = 60.0
 _APART: dict[str, Any] = {"start_new_session": True}
@@ -43,7 +41,7 @@ class ReadFailed(ImageError):
     """The decoder crashed or took too long over this image; other images are not affected."""
 
 
-class Readers:
+class Readers(contextlib.AbstractContextManager["Readers"]):
     """A pool of workers, for any number of threads. Each is started when first needed and replaced when it fails.
 
     ``seconds`` limits one image, ``megabytes`` a worker's address space (not on Windows). ``command`` is the worker's,
@@ -121,12 +119,7 @@ class Readers:
             worker.stop()
         self._idle.put(None)
 
-    def __enter__(self) -> Readers:
-        return self
-
-    def __exit__(
-        self, kind: type[BaseException] | None, error: BaseException | None, traceback: TracebackType | None
-    ) -> None:
+    def __exit__(self, *_: object) -> None:
         self.close()
 
     def _take(self) -> _Worker:
@@ -165,8 +158,7 @@ class _Worker:
         if self._process is not None and self._process.poll() is None:
             return self._process
         self.stop()
-        path = os.pathsep.join(filter(None, [str(_PACKAGES), os.environ.get("PYTHONPATH")]))
-        environment = {**os.environ, **_ONE_THREAD, "PYTHONPATH": path}
+        environment = {**as_here(), **_ONE_THREAD}
         with contextlib.suppress(OSError):  # where there is no room for it, a worker does without: it needs no files
             self._folder = tempfile.mkdtemp(prefix="scanflow-")
             environment |= dict.fromkeys(("TMPDIR", "TEMP", "TMP"), self._folder)
@@ -190,7 +182,8 @@ class _Worker:
             self._process.wait()
             for stream in (self._process.stdin, self._process.stdout):
                 if stream is not None:
-                    _close_quietly(stream)
+                    with contextlib.suppress(OSError):  # what was not sent can't be any more
+                        stream.close()
         if self._folder is not None:
             shutil.rmtree(self._folder, ignore_errors=True)
         self._process = self._kept = self._folder = None
@@ -227,11 +220,6 @@ def _exchange(process: subprocess.Popen[bytes], messages: Sequence[bytes], secon
         return None, late.is_set()
     finally:
         timer.cancel()
-
-
-def _close_quietly(stream: IO[bytes]) -> None:
-    with contextlib.suppress(OSError):  # what was not sent can't be any more
-        stream.close()
 
 
 def _bytes(image: bytes | Path) -> bytes:

@@ -7,23 +7,20 @@ that was unplugged ends by itself. Both times another is started, until the came
 from __future__ import annotations
 
 import json
-import os
 import subprocess
 import sys
 import threading
 import time
 from collections.abc import Iterator, Sequence
-from contextlib import suppress
+from contextlib import AbstractContextManager, suppress
 from dataclasses import dataclass
 from pathlib import Path
 from queue import Empty, Full, Queue
-from types import TracebackType
 
 from scanflow.vision.camera.capture import ABSENT, EVERY, LIVE, PLAYED
-from scanflow.vision.worker import receive
+from scanflow.vision.worker import as_here, receive
 
 _COMMAND = (sys.executable, "-m", "scanflow.vision.camera.capture")
-_PACKAGES = Path(__file__).parents[3]
 
 _FIRST_PAUSE, _LAST_PAUSE = 1.0, 10.0
 """Seconds until a camera that went is tried again; doubled each time."""
@@ -52,7 +49,7 @@ class CameraTrouble:
     words: str
 
 
-class Camera:
+class Camera(AbstractContextManager["Camera"]):
     """The camera of this number, or a film from this file; close it when done.
 
     ``every``: each frame of a film is given, as fast as it is taken; without it the newest, at the film's own pace.
@@ -111,12 +108,7 @@ class Camera:
         held, self._held = self._held, None
         return held.end() if held else 0
 
-    def __enter__(self) -> Camera:
-        return self
-
-    def __exit__(
-        self, kind: type[BaseException] | None, error: BaseException | None, traceback: TracebackType | None
-    ) -> None:
+    def __exit__(self, *_: object) -> None:
         self.close()
 
 
@@ -124,10 +116,7 @@ class _Held:
     """One process that holds the camera, and the thread that takes its frames so that it need never wait."""
 
     def __init__(self, command: list[str], *, newest: bool) -> None:
-        path = os.pathsep.join(filter(None, [str(_PACKAGES), os.environ.get("PYTHONPATH")]))
-        self._process = subprocess.Popen(
-            command, stdin=subprocess.PIPE, stdout=subprocess.PIPE, env={**os.environ, "PYTHONPATH": path}
-        )
+        self._process = subprocess.Popen(command, stdin=subprocess.PIPE, stdout=subprocess.PIPE, env=as_here())
         self._frames: Queue[CameraFrame | None] = Queue(1)
         self._newest, self._over = newest, False
         self._thread = threading.Thread(target=self._take, daemon=True)

@@ -13,6 +13,7 @@ import cv2
 import numpy as np
 from numpy.typing import NDArray
 
+from labels.colour import linear_level
 from scanflow.vision.readings import Quad
 
 SCANS = 10
@@ -163,7 +164,4 @@ def _edges(rough: Floats, start: float, expected: float, *, falling: bool) -> Fl
     return found
 
 
-_SRGB = np.arange(256) / 255
-_LINEAR = np.where(_SRGB <= 0.04045, _SRGB / 12.92, ((_SRGB + 0.055) / 1.055) ** 2.4).astype(
-    np.float32
-)  # IEC 61966-2-1
+_LINEAR = np.array([linear_level(level) for level in range(256)], np.float32)

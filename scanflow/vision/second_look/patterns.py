@@ -70,13 +70,9 @@ class Patterns:
         return self._lengths[key]
 
 
+@lru_cache(maxsize=4)
 def patterns(book: Book) -> tuple[Patterns, ...]:
     """A book's codes by their length in modules, kept for the books used last."""
-    return _patterns(book)
-
-
-@lru_cache(maxsize=4)
-def _patterns(book: Book) -> tuple[Patterns, ...]:
     found: dict[int, list[tuple[tuple[str, ...], NDArray[np.intp]]]] = {}
     for texts, symbols in _written(book.texts):
         found.setdefault(symbols.shape[1], []).append((texts, symbols))
@@ -137,7 +133,7 @@ def grammar() -> tuple[Values, ...]:
     alphabet = string.ascii_uppercase
     shapes = (alphabet, [first + second for first, second in zip(alphabet, reversed(alphabet), strict=True)])
     texts = (Book(letters + digits for letters in shape for digits in figures) for shape in shapes)
-    return tuple(found.mean for book in texts for found in _patterns.__wrapped__(book))
+    return tuple(found.mean for book in texts for found in patterns.__wrapped__(book))
 
 
 @lru_cache(maxsize=64)
