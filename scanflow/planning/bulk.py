@@ -152,8 +152,8 @@ def _count(held: Sequence[tuple[int, float]]) -> Count:
     return Count(number, 1 - number * sum(floor for _, floor in held) / len(held), shares)
 
 
-def equal_count(shares: Sequence[float], sure: float = SURE) -> int:
-    """The most things, drawn at random from these shares of a bin (above 0, at most 1), that fit with that chance.
+def equal_count(shares: Sequence[float]) -> int:
+    """The most things, drawn at random from these shares of a bin (above 0, at most 1), that fit with chance `SURE`.
 
     At least 1. The distribution of their sum is computed on a grid of `GRAIN` parts of a bin, shares rounded down.
     """
@@ -168,6 +168,6 @@ def equal_count(shares: Sequence[float], sure: float = SURE) -> int:
         following = np.zeros(GRAIN + 1)
         for size, count in zip(sizes, times, strict=True):
             following[size:] += count / len(parts) * filled[: GRAIN + 1 - size]
-        if number and following.sum() < sure:
+        if number and following.sum() < SURE:
             return number
         filled, number = following, number + 1

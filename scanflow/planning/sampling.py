@@ -18,13 +18,12 @@ _TIE = 1e-9  # a chance so near to what is wanted is it: the last bin of twenty 
 _STEPS = 50  # to 1e-15, and never to 1 itself
 
 
-def rate_between(wrong: int, counted: int, certainty: float = 0.95, sides: int = 2) -> tuple[float, float]:
+def rate_between(wrong: int, counted: int, certainty: float = 0.95) -> tuple[float, float]:
     """Lowest and highest share (0 to 1) of an endless lot that `wrong` of `counted` speaks for.
 
-    C. J. Clopper and E. S. Pearson, Biometrika 26 (1934). With `sides` 1 only the highest is bounded, by all the
-    doubt there is, and the lowest is 0. ValueError unless 0 <= wrong <= counted and counted > 0.
+    C. J. Clopper and E. S. Pearson, Biometrika 26 (1934). ValueError unless 0 <= wrong <= counted and counted > 0.
     """
-    doubt = _doubt(certainty, sides)
+    doubt = _doubt(certainty) / 2
     if not 0 <= wrong <= counted or not counted:
         raise ValueError("what is wrong is part of what was counted, and something was counted")
     n = np.arange(counted)
@@ -33,21 +32,21 @@ def rate_between(wrong: int, counted: int, certainty: float = 0.95, sides: int =
     def up_to(k: int, rate: float) -> float:
         return _up_to(k, steps + np.log(rate / (1 - rate)))
 
-    low = 0.0 if not wrong or sides == 1 else _root(lambda rate: 1 - up_to(wrong - 1, rate) > doubt)
+    low = 0.0 if not wrong else _root(lambda rate: 1 - up_to(wrong - 1, rate) > doubt)
     return low, 1.0 if wrong == counted else _root(lambda rate: up_to(wrong, rate) <= doubt)
 
 
-def wrong_between(wrong: int, counted: int, lot: int, certainty: float = 0.95, sides: int = 2) -> tuple[int, int]:
+def wrong_between(wrong: int, counted: int, lot: int, certainty: float = 0.95) -> tuple[int, int]:
     """Fewest and most wrong in the whole `lot` that `wrong` of `counted` of it speaks for, those found among them.
 
-    The numbers that a test of either side does not reject (hypergeometric). With `sides` 1 only the most is bounded,
-    by all the doubt there is. ValueError unless 0 <= wrong <= counted <= lot and counted > 0.
+    The numbers that a test of either side does not reject (hypergeometric). ValueError unless
+    0 <= wrong <= counted <= lot and counted > 0.
     """
-    doubt = _doubt(certainty, sides)
+    doubt = _doubt(certainty) / 2
     if not 0 <= wrong <= counted <= lot <= MOST or not counted:
         raise ValueError(f"what is wrong is part of what was counted, and that of at most {MOST:,} bins")
     least, most = wrong, lot - (counted - wrong)
-    if sides == 2 and wrong:
+    if wrong:
         least = _first(least, most, lambda all_: 1 - found_up_to(wrong - 1, all_, counted, lot) > doubt + _TIE)
     return least, _first(least, most + 1, lambda all_: found_up_to(wrong, all_, counted, lot) <= doubt + _TIE) - 1
 
@@ -63,7 +62,7 @@ def to_count(lot: int, wrong: int, certainty: float = 0.95, allowed: int = 0) ->
     With that certainty at least (hypergeometric); `allowed` 0 is the zero-error plan. ValueError unless
     0 <= allowed < wrong <= lot.
     """
-    doubt = _doubt(certainty, 1)
+    doubt = _doubt(certainty)
     if not 0 <= allowed < wrong <= lot <= MOST:
         raise ValueError(f"more are wrong than are allowed, and no more than the lot has, at most {MOST:,}")
     return _first(allowed + 1, lot, lambda count: found_up_to(allowed, wrong, count, lot) <= doubt + _TIE)
@@ -103,7 +102,7 @@ def _first(low: int, high: int, fits: Callable[[int], bool]) -> int:
     return high
 
 
-def _doubt(certainty: float, sides: int) -> float:
-    if not 0 < certainty < 1 or sides not in (1, 2):
-        raise ValueError("a certainty is above 0 and below 1, on one side or two")
-    return (1 - certainty) / sides
+def _doubt(certainty: float) -> float:
+    if not 0 < certainty < 1:
+        raise ValueError("a certainty is above 0 and below 1")
+    return 1 - certainty
