@@ -10,12 +10,20 @@ from enum import StrEnum
 from pathlib import Path
 from typing import Any
 
-from scanflow.domain.life import TABLES
+from scanflow.domain.life import CARD, LINE, PARCEL, ROUND, STAY, STOCKTAKE
 from scanflow.domain.things import Station
 from scanflow.domain.verdict import ALL, GUARDS, HAND_OVER, Reason
 
 DOCUMENT = Path(__file__).parent.parent / "DEVELOPERS.md"
 BEGIN, END = "<!-- diagrams -->", "<!-- /diagrams -->"
+TABLES: Mapping[str, Mapping[tuple[Any, str], StrEnum]] = {
+    "line": LINE,
+    "stay": STAY,
+    "card": CARD,
+    "parcel": PARCEL,
+    "round": ROUND,
+    "stocktake": STOCKTAKE,
+}
 STARTS = {
     "line": "unbound",
     "stay": "stored",

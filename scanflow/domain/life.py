@@ -5,9 +5,8 @@ What is not in a table is refused. States of orders and slots are not here: they
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from enum import StrEnum
-from typing import Any, TypeVar
+from typing import TypeVar
 
 
 class LineState(StrEnum):
@@ -185,15 +184,6 @@ ROUND: Table[RoundState] = {
 STOCKTAKE: Table[StocktakeState] = {
     (StocktakeState.OPEN, "close"): StocktakeState.CLOSED,
     (StocktakeState.OPEN, "cancel"): StocktakeState.CANCELLED,
-}
-
-TABLES: Mapping[str, Mapping[tuple[Any, str], StrEnum]] = {
-    "line": LINE,
-    "stay": STAY,
-    "card": CARD,
-    "parcel": PARCEL,
-    "round": ROUND,
-    "stocktake": STOCKTAKE,
 }
 
 LIVE = frozenset({LineState.WAITING, LineState.PICKED, LineState.PACKED, LineState.SHORT})

@@ -1,9 +1,8 @@
 """The diagrams for developers are those of the tables."""
 
 import pytest
-from diagrams import DOCUMENT, diagrams, inserted
+from diagrams import DOCUMENT, TABLES, diagrams, inserted
 
-from scanflow.domain import life
 from scanflow.domain.verdict import ALL, GUARDS, HAND_OVER
 
 
@@ -13,12 +12,12 @@ def test_document_shows_the_tables_as_they_are():
     assert inserted(document) == document
 
 
-@pytest.mark.parametrize("name", life.TABLES)
+@pytest.mark.parametrize("name", TABLES)
 def test_every_row_is_an_arrow(name):
     """Each row of a table is an arrow of its state diagram, and nothing else is."""
     drawn = diagrams().split(f"### {name.capitalize()}\n")[1].split("```")[1]
     arrows = [line.strip() for line in drawn.splitlines() if "-->" in line and "[*]" not in line]
-    assert [f"{state} --> {after}: {event}" for (state, event), after in life.TABLES[name].items()] == arrows
+    assert [f"{state} --> {after}: {event}" for (state, event), after in TABLES[name].items()] == arrows
 
 
 def test_every_guard_asks_once():

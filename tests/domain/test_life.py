@@ -4,8 +4,8 @@ from dataclasses import replace
 from datetime import UTC, datetime
 
 import pytest
+from diagrams import TABLES
 
-from scanflow.domain import life
 from scanflow.domain.life import FORWARD, Hold, LineState, NotAllowed, ParcelState, RoundState, StayState, step
 from scanflow.domain.things import Held, Line, Parcel, Round, Slot, Stay
 
@@ -61,21 +61,21 @@ def rows(name):
 
 EVERY_PAIR = [
     (name, state, event)
-    for name, table in life.TABLES.items()
+    for name, table in TABLES.items()
     for state in sorted({type(next(iter(table))[0])(each) for each in type(next(iter(table))[0])})
-    for event in sorted({event for other in life.TABLES.values() for _, event in other})
+    for event in sorted({event for other in TABLES.values() for _, event in other})
 ]
 
 
 def test_all_five_tables_are_meant():
     """There are five lives, and no more."""
-    assert list(ROWS) == list(life.TABLES)
+    assert list(ROWS) == list(TABLES)
 
 
 @pytest.mark.parametrize("name", ROWS)
 def test_table_has_exactly_its_rows(name):
     """A table holds the rows that are meant, and nothing more."""
-    assert rows(name) == {(str(state), event): str(after) for (state, event), after in life.TABLES[name].items()}
+    assert rows(name) == {(str(state), event): str(after) for (state, event), after in TABLES[name].items()}
 
 
 @pytest.mark.parametrize(("name", "state", "event"), EVERY_PAIR)
@@ -83,10 +83,10 @@ def test_what_is_not_in_the_table_is_refused(name, state, event):
     """Every state takes its own events and refuses all others."""
     wanted = rows(name).get((str(state), event))
     if wanted is not None:
-        assert wanted == step(life.TABLES[name], state, event)
+        assert wanted == step(TABLES[name], state, event)
     else:
         with pytest.raises(NotAllowed) as refusal:
-            step(life.TABLES[name], state, event)
+            step(TABLES[name], state, event)
         assert (state, event) == (refusal.value.state, refusal.value.event)
 
 

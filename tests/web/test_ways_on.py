@@ -6,9 +6,9 @@ from typing import Any
 
 import pytest
 from clients import SQLITE_ONLY
+from diagrams import TABLES
 from flask import Flask
 
-from scanflow.domain import life
 from scanflow.domain.things import Station
 
 WAYS = {
@@ -97,24 +97,24 @@ def ways(name: str) -> dict[tuple[str, str], list[str]]:
 
 
 def states(name: str) -> set[str]:
-    table: Any = life.TABLES[name]
+    table: Any = TABLES[name]
     return {str(state) for state in type(next(iter(table))[0])}
 
 
-@pytest.mark.parametrize("name", life.TABLES)
+@pytest.mark.parametrize("name", TABLES)
 def test_every_step_is_taken_by_somebody(name: str) -> None:
     """Each row of each table has at least one way, and no way is for a row that there is not."""
-    assert {(str(state), event) for state, event in life.TABLES[name]} == ways(name).keys()
+    assert {(str(state), event) for state, event in TABLES[name]} == ways(name).keys()
 
 
-@pytest.mark.parametrize("name", life.TABLES)
+@pytest.mark.parametrize("name", TABLES)
 def test_every_state_has_a_way_on_or_is_an_end(name: str) -> None:
     """What is no end has a step, and what is one has none."""
     assert states(name) - FINAL.get(name, set()) == {state for state, _ in ways(name)}
 
 
 @SQLITE_ONLY
-@pytest.mark.parametrize("name", life.TABLES)
+@pytest.mark.parametrize("name", TABLES)
 def test_every_way_is_there(app: Flask, name: str) -> None:
     """Each is a station, or a form that the map of addresses has."""
     forms = {rule.endpoint for rule in app.url_map.iter_rules() if "POST" in (rule.methods or set())}
