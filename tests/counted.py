@@ -6,7 +6,7 @@ from floor import Floor
 
 from labels.slot_code import card_text
 from scanflow.domain.counts.stocktake import Certainty, Look, Stocktake
-from scanflow.workflow.counts import looks, resolving, stocktakes
+from scanflow.workflow.counts import looks, resolving, stocktakes, taking_back
 from scanflow.workflow.counts.looks import IncomingLook, LabelReading
 from scanflow.workflow.counts.resolving import Resolve
 from scanflow.workflow.counts.stocktakes import TrackedFinding
@@ -43,4 +43,4 @@ class Counted(Floor):
         return resolving.resolve(self.unit, self.count.id, finding, Resolve(how=how, **more))  # type: ignore[arg-type]
 
     def undo(self, finding: str) -> TrackedFinding:
-        return resolving.undo(self.unit, self.count.id, finding)
+        return taking_back.undo(self.unit, self.count.id, finding)

@@ -23,10 +23,10 @@ from scanflow.domain.life import CardState, DoubtEnd, LineState, NotAllowed, Par
 from scanflow.domain.orders.incoming import IncomingOrder
 from scanflow.domain.things import Bin, Doubt, Line, Order, Parcel, Round, Scan, Slot, Station, Stay, Stop
 from scanflow.workflow import orders, parcels, stock
-from scanflow.workflow.counts import looks, resolving, stocktakes
+from scanflow.workflow.counts import looks, resolving, stocktakes, taking_back
 from scanflow.workflow.counts import report as stocktake_report
 from scanflow.workflow.parcels import hand_over
-from scanflow.workflow.picking import rounds, scans
+from scanflow.workflow.picking import rounds, scans, undoing
 from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.ports import Invalid, Missing, Refused
 from scanflow.workflow.stock import doubts, returns
@@ -415,7 +415,7 @@ def _for_parcels(kind: str, act: Callable[[Memory, str], Any]) -> Callable[[Room
 def _undo(room: Room, unit: Memory) -> Iterator[Event]:
     for line in _lines_of(unit):
         if line.scan is not None:
-            yield Event("undo", f"undo at {line.reference}", lambda u, key=line.scan: scans.undo(u, key))
+            yield Event("undo", f"undo at {line.reference}", lambda u, key=line.scan: undoing.undo(u, key))
 
 
 def _move(room: Room, unit: Memory) -> Iterator[Event]:
@@ -502,7 +502,7 @@ def _reopen_finding(room: Room, unit: Memory) -> Iterator[Event]:
         name = each.id.partition(".")[2]
         if each.how == "moved" and unit.all(Slot)[name.partition("-")[2]].turns >= room.turns:
             continue
-        yield Event("reopen finding", f"reopen {name}", lambda u, c=each.stocktake, n=name: resolving.undo(u, c, n))
+        yield Event("reopen finding", f"reopen {name}", lambda u, c=each.stocktake, n=name: taking_back.undo(u, c, n))
 
 
 def _close_count(room: Room, unit: Memory) -> Iterator[Event]:

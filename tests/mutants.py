@@ -15,6 +15,7 @@ from typing import Any
 
 import memory
 import pytest
+from diagrams import TABLES
 from explorer import Explored, explore
 from memory import Memory
 from small_rooms import ROOMS
@@ -25,7 +26,7 @@ from scanflow.domain.life import CardState, DoubtEnd, Hold, LineState, ParcelSta
 from scanflow.domain.things import Line, Order, Station
 from scanflow.domain.verdict import Guard, Reason, Scene
 from scanflow.workflow import orders, parcels, stock
-from scanflow.workflow.picking import scans
+from scanflow.workflow.picking import scans, undoing
 from scanflow.workflow.stock import doubts, sightings
 
 Patch = Callable[[pytest.MonkeyPatch], None]
@@ -226,7 +227,7 @@ def mutants() -> dict[str, Mutant]:
 
 def _rows() -> Iterator[tuple[str, Mutant]]:
     for name in ADDED_ROWS:
-        table = life.TABLES[name]
+        table = TABLES[name]
         for (state, event), after in table.items():
             key, row = (state, event), (name, str(state), event)
             yield f"{name}: no row {state}, {event}", Mutant(partial(_drop, table, key), row)
@@ -338,8 +339,8 @@ def _sets() -> Iterator[tuple[str, Mutant]]:
             kept = type(getattr(module, name))(other for other in getattr(module, name) if other != each)
             told = each if isinstance(each, str) else " ".join(each)
             yield f"{name} without {told}", Mutant(partial(_set, module, name, kept))
-    for was, now in scans.BACK:
-        yield f"BACK without {was} from {now}", Mutant(partial(_drop, scans.BACK, (was, now)))
+    for was, now in undoing.BACK:
+        yield f"BACK without {was} from {now}", Mutant(partial(_drop, undoing.BACK, (was, now)))
 
 
 @dataclass(frozen=True)
@@ -371,7 +372,7 @@ def base(room: str) -> Base:
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(things, "step", step)
         found = explore(ROOMS[room])
-    names = {id(table): name for name, table in life.TABLES.items()}
+    names = {id(table): name for name, table in TABLES.items()}
     rows = frozenset((names[table], str(state), event) for table, state, event in asked)
     return Base(found, found.stuck(ended), rows)
 
@@ -395,7 +396,7 @@ def caught(name: str, room: str) -> str | None:
     sound, mutant = base(room), ALL_MUTANTS[name]
     if mutant.row is not None and mutant.row not in sound.asked:
         return None
-    with _in_order(*life.TABLES.values(), scans.BACK), pytest.MonkeyPatch.context() as patch:
+    with _in_order(*TABLES.values(), undoing.BACK), pytest.MonkeyPatch.context() as patch:
         mutant.patch(patch)
         try:
             found = explore(ROOMS[room], sound.found)

@@ -16,7 +16,7 @@ from scanflow.domain.counts.stocktake import Resolved
 from scanflow.domain.life import CardState, DoubtKind, Hold, LineState, ParcelState, StayState
 from scanflow.domain.things import Doubt, Line, Order, Parcel, Scan, Slot, Station, Stay
 from scanflow.domain.whereabouts import contradicts_closing, contradicts_parcel, free_to_give
-from scanflow.workflow.counts import resolving
+from scanflow.workflow.counts import taking_back
 from scanflow.workflow.picking import scans
 from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.stock import sightings
@@ -432,7 +432,7 @@ def what_is_resolved_can_be_taken_back_at_once(change: Change) -> bool:
         return True
     back = change.after.fork()
     resolved = list(back.all(Resolved).values())[-1]
-    resolving.undo(back, resolved.stocktake, resolved.id.partition(".")[2])
+    taking_back.undo(back, resolved.stocktake, resolved.id.partition(".")[2])
     other = [code for code in back.all(Slot) if _is_of(code, change.before) != _is_of(code, back)]
     left = [back.all(Slot)[code].card for code in other]
     return left == [CardState.DUE] * len(other) and len(other) <= change.event.text.endswith(": moved")

@@ -22,7 +22,7 @@ from scanflow.storage.trust.replay import NOW, rows_now
 from scanflow.storage.views.lists import ledger_page
 from scanflow.web import create_app
 from scanflow.workflow import orders, parcels, stock
-from scanflow.workflow.picking import rounds, scans
+from scanflow.workflow.picking import rounds, scans, undoing
 from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.ports import Settings
 
@@ -349,7 +349,7 @@ class Twin:
 
     def undo(self, n: int) -> None:
         key = self.pick(Scan, n)
-        self.call(f"/api/scans/{key}/undo", {}, lambda unit: model.line(unit, scans.undo(unit, key)))
+        self.call(f"/api/scans/{key}/undo", {}, lambda unit: model.line(unit, undoing.undo(unit, key)))
 
     # Repeats of other calls
 

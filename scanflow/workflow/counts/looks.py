@@ -15,8 +15,9 @@ from scanflow.domain import events
 from scanflow.domain.counts import shelf_view
 from scanflow.domain.counts.stocktake import TRAY, Certainty, How, Look, Read, Stocktake
 from scanflow.domain.life import CardState, LineState, StocktakeState
-from scanflow.domain.things import Bin, Item, Photo, Sighting, Slot, Station
+from scanflow.domain.things import Bin, Photo, Sighting, Slot, Station
 from scanflow.domain.whereabouts import free_to_give
+from scanflow.workflow.counts.stocktakes import drop_photo
 from scanflow.workflow.fields import (
     MOST_LINES,
     Age,
@@ -361,8 +362,8 @@ def drop(unit: Unit, count_id: str, key: str) -> Stocktake:
     closer = unit.find(Look, closer=key)
     for each in (*closer, look):  # the look last: those point to it
         unit.drop(Look, each.key)
-        if each.photo and not unit.find(Look, photo=each.photo) and not unit.find(Item, photo=each.photo):
-            unit.drop(Photo, each.photo)
+        if each.photo:
+            drop_photo(unit, each.photo)
     if look.place == TRAY:
         _forget_missed(unit, look.at)
     dropped = tuple(sorted(each.key for each in (look, *closer)))

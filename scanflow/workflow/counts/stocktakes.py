@@ -14,7 +14,8 @@ from typing import Annotated
 from pydantic import Field
 
 from scanflow.domain import events
-from scanflow.domain.counts.findings import CountedPlace, Finding, FindingKind, SlotAccount, findings, places
+from scanflow.domain.counts.findings import CountedPlace, Finding, FindingKind, findings, places
+from scanflow.domain.counts.seen import SlotAccount
 from scanflow.domain.counts.stocktake import Area, BadArea, Chosen, Look, Read, Resolved, Sample, Stocktake
 from scanflow.domain.life import LIVE, StayState, StocktakeState
 from scanflow.domain.things import Bin, Item, Line, Photo, Slot, Station, Stay
@@ -202,12 +203,17 @@ def forget_photos(unit: Unit, count_id: str) -> Stocktake:
     for each in unit.find(Look, stocktake=count_id):
         if each.photo is not None:
             unit.put(replace(each, photo=None))
-            if not unit.find(Look, photo=each.photo) and not unit.find(Item, photo=each.photo):
-                unit.drop(Photo, each.photo)
+            drop_photo(unit, each.photo)
             forgotten.append(each.photo)
     if forgotten:
         unit.record(events.PhotosDeleted(stocktake=count_id, photos=tuple(sorted(set(forgotten)))))
     return count
+
+
+def drop_photo(unit: Unit, photo: str) -> None:
+    """Delete a picture, unless another look or a thing has it."""
+    if not unit.find(Look, photo=photo) and not unit.find(Item, photo=photo):
+        unit.drop(Photo, photo)
 
 
 def forget_old_photos(unit: Unit) -> bool:

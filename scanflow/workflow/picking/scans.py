@@ -10,14 +10,14 @@ from datetime import timedelta
 from labels import slot_code
 from scanflow.domain import advice, events
 from scanflow.domain.derive import order_state
-from scanflow.domain.life import CardState, DoubtEnd, DoubtKind, Hold, LineState, ParcelState, RoundState
-from scanflow.domain.things import Bin, Line, Out, Parcel, Round, Scan, Sighting, Slot, Station, Stay
+from scanflow.domain.life import CardState, DoubtEnd, DoubtKind, Hold, RoundState
+from scanflow.domain.things import Bin, Line, Out, Parcel, Round, Scan, Sighting, Slot, Station
 from scanflow.domain.verdict import Reason, Scene, effects, judge
 from scanflow.workflow import parcels
 from scanflow.workflow.answers import Answer, answer_of, recalled
 from scanflow.workflow.parcels import slips
 from scanflow.workflow.picking.reading import StationReading, read
-from scanflow.workflow.ports import Invalid, Refused, SlotFacts, Unit, must
+from scanflow.workflow.ports import Invalid, SlotFacts, Unit
 from scanflow.workflow.stock import cards, doubts, photos, sightings
 from scanflow.workflow.times import clock
 
@@ -391,45 +391,3 @@ def _record(unit: Unit, reading: StationReading, kept: Scan, answer: Answer) -> 
 def _is_ours(unit: Unit, text: str) -> bool:
     """Whether the text goes into the ledger; codes of other kinds that were in view do not."""
     return slot_code.is_card_like(text) or slot_code.is_slip_like(text) or cards.bears_name(unit, text)
-
-
-BACK: dict[tuple[str, str], tuple[str, ...]] = {
-    (LineState.WAITING, LineState.PICKED): ("put back",),
-    (LineState.SHORT, LineState.PICKED): ("put back", "miss"),
-    (LineState.PICKED, LineState.PACKED): ("take out",),
-    (LineState.WAITING, LineState.PACKED): ("take out", "put back"),
-    (LineState.SHORT, LineState.PACKED): ("take out", "put back", "miss"),
-}
-"""(state before the scan, state now) → the events that undo it. Undo only steps back: forward needs a scan."""
-
-
-def undo(unit: Unit, key: str) -> Line:
-    """Take back what a scan did to its line, if nothing has changed the line since.
-
-    A parcel that the scan closed is reopened in the same step: `slot_reused` once a slot has a newer stay.
-    """
-    scan_ = must(unit, Scan, key)
-    if not scan_.accepted or not scan_.changed or scan_.line is None:
-        raise Refused("nothing_to_undo", "This scan changed nothing that can be taken back.")
-    line = must(unit, Line, scan_.line)
-    if line.scan != key:
-        raise Refused("changed_since", "The line was changed since. Scan again instead.")
-    if json.loads(scan_.answer)["parcel_state"] == ParcelState.CLOSED:
-        parcels.reopen(unit, scan_.parcel or "")
-        line = must(unit, Line, line.id)
-    elif line.state is LineState.PACKED and not must(unit, Parcel, line.parcel or "").open:
-        raise Refused("changed_since", "Its parcel was set aside since. Open it, and take the thing out with a scan.")
-    steps = BACK.get((scan_.was, line.state))
-    if steps is None:
-        raise Refused("nothing_to_undo", "This can't be taken back. Scan the card again instead.")
-    for event in steps:
-        line = line.after(event)
-    line = replace(line, parcel=line.parcel if line.state is LineState.PACKED else None)
-    unit.put(line)
-    stay = must(unit, Stay, line.stay or "")
-    if "put back" in steps:
-        unit.put(replace(must(unit, Slot, stay.code), out=None))
-    if "miss" in steps:
-        doubts.doubt(unit, stay.item, DoubtKind.MISSING, "")
-    unit.record(events.Undone(key=key, line=line.id, line_state=line.state))
-    return line

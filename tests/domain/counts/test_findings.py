@@ -9,7 +9,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from scanflow.domain.counts.findings import Finding, FindingKind, SlotAccount, findings, places
+from scanflow.domain.counts.findings import Finding, FindingKind, findings, places
+from scanflow.domain.counts.seen import SlotAccount
 from scanflow.domain.counts.stocktake import TRAY, Certainty, How, Look, Read
 from scanflow.domain.life import CardState, LineState
 

@@ -14,7 +14,7 @@ from explorer import explore
 from scanflow.domain.counts.findings import FindingKind
 from scanflow.domain.things import Slot
 from scanflow.workflow import stock
-from scanflow.workflow.counts import resolving, stocktakes
+from scanflow.workflow.counts import resolving, stocktakes, taking_back
 from scanflow.workflow.ports import must
 
 PINNED = {
@@ -68,12 +68,12 @@ FAULTS = {
     "nothing is taken back": (
         "gone",
         "what_is_resolved_can_be_taken_back_at_once",
-        lambda patch: patch.setattr(resolving, "_restore", lambda unit, code, kept: None),
+        lambda patch: patch.setattr(taking_back, "_restore", lambda unit, code, kept: None),
     ),
     "what has changed since is taken back too": (
         "loose cards",
         "free_cards_are_told_true",
-        lambda patch: patch.setattr(resolving, "_restore", _restore_blindly),
+        lambda patch: patch.setattr(taking_back, "_restore", _restore_blindly),
     ),
     "what has changed since is resolved too": (
         "gone",
@@ -83,11 +83,11 @@ FAULTS = {
 }
 """Fault → the room that catches it, the property that is broken or `answers`, and what puts it in."""
 
-_restore = resolving._restore
+_restore = taking_back._restore
 
 
 def _restore_blindly(unit, code, kept):
-    now = {name: resolving._image(part) for name, part in resolving._parts(unit.facts(code)).items()}
+    now = {name: taking_back._image(part) for name, part in taking_back._parts(unit.facts(code)).items()}
     _restore(unit, code, kept | {"before": now | kept["before"], "after": now})
 
 

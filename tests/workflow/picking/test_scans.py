@@ -11,7 +11,7 @@ from labels import slot_code
 from scanflow.domain.life import CardState, Hold, LineState, ParcelState
 from scanflow.domain.things import Line, Parcel, Scan, Sighting, Slot, Station, Stay
 from scanflow.workflow import orders, parcels, stock
-from scanflow.workflow.picking import rounds, scans
+from scanflow.workflow.picking import rounds, undoing
 from scanflow.workflow.ports import Invalid, Missing, Refused
 
 
@@ -162,7 +162,7 @@ def beep_after(floor, first, second, between):
         case "held":
             orders.hold(floor.unit, floor.line("D001").id, orders.NotThis(why="hm"))
         case "undone":
-            scans.undo(floor.unit, floor.line("D001").scan)
+            undoing.undo(floor.unit, floor.line("D001").scan)
             return floor.scan("table", "D001")["changed"]
         case "set aside":
             parcels.set_aside(floor.unit, floor.line("D001").parcel)
@@ -385,7 +385,7 @@ def test_packing_is_not_undone_in_a_parcel_set_aside():
     floor.pack("D001")
     key = floor.line("D001").scan
     parcels.set_aside(floor.unit, parcel.id)
-    assert "changed_since" == refused(scans.undo, floor.unit, key)
+    assert "changed_since" == refused(undoing.undo, floor.unit, key)
 
 
 def test_what_was_cancelled_in_the_box_is_cancelled_once_it_is_out():
@@ -443,7 +443,7 @@ def test_a_parcel_does_not_close_by_itself_while_something_is_wanted(code):
 
 def undone(floor, code):
     """The line after the scan that changed it last was taken back."""
-    return scans.undo(floor.unit, floor.line(code).scan)
+    return undoing.undo(floor.unit, floor.line(code).scan)
 
 
 @pytest.mark.parametrize("was", ["waiting", "short"])
@@ -485,7 +485,7 @@ def test_undo_after_the_slot_was_used_again_is_refused():
     floor.pack("D001", "D002")
     key = floor.line("D002").scan
     floor.put_away("D001")
-    assert "slot_reused" == refused(scans.undo, floor.unit.fork(), key)
+    assert "slot_reused" == refused(undoing.undo, floor.unit.fork(), key)
 
 
 @pytest.mark.parametrize("change", ["scanned", "held", "reopened", "moved", "undone"])
@@ -506,8 +506,8 @@ def test_undo_is_refused_once_the_line_was_changed_since(change):
             floor.scan("table", "D001", take_out=True)
             stock.move(floor.unit, floor.stay("D001").id, stock.Move(to="D004"))
         case "undone":
-            scans.undo(floor.unit, key)
-    assert "changed_since" == refused(scans.undo, floor.unit, key)
+            undoing.undo(floor.unit, key)
+    assert "changed_since" == refused(undoing.undo, floor.unit, key)
 
 
 @pytest.mark.parametrize("case", ["refused", "second beep", "tray", "slip", "take out", "put back"])
@@ -531,13 +531,13 @@ def test_what_went_backwards_or_changed_nothing_is_not_undone(case):
             floor.scan("table", "D001", key="k", take_out=True)
         case "put back":
             floor.scan("shelf", "D001", key="k", bin="A-1-1")
-    assert "nothing_to_undo" == refused(scans.undo, floor.unit, "k")
+    assert "nothing_to_undo" == refused(undoing.undo, floor.unit, "k")
 
 
 def test_an_unknown_key_is_missing():
     """There is nothing to take back of a scan that never was."""
     with pytest.raises(Missing):
-        scans.undo(Floor().unit, "none")
+        undoing.undo(Floor().unit, "none")
 
 
 def test_every_scan_is_kept_and_in_the_ledger():

@@ -25,7 +25,7 @@ from scanflow.web.api.given import JPEG
 from scanflow.web.api.photo import PhotoQuery
 from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.once import CallReply
-from scanflow.workflow.counts import looks, resolving, stocktakes
+from scanflow.workflow.counts import looks, resolving, stocktakes, taking_back
 from scanflow.workflow.counts import report as stocktake_report
 from scanflow.workflow.fields import Command, OneOf
 from scanflow.workflow.ports import Invalid, Missing, Refused, must
@@ -244,7 +244,7 @@ def undo(stocktake: str, finding: str) -> Response:
 
     def work(unit: SqlUnit) -> CallReply:
         count_rights.admit_undo(unit, stocktake, finding)
-        return CallReply(200, render_stocktake.finding(unit, resolving.undo(unit, stocktake, finding)))
+        return CallReply(200, render_stocktake.finding(unit, taking_back.undo(unit, stocktake, finding)))
 
     return do(work)
 

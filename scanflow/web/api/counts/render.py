@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from typing import cast
 
-from scanflow.domain.counts.findings import Finding, FindingKind, SlotAccount
+from scanflow.domain.counts.findings import Finding, FindingKind
+from scanflow.domain.counts.seen import SlotAccount
 from scanflow.domain.counts.stocktake import Look, Resolved, Stocktake
 from scanflow.domain.things import Bin
 from scanflow.domain.words import said

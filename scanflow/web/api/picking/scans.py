@@ -14,7 +14,7 @@ from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.once import CallReply
 from scanflow.workflow.answers import Answer
 from scanflow.workflow.fields import Command, Image
-from scanflow.workflow.picking import scans
+from scanflow.workflow.picking import scans, undoing
 from scanflow.workflow.picking.reading import ScanBase, ScanImage, ScanText, StationReading
 from scanflow.workflow.ports import Invalid
 
@@ -89,4 +89,4 @@ def _seen(reader: Callable[[bytes], PictureReadings], image: bytes) -> PictureRe
 )
 def undo(key: str) -> Response:
     """Takes back a scan, if nothing has changed its line since; a parcel that it closed is reopened."""
-    return do(lambda unit: CallReply(200, render.one_line(unit, scans.undo(unit, key))))
+    return do(lambda unit: CallReply(200, render.one_line(unit, undoing.undo(unit, key))))

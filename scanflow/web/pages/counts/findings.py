@@ -23,7 +23,7 @@ from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.rendering import Refusal, act, offset, render
 from scanflow.web.pages.room_view import room
-from scanflow.workflow.counts import resolving, stocktakes
+from scanflow.workflow.counts import resolving, stocktakes, taking_back
 from scanflow.workflow.counts.report import title_of
 from scanflow.workflow.counts.stocktakes import TrackedFinding
 from scanflow.workflow.ports import Unit, must
@@ -205,7 +205,7 @@ def undo(id: str) -> ResponseReturnValue:
 
     def work(unit: Unit) -> None:
         count_rights.admit_undo(unit, id, finding)
-        resolving.undo(unit, id, finding)
+        taking_back.undo(unit, id, finding)
 
     done = act(work)
     return show(id, *done) if isinstance(done, Refusal) else _on(id, finding)

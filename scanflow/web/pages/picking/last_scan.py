@@ -14,7 +14,7 @@ from scanflow.domain.whereabouts import words
 from scanflow.web.pages.room_view import room
 from scanflow.workflow import parcels
 from scanflow.workflow.answers import Answer
-from scanflow.workflow.picking import scans
+from scanflow.workflow.picking import undoing
 from scanflow.workflow.ports import Unit
 from scanflow.workflow.stock import sightings
 
@@ -81,7 +81,7 @@ def _standing(unit: Unit, scan: Scan, line: Line | None) -> str | None:
     first = unit.get(Scan, line.scan)
     if first is None or not first.changed:
         return None
-    if line.state is not LineState.RELEASED and (first.was, line.state) not in scans.BACK:
+    if line.state is not LineState.RELEASED and (first.was, line.state) not in undoing.BACK:
         return None
     return first.key if (first.station, first.spot, first.code) == (scan.station, scan.spot, scan.code) else None
 
