@@ -42,11 +42,6 @@ def _forget_old_photos(shop: Shop) -> None:
         )
 
 
-def _keep_note(shop: Shop) -> None:
-    """The note beside the database follows the ledger."""
-    shop.database.keep_note()
-
-
 def _verify(shop: Shop) -> None:
     """All data are verified each night."""
     note = shop.database.guard.note
@@ -67,7 +62,7 @@ def verify_due(last: str, now: datetime) -> bool:
 
 
 JOBS = (
-    Job("keep the note beside the database", MINUTE, _keep_note),
+    Job("keep the note beside the database", MINUTE, lambda shop: shop.database.keep_note()),
     Job("verify all data", HOUR / 4, _verify),
     Job("delete old photos of counts", DAY, _forget_old_photos),
     Job("see which backups are due", 5 * MINUTE, lambda shop: shop.keeper.check()),

@@ -50,11 +50,6 @@ def _card_alone(scene: Scene) -> str:
     )
 
 
-def _where(scene: Scene, place: PlaceKind) -> Whereabouts | None:
-    """Where the thing is by the account, if that is this kind of place."""
-    return scene.where if scene.where is not None and scene.where.place is place else None
-
-
 def _back(scene: Scene) -> str:
     home = scene.slot.bin if scene.slot else ""
     stands = scene.station is Station.BIN and not scene.late and not (scene.where is not None and scene.where.out)
@@ -101,9 +96,8 @@ def _basket(scene: Scene) -> str:
 def _other_basket(scene: Scene) -> str:
     if scene.counts_as_packed:
         return f"It counts as packed.{_packed_elsewhere(scene)}"
-    in_basket = _where(scene, PlaceKind.BASKET)
-    if in_basket is not None and in_basket.basket:
-        return f"Put it in basket {in_basket.basket}."
+    if scene.where is not None and scene.where.place is PlaceKind.BASKET and scene.where.basket:
+        return f"Put it in basket {scene.where.basket}."
     return "Lay it aside for that order."
 
 

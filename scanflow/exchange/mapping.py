@@ -5,6 +5,7 @@ import json
 import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
+from operator import eq
 
 from labels.slot_code import CodeError, parse_reference
 from scanflow.exchange.csv_table import CsvTable
@@ -113,7 +114,7 @@ def _by_name(headers: tuple[str, ...]) -> dict[str, str]:
     """Headers that are one of the words; then, for fields without one, headers that contain words of two or more."""
     plain = {header: " ".join(re.findall(r"[^\W_]+", header.casefold())) for header in headers}
     columns: dict[str, str] = {}
-    for fits in (_is_phrase, _has_phrase):
+    for fits in (eq, _has_phrase):
         for name, words in _NAMES.items():
             free = [header for header in plain if header not in columns.values()]
             fitting = (header for phrase in words.split(", ") for header in free if fits(phrase, plain[header]))
@@ -121,10 +122,6 @@ def _by_name(headers: tuple[str, ...]) -> dict[str, str]:
             if header is not None:
                 columns[name] = header
     return columns
-
-
-def _is_phrase(phrase: str, header: str) -> bool:
-    return phrase == header
 
 
 def _has_phrase(phrase: str, header: str) -> bool:

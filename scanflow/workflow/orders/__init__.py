@@ -422,19 +422,20 @@ class Short(Command, json_schema_extra={"examples": [{"note": "Not in its bin"}]
 def short(unit: Unit, line_id: str, said: Short) -> Line:
     """Its thing is not where it should be; it is missing until somebody sees it, whoever orders it next."""
     line = _step(unit, line_id, "miss", events.LineShort(line=line_id, note=said.note))
-    item = must(unit, Stay, line.stay or "").item
-    doubts.doubt(unit, item, DoubtKind.MISSING, said.note)
-    line = doubts.hold(unit, line, item)
-    unit.put(line)
-    return line
+    doubts.doubt(unit, must(unit, Stay, line.stay or "").item, DoubtKind.MISSING, said.note)
+    return _held_by_doubts(unit, line)
 
 
 def found(unit: Unit, line_id: str) -> Line:
     """It turned up, as somebody says; the line waits again."""
     line = _step(unit, line_id, "find", events.LineFound(line=line_id, note=""))
-    item = must(unit, Stay, line.stay or "").item
-    doubts.found(unit, item, DoubtEnd.CORRECTED)
-    line = doubts.hold(unit, line, item)
+    doubts.found(unit, must(unit, Stay, line.stay or "").item, DoubtEnd.CORRECTED)
+    return _held_by_doubts(unit, line)
+
+
+def _held_by_doubts(unit: Unit, line: Line) -> Line:
+    """The line as the doubts of its thing have it now."""
+    line = doubts.hold(unit, line, must(unit, Stay, line.stay or "").item)
     unit.put(line)
     return line
 
@@ -461,10 +462,8 @@ def hold(unit: Unit, line_id: str, said: NotThis) -> Line:
         raise Refused("not_allowed", f"The line is {line.state}; there is nothing to hold.")
     if line.state is LineState.RELEASED:
         _open_if_can_be(unit, line)
-    item = must(unit, Stay, line.stay).item
-    doubts.doubt(unit, item, DoubtKind.NOT_THIS, said.why)
-    line = doubts.hold(unit, must(unit, Line, line_id), item)
-    unit.put(line)
+    doubts.doubt(unit, must(unit, Stay, line.stay).item, DoubtKind.NOT_THIS, said.why)
+    line = _held_by_doubts(unit, must(unit, Line, line_id))
     unit.record(events.LineHeld(line=line.id, why=said.why))
     return line
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from pydantic import Field
 
@@ -17,15 +17,6 @@ from scanflow.workflow.ports import Invalid, Refused, Unit, must
 from scanflow.workflow.stock.sightings import gone
 
 ENDED = frozenset({OrderState.RELEASED, OrderState.CANCELLED, OrderState.RETURNED})
-
-
-@dataclass(frozen=True, slots=True)
-class _Packed:
-    """A thing in a parcel: what closing and reopening step together."""
-
-    line: Line
-    stay: Stay
-    card: Slot
 
 
 def lines_of(unit: Unit, orders: Iterable[str]) -> tuple[Line, ...]:
@@ -228,28 +219,24 @@ def _read_again(unit: Unit, line: Line) -> None:
 def _step_all(
     unit: Unit, lines: Iterable[Line], steps: tuple[tuple[str, str], ...], scan: str | None
 ) -> tuple[str, ...]:
-    """Each line, its stay and its card by one event each; the lines keep `scan` as what changed them last."""
+    """Each line, its stay and its card by one event each; the lines keep `scan` as what changed them last.
+
+    Refused: `slot_reused`.
+    """
     codes = []
     for line in lines:
-        thing = _packed(unit, line)
+        stay = must(unit, Stay, line.stay or "")
+        card = must(unit, Slot, stay.code)
+        if card.turns != stay.turn:
+            words = f"Another thing stands in {stay.code} by now. Take this one back on its order's page instead."
+            raise Refused("slot_reused", words)
         for table, event in steps:
             match table:
                 case "line":
-                    unit.put(thing.line.after(event, scan if line.scan == scan else None))
+                    unit.put(line.after(event, scan if line.scan == scan else None))
                 case "stay":
-                    unit.put(thing.stay.after(event, unit.at))
+                    unit.put(stay.after(event, unit.at))
                 case "card":
-                    unit.put(replace(thing.card.after(event), out=thing.card.out if event == "reopen" else None))
-        codes.append(thing.stay.code)
+                    unit.put(replace(card.after(event), out=card.out if event == "reopen" else None))
+        codes.append(stay.code)
     return tuple(codes)
-
-
-def _packed(unit: Unit, line: Line) -> _Packed:
-    stay = must(unit, Stay, line.stay or "")
-    card = must(unit, Slot, stay.code)
-    if card.turns != stay.turn:
-        raise Refused(
-            "slot_reused",
-            f"Another thing stands in {stay.code} by now. Take this one back on its order's page instead.",
-        )
-    return _Packed(line, stay, card)

@@ -57,14 +57,9 @@ def hand_over(unit: Unit, said: HandOver) -> Answer:
     return _keep(unit, key, body, text, answer)
 
 
-def lines_in(unit: Unit, parcel: Parcel) -> tuple[Line, ...]:
-    """The lines whose things left with the parcel, or will."""
-    return unit.find(Line, parcel=parcel.id, state=LineState.RELEASED)
-
-
 def _lines(unit: Unit, parcel: Parcel, text: str) -> tuple[Line, ...]:
     """The lines in it, and by a slip what is held in other parts of its orders: which part it is, no slip says."""
-    lines = lines_in(unit, parcel)
+    lines = unit.find(Line, parcel=parcel.id, state=LineState.RELEASED)
     if not lines or parcel.state is ParcelState.HANDED_OVER or not slot_code.is_slip_like(text):
         return lines
     released = [line for name in parcel.orders for line in unit.find(Line, order=name, state=LineState.RELEASED)]
@@ -75,7 +70,7 @@ def begin(unit: Unit) -> None:
     """From now on hand-overs are recorded: what counts as gone by its days is handed over."""
     past = [parcel for parcel in unit.find(Parcel, state=ParcelState.CLOSED) if gone(unit, parcel)]
     for parcel in past:
-        unit.put(replace(parcel.after("hand over"), handed=unit.at))
+        _leave(unit, parcel)
     if past:
         unit.record(events.CountedAsGone(parcels=tuple(parcel.id for parcel in past)))
 

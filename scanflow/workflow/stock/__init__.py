@@ -37,7 +37,7 @@ from scanflow.workflow.fields import (
     like,
     words,
 )
-from scanflow.workflow.ports import Invalid, Missing, Refused, Unit, must
+from scanflow.workflow.ports import Invalid, Refused, Unit, must
 from scanflow.workflow.stock import doubts
 from scanflow.workflow.stock.cards import card_facts, refuse_named, refuse_taken, slot_facts
 from scanflow.workflow.stock.sightings import where
@@ -469,10 +469,7 @@ def _end(unit: Unit, stay: Stay) -> None:
 
 def lose_card(unit: Unit, code: str) -> Slot:
     """Say that a card is lost: its number is retired until the card is seen again."""
-    facts = unit.facts(code)
-    if facts is None:
-        raise Missing(f"There is no slot {code}.")
-    slot = replace(facts.slot.after("lose"), seen=None)
+    slot = replace(must(unit, Slot, code).after("lose"), seen=None)
     unit.put(slot)
     unit.record(events.CardLost(code=code))
     return slot

@@ -255,12 +255,10 @@ def reprint(unit: Unit, code: str, said: Reprint) -> tuple[Slot, Section]:
 
 def destroyed(unit: Unit, code: str) -> Slot:
     """A person says that of two cards that say the same one is destroyed. Refused: `no_twin`."""
-    facts = unit.facts(code)
-    if facts is None:
-        raise Missing(f"There is no slot {code}.")
-    if not facts.slot.twin:
+    slot = must(unit, Slot, code)
+    if not slot.twin:
         raise Refused("no_twin", f"There is only one card {code}.")
-    slot = replace(facts.slot, twin=False)
+    slot = replace(slot, twin=False)
     unit.put(slot)
     unit.record(events.TwinDestroyed(code=code))
     return slot
