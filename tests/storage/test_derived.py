@@ -23,6 +23,8 @@ from scanflow.workflow.stock import sightings
 def test_states_are_those_of_the_domain(shop: Shop) -> None:
     """What pages count and list by SQL is what the rules derive from the things themselves."""
     room = furnish(shop, 40)
+    for code in ("S015", room.stays[1].code):
+        shop.act("owner", lambda unit, code=code: stock.lose_card(unit, code))
     with shop.looking() as unit:
         states = {order.id: order_state(unit.find(Line, order=order.id)).value for order in room.orders}
         listed = {row.id: row.state for row in order_views.order_list(unit.connection, [], 0, 1000)}
