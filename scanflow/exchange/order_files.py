@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 from contextlib import AbstractContextManager
 
-from scanflow.domain.things import Section
 from scanflow.exchange import csv_table, orders_csv
 from scanflow.exchange.csv_table import CsvTable, FileError
 from scanflow.exchange.mapping import ColumnMapping, MappingError, guess, signature
 from scanflow.exchange.orders_csv import Parsed
 from scanflow.workflow.ports import Invalid, Unit
+from scanflow.workflow.stock import cards
 
 
 def columns(unit: Unit, table: CsvTable, name: str | None = None) -> ColumnMapping:
@@ -23,7 +23,7 @@ def columns(unit: Unit, table: CsvTable, name: str | None = None) -> ColumnMappi
         return ColumnMapping.from_json(stored)
     if name is not None:
         raise Invalid("/mapping", "unknown_mapping", f"There is no mapping {name}.")
-    return guess(table, {section.code: section.digits for section in unit.find(Section)})
+    return guess(table, cards.widths(unit))
 
 
 def read(looking: Callable[[], AbstractContextManager[Unit]], data: bytes, name: str | None = None) -> Parsed:

@@ -18,7 +18,7 @@ from scanflow.domain.life import OF_BINDING, DoubtEnd, DoubtKind, Hold, LineStat
 from scanflow.domain.orders.binding import Asked, ReferenceFacts, bind, learns
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.orders.titles import Titled, words_of
-from scanflow.domain.things import Item, Line, Order, Parcel, Section, Stay
+from scanflow.domain.things import Item, Line, Order, Parcel, Stay
 from scanflow.workflow import parcels
 from scanflow.workflow.fields import (
     LONGEST_NAME,
@@ -35,7 +35,7 @@ from scanflow.workflow.fields import (
     words,
 )
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
-from scanflow.workflow.stock import doubts, learned
+from scanflow.workflow.stock import cards, doubts, learned
 from scanflow.workflow.stock.sightings import gone
 from scanflow.workflow.times import HOW, instant
 
@@ -171,7 +171,7 @@ def _new_line(unit: Unit, order: Order, position: int, incoming: IncomingLine) -
 def _found(unit: Unit, order: Order, line: IncomingLine | Line) -> tuple[Asked, ReferenceFacts]:
     """What the line says of its thing, and what the room knows of that."""
     bad = line.bad if isinstance(line, IncomingLine) else None
-    widths = {section.code: section.digits for section in unit.find(Section)}
+    widths = cards.widths(unit)
     try:
         named = slot_code.parse_reference(line.reference, widths)
     except slot_code.CodeError:
