@@ -19,7 +19,7 @@ Converter = Callable[[Any], Any]
 
 def _converter(column: Any) -> Converter | None:
     """How a value comes out of the driver, None for as it is."""
-    kind = column.type
+    kind: Any = column.type
     if isinstance(kind, Boolean):
         return lambda value: None if value is None else bool(value)
     return (lambda value: kind.process_result_value(value, None)) if isinstance(kind, TypeDecorator) else None
