@@ -19,10 +19,12 @@ Converter = Callable[[Any], Any]
 
 def _converter(column: Any) -> Converter | None:
     """How a value comes out of the driver, None for as it is."""
-    kind: Any = column.type
-    if isinstance(kind, Boolean):
+    if isinstance(column.type, Boolean):
         return lambda value: None if value is None else bool(value)
-    return (lambda value: kind.process_result_value(value, None)) if isinstance(kind, TypeDecorator) else None
+    if isinstance(column.type, TypeDecorator):
+        read: Any = column.type.process_result_value
+        return lambda value: read(value, None)
+    return None
 
 
 def reader(columns: list[Any]) -> Callable[[Any], list[Any]]:
