@@ -53,7 +53,7 @@ class Server:
 
 
 @dataclass
-class Nursery:
+class ServiceForks:
     process: subprocess.Popen[str]
     started: list[Server] = field(default_factory=list)
 
@@ -74,17 +74,17 @@ class Nursery:
 
 
 @contextmanager
-def nursery() -> Iterator[Nursery]:
+def forked_services() -> Iterator[ServiceForks]:
     """Starts services on demand, and ends those that still run."""
-    command = [sys.executable, str(HERE / "nursery.py")]
+    command = [sys.executable, str(HERE / "fork_services.py")]
     process = subprocess.Popen(
         command, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True, start_new_session=True
     )
-    nursery = Nursery(process)
+    services = ServiceForks(process)
     try:
-        yield nursery
+        yield services
     finally:
-        for server in nursery.started:
+        for server in services.started:
             server.stop()
         os.killpg(process.pid, signal.SIGKILL)
         process.communicate(timeout=30)

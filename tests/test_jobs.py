@@ -9,9 +9,9 @@ from datetime import datetime, timedelta
 from pathlib import Path
 
 import pytest
+from damaged_data import DataFolder, damage, filled_database, write_entries
 from memory import NOON
 from shown_counts import opened, shown
-from spoilt import Folder, filled, spoil, write
 
 from scanflow.domain.things import Photo
 from scanflow.house import House, Job, _forget_old_photos, verify_due
@@ -75,16 +75,16 @@ def test_when_all_is_verified(last: str, now: str, due: bool) -> None:
 
 def test_all_is_verified_by_itself(tmp_path: Path) -> None:
     """A shop that never was is verified at the start; what is amiss then stops its writes."""
-    folder = Folder(tmp_path)
-    with closing(filled(folder.open(brief=False))) as database:
-        spoil(database, "UPDATE items SET title = 'Bell' WHERE n = 2")
+    folder = DataFolder(tmp_path)
+    with closing(filled_database(folder.open(brief=False))) as database:
+        damage(database, "UPDATE items SET title = 'Bell' WHERE n = 2")
         with closing(House(Shop(database))) as house:
             house.start()
             end = time.monotonic() + 20
             while not database.guard.amiss and time.monotonic() < end:
                 time.sleep(0.01)
         with pytest.raises(Unwritable, match="other words"):
-            write(database)
+            write_entries(database)
 
 
 def test_old_photos_wait_while_the_clock_is_ahead(shop: Shop, caplog: pytest.LogCaptureFixture) -> None:

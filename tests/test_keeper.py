@@ -13,7 +13,7 @@ from pathlib import Path
 
 import pytest
 from clients import SQLITE_ONLY
-from spoilt import Folder
+from damaged_data import DataFolder
 
 from scanflow import keeper as keeping
 from scanflow.domain.backups import BackupPlace
@@ -136,7 +136,7 @@ def test_a_named_place_takes_over(shop: Shop, tmp_path: Path) -> None:
 
 def test_the_data_folder_deleted_while_it_is_served(readers: Readers, clock: Clock, tmp_path: Path) -> None:
     """It is not made anew for a backup of nothing, so that the right one can be put back; the reason is told."""
-    folder = Folder(tmp_path / "shop")
+    folder = DataFolder(tmp_path / "shop")
     shop = Shop(folder.open(), readers, clock, folder=folder.path)
     with closing(shop.database), closing(shop.keeper):
         place = Path(shop.keeper.own or "")

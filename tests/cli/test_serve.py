@@ -16,8 +16,8 @@ from urllib.parse import urlsplit
 import pytest
 from click.testing import CliRunner
 from clients import new_token
+from damaged_data import DataFolder, write_entries
 from shown_counts import opened, shown
-from spoilt import Folder, write
 from started import serving
 
 from scanflow.cli import main
@@ -137,12 +137,12 @@ def test_old_photos_of_counts_go_when_it_starts(tmp_path: Path) -> None:
 
 def test_it_starts_where_something_is_amiss(tmp_path: Path) -> None:
     """On an older copy of the database it serves its pages, says why nothing is recorded, and leaves the copy alone."""
-    folder = Folder(tmp_path)
+    folder = DataFolder(tmp_path)
     with contextlib.closing(folder.open()) as database:
-        write(database, 2)
+        write_entries(database, 2)
     older = folder.file.read_bytes()
     with contextlib.closing(folder.open()) as database:
-        write(database, 2)
+        write_entries(database, 2)
     folder.file.write_bytes(older)
     with serving("--data", tmp_path) as (address, process):
         assert process.stdout is not None

@@ -5,7 +5,7 @@ from datetime import UTC, datetime
 from itertools import product
 
 import pytest
-from floor import LATER, Floor
+from room_in_memory import LATER, RoomInMemory
 
 from labels import slot_code
 from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState, StayState
@@ -26,9 +26,9 @@ ORDER = {
 """The guards of each station in the order they ask."""
 
 
-def spot(floor, station):
+def spot(room, station):
     """Where to scan at a station; a round is opened for the bin."""
-    return {"round": floor.round().id} if station == "bin" else SPOTS[station]
+    return {"round": room.round().id} if station == "bin" else SPOTS[station]
 
 
 @pytest.mark.parametrize("station", Station)
@@ -46,140 +46,140 @@ def spot(floor, station):
 )
 def test_what_is_no_card_is_refused_everywhere(station, texts, reason):
     """Nothing, too much, a wrong or missing check, and what is no card of the room have a reason at each station."""
-    floor = Floor("D001", "D002")
-    floor.order("1", "D001")
-    answer = floor.read(station, *texts, **spot(floor, station))
+    room = RoomInMemory("D001", "D002")
+    room.order("1", "D001")
+    answer = room.read(station, *texts, **spot(room, station))
     assert ("refused", reason, None) == (answer["verdict"], answer["reason"], answer["code"])
 
 
 @pytest.mark.parametrize("station", ["bin", "table", "shelf"])
 def test_a_lost_card_is_retired_except_at_the_tray(station):
     """The number of a lost card is refused where things are handled, and taken back at the tray."""
-    floor = Floor("D001")
-    floor.order("1", "D001")
-    stock.lose_card(floor.unit, "D003")
-    assert "retired" == floor.scan(station, "D003", **spot(floor, station))["reason"]
-    assert ("accepted", CardState.TRAY) == (floor.scan("tray", "D003")["verdict"], floor.slot("D003").card)
+    room = RoomInMemory("D001")
+    room.order("1", "D001")
+    stock.lose_card(room.unit, "D003")
+    assert "retired" == room.scan(station, "D003", **spot(room, station))["reason"]
+    assert ("accepted", CardState.TRAY) == (room.scan("tray", "D003")["verdict"], room.slot("D003").card)
 
 
-def bin_closed(floor):
-    floor.order("1", "D001")
-    walk = floor.round()
-    rounds.close_round(floor.unit, walk.id)
-    return floor.scan("bin", "D001", round=walk.id)
+def bin_closed(room):
+    room.order("1", "D001")
+    walk = room.round()
+    rounds.close_round(room.unit, walk.id)
+    return room.scan("bin", "D001", round=walk.id)
 
 
-def bin_slot_free(floor):
-    floor.order("1", "D001")
-    return floor.scan("bin", "D003", round=floor.round().id)
+def bin_slot_free(room):
+    room.order("1", "D001")
+    return room.scan("bin", "D003", round=room.round().id)
 
 
-def bin_not_ordered(floor):
-    floor.order("1", "D001")
-    return floor.scan("bin", "D002", round=floor.round().id)
+def bin_not_ordered(room):
+    room.order("1", "D001")
+    return room.scan("bin", "D002", round=room.round().id)
 
 
-def bin_cancelled(floor):
-    order = floor.order("1", "D001", "D002")
-    walk = floor.round()
-    orders.cancel(floor.unit, order.id, orders.Cancel(line=floor.line("D002").id))
-    return floor.scan("bin", "D002", round=walk.id)
+def bin_cancelled(room):
+    order = room.order("1", "D001", "D002")
+    walk = room.round()
+    orders.cancel(room.unit, order.id, orders.Cancel(line=room.line("D002").id))
+    return room.scan("bin", "D002", round=walk.id)
 
 
-def bin_held(floor):
-    floor.order("1", "D001")
-    walk = floor.round()
-    orders.hold(floor.unit, floor.line("D001").id, orders.NotThis(why="not this"))
-    return floor.scan("bin", "D001", round=walk.id)
+def bin_held(room):
+    room.order("1", "D001")
+    walk = room.round()
+    orders.hold(room.unit, room.line("D001").id, orders.NotThis(why="not this"))
+    return room.scan("bin", "D001", round=walk.id)
 
 
-def bin_not_on_round(floor):
-    first, _ = floor.order("1", "D001"), floor.order("2", "D002")
-    return floor.scan("bin", "D002", round=floor.round(first).id)
+def bin_not_on_round(room):
+    first, _ = room.order("1", "D001"), room.order("2", "D002")
+    return room.scan("bin", "D002", round=room.round(first).id)
 
 
-def bin_already_picked(floor):
-    floor.order("1", "D001", "D002")
-    walk = floor.round()
-    floor.scan("bin", "D001", round=walk.id)
-    floor.scan("bin", "D002", round=walk.id)
-    return floor.scan("bin", "D001", round=walk.id)
+def bin_already_picked(room):
+    room.order("1", "D001", "D002")
+    walk = room.round()
+    room.scan("bin", "D001", round=walk.id)
+    room.scan("bin", "D002", round=walk.id)
+    return room.scan("bin", "D001", round=walk.id)
 
 
-def bin_already_packed(floor):
-    order = floor.order("1", "D001", "D002")
-    walk = floor.round()
-    floor.scan("bin", "D001", round=walk.id)
-    floor.parcel(order)
-    floor.pack("D001")
-    return floor.scan("bin", "D001", round=walk.id)
+def bin_already_packed(room):
+    order = room.order("1", "D001", "D002")
+    walk = room.round()
+    room.scan("bin", "D001", round=walk.id)
+    room.parcel(order)
+    room.pack("D001")
+    return room.scan("bin", "D001", round=walk.id)
 
 
-def table_no_parcel(floor):
-    floor.order("1", "D001")
-    floor.pick("D001")
-    return floor.scan("table", "D001")
+def table_no_parcel(room):
+    room.order("1", "D001")
+    room.pick("D001")
+    return room.scan("table", "D001")
 
 
-def table_already_released(floor):
-    floor.release("1", "D001")
-    floor.parcel(floor.order("2", "D002"))
-    return floor.scan("table", "D001")
+def table_already_released(room):
+    room.release("1", "D001")
+    room.parcel(room.order("2", "D002"))
+    return room.scan("table", "D001")
 
 
-def table_slot_free(floor):
-    floor.parcel(floor.order("1", "D001"))
-    return floor.scan("table", "D003")
+def table_slot_free(room):
+    room.parcel(room.order("1", "D001"))
+    return room.scan("table", "D003")
 
 
-def table_not_ordered(floor):
-    floor.parcel(floor.order("1", "D001"))
-    return floor.scan("table", "D002")
+def table_not_ordered(room):
+    room.parcel(room.order("1", "D001"))
+    return room.scan("table", "D002")
 
 
-def table_cancelled(floor):
-    order = floor.order("1", "D001", "D002")
-    floor.parcel(order)
-    orders.cancel(floor.unit, order.id, orders.Cancel(line=floor.line("D002").id))
-    return floor.scan("table", "D002")
+def table_cancelled(room):
+    order = room.order("1", "D001", "D002")
+    room.parcel(order)
+    orders.cancel(room.unit, order.id, orders.Cancel(line=room.line("D002").id))
+    return room.scan("table", "D002")
 
 
-def table_other_order(floor):
-    first, _ = floor.order("1", "D001"), floor.order("2", "D002")
-    floor.pick("D001", "D002")
-    floor.parcel(first)
-    return floor.scan("table", "D002")
+def table_other_order(room):
+    first, _ = room.order("1", "D001"), room.order("2", "D002")
+    room.pick("D001", "D002")
+    room.parcel(first)
+    return room.scan("table", "D002")
 
 
-def table_held(floor):
-    floor.parcel(floor.order("1", "D001"))
-    orders.hold(floor.unit, floor.line("D001").id, orders.NotThis(why="not this"))
-    return floor.scan("table", "D001")
+def table_held(room):
+    room.parcel(room.order("1", "D001"))
+    orders.hold(room.unit, room.line("D001").id, orders.NotThis(why="not this"))
+    return room.scan("table", "D001")
 
 
-def table_already_packed(floor):
-    order = floor.order("1", "D001", "D002", "D004")
-    floor.pick("D001", "D002")
-    floor.parcel(order)
-    floor.pack("D001", "D002")
-    return floor.scan("table", "D001")
+def table_already_packed(room):
+    order = room.order("1", "D001", "D002", "D004")
+    room.pick("D001", "D002")
+    room.parcel(order)
+    room.pack("D001", "D002")
+    return room.scan("table", "D001")
 
 
-def table_not_picked(floor):
-    floor.parcel(floor.order("1", "D001"))
-    return floor.scan("table", "D001")
+def table_not_picked(room):
+    room.parcel(room.order("1", "D001"))
+    return room.scan("table", "D001")
 
 
-def tray_not_released(floor):
-    return floor.scan("tray", "D001")
+def tray_not_released(room):
+    return room.scan("tray", "D001")
 
 
-def shelf_slot_free(floor):
-    return floor.scan("shelf", "D003", bin="A-1-2")
+def shelf_slot_free(room):
+    return room.scan("shelf", "D003", bin="A-1-2")
 
 
-def shelf_wrong_bin(floor):
-    return floor.scan("shelf", "D001", bin="A-1-2")
+def shelf_wrong_bin(room):
+    return room.scan("shelf", "D001", bin="A-1-2")
 
 
 SCENES = (
@@ -193,7 +193,7 @@ SCENES = (
 @pytest.mark.parametrize("scene", SCENES, ids=lambda scene: scene.__name__)
 def test_every_reason_of_a_station_is_reached(scene):
     """A scan in the scene named by station and reason is refused for that reason, with words and no change."""
-    answer = scene(Floor("D001", "D002", "D004"))
+    answer = scene(RoomInMemory("D001", "D002", "D004"))
     reason = scene.__name__.split("_", 1)[1]
     assert ("refused", reason, False) == (answer["verdict"], answer["reason"], answer["changed"])
     assert answer["advice"].endswith(".")
@@ -308,11 +308,11 @@ def test_only_a_late_pick_that_still_waits_counts_on_a_closed_round(late, state)
 
 def test_late_scans_count_in_the_shop_too():
     """A pick that waited for the network is accepted after its round was closed."""
-    floor = Floor("D001")
-    floor.order("1", "D001")
-    walk = floor.round()
-    rounds.close_round(floor.unit, walk.id)
-    assert "picked" == floor.scan("bin", "D001", round=walk.id, at=LATER)["line_state"]
+    room = RoomInMemory("D001")
+    room.order("1", "D001")
+    walk = room.round()
+    rounds.close_round(room.unit, walk.id)
+    assert "picked" == room.scan("bin", "D001", round=walk.id, at=LATER)["line_state"]
 
 
 @pytest.mark.parametrize(
@@ -349,10 +349,10 @@ def test_a_scan_at_the_tray_only_sees_the_card():
 
 def test_closing_by_hand_is_told_from_a_scan():
     """A line of a parcel that was closed by hand can't be undone by its packing scan."""
-    floor = Floor("D001", "D002")
-    order = floor.order("1", "D001", "D002")
-    floor.pick("D001")
-    parcel = floor.parcel(order)
-    floor.pack("D001")
-    parcels.close_parcel(floor.unit, parcel.id, partial=True)
-    assert None is floor.line("D001").scan
+    room = RoomInMemory("D001", "D002")
+    order = room.order("1", "D001", "D002")
+    room.pick("D001")
+    parcel = room.parcel(order)
+    room.pack("D001")
+    parcels.close_parcel(room.unit, parcel.id, partial=True)
+    assert None is room.line("D001").scan

@@ -14,7 +14,7 @@ from typing import Any
 import pytest
 from clients import new_token
 from racer import Caller, Racer, Sent, Unanswered
-from served import Server, answers_hold, furnish, ledger, nothing_doubled, nursery
+from served import Server, answers_hold, forked_services, furnish, ledger, nothing_doubled
 from sqlalchemy import text
 
 from labels.slot_code import card_text
@@ -34,7 +34,7 @@ def test_killed_under_load(database_url: str, times: int) -> None:
     """Killed at random moments while clients work: each answer is given again, each open call is answered once."""
     kills = times * KILLS[database_url.partition(":")[0]]
     token, chance, up, stop = furnish(database_url), random.Random(7), threading.Event(), threading.Event()
-    with nursery() as services:
+    with forked_services() as services:
         current: list[Server] = [services.start(database_url)]
         racers = [Racer(Caller(lambda: current[0].port, token), f"k{number}") for number in range(CLIENTS)]
 
@@ -186,7 +186,7 @@ def test_killed_at_every_commit(database_url: str, moment: str) -> None:
     known: Known = {"database": database_url}
     server: list[Server] = []
     caller = Caller(lambda: server[-1].port, token)
-    with nursery() as services:
+    with forked_services() as services:
         for number, (name, call, status, _) in enumerate(DAY):
             path, body = call(known)
             server.append(services.start(database_url, die=moment))

@@ -13,7 +13,7 @@ from hypothesis import HealthCheck, Phase, settings
 from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, rule, run_state_machine_as_test
 from memory import NOON
-from twin import Twin
+from service_and_model import ServiceAndModel
 
 from scanflow.domain.things import Order, Station
 from scanflow.shop import Shop
@@ -32,54 +32,54 @@ LISTINGS = st.sampled_from(["", "", "L-1", "L-2"])
 TIMES = st.sampled_from([None, None, "2026-03-01", "2026-03-03T08:00:00+01:00", "2026-02-31"])
 TABLES = st.sampled_from(["main", "main", "main", "side"])
 FORMS = st.sampled_from([0, 0, 0, 0, 1, 2, 3])
-SPOILT = st.sampled_from([0, 0, 0, 0, 0, 1, 2, 3, 4])
+MISREAD = st.sampled_from([0, 0, 0, 0, 0, 1, 2, 3, 4])
 STATIONS = st.sampled_from([Station.TABLE, Station.TABLE, *Station])
 LATE = st.sampled_from([{}, {}, {"at": "2026-03-02T12:00:00Z"}, {"via": "typed"}])
 
 
-def trade(twin: Twin, draw: Draw) -> None:
+def trade(both: ServiceAndModel, draw: Draw) -> None:
     """Things are put away and sold, and the work goes on."""
     sold = draw(st.integers(1, 3))
     for _ in range(sold):
-        twin.store({"title": "Rear derailleur", "section": "D"})
-    twin.receive(100 + len(twin.room.all(Order)), [(n, 0, "", "") for n in range(sold)], (None, None))
-    work(twin, draw)
+        both.store({"title": "Rear derailleur", "section": "D"})
+    both.receive(100 + len(both.room.all(Order)), [(n, 0, "", "") for n in range(sold)], (None, None))
+    work(both, draw)
 
 
-def work(twin: Twin, draw: Draw) -> None:
+def work(both: ServiceAndModel, draw: Draw) -> None:
     n = draw(N)
     for _ in range(draw(st.integers(1, 4))):
-        twin.go_on(n)
+        both.go_on(n)
 
 
-def put_away(twin: Twin, draw: Draw) -> None:
+def put_away(both: ServiceAndModel, draw: Draw) -> None:
     section = draw(st.sampled_from(["D", "D", "D", "LP", "Q"]))
-    twin.store({"title": draw(TITLES), "listing": draw(LISTINGS), "section": section})
+    both.store({"title": draw(TITLES), "listing": draw(LISTINGS), "section": section})
 
 
-def receive(twin: Twin, draw: Draw) -> None:
+def receive(both: ServiceAndModel, draw: Draw) -> None:
     lines = draw(st.lists(st.tuples(N, FORMS, WORDS, LISTINGS), min_size=1, max_size=3))
-    twin.receive(draw(st.integers(1, 4)) + len(twin.room.all(Order)) // 2, lines, (draw(TIMES), draw(TIMES)))
+    both.receive(draw(st.integers(1, 4)) + len(both.room.all(Order)) // 2, lines, (draw(TIMES), draw(TIMES)))
 
 
-def scan(twin: Twin, draw: Draw) -> None:
-    twin.scan(draw(STATIONS), draw(N), draw(SPOILT), draw(st.integers(0, 2)), draw(LATE), draw(YES), draw(TABLES))
+def scan(both: ServiceAndModel, draw: Draw) -> None:
+    both.scan(draw(STATIONS), draw(N), draw(MISREAD), draw(st.integers(0, 2)), draw(LATE), draw(YES), draw(TABLES))
 
 
-def repeat(twin: Twin, draw: Draw) -> None:
+def repeat(both: ServiceAndModel, draw: Draw) -> None:
     """The same key again, the same card under a new key, the same key for another card."""
-    twin.repeat_a_scan(draw(NEW), draw(YES))
+    both.repeat_a_scan(draw(NEW), draw(YES))
     if draw(YES):
-        twin.beep_again()
-    twin.reuse_a_key(draw(N))
+        both.beep_again()
+    both.reuse_a_key(draw(N))
 
 
-def change_item(twin: Twin, draw: Draw) -> None:
+def change_item(both: ServiceAndModel, draw: Draw) -> None:
     words = st.fixed_dictionaries({"title": TITLES}, optional={"listing": LISTINGS, "notes": WORDS})
-    twin.change_item(draw(N), draw(words))
+    both.change_item(draw(N), draw(words))
 
 
-ACTS: dict[Callable[[Twin, Draw], None], int] = {
+ACTS: dict[Callable[[ServiceAndModel, Draw], None], int] = {
     trade: 4,
     work: 10,
     put_away: 1,
@@ -87,24 +87,24 @@ ACTS: dict[Callable[[Twin, Draw], None], int] = {
     scan: 8,
     repeat: 2,
     change_item: 1,
-    lambda twin, draw: twin.store({"title": "Crank", "code": twin.code(draw(N))}): 1,
-    lambda twin, draw: twin.store({"title": "Crank", "text": twin.card(draw(N), draw(SPOILT)) or "?"}): 1,
-    lambda twin, draw: twin.withdraw(draw(N)): 1,
-    lambda twin, draw: twin.move(draw(N), draw(N)): 2,
-    lambda twin, draw: twin.cancel(draw(NEW), draw(st.none() | N)): 2,
-    lambda twin, draw: twin.settle(draw(NEW), draw(st.none() | N)): 1,
-    lambda twin, draw: twin.say_of_a_line(draw(NEW), draw(st.sampled_from(["short", "found", "hold", "revive"]))): 3,
-    lambda twin, draw: twin.open_round(draw(st.none() | st.lists(N, max_size=2))): 1,
-    lambda twin, draw: twin.close_round(draw(NEW)): 1,
-    lambda twin, draw: twin.open_parcel(draw(st.lists(NEW, min_size=1, max_size=2)), draw(TABLES)): 2,
-    lambda twin, draw: twin.close_parcel(draw(NEW), draw(YES)): 1,
-    lambda twin, draw: twin.set_aside(draw(NEW)): 1,
-    lambda twin, draw: twin.reopen(draw(NEW)): 1,
-    lambda twin, draw: twin.doubt(draw(N)): 2,
-    lambda twin, draw: twin.show_at_shelf(draw(N), draw(YES)): 2,
-    lambda twin, draw: twin.scan_a_slip(draw(NEW), draw(TABLES), draw(STATIONS)): 2,
-    lambda twin, draw: twin.repeat_a_call(draw(NEW), draw(YES)): 1,
-    lambda twin, draw: twin.undo(draw(NEW)): 3,
+    lambda both, draw: both.store({"title": "Crank", "code": both.code(draw(N))}): 1,
+    lambda both, draw: both.store({"title": "Crank", "text": both.card(draw(N), draw(MISREAD)) or "?"}): 1,
+    lambda both, draw: both.withdraw(draw(N)): 1,
+    lambda both, draw: both.move(draw(N), draw(N)): 2,
+    lambda both, draw: both.cancel(draw(NEW), draw(st.none() | N)): 2,
+    lambda both, draw: both.settle(draw(NEW), draw(st.none() | N)): 1,
+    lambda both, draw: both.say_of_a_line(draw(NEW), draw(st.sampled_from(["short", "found", "hold", "revive"]))): 3,
+    lambda both, draw: both.open_round(draw(st.none() | st.lists(N, max_size=2))): 1,
+    lambda both, draw: both.close_round(draw(NEW)): 1,
+    lambda both, draw: both.open_parcel(draw(st.lists(NEW, min_size=1, max_size=2)), draw(TABLES)): 2,
+    lambda both, draw: both.close_parcel(draw(NEW), draw(YES)): 1,
+    lambda both, draw: both.set_aside(draw(NEW)): 1,
+    lambda both, draw: both.reopen(draw(NEW)): 1,
+    lambda both, draw: both.doubt(draw(N)): 2,
+    lambda both, draw: both.show_at_shelf(draw(N), draw(YES)): 2,
+    lambda both, draw: both.scan_a_slip(draw(NEW), draw(TABLES), draw(STATIONS)): 2,
+    lambda both, draw: both.repeat_a_call(draw(NEW), draw(YES)): 1,
+    lambda both, draw: both.undo(draw(NEW)): 3,
 }
 """What can happen → how often. One rule draws from it: of several rules Hypothesis would leave most out of a run."""
 
@@ -131,31 +131,31 @@ class Room(RuleBasedStateMachine):
 
     def __init__(self, shop: Shop) -> None:
         super().__init__()
-        self.twin = Twin(shop)
+        self.both = ServiceAndModel(shop)
 
     @initialize(auto_close=st.booleans(), scan_at_bin=st.sampled_from([True, True, False]))
     def furnish(self, auto_close: bool, scan_at_bin: bool) -> None:
-        self.twin.furnish(auto_close, scan_at_bin)
+        self.both.furnish(auto_close, scan_at_bin)
 
     @rule(act=st.sampled_from([act for act, weight in ACTS.items() for _ in range(weight)]), data=st.data())
-    def act(self, act: Callable[[Twin, Draw], None], data: st.DataObject) -> None:
-        act(self.twin, data.draw)
+    def act(self, act: Callable[[ServiceAndModel, Draw], None], data: st.DataObject) -> None:
+        act(self.both, data.draw)
 
     @invariant()
     def lists_agree(self) -> None:
-        self.twin.lists_agree()
+        self.both.lists_agree()
 
     @invariant()
     def the_ledger_has_it_all(self) -> None:
-        self.twin.rows_stand_as_told()
+        self.both.rows_stand_as_told()
 
     def teardown(self) -> None:
-        type(self).calls += self.twin.calls
-        type(self).seen.update(self.twin.seen)
+        type(self).calls += self.both.calls
+        type(self).seen.update(self.both.seen)
         try:
-            self.twin.all_agrees()
+            self.both.all_agrees()
         finally:
-            self.twin.shop.database.close()
+            self.both.shop.database.close()
 
 
 @pytest.fixture(params=["sqlite", "postgresql"])

@@ -8,7 +8,7 @@ import sys
 from collections import Counter
 
 from racer import CODES, TOGETHER, Caller, Sent
-from served import HERE, answers_hold, furnish, ledger, nothing_doubled, nursery
+from served import HERE, answers_hold, forked_services, furnish, ledger, nothing_doubled
 
 CLIENTS, COUNT = 8, 100
 
@@ -16,7 +16,7 @@ CLIENTS, COUNT = 8, 100
 def test_races(database_url: str) -> None:
     """Eight client processes make 800 scans and put-aways; on PostgreSQL two services share the database."""
     token = furnish(database_url)
-    with nursery() as services:
+    with forked_services() as services:
         servers = [services.start(database_url) for _ in range(2 if database_url.startswith("postgresql") else 1)]
         ports = [servers[number % len(servers)].port for number in range(CLIENTS)]
         clients = [

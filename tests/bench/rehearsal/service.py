@@ -227,7 +227,7 @@ class Empty:
     """A file with all tables and nothing in them, from which each shop begins, and the process that starts services."""
 
     path: Path
-    nursery: subprocess.Popen[str]
+    starter: subprocess.Popen[str]
 
 
 @contextmanager
@@ -250,17 +250,17 @@ class House:
     """One shop's service in a process of its own, on a folder of its own; what is done to it by commands."""
 
     def __init__(self, empty: Empty, folder: Path, without: str) -> None:
-        self.nursery, self.folder, self.without = empty.nursery, folder, without
+        self.starter, self.folder, self.without = empty.starter, folder, without
         self.database = folder / "shop.db"
         shutil.copy(empty.path, self.database)
         self.process, self.port, self.tokens = self._start()
         self.restored = 0
 
     def _start(self) -> tuple[int, int, list[str]]:
-        assert self.nursery.stdin is not None and self.nursery.stdout is not None
-        self.nursery.stdin.write(f"sqlite:///{self.database} {self.without}\n")
-        self.nursery.stdin.flush()
-        process, port, *tokens = self.nursery.stdout.readline().split()
+        assert self.starter.stdin is not None and self.starter.stdout is not None
+        self.starter.stdin.write(f"sqlite:///{self.database} {self.without}\n")
+        self.starter.stdin.flush()
+        process, port, *tokens = self.starter.stdout.readline().split()
         return int(process), int(port), tokens
 
     def stop(self) -> None:

@@ -11,10 +11,10 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
+from damaged_data import DataFolder, damage, data_faults, fault_words, fill_small_shop, filled_database, write_entries
 from memory import NOON
 from old_shops import KINDS, OldShop, load
 from schema import dropped
-from spoilt import Folder, fill, filled, findings, found, spoil, write
 from sqlalchemy import text
 
 from scanflow.domain import events
@@ -35,10 +35,10 @@ def test_a_busy_shop_is_well(revision: str, kind: str, new_postgresql: Callable[
     url = f"sqlite:///{tmp_path}/old.db" if kind == "sqlite" else dropped(new_postgresql())
     load(OldShop(revision, "", kind).path, url)
     with closing(Database(url)) as database:
-        assert [] == found(database)
-        assert [] == found(database, whole=False)
-        spoil(database, "UPDATE items SET title = 'Another' WHERE n = 1")
-        assert 1 == len(found(database))
+        assert [] == fault_words(database)
+        assert [] == fault_words(database, whole=False)
+        damage(database, "UPDATE items SET title = 'Another' WHERE n = 1")
+        assert 1 == len(fault_words(database))
 
 
 CHANGES = {
@@ -59,9 +59,9 @@ CHANGES = {
 def test_a_row_that_the_ledger_does_not_tell_of(database: Database, change: str) -> None:
     """A row changed, added or deleted behind the shop's back is named, with what account and table say."""
     statement, words = CHANGES[change]
-    filled(database)
-    spoil(database, statement)
-    said = found(database)
+    filled_database(database)
+    damage(database, statement)
+    said = fault_words(database)
     assert said and all(words in each for each in said), said
 
 
@@ -79,51 +79,51 @@ ENTRIES = {
 def test_an_entry_that_is_not_what_it_was(own_database: Database, change: str) -> None:
     """A ledger that was forged, cut or emptied past its guards is found."""
     statement, codes = ENTRIES[change]
-    write(own_database, 8)
-    assert [] == found(own_database)
-    spoil(own_database, statement)
-    said = [each.code for each in findings(own_database)]
+    write_entries(own_database, 8)
+    assert [] == fault_words(own_database)
+    damage(own_database, statement)
+    said = [each.code for each in data_faults(own_database)]
     assert codes == said[: len(codes)]
 
 
 def test_in_brief_what_came_since_the_note(own_database: Database) -> None:
     """The chain and the rows told of since then are held; what is older waits for the night."""
-    filled(own_database)
+    filled_database(own_database)
     with own_database.engine.connect() as connection:
         seq, entry = connection.execute(text("SELECT seq, hash FROM head")).one()
     note = Note("", seq, entry, seq, entry)
     brief = lambda: [each.code for each in module.verify(own_database.engine, whole=False, note=note).findings]  # noqa: E731
-    spoil(own_database, "UPDATE items SET title = 'Older' WHERE n = 2")
+    damage(own_database, "UPDATE items SET title = 'Older' WHERE n = 2")
     assert [] == brief()
-    write(own_database, 2)
-    spoil(own_database, f"UPDATE ledger SET actor = 'somebody' WHERE seq = {seq + 1}")
+    write_entries(own_database, 2)
+    damage(own_database, f"UPDATE ledger SET actor = 'somebody' WHERE seq = {seq + 1}")
     assert ["chain"] == brief()
-    spoil(own_database, f"UPDATE ledger SET hash = 'ab' WHERE seq = {seq}")
+    damage(own_database, f"UPDATE ledger SET hash = 'ab' WHERE seq = {seq}")
     assert "chain" in brief()
 
 
 @pytest.mark.parametrize("change", ["picture = thumb", "thumb = picture"])
 def test_a_picture_that_is_not_what_it_was(database: Database, change: str) -> None:
     """Its hash tells, or the ledger's digest of its small copy, and the finding says what it shows."""
-    filled(database)
-    spoil(database, f"UPDATE photos SET {change}")
-    (said,) = found(database)
+    filled_database(database)
+    damage(database, f"UPDATE photos SET {change}")
+    (said,) = fault_words(database)
     assert "is not what it was. It shows Rear derailleur 1 (D001)" in said
-    assert [] == found(database, whole=False)
+    assert [] == fault_words(database, whole=False)
 
 
 def test_what_refers_to_nothing(own_database: Database) -> None:
     """A row that refers to one that was deleted is named, also where nobody asked the database to look."""
-    filled(own_database)
-    spoil(own_database, "DELETE FROM orders WHERE n = 1")
-    assert any("lines refer to orders" in each for each in found(own_database))
+    filled_database(own_database)
+    damage(own_database, "DELETE FROM orders WHERE n = 1")
+    assert any("lines refer to orders" in each for each in fault_words(own_database))
 
 
 def test_while_others_write(database: Database, monkeypatch: pytest.MonkeyPatch) -> None:
     """A whole verification beside scans takes nothing for amiss, and no write waits for all of it."""
     monkeypatch.setattr(module, "PIECE", 7)
     shop, ended = Shop(database, clock=lambda: NOON), threading.Event()
-    fill(shop)
+    fill_small_shop(shop)
 
     def work() -> None:
         number = 0
@@ -137,7 +137,7 @@ def test_while_others_write(database: Database, monkeypatch: pytest.MonkeyPatch)
     writer = threading.Thread(target=work)
     writer.start()
     try:
-        said = [found(database) for _ in range(3)]
+        said = [fault_words(database) for _ in range(3)]
     finally:
         ended.set()
         writer.join()
@@ -146,9 +146,9 @@ def test_while_others_write(database: Database, monkeypatch: pytest.MonkeyPatch)
 
 def test_what_is_amiss_stops_writes_until_it_is_accepted(own_database: Database) -> None:
     """Reads go on. Accepted, it is in the ledger with its reason, is not said again, and rows are told of anew."""
-    filled(own_database)
-    spoil(own_database, "UPDATE items SET title = 'Bell' WHERE n = 2")
-    (words,) = found(own_database)
+    filled_database(own_database)
+    damage(own_database, "UPDATE items SET title = 'Bell' WHERE n = 2")
+    (words,) = fault_words(own_database)
     with pytest.raises(Unwritable, match="other words") as refused, own_database.writing(NOON, "tester"):
         pass
     assert "amiss" == refused.value.code
@@ -158,25 +158,25 @@ def test_what_is_amiss_stops_writes_until_it_is_accepted(own_database: Database)
     with own_database.reading(NOON) as unit:
         _, event = next(iter(unit.told_since(seq)))
     assert events.AcceptedAmiss(reason="I mended it by hand", found=(words,)) == event
-    assert [] == found(own_database)
-    write(own_database)
+    assert [] == fault_words(own_database)
+    write_entries(own_database)
 
 
 def test_an_accepted_break_of_the_chain(own_database: Database) -> None:
     """It stays in the ledger for ever, and is not said again; another one is."""
-    write(own_database, 8)
-    spoil(own_database, "UPDATE ledger SET actor = 'somebody' WHERE seq = 4")
-    assert 1 == len(found(own_database))
+    write_entries(own_database, 8)
+    damage(own_database, "UPDATE ledger SET actor = 'somebody' WHERE seq = 4")
+    assert 1 == len(fault_words(own_database))
     own_database.accept(NOON, "owner", "A test of the guard")
-    assert [] == found(own_database)
-    spoil(own_database, "UPDATE ledger SET actor = 'somebody' WHERE seq = 6")
-    assert ["Entry 6 of"] == [each[:10] for each in found(own_database)]
+    assert [] == fault_words(own_database)
+    damage(own_database, "UPDATE ledger SET actor = 'somebody' WHERE seq = 6")
+    assert ["Entry 6 of"] == [each[:10] for each in fault_words(own_database)]
 
 
 @pytest.fixture(scope="module")
 def busy_file(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """A furnished shop's folder, upgraded and closed."""
-    folder = Folder(tmp_path_factory.mktemp("busy"))
+    folder = DataFolder(tmp_path_factory.mktemp("busy"))
     load(OldShop("0008", "", "sqlite").path, f"sqlite:///{folder.file}")
     folder.open().close()
     return folder.path
@@ -191,7 +191,7 @@ def contents(database: Database) -> str:
 @pytest.mark.parametrize("seed", range(10))
 def test_noise_in_the_file(busy_file: Path, tmp_path: Path, seed: int) -> None:
     """Random bytes at a place of the file are noticed, or changed nothing that the file says."""
-    folder = Folder(tmp_path / "noisy")
+    folder = DataFolder(tmp_path / "noisy")
     shutil.copytree(busy_file, folder.path, dirs_exist_ok=True)
     with closing(folder.open()) as database:
         before = contents(database)
@@ -201,7 +201,7 @@ def test_noise_in_the_file(busy_file: Path, tmp_path: Path, seed: int) -> None:
     folder.file.write_bytes(data)
     try:
         with closing(folder.open()) as database:
-            noticed = bool(found(database))
+            noticed = bool(fault_words(database))
             if not noticed:
                 assert before == contents(database)
     except Unopened:

@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 from calls import Calls, photo
-from floor import LATER
+from room_in_memory import LATER
 
 from labels.slot_code import card_text
 from scanflow.shop import Shop

@@ -6,7 +6,7 @@ import json
 from dataclasses import replace
 
 import pytest
-from counted import Counted
+from count_in_memory import CountInMemory
 from scipy.stats import binomtest, hypergeom
 
 from scanflow.domain.counts.stocktake import How
@@ -16,18 +16,18 @@ from scanflow.workflow.counts.report import Whole, whole, written
 ALL = ("D001", "D002", "D003", "D004")
 
 
-def closed(floor: Counted) -> tuple[dict, Whole]:
-    report = json.loads(stocktake_report.close(floor.unit, floor.count.id).report)
+def closed(room: CountInMemory) -> tuple[dict, Whole]:
+    report = json.loads(stocktake_report.close(room.unit, room.count.id).report)
     return report, whole(report)
 
 
 def test_places_differ_where_either_is_found():
     """A thing in the wrong bin makes both differ; what is not clear is neither right nor wrong."""
-    floor = Counted(*ALL, "D005")
-    floor.look("A-1-1", "D001", "D003")
-    floor.look("A-1-2", "D004")
-    floor.look("A-1-3", unread=1, how=How.PHOTO)
-    report, told = closed(floor)
+    room = CountInMemory(*ALL, "D005")
+    room.look("A-1-1", "D001", "D003")
+    room.look("A-1-2", "D004")
+    room.look("A-1-3", unread=1, how=How.PHOTO)
+    report, told = closed(room)
     assert ["A-1-1", "A-1-2"] == report["differing"]
     assert (4, 3, 2, 1) == (told.places, told.looked, told.wrong, told.hidden)
     # five things, and a card in the tray
@@ -37,10 +37,10 @@ def test_places_differ_where_either_is_found():
 
 def test_the_rest_is_what_a_test_does_not_reject():
     """One of two places differs: as many of the others may as neither tail of 2.5 % speaks against."""
-    floor = Counted(*ALL)
-    floor.look("A-1-1", "D001", "Q0771")
-    floor.look("A-1-2", "D003", "D004")
-    _, told = closed(floor)
+    room = CountInMemory(*ALL)
+    room.look("A-1-1", "D001", "Q0771")
+    room.look("A-1-2", "D003", "D004")
+    _, told = closed(room)
     # scipy: the numbers in all four of which neither tail of "one found among two drawn" is below 2.5 %
     stand = [wrong for wrong in range(1, 4) if min(hypergeom.sf(0, 4, wrong, 2), hypergeom.cdf(1, 4, wrong, 2)) > 0.025]
     assert (stand[0] - 1, stand[-1] - 1) == told.rest
@@ -51,19 +51,19 @@ def test_the_rest_is_what_a_test_does_not_reject():
 @pytest.mark.parametrize("looked", [True, False])
 def test_nothing_is_said_of_a_rest(looked: bool):
     """All was looked at, or nothing."""
-    floor = Counted(*ALL, area="bin:A-1-1")
+    room = CountInMemory(*ALL, area="bin:A-1-1")
     if looked:
-        floor.look("A-1-1", "D001", "D002")
-    _, told = closed(floor)
+        room.look("A-1-1", "D001", "D002")
+    _, told = closed(room)
     assert (None, looked) == (told.rest, told.agreement is not None)
 
 
 def test_what_photos_hide_makes_no_count_better():
     """Of bins of which nothing is clear the interval goes from all of them wrong to all of them right (scipy)."""
-    floor = Counted(*ALL)
-    floor.look("A-1-1", "D001", how=How.PHOTO)
-    floor.look("A-1-2", "D003", "D004", how=How.PHOTO)
-    _, told = closed(floor)
+    room = CountInMemory(*ALL)
+    room.look("A-1-1", "D001", how=How.PHOTO)
+    room.look("A-1-2", "D003", "D004", how=How.PHOTO)
+    _, told = closed(room)
     assert (4, 3, 1, 0, 1) == (told.counted, told.agreed, told.unclear, told.wrong, told.hidden)
     low, high = binomtest(3, 4).proportion_ci().low, binomtest(4, 4).proportion_ci().high
     assert told.agreement == pytest.approx((low, high), abs=1e-4)
@@ -75,13 +75,13 @@ def test_what_photos_hide_makes_no_count_better():
 @pytest.mark.parametrize("how", ["withdraw", "moved", "put_right", "ignore"])
 def test_putting_right_makes_no_count_better(how: str):
     """What a thing in the wrong bin made of the report stays, whatever was done about it before the end."""
-    floor = Counted(*ALL)
-    floor.look("A-1-1", "D001")
-    floor.look("A-1-2", "D003", "D004")
-    floor.look("A-1-3", "D002")
-    before = whole(stocktake_report.report(floor.unit, floor.state()))
-    floor.resolve("elsewhere-D002", how, reason="Found so")
-    _, told = closed(floor)
+    room = CountInMemory(*ALL)
+    room.look("A-1-1", "D001")
+    room.look("A-1-2", "D003", "D004")
+    room.look("A-1-3", "D002")
+    before = whole(stocktake_report.report(room.unit, room.state()))
+    room.resolve("elsewhere-D002", how, reason="Found so")
+    _, told = closed(room)
     same = ("counted", "agreed", "unclear", "record_not_found", "agreement", "wrong", "rest")
     assert [getattr(before, each) for each in same] == [getattr(told, each) for each in same]
     assert (4, 3, 1, 2) == (told.counted, told.agreed, told.record_not_found, told.wrong)
@@ -89,19 +89,19 @@ def test_putting_right_makes_no_count_better(how: str):
 
 def test_what_turned_up_was_right_all_the_time():
     """A missing thing that is found in its bin after all agrees, and is not recorded and not found."""
-    floor = Counted(*ALL)
-    floor.look("A-1-1", "D001")
-    floor.resolve("missing-D002", "found_later")
-    report, told = closed(floor)
+    room = CountInMemory(*ALL)
+    room.look("A-1-1", "D001")
+    room.resolve("missing-D002", "found_later")
+    report, told = closed(room)
     assert ([], 2, 2, 0) == (report["differing"], told.counted, told.agreed, told.record_not_found)
 
 
 def test_a_second_card_is_found_and_not_recorded():
     """It makes the bin differ where it does not belong, not its own."""
-    floor = Counted(*ALL)
-    floor.look("A-1-1", "D001", "D002")
-    floor.look("A-1-2", "D001", "D003", "D004")
-    report, told = closed(floor)
+    room = CountInMemory(*ALL)
+    room.look("A-1-1", "D001", "D002")
+    room.look("A-1-2", "D001", "D003", "D004")
+    report, told = closed(room)
     assert (["A-1-2"], 4, 4, 1) == (report["differing"], told.counted, told.agreed, told.found_not_recorded)
 
 
@@ -113,13 +113,13 @@ LATER = {"sample", "unfinished", "unclear", "differing"}
 )
 def test_a_report_of_the_first_form_is_completed(area: str, differing: list[str], unclear: list[str]):
     """What the first reports did not say is worked out from their findings, as far as it is of the area."""
-    floor = Counted(*ALL, "D005", area=area)
-    floor.look("A-1-1", "D001", "D003")
+    room = CountInMemory(*ALL, "D005", area=area)
+    room.look("A-1-1", "D001", "D003")
     if area == "room":
-        floor.look("A-1-2", "D004")
-        floor.look("A-1-3", unread=1, how=How.PHOTO)
-    floor.resolve("missing-D002", "found_later")
-    count = stocktake_report.close(floor.unit, floor.count.id)
+        room.look("A-1-2", "D004")
+        room.look("A-1-3", unread=1, how=How.PHOTO)
+    room.resolve("missing-D002", "found_later")
+    count = stocktake_report.close(room.unit, room.count.id)
     today = written(count)
     first = {name: value for name, value in today.items() if name not in LATER}
     first["sections"] = [{name: row[name] for name in row.keys() - {"agreement"}} for row in today["sections"]]

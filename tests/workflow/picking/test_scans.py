@@ -4,8 +4,8 @@ import json
 from dataclasses import replace
 
 import pytest
-from floor import LATER, Floor
 from memory import NOON
+from room_in_memory import LATER, RoomInMemory
 
 from labels import slot_code
 from scanflow.domain.life import CardState, Hold, LineState, ParcelState
@@ -23,41 +23,41 @@ def refused(call, *args, **more):
 
 
 def picked(**settings):
-    """A floor with order 1 of D001 and D002 and order 2 of D003, all picked."""
-    floor = Floor("D001", "D002", "D003", **settings)
-    first, second = floor.order("1", "D001", "D002"), floor.order("2", "D003")
-    floor.pick("D001", "D002", "D003")
-    return floor, first, second
+    """A room with order 1 of D001 and D002 and order 2 of D003, all picked."""
+    room = RoomInMemory("D001", "D002", "D003", **settings)
+    first, second = room.order("1", "D001", "D002"), room.order("2", "D003")
+    room.pick("D001", "D002", "D003")
+    return room, first, second
 
 
-def things(floor):
+def things(room):
     """All lines, stays, slots and parcels as they stand."""
-    return [dict(floor.unit.all(kind)) for kind in (Line, Stay, Slot, Parcel)]
+    return [dict(room.unit.all(kind)) for kind in (Line, Stay, Slot, Parcel)]
 
 
 def test_the_main_job():
     """Put away, ordered, picked, packed, released, back in the tray, used again."""
-    floor = Floor()
-    stay = stock.put_away(floor.unit, stock.PutAway(title="crank", section="D"))
-    order = floor.order("1", stay.code)
-    walk = floor.round()
-    answers = [floor.scan("bin", "D001", round=walk.id)]
-    floor.parcel(order)
-    answers += [floor.scan("table", "D001"), floor.scan("tray", "D001")]
+    room = RoomInMemory()
+    stay = stock.put_away(room.unit, stock.PutAway(title="crank", section="D"))
+    order = room.order("1", stay.code)
+    walk = room.round()
+    answers = [room.scan("bin", "D001", round=walk.id)]
+    room.parcel(order)
+    answers += [room.scan("table", "D001"), room.scan("tray", "D001")]
     assert ["picked", "released", "released"] == [answer["line_state"] for answer in answers]
     assert (["D001"], "closed") == (answers[1]["released"], answers[1]["parcel_state"])
     assert ("D001", 2) == (
-        (again := stock.put_away(floor.unit, stock.PutAway(title="lamp", section="D"))).code,
+        (again := stock.put_away(room.unit, stock.PutAway(title="lamp", section="D"))).code,
         again.turn,
     )
 
 
 def test_an_answer_names_all_that_it_is_about():
     """Code, title, order, line, parcel and states are those of the scan."""
-    floor, first, _ = picked()
-    parcel = floor.parcel(first)
-    answer = floor.scan("table", "D001")
-    line = floor.line("D001")
+    room, first, _ = picked()
+    parcel = room.parcel(first)
+    answer = room.scan("table", "D001")
+    line = room.line("D001")
     wanted = {
         **{"verdict": "accepted", "reason": None, "replayed": False, "changed": True, "photo": None, "released": []},
         **{"code": "D001", "title": "thing of D001", "order": first.id, "order_number": "1", "line": line.id},
@@ -69,10 +69,10 @@ def test_an_answer_names_all_that_it_is_about():
 
 def test_the_title_of_what_has_left_is_not_told():
     """An empty slot's card shows no thing."""
-    floor, first, _ = picked()
-    floor.parcel(first)
-    floor.pack("D001", "D002")
-    assert None is floor.scan("tray", "D001")["title"]
+    room, first, _ = picked()
+    room.parcel(first)
+    room.pack("D001", "D002")
+    assert None is room.scan("tray", "D001")["title"]
 
 
 @pytest.mark.parametrize(
@@ -88,93 +88,93 @@ def test_the_title_of_what_has_left_is_not_told():
 def test_without_its_spot_a_scan_has_no_verdict(station, more, pointer, code):
     """A station must be told where it is."""
     with pytest.raises(Invalid) as refusal:
-        Floor("D001").scan(station, "D001", **more)
+        RoomInMemory("D001").scan(station, "D001", **more)
     assert (pointer, code) == (refusal.value.pointer, refusal.value.code)
 
 
 def test_the_same_key_gets_the_same_answer_once():
     """A replay is marked and changes nothing; the same key with another body is an error."""
-    floor, first, _ = picked()
-    floor.parcel(first)
-    answer = floor.scan("table", "D001", key="k", body="b")
-    before, entries = things(floor), len(floor.unit.ledger)
-    assert {**answer, "replayed": True} == floor.scan("table", "D001", key="k", body="b")
-    assert (before, entries) == (things(floor), len(floor.unit.ledger))
-    assert "key_reused" == refused(floor.scan, "table", "D001", key="k", body="other")
+    room, first, _ = picked()
+    room.parcel(first)
+    answer = room.scan("table", "D001", key="k", body="b")
+    before, entries = things(room), len(room.unit.ledger)
+    assert {**answer, "replayed": True} == room.scan("table", "D001", key="k", body="b")
+    assert (before, entries) == (things(room), len(room.unit.ledger))
+    assert "key_reused" == refused(room.scan, "table", "D001", key="k", body="other")
 
 
 def test_a_refused_scan_is_replayed_too():
     """The answer of a key stays what it was, though the scan would be accepted by now."""
-    floor, first, _ = picked()
-    refusal = floor.scan("table", "D001", key="k", body="b")
-    floor.parcel(first)
-    assert {**refusal, "replayed": True} == floor.scan("table", "D001", key="k", body="b")
+    room, first, _ = picked()
+    refusal = room.scan("table", "D001", key="k", body="b")
+    room.parcel(first)
+    assert {**refusal, "replayed": True} == room.scan("table", "D001", key="k", body="b")
 
 
 @pytest.mark.parametrize("station", ["bin", "table", "take out", "tray", "shelf"])
 def test_a_second_beep_is_accepted_and_changes_nothing(station):
     """The same card right after its acceptance is accepted again, with another key, at every station."""
-    floor = Floor("D001", "D002", "D003")
-    first = floor.order("1", "D001", "D002")
-    walk = floor.round()
+    room = RoomInMemory("D001", "D002", "D003")
+    first = room.order("1", "D001", "D002")
+    walk = room.round()
     spot = {"bin": {"round": walk.id}, "shelf": {"bin": "A-1-1"}, "take out": {"take_out": True}}.get(station, {})
     if station in ("table", "take out"):
-        floor.scan("bin", "D001", round=walk.id)
-        floor.parcel(first)
+        room.scan("bin", "D001", round=walk.id)
+        room.parcel(first)
     if station == "take out":
-        floor.pack("D001")
+        room.pack("D001")
     code = "D004" if station == "tray" else "D001"
     at = "table" if station == "take out" else station
-    stock.lose_card(floor.unit, "D004")
-    answer = floor.scan(at, code, **spot)
-    before = things(floor)
-    assert (True, {**answer, "changed": False}) == (answer["changed"], floor.scan(at, code, **spot))
-    assert before == things(floor)
+    stock.lose_card(room.unit, "D004")
+    answer = room.scan(at, code, **spot)
+    before = things(room)
+    assert (True, {**answer, "changed": False}) == (answer["changed"], room.scan(at, code, **spot))
+    assert before == things(room)
 
 
 def test_the_beep_that_closed_the_parcel_may_come_twice():
     """The card that closed its parcel is accepted again, and again says what was released."""
-    floor, first, _ = picked()
-    floor.parcel(first)
-    floor.pack("D001")
-    answer = floor.scan("table", "D002")
-    assert (["D001", "D002"], {**answer, "changed": False}) == (answer["released"], floor.scan("table", "D002"))
+    room, first, _ = picked()
+    room.parcel(first)
+    room.pack("D001")
+    answer = room.scan("table", "D002")
+    assert (["D001", "D002"], {**answer, "changed": False}) == (answer["released"], room.scan("table", "D002"))
 
 
 def test_a_third_beep_is_a_second_one_again():
     """A hand that trembles is accepted as often as it likes."""
-    floor, first, _ = picked()
-    floor.parcel(first)
-    answers = [floor.scan("table", "D001") for _ in range(4)]
+    room, first, _ = picked()
+    room.parcel(first)
+    answers = [room.scan("table", "D001") for _ in range(4)]
     assert [True, False, False, False] == [answer["changed"] for answer in answers]
     assert {"accepted"} == {answer["verdict"] for answer in answers}
 
 
-def beep_after(floor, first, second, between):
+def beep_after(room, first, second, between):
     """What the card of a packed or closing scan is answered after something else has happened."""
-    floor.parcel(first)
-    floor.pack("D001")
+    room.parcel(first)
+    room.pack("D001")
     match between:
         case "another card":
-            floor.pack("D002")
+            room.pack("D002")
         case "refused card":
-            floor.scan("table", "D003")
+            room.scan("table", "D003")
         case "held":
-            orders.hold(floor.unit, floor.line("D001").id, orders.NotThis(why="hm"))
+            orders.hold(room.unit, room.line("D001").id, orders.NotThis(why="hm"))
         case "undone":
-            undoing.undo(floor.unit, floor.line("D001").scan)
-            return floor.scan("table", "D001")["changed"]
+            undoing.undo(room.unit, room.line("D001").scan)
+            return room.scan("table", "D001")["changed"]
         case "set aside":
-            parcels.set_aside(floor.unit, floor.line("D001").parcel)
+            parcels.set_aside(room.unit, room.line("D001").parcel)
         case "other parcel":
-            floor.pack("D002")
-            floor.parcel(second)
-            return floor.scan("table", "D002")["reason"]
+            room.pack("D002")
+            room.parcel(second)
+            return room.scan("table", "D002")["reason"]
         case "tray":
-            floor.pack("D002")
-            floor.scan("tray", "D002")
-            return floor.scan("table", "D002")["reason"]
-    return floor.scan("table", "D001")["reason"]
+            room.pack("D002")
+            room.scan("tray", "D002")
+            return room.scan("table", "D002")["reason"]
+    return room.scan("table", "D001")["reason"]
 
 
 @pytest.mark.parametrize(
@@ -196,107 +196,107 @@ def test_a_second_beep_counts_only_right_after_the_first(between, answer):
 
 def test_a_beep_on_a_closed_round_is_refused():
     """A live scan after the round's end is told so; a late one is the second beep of its pick."""
-    floor = Floor("D001")
-    floor.order("1", "D001")
-    walk = floor.round()
-    floor.scan("bin", "D001", round=walk.id)
-    rounds.close_round(floor.unit, walk.id)
-    assert "closed" == floor.scan("bin", "D001", round=walk.id)["reason"]
+    room = RoomInMemory("D001")
+    room.order("1", "D001")
+    walk = room.round()
+    room.scan("bin", "D001", round=walk.id)
+    rounds.close_round(room.unit, walk.id)
+    assert "closed" == room.scan("bin", "D001", round=walk.id)["reason"]
 
 
 def test_a_late_pick_may_beep_twice():
     """Both beeps that waited for the network are accepted, the second without a change."""
-    floor = Floor("D001")
-    floor.order("1", "D001")
-    walk = floor.round()
-    rounds.close_round(floor.unit, walk.id)
-    answers = [floor.scan("bin", "D001", round=walk.id, at=LATER) for _ in range(2)]
+    room = RoomInMemory("D001")
+    room.order("1", "D001")
+    walk = room.round()
+    rounds.close_round(room.unit, walk.id)
+    answers = [room.scan("bin", "D001", round=walk.id, at=LATER) for _ in range(2)]
     assert [("accepted", True), ("accepted", False)] == [(x["verdict"], x["changed"]) for x in answers]
 
 
 def test_a_late_pick_counts_only_while_its_line_waits_on_no_other_round():
     """What went on another round, or was picked already, is refused as closed."""
-    floor = Floor("D001", "D002")
-    floor.order("1", "D001")
-    walk = floor.round()
-    rounds.close_round(floor.unit, walk.id)
-    floor.round()
-    assert "closed" == floor.scan("bin", "D001", round=walk.id, at=LATER)["reason"]
+    room = RoomInMemory("D001", "D002")
+    room.order("1", "D001")
+    walk = room.round()
+    rounds.close_round(room.unit, walk.id)
+    room.round()
+    assert "closed" == room.scan("bin", "D001", round=walk.id, at=LATER)["reason"]
 
 
-def late_trouble(floor, order, walk, trouble):
+def late_trouble(room, order, walk, trouble):
     if trouble == "cancelled":
-        orders.cancel(floor.unit, order.id, orders.Cancel())
+        orders.cancel(room.unit, order.id, orders.Cancel())
     elif trouble == "held":
-        orders.hold(floor.unit, floor.lines(order)[0].id, orders.NotThis(why="Another colour."))
+        orders.hold(room.unit, room.lines(order)[0].id, orders.NotThis(why="Another colour."))
     elif trouble == "already_picked":
-        floor.scan("bin", "D001", round=walk.id)
-        floor.scan("bin", "D002", round=walk.id)
+        room.scan("bin", "D001", round=walk.id)
+        room.scan("bin", "D002", round=walk.id)
     elif trouble == "closed":
-        rounds.close_round(floor.unit, walk.id)
-        floor.round()
+        rounds.close_round(room.unit, walk.id)
+        room.round()
     else:
-        orders.cancel(floor.unit, order.id, orders.Cancel())
-        stock.withdraw(floor.unit, floor.stay("D001").id, stock.Withdraw(reason="It is broken."))
+        orders.cancel(room.unit, order.id, orders.Cancel())
+        stock.withdraw(room.unit, room.stay("D001").id, stock.Withdraw(reason="It is broken."))
 
 
 @pytest.mark.parametrize("trouble", ["cancelled", "held", "already_picked", "closed", "slot_free"])
 def test_a_late_refusal_says_since_when(trouble):
     """What became of the thing without the phone's knowing is told with the hour in the shop's zone; live it is not."""
-    floor = Floor("D001", "D002")
-    floor.unit.set_settings(replace(floor.unit.settings, zone="Europe/Berlin"))
-    order = floor.order("1", "D001", "D002")
-    walk = floor.round()
-    late_trouble(floor, order, walk, trouble)
-    answers = [floor.scan("bin", "D001", round=walk.id, **more) for more in ({"at": LATER}, {})]
+    room = RoomInMemory("D001", "D002")
+    room.unit.set_settings(replace(room.unit.settings, zone="Europe/Berlin"))
+    order = room.order("1", "D001", "D002")
+    walk = room.round()
+    late_trouble(room, order, walk, trouble)
+    answers = [room.scan("bin", "D001", round=walk.id, **more) for more in ({"at": LATER}, {})]
     assert [" since 13:00" in answer["advice"] for answer in answers] == [True, False], answers
     assert trouble == answers[0]["reason"]
 
 
 def test_a_thing_brought_back_to_its_shelf_again_has_no_duty_left():
     """A card seen at the shelf, at the table, and at the shelf again is no second beep: its put-back duty ends."""
-    floor, first, _ = picked()
-    floor.put_away("D004")
-    floor.scan("shelf", "D004", bin="A-1-2")
-    floor.parcel(first)
-    floor.scan("table", "D004")
-    duty = floor.where("D004").to_put_back
-    answer = floor.scan("shelf", "D004", bin="A-1-2")
-    after = floor.where("D004").to_put_back
+    room, first, _ = picked()
+    room.put_away("D004")
+    room.scan("shelf", "D004", bin="A-1-2")
+    room.parcel(first)
+    room.scan("table", "D004")
+    duty = room.where("D004").to_put_back
+    answer = room.scan("shelf", "D004", bin="A-1-2")
+    after = room.where("D004").to_put_back
     assert (True, True, False) == (duty, answer["changed"], after)
 
 
 @pytest.mark.parametrize("between", ["withdrawn", "lost"])
 def test_a_card_comes_back_to_the_tray_as_often_as_it_was_away(between):
     """Between two scans at the tray the card was used or lost: the second one takes it back."""
-    floor = Floor()
-    floor.scan("tray", "D001")
+    room = RoomInMemory()
+    room.scan("tray", "D001")
     if between == "withdrawn":
-        floor.put_away("D001")
-        stock.withdraw(floor.unit, floor.stay("D001").id, stock.Withdraw(reason="bent"))
+        room.put_away("D001")
+        stock.withdraw(room.unit, room.stay("D001").id, stock.Withdraw(reason="bent"))
     else:
-        stock.lose_card(floor.unit, "D001")
-    answer = floor.scan("tray", "D001")
-    assert (True, CardState.TRAY) == (answer["changed"], floor.slot("D001").card)
+        stock.lose_card(room.unit, "D001")
+    answer = room.scan("tray", "D001")
+    assert (True, CardState.TRAY) == (answer["changed"], room.slot("D001").card)
 
 
 def test_a_lost_card_that_turns_up_on_its_thing_is_no_longer_lost():
     """A scan at the shelf, where the thing was seen before too, says that the card is back on it."""
-    floor = Floor("D001")
-    floor.scan("shelf", "D001", bin="A-1-1")
-    stock.lose_card(floor.unit, "D001")
-    floor.scan("shelf", "D001", bin="A-1-1")
-    assert CardState.ON_ITEM is floor.slot("D001").card
+    room = RoomInMemory("D001")
+    room.scan("shelf", "D001", bin="A-1-1")
+    stock.lose_card(room.unit, "D001")
+    room.scan("shelf", "D001", bin="A-1-1")
+    assert CardState.ON_ITEM is room.slot("D001").card
 
 
 def test_a_refusal_moves_nothing_but_the_sighting():
     """A card of another order at the table leaves all as it was, and is seen there."""
-    floor, first, _ = picked()
-    first_parcel = floor.parcel(first)
-    before = things(floor)
-    assert "other_order" == floor.scan("table", "D003")["reason"]
-    after = things(floor)
-    assert Sighting(Station.TABLE, "main", False, NOON, first_parcel.id) == floor.slot("D003").seen
+    room, first, _ = picked()
+    first_parcel = room.parcel(first)
+    before = things(room)
+    assert "other_order" == room.scan("table", "D003")["reason"]
+    after = things(room)
+    assert Sighting(Station.TABLE, "main", False, NOON, first_parcel.id) == room.slot("D003").seen
     after[2]["D003"] = replace(after[2]["D003"], seen=before[2]["D003"].seen)
     assert before == after
 
@@ -313,240 +313,240 @@ def test_a_refusal_moves_nothing_but_the_sighting():
 )
 def test_every_scan_is_a_sighting(station, more, seen):
     """Accepted or refused, the card was last seen at that spot."""
-    floor = Floor("D001")
-    floor.order("1", "D001")
-    floor.scan(station, "D001", **({"round": floor.round().id} if station == "bin" else {}), **more)
-    assert seen == floor.slot("D001").seen
+    room = RoomInMemory("D001")
+    room.order("1", "D001")
+    room.scan(station, "D001", **({"round": room.round().id} if station == "bin" else {}), **more)
+    assert seen == room.slot("D001").seen
 
 
 def test_taking_out_brings_a_thing_back_from_the_box():
     """What is packed comes out by its scan; what is not packed can't come out."""
-    floor, first, _ = picked()
-    floor.parcel(first)
-    assert "not_picked" == floor.scan("table", "D001", take_out=True)["reason"]
-    floor.pack("D001")
-    answer = floor.scan("table", "D001", take_out=True)
-    assert ("picked", "open", None) == (answer["line_state"], answer["parcel_state"], floor.line("D001").parcel)
-    floor.wait(6)
-    assert "packed" == floor.scan("table", "D001")["line_state"]
+    room, first, _ = picked()
+    room.parcel(first)
+    assert "not_picked" == room.scan("table", "D001", take_out=True)["reason"]
+    room.pack("D001")
+    answer = room.scan("table", "D001", take_out=True)
+    assert ("picked", "open", None) == (answer["line_state"], answer["parcel_state"], room.line("D001").parcel)
+    room.wait(6)
+    assert "packed" == room.scan("table", "D001")["line_state"]
 
 
 def test_a_held_thing_may_come_out():
     """A hold stops what goes forward, not what comes out of the box."""
-    floor, first, _ = picked()
-    floor.parcel(first)
-    floor.pack("D001")
-    orders.hold(floor.unit, floor.line("D001").id, orders.NotThis(why="hm"))
-    assert "picked" == floor.scan("table", "D001", take_out=True)["line_state"]
-    floor.wait(6)
-    assert "held" == floor.scan("table", "D001")["reason"]
+    room, first, _ = picked()
+    room.parcel(first)
+    room.pack("D001")
+    orders.hold(room.unit, room.line("D001").id, orders.NotThis(why="hm"))
+    assert "picked" == room.scan("table", "D001", take_out=True)["line_state"]
+    room.wait(6)
+    assert "held" == room.scan("table", "D001")["reason"]
 
 
 def test_taking_out_is_for_the_table_alone():
     """At another station the wish to take out means nothing."""
-    floor = Floor("D001")
-    floor.order("1", "D001")
-    assert "picked" == floor.scan("bin", "D001", round=floor.round().id, take_out=True)["line_state"]
+    room = RoomInMemory("D001")
+    room.order("1", "D001")
+    assert "picked" == room.scan("bin", "D001", round=room.round().id, take_out=True)["line_state"]
 
 
 def test_the_shelf_puts_a_thing_back():
     """A picked thing that stands in its bin again waits again."""
-    floor, _, _ = picked()
-    answer = floor.scan("shelf", "D001", bin="A-1-1")
+    room, _, _ = picked()
+    answer = room.scan("shelf", "D001", bin="A-1-1")
     assert ("waiting", True) == (answer["line_state"], answer["changed"])
 
 
 def test_a_packed_thing_whose_card_is_at_the_shelf_is_held():
     """Whether the thing or only its card lies there a person must say; till then no parcel closes over it."""
-    floor, first, _ = picked()
-    parcel = floor.parcel(first)
-    floor.pack("D001")
-    answer = floor.scan("shelf", "D001", bin="A-1-1")
-    line = floor.line("D001")
+    room, first, _ = picked()
+    parcel = room.parcel(first)
+    room.pack("D001")
+    answer = room.scan("shelf", "D001", bin="A-1-1")
+    line = room.line("D001")
     assert ("packed", True, "misplaced") == (answer["line_state"], answer["changed"], line.hold)
-    assert "still_in_box" == refused(parcels.close_parcel, floor.unit, parcel.id, partial=True)
+    assert "still_in_box" == refused(parcels.close_parcel, room.unit, parcel.id, partial=True)
 
 
 def test_what_was_cancelled_in_the_box_stays_there_for_the_shelf():
     """A card at the shelf does not take its thing out of the box: only a scan at the table does."""
-    floor, first, _ = picked()
-    floor.parcel(first)
-    floor.pack("D001")
-    orders.cancel(floor.unit, first.id, orders.Cancel(line=floor.line("D001").id))
-    floor.scan("shelf", "D001", bin="A-1-1")
-    line = floor.line("D001")
+    room, first, _ = picked()
+    room.parcel(first)
+    room.pack("D001")
+    orders.cancel(room.unit, first.id, orders.Cancel(line=room.line("D001").id))
+    room.scan("shelf", "D001", bin="A-1-1")
+    line = room.line("D001")
     assert ("packed", True) == (line.state, line.has(Hold.CANCELLED_IN_BOX))
 
 
 def test_packing_is_not_undone_in_a_parcel_set_aside():
     """Nobody stands before that box: it is opened first, and the thing comes out by a scan."""
-    floor, first, _ = picked()
-    parcel = floor.parcel(first)
-    floor.pack("D001")
-    key = floor.line("D001").scan
-    parcels.set_aside(floor.unit, parcel.id)
-    assert "changed_since" == refused(undoing.undo, floor.unit, key)
+    room, first, _ = picked()
+    parcel = room.parcel(first)
+    room.pack("D001")
+    key = room.line("D001").scan
+    parcels.set_aside(room.unit, parcel.id)
+    assert "changed_since" == refused(undoing.undo, room.unit, key)
 
 
 def test_what_was_cancelled_in_the_box_is_cancelled_once_it_is_out():
     """The scan that takes it out cancels it and ends the hold."""
-    floor, first, _ = picked()
-    floor.parcel(first)
-    floor.pack("D001")
-    orders.cancel(floor.unit, first.id, orders.Cancel(line=floor.line("D001").id))
-    assert "held" == floor.scan("table", "D001")["reason"]
-    assert "cancelled" == floor.scan("table", "D001", take_out=True)["line_state"]
-    assert (None, None) == (floor.line("D001").hold, floor.line("D001").parcel)
+    room, first, _ = picked()
+    room.parcel(first)
+    room.pack("D001")
+    orders.cancel(room.unit, first.id, orders.Cancel(line=room.line("D001").id))
+    assert "held" == room.scan("table", "D001")["reason"]
+    assert "cancelled" == room.scan("table", "D001", take_out=True)["line_state"]
+    assert (None, None) == (room.line("D001").hold, room.line("D001").parcel)
 
 
 def test_the_shelf_confirms_a_put_away_once():
     """The first sighting in the right bin is a change, the next one is none."""
-    floor = Floor("D001")
-    answers = [floor.scan("shelf", "D001", bin="A-1-1") for _ in range(2)]
+    room = RoomInMemory("D001")
+    answers = [room.scan("shelf", "D001", bin="A-1-1") for _ in range(2)]
     assert [True, False] == [answer["changed"] for answer in answers]
 
 
 def test_a_missing_thing_that_is_scanned_at_its_bin_is_found():
     """Short, found and picked in one scan while its round goes on."""
-    floor = Floor("D001")
-    floor.order("1", "D001")
-    walk = floor.round()
-    orders.short(floor.unit, floor.line("D001").id, orders.Short())
-    assert "picked" == floor.scan("bin", "D001", round=walk.id)["line_state"]
+    room = RoomInMemory("D001")
+    room.order("1", "D001")
+    walk = room.round()
+    orders.short(room.unit, room.line("D001").id, orders.Short())
+    assert "picked" == room.scan("bin", "D001", round=walk.id)["line_state"]
 
 
 @pytest.mark.parametrize("short", [False, True])
 def test_a_shop_that_does_not_scan_at_the_bin_packs_from_waiting(short):
     """The table picks and packs in one, what was missing too."""
-    floor = Floor("D001", "D002", scan_at_bin=False)
-    floor.parcel(floor.order("1", "D001", "D002"))
+    room = RoomInMemory("D001", "D002", scan_at_bin=False)
+    room.parcel(room.order("1", "D001", "D002"))
     if short:
-        orders.short(floor.unit, floor.line("D001").id, orders.Short())
-    assert "packed" == floor.scan("table", "D001")["line_state"]
+        orders.short(room.unit, room.line("D001").id, orders.Short())
+    assert "packed" == room.scan("table", "D001")["line_state"]
 
 
 @pytest.mark.parametrize("code", ["cancelled", "held", "short"])
 def test_a_parcel_does_not_close_by_itself_while_something_is_wanted(code):
     """Held and short lines keep it open; a cancelled one is not missed."""
-    floor, first, _ = picked()
-    floor.parcel(first)
-    line = floor.line("D002").id
+    room, first, _ = picked()
+    room.parcel(first)
+    line = room.line("D002").id
     match code:
         case "cancelled":
-            orders.cancel(floor.unit, first.id, orders.Cancel(line=line))
+            orders.cancel(room.unit, first.id, orders.Cancel(line=line))
         case "held":
-            orders.hold(floor.unit, line, orders.NotThis(why="hm"))
+            orders.hold(room.unit, line, orders.NotThis(why="hm"))
         case "short":
-            orders.short(floor.unit, line, orders.Short())
-    assert ("closed" if code == "cancelled" else "open") == floor.scan("table", "D001")["parcel_state"]
+            orders.short(room.unit, line, orders.Short())
+    assert ("closed" if code == "cancelled" else "open") == room.scan("table", "D001")["parcel_state"]
 
 
-def undone(floor, code):
+def undone(room, code):
     """The line after the scan that changed it last was taken back."""
-    return undoing.undo(floor.unit, floor.line(code).scan)
+    return undoing.undo(room.unit, room.line(code).scan)
 
 
 @pytest.mark.parametrize("was", ["waiting", "short"])
 @pytest.mark.parametrize("station", ["bin", "table"])
 def test_undo_brings_a_line_back_to_where_it_was(station, was):
     """A pick, or a packing straight from the bin, is taken back whole."""
-    floor = Floor("D001", "D002", scan_at_bin=station == "bin")
-    order = floor.order("1", "D001", "D002")
-    walk = floor.round()
-    floor.parcel(order)
+    room = RoomInMemory("D001", "D002", scan_at_bin=station == "bin")
+    order = room.order("1", "D001", "D002")
+    walk = room.round()
+    room.parcel(order)
     if was == "short":
-        orders.short(floor.unit, floor.line("D001").id, orders.Short())
-    floor.scan(station, "D001", **({"round": walk.id} if station == "bin" else {}))
-    line = undone(floor, "D001")
+        orders.short(room.unit, room.line("D001").id, orders.Short())
+    room.scan(station, "D001", **({"round": walk.id} if station == "bin" else {}))
+    line = undone(room, "D001")
     assert (was, None, None) == (str(line.state), line.parcel, line.scan)
 
 
 def test_undo_of_packing_leaves_the_thing_picked():
     """The last step only is taken back."""
-    floor, first, _ = picked()
-    floor.parcel(first)
-    floor.pack("D001")
-    assert (LineState.PICKED, None) == ((line := undone(floor, "D001")).state, line.parcel)
+    room, first, _ = picked()
+    room.parcel(first)
+    room.pack("D001")
+    assert (LineState.PICKED, None) == ((line := undone(room, "D001")).state, line.parcel)
 
 
 def test_undo_of_the_scan_that_closed_reopens_the_parcel():
     """The parcel is open again with the other thing in it, the last one is out: in one step."""
-    floor, first, _ = picked()
-    parcel = floor.parcel(first)
-    floor.pack("D001", "D002")
-    assert LineState.PICKED is undone(floor, "D002").state
-    assert (LineState.PACKED, ParcelState.OPEN) == (floor.line("D001").state, floor.parcel_now(parcel).state)
+    room, first, _ = picked()
+    parcel = room.parcel(first)
+    room.pack("D001", "D002")
+    assert LineState.PICKED is undone(room, "D002").state
+    assert (LineState.PACKED, ParcelState.OPEN) == (room.line("D001").state, room.parcel_now(parcel).state)
 
 
 def test_undo_after_the_slot_was_used_again_is_refused():
     """Once another thing stands in one of its slots, the closing can't be taken back."""
-    floor, first, _ = picked()
-    floor.parcel(first)
-    floor.pack("D001", "D002")
-    key = floor.line("D002").scan
-    floor.put_away("D001")
-    assert "slot_reused" == refused(undoing.undo, floor.unit.fork(), key)
+    room, first, _ = picked()
+    room.parcel(first)
+    room.pack("D001", "D002")
+    key = room.line("D002").scan
+    room.put_away("D001")
+    assert "slot_reused" == refused(undoing.undo, room.unit.fork(), key)
 
 
 @pytest.mark.parametrize("change", ["scanned", "held", "reopened", "moved", "undone"])
 def test_undo_is_refused_once_the_line_was_changed_since(change):
     """Only the latest change of a line is taken back."""
-    floor, first, _ = picked()
-    parcel = floor.parcel(first)
-    floor.pack("D001", "D002") if change == "reopened" else floor.pack("D001")
-    key = floor.line("D002" if change == "reopened" else "D001").scan
+    room, first, _ = picked()
+    parcel = room.parcel(first)
+    room.pack("D001", "D002") if change == "reopened" else room.pack("D001")
+    key = room.line("D002" if change == "reopened" else "D001").scan
     match change:
         case "scanned":
-            floor.scan("table", "D001", take_out=True)
+            room.scan("table", "D001", take_out=True)
         case "held":
-            orders.hold(floor.unit, floor.line("D001").id, orders.NotThis(why="hm"))
+            orders.hold(room.unit, room.line("D001").id, orders.NotThis(why="hm"))
         case "reopened":
-            parcels.reopen(floor.unit, parcel.id)
+            parcels.reopen(room.unit, parcel.id)
         case "moved":
-            floor.scan("table", "D001", take_out=True)
-            stock.move(floor.unit, floor.stay("D001").id, stock.Move(to="D004"))
+            room.scan("table", "D001", take_out=True)
+            stock.move(room.unit, room.stay("D001").id, stock.Move(to="D004"))
         case "undone":
-            undoing.undo(floor.unit, key)
-    assert "changed_since" == refused(undoing.undo, floor.unit, key)
+            undoing.undo(room.unit, key)
+    assert "changed_since" == refused(undoing.undo, room.unit, key)
 
 
 @pytest.mark.parametrize("case", ["refused", "second beep", "tray", "slip", "take out", "put back"])
 def test_what_went_backwards_or_changed_nothing_is_not_undone(case):
     """Undo steps back only; what came out of the box goes in again by a scan."""
-    floor, first, _ = picked()
+    room, first, _ = picked()
     match case:
         case "refused":
-            floor.scan("table", "D001", key="k")
+            room.scan("table", "D001", key="k")
         case "second beep":
-            floor.parcel(first)
-            floor.pack("D001")
-            floor.scan("table", "D001", key="k")
+            room.parcel(first)
+            room.pack("D001")
+            room.scan("table", "D001", key="k")
         case "tray":
-            floor.scan("tray", "D005", key="k")
+            room.scan("tray", "D005", key="k")
         case "slip":
-            floor.read("table", slot_code.slip_text(first.slip), key="k")
+            room.read("table", slot_code.slip_text(first.slip), key="k")
         case "take out":
-            floor.parcel(first)
-            floor.pack("D001")
-            floor.scan("table", "D001", key="k", take_out=True)
+            room.parcel(first)
+            room.pack("D001")
+            room.scan("table", "D001", key="k", take_out=True)
         case "put back":
-            floor.scan("shelf", "D001", key="k", bin="A-1-1")
-    assert "nothing_to_undo" == refused(undoing.undo, floor.unit, "k")
+            room.scan("shelf", "D001", key="k", bin="A-1-1")
+    assert "nothing_to_undo" == refused(undoing.undo, room.unit, "k")
 
 
 def test_an_unknown_key_is_missing():
     """There is nothing to take back of a scan that never was."""
     with pytest.raises(Missing):
-        undoing.undo(Floor().unit, "none")
+        undoing.undo(RoomInMemory().unit, "none")
 
 
 def test_every_scan_is_kept_and_in_the_ledger():
     """Its record holds the answer as it was given; the ledger tells station, text, verdict and client's clock."""
-    floor = Floor("D001")
-    floor.order("1", "D001")
-    answer = floor.scan("bin", "D001", round=floor.round().id, key="k", at=LATER, via="camera")
-    told = floor.unit.ledger[-1]
-    assert answer == json.loads(floor.unit.get(Scan, "k").answer)
+    room = RoomInMemory("D001")
+    room.order("1", "D001")
+    answer = room.scan("bin", "D001", round=room.round().id, key="k", at=LATER, via="camera")
+    told = room.unit.ledger[-1]
+    assert answer == json.loads(room.unit.get(Scan, "k").answer)
     assert ("scan", "bin", ["D0016"], "accepted", "camera", LATER) == (
         told.kind,
         *(told.data()[name] for name in ("station", "text", "verdict", "via", "client_at")),
@@ -555,6 +555,6 @@ def test_every_scan_is_kept_and_in_the_ledger():
 
 def test_foreign_codes_in_view_stay_out_of_the_ledger():
     """Only what could be a card or a slip is recorded, be it right or wrong."""
-    floor = Floor("D001")
-    floor.read("tray", "NOT-OF-THIS-SHOP", "D0015", "D0016", image=True)
-    assert ("D0015", "D0016") == floor.unit.ledger[-1].text
+    room = RoomInMemory("D001")
+    room.read("tray", "NOT-OF-THIS-SHOP", "D0015", "D0016", image=True)
+    assert ("D0015", "D0016") == room.unit.ledger[-1].text

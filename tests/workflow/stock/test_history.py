@@ -1,7 +1,7 @@
 """The past of a section."""
 
 import pytest
-from floor import Floor
+from room_in_memory import RoomInMemory
 
 from scanflow.domain.things import Stay
 from scanflow.workflow import stock
@@ -11,7 +11,7 @@ from scanflow.workflow.stock.history import stays_in
 
 def test_every_stay_of_a_section_and_no_other():
     """A stay counts for the section of its slot, ended or not; a move to another section counts there from then on."""
-    unit = Floor().unit
+    unit = RoomInMemory().unit
     stock.add_section(unit, stock.AddSection(code="X", name="Mixed", slots_per_bin=2, colour="pink"))
     stock.add_slots(unit, "X", stock.AddSlots(count=3))
     stock.add_section(unit, stock.AddSection(code="Y", name="Other", slots_per_bin=2, colour="blue"))
@@ -28,4 +28,4 @@ def test_every_stay_of_a_section_and_no_other():
 def test_an_unknown_section():
     """There is no past of a section that does not exist."""
     with pytest.raises(Missing):
-        stays_in(Floor().unit, "Q")
+        stays_in(RoomInMemory().unit, "Q")

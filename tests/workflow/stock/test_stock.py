@@ -3,8 +3,8 @@
 from dataclasses import asdict, fields, replace
 
 import pytest
-from floor import Floor
 from memory import Memory
+from room_in_memory import RoomInMemory
 
 from labels import slot_code
 from scanflow.domain import events
@@ -26,7 +26,7 @@ def refused(call, *args, **more):
 def test_a_section_is_made_once():
     """Letters in use are refused."""
     assert "section_exists" == refused(
-        stock.add_section, Floor().unit, stock.AddSection(code="D", name="Other", slots_per_bin=3, colour="pink")
+        stock.add_section, RoomInMemory().unit, stock.AddSection(code="D", name="Other", slots_per_bin=3, colour="pink")
     )
 
 
@@ -43,7 +43,7 @@ def test_slots_fill_bins_in_order_and_number_on():
 
 def test_sections_share_no_bin_and_get_racks_of_their_own():
     """A second section starts on an empty rack; a named rack is used, and made when it is new."""
-    unit = Floor().unit
+    unit = RoomInMemory().unit
     stock.add_section(unit, stock.AddSection(code="L", name="Lamps", slots_per_bin=2, colour="pink"))
     stock.add_slots(unit, "L", stock.AddSlots(count=1))
     stock.add_slots(unit, "L", stock.AddSlots(count=2, rack="Q"))
@@ -61,12 +61,12 @@ def test_a_full_rack_goes_on_on_the_next():
 
 def test_numbers_end_where_their_width_ends():
     """A section has no numbers beyond its digits."""
-    assert "too_many" == refused(stock.add_slots, Floor().unit, "D", stock.AddSlots(count=994))
+    assert "too_many" == refused(stock.add_slots, RoomInMemory().unit, "D", stock.AddSlots(count=994))
 
 
 def test_a_rack_is_placed():
     """Where a rack stands is said once it is known; an unknown rack is missing."""
-    unit = Floor().unit
+    unit = RoomInMemory().unit
     assert Rack("A", 2, 1.5) == stock.place_rack(unit, "A", stock.PlaceRack(aisle=2, start=1.5)) == unit.get(Rack, "A")
     with pytest.raises(Missing):
         stock.place_rack(unit, "Z", stock.PlaceRack(aisle=0, start=0.0))
@@ -109,128 +109,128 @@ def test_measured_racks_hold_what_fits():
 
 def test_put_away_by_section_takes_the_lowest_free_number():
     """The tool picks the lowest slot whose card is in the tray."""
-    floor = Floor("D001", "D003")
-    assert "D002" == stock.put_away(floor.unit, stock.PutAway(title="crank", section="D")).code
+    room = RoomInMemory("D001", "D003")
+    assert "D002" == stock.put_away(room.unit, stock.PutAway(title="crank", section="D")).code
 
 
-def asks(floor, who, section="D"):
+def asks(room, who, section="D"):
     """The number that is named to somebody."""
-    floor.unit.who = who
-    return stock.fetch(floor.unit, section).code
+    room.unit.who = who
+    return stock.fetch(room.unit, section).code
 
 
 def test_two_people_fetch_two_cards():
     """A number that was named is kept for whoever asked, who gets it again, and for nobody else."""
-    floor = Floor("D001")
-    assert ["D002", "D003", "D002"] == [asks(floor, who) for who in ("ann", "ben", "ann")]
+    room = RoomInMemory("D001")
+    assert ["D002", "D003", "D002"] == [asks(room, who) for who in ("ann", "ben", "ann")]
 
 
 def test_a_kept_number_is_given_to_nobody_else():
     """By its section the next one is taken; by its code it is refused in words; the card in hand always works."""
-    floor = Floor("D001")
-    asks(floor, "ann")
-    floor.unit.who = "ben"
-    assert "D003" == stock.put_away(floor.unit, stock.PutAway(title="crank", section="D")).code
+    room = RoomInMemory("D001")
+    asks(room, "ann")
+    room.unit.who = "ben"
+    assert "D003" == stock.put_away(room.unit, stock.PutAway(title="crank", section="D")).code
     with pytest.raises(Refused) as refusal:
-        stock.put_away(floor.unit, stock.PutAway(title="crank", code="D002"))
+        stock.put_away(room.unit, stock.PutAway(title="crank", code="D002"))
     assert ("card_due", "Card D002 is being fetched by ann until 12:10. Take another one.") == (
         refusal.value.code,
         refusal.value.detail,
     )
-    assert "D002" == floor.put_away("D002").code
+    assert "D002" == room.put_away("D002").code
 
 
 def test_who_fetches_a_card_puts_away_in_it():
     """By its section, or by the number itself."""
     by = [{"section": "D"}, {"code": "D001"}, {"text": slot_code.card_text("D001")}]
     for given in by:
-        floor = Floor()
-        asks(floor, "ann")
+        room = RoomInMemory()
+        asks(room, "ann")
         assert ("D001", None) == (
-            stock.put_away(floor.unit, stock.PutAway(title="crank", **given)).code,
-            floor.slot("D001").fetch,
+            stock.put_away(room.unit, stock.PutAway(title="crank", **given)).code,
+            room.slot("D001").fetch,
         )
 
 
 def test_another_card_gives_the_fetched_one_up():
     """Its number is for anybody again once its fetcher put something away elsewhere."""
-    floor = Floor()
-    asks(floor, "ann")
-    floor.put_away("D003")
-    assert "D001" == asks(floor, "ben")
+    room = RoomInMemory()
+    asks(room, "ann")
+    room.put_away("D003")
+    assert "D001" == asks(room, "ben")
 
 
 def test_a_number_is_kept_for_ten_minutes():
     """After that it is named to the next who asks."""
-    floor = Floor()
-    asks(floor, "ann")
-    floor.unit.at += stock.FETCHING
-    assert "D001" == asks(floor, "ben")
+    room = RoomInMemory()
+    asks(room, "ann")
+    room.unit.at += stock.FETCHING
+    assert "D001" == asks(room, "ben")
 
 
 def test_a_fetched_card_that_somebody_else_had_in_hand():
     """Who asks again gets another number."""
-    floor = Floor()
-    asks(floor, "ann")
-    floor.unit.who = "ben"
-    floor.put_away("D001")
-    assert "D002" == asks(floor, "ann")
+    room = RoomInMemory()
+    asks(room, "ann")
+    room.unit.who = "ben"
+    room.put_away("D001")
+    assert "D002" == asks(room, "ann")
 
 
 def test_put_away_takes_the_card_onto_the_item():
     """The stay is the slot's next turn, its card is on the item, and where it was seen before is forgotten."""
-    floor = Floor()
-    floor.scan("tray", "D002")
-    stay = stock.put_away(floor.unit, stock.PutAway(title="crank", listing="L-1", notes="left side", code="D002"))
+    room = RoomInMemory()
+    room.scan("tray", "D002")
+    stay = stock.put_away(room.unit, stock.PutAway(title="crank", listing="L-1", notes="left side", code="D002"))
     assert (1, True, CardState.ON_ITEM, None) == (
         stay.turn,
         stay.open,
-        floor.slot("D002").card,
-        floor.slot("D002").seen,
+        room.slot("D002").card,
+        room.slot("D002").seen,
     )
     assert ("crank", "L-1", "left side") == (
-        floor.item("D002").title,
-        floor.item("D002").listing,
-        floor.item("D002").notes,
+        room.item("D002").title,
+        room.item("D002").listing,
+        room.item("D002").notes,
     )
 
 
 @pytest.mark.parametrize("by", ["text", "code"])
 def test_a_taken_slot_is_refused(by):
     """Neither the card nor the code of a taken slot stores a second thing, and the refusal names the first."""
-    floor = Floor("D001")
+    room = RoomInMemory("D001")
     name = slot_code.card_text("D001") if by == "text" else "D001"
     with pytest.raises(Refused, match="thing of D001") as refusal:
-        stock.put_away(floor.unit, stock.PutAway(title="crank", **{by: name}))
+        stock.put_away(room.unit, stock.PutAway(title="crank", **{by: name}))
     assert "taken" == refusal.value.code
 
 
 def test_only_the_card_in_hand_hands_out_a_number_whose_card_is_due():
     """A due card's number is refused by code and passed over by section, and accepted by its card."""
-    floor = Floor("D001")
-    stock.withdraw(floor.unit, floor.stay("D001").id, stock.Withdraw(reason="bent"))
-    assert "card_due" == refused(stock.put_away, floor.unit, stock.PutAway(title="crank", code="D001"))
-    assert "D002" == stock.put_away(floor.unit, stock.PutAway(title="crank", section="D")).code
-    assert 2 == stock.put_away(floor.unit, stock.PutAway(title="crank", text="D0016")).turn
+    room = RoomInMemory("D001")
+    stock.withdraw(room.unit, room.stay("D001").id, stock.Withdraw(reason="bent"))
+    assert "card_due" == refused(stock.put_away, room.unit, stock.PutAway(title="crank", code="D001"))
+    assert "D002" == stock.put_away(room.unit, stock.PutAway(title="crank", section="D")).code
+    assert 2 == stock.put_away(room.unit, stock.PutAway(title="crank", text="D0016")).turn
 
 
 def test_a_lost_cards_number_is_retired_until_it_is_seen():
     """A lost card's number is refused until the card was scanned at the tray."""
-    floor = Floor()
-    stock.lose_card(floor.unit, "D001")
-    assert "retired" == refused(stock.put_away, floor.unit, stock.PutAway(title="crank", code="D001"))
-    floor.scan("tray", "D001")
-    assert "D001" == stock.put_away(floor.unit, stock.PutAway(title="crank", code="D001")).code
+    room = RoomInMemory()
+    stock.lose_card(room.unit, "D001")
+    assert "retired" == refused(stock.put_away, room.unit, stock.PutAway(title="crank", code="D001"))
+    room.scan("tray", "D001")
+    assert "D001" == stock.put_away(room.unit, stock.PutAway(title="crank", code="D001")).code
 
 
 def test_a_full_section_names_the_free_slots_of_its_bulk_or_more():
     """When no card is free, those of sections with as few or fewer slots a bin are told."""
-    floor = Floor("D001", "D002", "D003", "D004", "D005", "D006")
+    room = RoomInMemory("D001", "D002", "D003", "D004", "D005", "D006")
     for code, per_bin in (("W", 1), ("L", 2), ("S", 9)):
-        stock.add_section(floor.unit, stock.AddSection(code=code, name=code, slots_per_bin=per_bin, colour="pink"))
-        stock.add_slots(floor.unit, code, stock.AddSlots(count=per_bin))
+        stock.add_section(room.unit, stock.AddSection(code=code, name=code, slots_per_bin=per_bin, colour="pink"))
+        stock.add_slots(room.unit, code, stock.AddSlots(count=per_bin))
     with pytest.raises(Refused, match="1 in W, 2 in L") as refusal:
-        stock.put_away(floor.unit, stock.PutAway(title="crank", section="D"))
+        stock.put_away(room.unit, stock.PutAway(title="crank", section="D"))
     assert ("section_full", {"free": {"W": 1, "L": 2}}) == (refusal.value.code, refusal.value.extra)
 
 
@@ -246,47 +246,47 @@ def test_a_full_section_names_the_free_slots_of_its_bulk_or_more():
 )
 def test_what_is_no_place_is_refused(given, code):
     """Wrong checks, unknown codes and unknown sections are told apart."""
-    assert code == refused(stock.put_away, Floor().unit, stock.PutAway(title="crank", **given))
+    assert code == refused(stock.put_away, RoomInMemory().unit, stock.PutAway(title="crank", **given))
 
 
 def test_words_of_an_item_change_one_by_one():
     """Only what is given is changed."""
-    floor = Floor("D001")
-    stock.change_item(floor.unit, floor.stay("D001").id, stock.ChangeItem(listing="L-2"))
-    assert replace(floor.item("D001"), title="thing of D001", listing="L-2") == floor.item("D001")
+    room = RoomInMemory("D001")
+    stock.change_item(room.unit, room.stay("D001").id, stock.ChangeItem(listing="L-2"))
+    assert replace(room.item("D001"), title="thing of D001", listing="L-2") == room.item("D001")
 
 
 def test_withdrawing_frees_the_slot_and_leaves_the_card_due():
     """The stay ends with its reason; the number waits for its card."""
-    floor = Floor("D001")
-    stay = stock.withdraw(floor.unit, floor.stay("D001").id, stock.Withdraw(reason="bent"))
-    assert (StayState.WITHDRAWN, "bent", floor.unit.at) == (stay.state, stay.reason, stay.ended)
-    assert SlotState.DUE == slot_state(floor.slot("D001"), stay)
+    room = RoomInMemory("D001")
+    stay = stock.withdraw(room.unit, room.stay("D001").id, stock.Withdraw(reason="bent"))
+    assert (StayState.WITHDRAWN, "bent", room.unit.at) == (stay.state, stay.reason, stay.ended)
+    assert SlotState.DUE == slot_state(room.slot("D001"), stay)
 
 
 def test_what_an_order_wants_is_not_withdrawn():
     """While a live line wants it a thing stays in stock."""
-    floor = Floor("D001")
-    floor.order("1", "D001")
-    assert "has_live_line" == refused(stock.withdraw, floor.unit, floor.stay("D001").id, stock.Withdraw(reason="bent"))
+    room = RoomInMemory("D001")
+    room.order("1", "D001")
+    assert "has_live_line" == refused(stock.withdraw, room.unit, room.stay("D001").id, stock.Withdraw(reason="bent"))
 
 
 def test_a_thing_is_withdrawn_once():
     """What has left its slot can't leave it again."""
-    floor = Floor("D001")
-    stay = floor.stay("D001").id
-    stock.withdraw(floor.unit, stay, stock.Withdraw(reason="bent"))
+    room = RoomInMemory("D001")
+    stay = room.stay("D001").id
+    stock.withdraw(room.unit, stay, stock.Withdraw(reason="bent"))
     with pytest.raises(NotAllowed):
-        stock.withdraw(floor.unit, stay, stock.Withdraw(reason="bent"))
+        stock.withdraw(room.unit, stay, stock.Withdraw(reason="bent"))
 
 
 def test_a_moved_thing_takes_its_line_along():
     """A move ends one stay and begins the next of the same item; the line asks for the new one."""
-    floor = Floor("D001")
-    order = floor.order("1", "D001")
-    new = stock.move(floor.unit, floor.stay("D001").id, stock.Move(to="D004"))
-    assert (StayState.MOVED, floor.stay("D001").item) == (floor.stay("D001").state, new.item)
-    assert (new.id, CardState.DUE) == (floor.lines(order)[0].stay, floor.slot("D001").card)
+    room = RoomInMemory("D001")
+    order = room.order("1", "D001")
+    new = stock.move(room.unit, room.stay("D001").id, stock.Move(to="D004"))
+    assert (StayState.MOVED, room.stay("D001").item) == (room.stay("D001").state, new.item)
+    assert (new.id, CardState.DUE) == (room.lines(order)[0].stay, room.slot("D001").card)
 
 
 @pytest.mark.parametrize(
@@ -295,28 +295,28 @@ def test_a_moved_thing_takes_its_line_along():
 )
 def test_a_move_goes_only_to_a_free_slot(to, code):
     """Taken, due, retired and unknown slots are refused."""
-    floor = Floor("D001", "D002", "D003")
-    stock.withdraw(floor.unit, floor.stay("D003").id, stock.Withdraw(reason="bent"))
-    stock.lose_card(floor.unit, "D004")
-    assert code == refused(stock.move, floor.unit, floor.stay("D001").id, stock.Move(to=to))
+    room = RoomInMemory("D001", "D002", "D003")
+    stock.withdraw(room.unit, room.stay("D003").id, stock.Withdraw(reason="bent"))
+    stock.lose_card(room.unit, "D004")
+    assert code == refused(stock.move, room.unit, room.stay("D001").id, stock.Move(to=to))
 
 
 def test_what_lies_in_a_parcel_does_not_move():
     """A packed thing must come out by a scan first."""
-    floor = Floor("D001", "D002", scan_at_bin=False)
-    floor.parcel(floor.order("1", "D001", "D002"))
-    floor.pack("D001")
-    assert "still_in_box" == refused(stock.move, floor.unit, floor.stay("D001").id, stock.Move(to="D004"))
+    room = RoomInMemory("D001", "D002", scan_at_bin=False)
+    room.parcel(room.order("1", "D001", "D002"))
+    room.pack("D001")
+    assert "still_in_box" == refused(stock.move, room.unit, room.stay("D001").id, stock.Move(to="D004"))
 
 
 def test_losing_a_card_needs_a_card_that_was_not_lost():
     """An unknown slot is missing; a lost card can't be lost again."""
-    floor = Floor()
-    stock.lose_card(floor.unit, "D001")
+    room = RoomInMemory()
+    stock.lose_card(room.unit, "D001")
     with pytest.raises(NotAllowed):
-        stock.lose_card(floor.unit, "D001")
+        stock.lose_card(room.unit, "D001")
     with pytest.raises(Missing):
-        stock.lose_card(floor.unit, "D999")
+        stock.lose_card(room.unit, "D999")
 
 
 def test_what_is_told_of_a_thing_is_said_once():

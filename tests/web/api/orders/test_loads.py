@@ -16,7 +16,7 @@ import pytest
 import small_disk
 from calls import Calls
 from clients import SQLITE_ONLY, new_token
-from served import nursery
+from served import forked_services
 from sqlalchemy import text
 
 from scanflow import shop as shops
@@ -159,7 +159,7 @@ def test_killed_in_the_middle_and_sent_again(database_url: str) -> None:
         with urllib.request.urlopen(call, timeout=60) as answer:
             return json.load(answer)
 
-    with nursery() as services:
+    with forked_services() as services:
         with pytest.raises(OSError):
             send(services.start(database_url, "after").port)
         first = len(orders_of(shop))

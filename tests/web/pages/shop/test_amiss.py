@@ -7,11 +7,11 @@ from pathlib import Path
 import pytest
 from calls import Calls
 from clients import SQLITE_ONLY, client_of
+from damaged_data import damage
 from flask import Flask
 from flask.testing import FlaskClient
 from furnished import furnish
 from memory import NOON
-from spoilt import spoil
 
 from scanflow.domain.access import Role
 from scanflow.shop import Shop
@@ -30,7 +30,7 @@ def helper(app: Flask, shop: Shop) -> FlaskClient:
 def amiss(shop: Shop, client: FlaskClient, helper: FlaskClient) -> None:
     """A title that was changed behind the shop's back, and found."""
     furnish(shop, 4)
-    spoil(shop.database, "UPDATE items SET title = 'Bell' WHERE n = 2")
+    damage(shop.database, "UPDATE items SET title = 'Bell' WHERE n = 2")
     shop.database.verify(NOON, whole=True)
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from floor import Floor
+from room_in_memory import RoomInMemory
 
 from labels.slot_code import card_text
 from scanflow.domain.counts.stocktake import Certainty, Look, Stocktake
@@ -12,8 +12,8 @@ from scanflow.workflow.counts.resolving import Resolve
 from scanflow.workflow.counts.stocktakes import TrackedFinding
 
 
-class Counted(Floor):
-    """The floor, and a count of all of it. D001 and D002 hang in A-1-1, D003 and D004 in A-1-2, the others in A-1-3."""
+class CountInMemory(RoomInMemory):
+    """The room, and a count of all of it. D001 and D002 hang in A-1-1, D003 and D004 in A-1-2, the others in A-1-3."""
 
     def __init__(self, *codes: str, area: str = "room") -> None:
         super().__init__(*codes)

@@ -24,7 +24,7 @@ KINDS = (
 """What the lines of every five orders are, in turn."""
 
 
-def crowd(shop: Shop) -> None:
+def fill_big_shop(shop: Shop) -> None:
     """The first slots hold what orders want; behind them come cards that are due, then things to put back."""
     fill(shop.database, THINGS + DUE + AWAY, WANTED)
     with shop.database.engine.begin() as connection:

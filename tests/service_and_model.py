@@ -45,7 +45,7 @@ def outcomes(path: str, told: Any) -> Iterator[str]:
         yield "undone"
 
 
-class Twin:
+class ServiceAndModel:
     """Things are named by counting back from the newest, going round by way of one that does not exist."""
 
     def __init__(self, shop: Shop) -> None:
@@ -144,17 +144,17 @@ class Twin:
     def put_away_in_a_slot(self, n: int, title: str) -> None:
         self.store({"title": title, "code": self.code(n)})
 
-    def put_away_by_card(self, n: int, spoil: int) -> None:
-        self.store({"title": "Crank", "text": self.card(n, spoil)})
+    def put_away_by_card(self, n: int, misread: int) -> None:
+        self.store({"title": "Crank", "text": self.card(n, misread)})
 
     def store(self, body: dict[str, Any]) -> None:
         self.call("/api/stays", body, lambda unit: model.stay(unit, stock.put_away(unit, stock.PutAway(**body))), 201)
 
-    def card(self, n: int, spoil: int) -> str:
+    def card(self, n: int, misread: int) -> str:
         """A card's text: as printed, as somebody types it, with a wrong check, or no card's text at all."""
         text = slot_code.card_text(self.code(n))
         wrong = text[:-1] + str((int(text[-1]) + 1) % 10)
-        return [text, f" {text[:1].lower()}{text[1:-1]} {text[-1:]}", wrong, "4006381333931", ""][spoil]
+        return [text, f" {text[:1].lower()}{text[1:-1]} {text[-1:]}", wrong, "4006381333931", ""][misread]
 
     def change_item(self, n: int, words: dict[str, str]) -> None:
         name = self.pick(Stay, n)
@@ -287,9 +287,9 @@ class Twin:
     # Scans
 
     def scan(
-        self, station: Station, n: int, spoil: int, where: int, more: dict[str, str], take_out: bool, table: str
+        self, station: Station, n: int, misread: int, where: int, more: dict[str, str], take_out: bool, table: str
     ) -> None:
-        body = {"station": station.value, "text": self.card(n, spoil), **more}
+        body = {"station": station.value, "text": self.card(n, misread), **more}
         bins = [slot.bin for slot in self.room.all(Slot).values()]
         match station:
             case Station.BIN:

@@ -20,7 +20,7 @@ from scanflow.workflow.stock import sightings
 LATER = "2026-03-02T11:00:00Z"
 
 
-class Floor:
+class RoomInMemory:
     """Section D with slots D001 … D006, two to a bin: A-1-1, A-1-2, A-1-3. Things are put away as asked."""
 
     def __init__(self, *codes: str, scan_at_bin: bool = True, auto_close: bool = True) -> None:

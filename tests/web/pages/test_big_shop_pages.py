@@ -9,8 +9,8 @@ from pathlib import Path
 from shutil import copy
 
 import pytest
+from big_shop import ROUND, fill_big_shop, some_bin
 from clients import client_of
-from crowded import ROUND, crowd, some_bin
 from flask.testing import FlaskClient
 
 from scanflow.domain.access import Role
@@ -24,18 +24,18 @@ MOST_BYTES = 500_000
 
 
 @pytest.fixture(scope="module")
-def crowded(sqlite_template: Path, tmp_path_factory: pytest.TempPathFactory, readers: Readers) -> Iterator[Shop]:
-    path = tmp_path_factory.mktemp("crowded") / "shop.db"
+def big_shop(sqlite_template: Path, tmp_path_factory: pytest.TempPathFactory, readers: Readers) -> Iterator[Shop]:
+    path = tmp_path_factory.mktemp("big") / "shop.db"
     copy(sqlite_template, path)
     shop = Shop(Database(f"sqlite:///{path}"), readers)
-    crowd(shop)
+    fill_big_shop(shop)
     yield shop
     shop.database.close()
 
 
 @pytest.fixture(scope="module")
-def visitor(crowded: Shop) -> FlaskClient:
-    return client_of(create_app(crowded), crowded, Role.OWNER)
+def visitor(big_shop: Shop) -> FlaskClient:
+    return client_of(create_app(big_shop), big_shop, Role.OWNER)
 
 
 ADDRESSES = (
@@ -57,9 +57,9 @@ ADDRESSES = (
 
 
 @pytest.mark.parametrize("address", ADDRESSES)
-def test_weight(crowded: Shop, visitor: FlaskClient, address: str) -> None:
+def test_weight(big_shop: Shop, visitor: FlaskClient, address: str) -> None:
     """No page weighs 500 kB; its time is a bench's."""
-    reply = visitor.get(address.format(bin=some_bin(crowded)))
+    reply = visitor.get(address.format(bin=some_bin(big_shop)))
     assert 200 == reply.status_code
     assert MOST_BYTES > len(reply.data)
 
@@ -76,20 +76,20 @@ def test_weight(crowded: Shop, visitor: FlaskClient, address: str) -> None:
         ("/orders?state=held", "250", "orders held"),
     ],
 )
-def test_the_plate_counts_all(visitor: FlaskClient, crowded: Shop, address: str, figure: str, unit: str) -> None:
+def test_the_plate_counts_all(visitor: FlaskClient, big_shop: Shop, address: str, figure: str, unit: str) -> None:
     """The plate says how many there are, not how many of them are listed."""
-    crowded.act("owner", lambda work: work.set_settings(replace(work.settings, hand_overs=True)))
+    big_shop.act("owner", lambda work: work.set_settings(replace(work.settings, hand_overs=True)))
     plate = re.search(r'class="figures">([\d,]+)<.*?class="under">([^<]*)<', visitor.get(address).text, re.DOTALL)
     assert plate is not None
     assert (figure, unit) == plate.groups()
 
 
-def test_a_round_that_a_person_can_walk(visitor: FlaskClient, crowded: Shop) -> None:
+def test_a_round_that_a_person_can_walk(visitor: FlaskClient, big_shop: Shop) -> None:
     """Of 1,000 things that wait one round takes the most urgent 100, and says so before."""
     assert "Start a round of up to 100 things" in visitor.get("/rounds").text
     walk = visitor.post("/rounds").headers["Location"]
     assert "All 100 stops" in visitor.get(walk).text
-    with crowded.looking() as unit:
+    with big_shop.looking() as unit:
         assert 1000 + 100 == len(unit.find(Stop))
 
 

@@ -25,27 +25,27 @@ GUARDS_AWAY = ("DROP TRIGGER IF EXISTS ledger_kept_update", "DROP TRIGGER IF EXI
 PICTURE = b"a brass bell, seen from the side" * 40
 
 
-def fill(shop: Shop, things: int = 8) -> None:
+def fill_small_shop(shop: Shop, things: int = 8) -> None:
     """Things, orders, a round, a parcel, and one picture."""
     room = furnish(shop, things)
     kept = Photo(hashlib.sha256(PICTURE).hexdigest(), PICTURE, PICTURE[:8])
     shop.act("owner", lambda unit: photos.keep(unit, room.stays[0].id, kept))
 
 
-def filled(database: Database, things: int = 8) -> Database:
-    fill(Shop(database, Readers(), lambda: NOON), things)
+def filled_database(database: Database, things: int = 8) -> Database:
+    fill_small_shop(Shop(database, Readers(), lambda: NOON), things)
     return database
 
 
-def found(database: Database, *, whole: bool = True) -> list[str]:
-    return [each.words for each in findings(database, whole=whole)]
+def fault_words(database: Database, *, whole: bool = True) -> list[str]:
+    return [each.words for each in data_faults(database, whole=whole)]
 
 
-def findings(database: Database, *, whole: bool = True) -> list[DataFault]:
+def data_faults(database: Database, *, whole: bool = True) -> list[DataFault]:
     return database.verify(NOON, whole=whole).findings
 
 
-def spoil(database: Database, *statements: str) -> None:
+def damage(database: Database, *statements: str) -> None:
     """Run SQL as whoever owns the database can: past the ledger's guards and past foreign keys."""
     if database.kind == "sqlite":
         with closing(sqlite3.connect(str(database.engine.url.database), isolation_level=None)) as connection:
@@ -58,13 +58,13 @@ def spoil(database: Database, *statements: str) -> None:
         connection.execute(text("SET session_replication_role = DEFAULT"))
 
 
-def write(database: Database, count: int = 1, at: datetime = NOON) -> None:
+def write_entries(database: Database, count: int = 1, at: datetime = NOON) -> None:
     for number in range(count):
         with database.writing(at + timedelta(seconds=number), "tester") as unit:
             unit.record(events.TwoCardsRead(code="D001", words="a card was held before the station " * 20))
 
 
-class Folder:
+class DataFolder:
     """A data folder of an SQLite shop, whose service can be opened, killed and replaced."""
 
     def __init__(self, path: Path) -> None:
@@ -82,10 +82,10 @@ class Folder:
     def open(self, *, brief: bool = True) -> Database:
         return Database(f"sqlite:///{self.file}", self.note, brief=brief)
 
-    def killed(self, to: Path) -> Folder:
+    def killed(self, to: Path) -> DataFolder:
         """What a kill of the service that runs now would leave, in another folder."""
         shutil.copytree(self.path, to, ignore=shutil.ignore_patterns("*-shm"))
-        return Folder(to)
+        return DataFolder(to)
 
     def bytes(self) -> dict[str, bytes]:
         """Its database as it lies on the disk."""
