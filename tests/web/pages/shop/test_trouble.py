@@ -36,8 +36,8 @@ def test_every_kind_has_words() -> None:
 def test_nothing_scanned(client: FlaskClient) -> None:
     """In a new shop the page says what will stand there, and leads back to the day."""
     html = client.get("/trouble").text
-    assert "Nothing was scanned since" in html and "Fewer may be chance" in html and "<table" not in html
-    assert re.search(r'class="next" href="/">Go on with today', html)
+    assert '<p class="empty">' in html and "<table" not in html
+    assert re.search(r'class="next" href="/">', html)
 
 
 @SQLITE_ONLY
@@ -48,9 +48,9 @@ def test_mistyped_codes(client: FlaskClient, calls: Calls, times: int, advised: 
     for number in range(times):
         calls.post("/api/scans", station="tray", key=f"k{number}", text="D0019", via="typed")
     html = client.get("/trouble").text
-    assert advised is (f"Codes of section D are mistyped: {times} times" in html)
+    assert advised is ('<p class="empty">' not in html)
     assert advised is (re.search(r'class="next" href="/slots\?section=D"', html) is not None)
-    assert f"wrong check digit {times} at the tray " in text_of(html)
+    assert f"{KINDS[Reason.BAD_CHECK]} {times} {PLACES[Station.TRAY]} " in text_of(html)
 
 
 @SQLITE_ONLY
@@ -64,8 +64,7 @@ def test_a_confused_bin(client: FlaskClient, calls: Calls) -> None:
         calls.scan("bin", wrong, round=round_)
     calls.scan("bin", stays[0]["code"], round=round_)
     told = text_of(client.get("/trouble").text)
-    assert "In bin A-1-1 another card was scanned first: 5 times" in told
-    assert f"{wrong} before {stays[0]['code']} (5×)" in told
+    assert re.search(rf"\bA-1-1\b\D+\b5\b.*\b{wrong}\b\D+\b{stays[0]['code']}\D+\b5\b", told)
 
 
 @SQLITE_ONLY
@@ -79,12 +78,12 @@ def test_a_doubling_scanner_and_missing_things(client: FlaskClient, calls: Calls
     things, missing = calls.ordered("1002", 5)
     for line in missing["lines"]:
         calls.post(f"/api/lines/{line['id']}/short")
-    told = text_of(client.get("/trouble").text)
+    html = client.get("/trouble").text
+    told = text_of(html)
     assert 5 == len(things)
-    assert "At table two cards are scanned twice in a row: 5 times" in told
-    assert "Things of section D are missing: 5 times" in told
-    assert "thing missing 5 without a scan" in told and "scanned twice in a row 5 at the table" in told
-    assert re.search(r"5 times in \d+ scans, 5 times without a scan, since", told)
+    advised = [text_of(each) for each in re.findall(r'<a class="title" href="[^"]*">([^<]*\b5\b[^<]*)</a>', html)]
+    assert ([True], [True]) == tuple([True for each in advised if name in each.split()] for name in ("two", "D"))
+    assert f"{KINDS[SHORT]} 5 {PLACES['']}" in told and f"{KINDS[TWICE]} 5 {PLACES[Station.TABLE]}" in told
 
 
 @SQLITE_ONLY
@@ -107,18 +106,17 @@ def test_what_a_count_found(client: FlaskClient, calls: Calls) -> None:
     calls.post(f"/api/stocktakes/{counted}/looks", key="k1", place="A-1-1", texts=[card_text("D006")])
     calls.post(f"/api/stocktakes/{counted}/close")
     said = text_of(client.get("/trouble").text)
-    assert "Twice in counts, since" in said and "By hour" not in said
+    assert f"{PLACES[COUNT]}, " in said and not re.search(r"\b\d\d:00 \d", said)
     for station, text in (("tray", "D0019"), ("tray", "D0019"), ("shelf", "D0019"), ("tray", card_text("D005"))):
         key = f"{station}{len(calls.get('/api/ledger')['entries'])}"
         calls.post(
             "/api/scans", station=station, key=key, text=text, **({"bin": "A-1-1"} if station == "shelf" else {})
         )
     said = text_of(client.get("/trouble").text)
-    assert "5 times something went wrong" in said and code == "D001"
-    assert "3 times in 4 scans, twice in counts, since" in said
-    assert "wrong check digit 3 twice at the tray, once at shelves" in said
-    assert "counted and not there 1 in counts" in said and "nothing is stored in its slot 1 in counts" in said
-    assert "By section D Section D 5 times" in said
+    assert code == "D001" and re.search(rf"\b3\b\D+\b4\b\D+{PLACES[COUNT]}, ", said)
+    assert re.search(rf"{KINDS[Reason.BAD_CHECK]} 3 \w+ {PLACES[Station.TRAY]}, \w+ {PLACES[Station.SHELF]}", said)
+    assert all(f"{KINDS[kind]} 1 {PLACES[COUNT]}" in said for kind in (FindingKind.MISSING, FindingKind.SLOT_FREE))
+    assert re.search(r"\bD Section D 5\b", said)
 
 
 def test_who_scanned_is_counted_where_the_shop_says_so(client: FlaskClient, calls: Calls, shop: Shop) -> None:
@@ -126,8 +124,7 @@ def test_who_scanned_is_counted_where_the_shop_says_so(client: FlaskClient, call
     calls.section("D", 6)
     for number, text in enumerate(("D0016", "D0019")):
         calls.post("/api/scans", station="tray", key=f"k{number}", text=text)
-    assert "By who scanned" not in client.get("/trouble").text
+    assert '<th scope="row">boss' not in client.get("/trouble").text
     shop.act("owner", lambda unit: unit.set_settings(replace(unit.settings, by_person=True)))
     html = client.get("/trouble").text
-    assert "Who scanned is not counted" not in html
     assert '<tr><th scope="row">boss</th><td>1</td><td>2</td></tr>' in html
