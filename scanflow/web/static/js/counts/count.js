@@ -47,9 +47,11 @@ function quiet() {
 /** Puts words into an element; no line ends within a bin's name. */
 function put(element, sentence) {
   const words = document.createElement("span"); // within a button that lays out its children
-  words.append(...sentence.split(/(\w+(?:-\d+)+)/).map((part, n) => {
-    return n % 2 ? Object.assign(document.createElement("span"), { className: "unbroken", textContent: part }) : part;
-  }));
+  words.append(
+    ...sentence.split(/(\w+(?:-\d+)+)/).map((part, n) => {
+      return n % 2 ? Object.assign(document.createElement("span"), { className: "unbroken", textContent: part }) : part;
+    }),
+  );
   element.replaceChildren(words);
 }
 
@@ -140,15 +142,17 @@ function draw() {
   const section = document.querySelector("[data-hand]");
   section.hidden = !hand.texts.length;
   put(section.querySelector("h2"), `In ${called(hand.place)}, by hand`);
-  section.querySelector("ul").replaceChildren(...hand.texts.map((text, n) => {
-    const line = document.createElement("li");
-    const out = document.createElement("button");
-    Object.assign(out, { type: "button", className: "plain", textContent: "Take it out" });
-    out.setAttribute("aria-label", `Take ${text} out of the list`);
-    out.onclick = () => keep({ texts: hand.texts.filter((_, other) => other !== n) });
-    line.append(badge(text), out);
-    return line;
-  }));
+  section.querySelector("ul").replaceChildren(
+    ...hand.texts.map((text, n) => {
+      const line = document.createElement("li");
+      const out = document.createElement("button");
+      Object.assign(out, { type: "button", className: "plain", textContent: "Take it out" });
+      out.setAttribute("aria-label", `Take ${text} out of the list`);
+      out.onclick = () => keep({ texts: hand.texts.filter((_, other) => other !== n) });
+      line.append(badge(text), out);
+      return line;
+    }),
+  );
   const [done, shoot, back] = ["[data-all]", "label", "[data-back]"].map((each) => form.querySelector(each));
   const { closer, part, back: looked } = face().dataset;
   const next = target();
@@ -156,7 +160,9 @@ function draw() {
   put(done, `That is all in ${called(hand.place)}`);
   if (back) back.hidden = !looked || hand.texts.length > 0;
   shoot.hidden = hand.texts.length > 0 || Boolean(back && looked);
-  const what = closer ? `Take a closer photo of ${called(part)}` : `Photograph ${next ? called(next) : "bins with labels"}`;
+  const what = closer
+    ? `Take a closer photo of ${called(part)}`
+    : `Photograph ${next ? called(next) : "bins with labels"}`;
   put(form.querySelector("[data-words]"), what);
   const again = face().querySelector("[data-again]");
   if (again) again.hidden = next === at && !looked;
@@ -255,7 +261,8 @@ document.addEventListener("click", (event) => {
 });
 
 addEventListener("beforeunload", (event) => sending.loose && event.preventDefault());
-document.addEventListener("refreshed", () => ("target" in face().dataset ? draw() : location.reload())); // or it is over
+// A face without a target is another page: the count is over.
+document.addEventListener("refreshed", () => ("target" in face().dataset ? draw() : location.reload()));
 document.addEventListener("keydown", sound.ready, { once: true });
 document.addEventListener("pointerdown", sound.ready, { once: true });
 // A scanner's keys do not belong to a text that was refused, as they would to one that is being typed.

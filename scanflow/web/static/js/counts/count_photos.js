@@ -29,8 +29,11 @@ function seen({ place, reads, unread, via }) {
   const inside = read.filter(({ bins }) => !bins.length || bins.includes(place)).length;
   const odd = read.filter(({ unexpected }) => unexpected).length;
   const all = `${units(read.length, "card")} ${via === "photo" ? "read" : "by hand"}`;
-  const what = read.length || via !== "photo" ? `${all}${inside < read.length ? `, ${inside} of them in it` : ""}` : BLANK;
-  const more = [odd && `${odd} unexpected`, unread && `${units(unread, "label")} for someone to look at`].filter(Boolean);
+  const what =
+    read.length || via !== "photo" ? `${all}${inside < read.length ? `, ${inside} of them in it` : ""}` : BLANK;
+  const more = [odd && `${odd} unexpected`, unread && `${units(unread, "label")} for someone to look at`].filter(
+    Boolean,
+  );
   return `${place === "tray" ? "The tray" : place}: ${what}${more.length ? `; ${more.join(", ")}` : ""}`;
 }
 
@@ -39,9 +42,9 @@ const isOdd = ({ reads, unread }) => !reads.length || unread > 0 || reads.some((
 
 /**
  * `path` takes looks. `list` is the section they are listed in, `names()` gives the places to choose from. `done(look,
- * record)` is told of each that was taken, `changed(record)` of a list of which a text was left out, `dropped(record)` of
- * what a person gave up, `troubled(record)` of what asks for one, `out(status)` that nobody is signed in. Frames of a film are
- * in no list: `missed(reply)` is told of one that was not taken.
+ * record)` is told of each that was taken, `changed(record)` of a list of which a text was left out, `dropped(record)`
+ * of what a person gave up, `troubled(record)` of what asks for one, `out(status)` that nobody is signed in. Frames of
+ * a film are in no list: `missed(reply)` is told of one that was not taken.
  */
 export class Sending {
   constructor(path, list, { names, done, missed, changed, dropped, troubled, out }) {
@@ -110,7 +113,7 @@ export class Sending {
     return record;
   }
 
-  /** What waits for a person, else how much is on its way; of what was taken the latest, and what a person should see. */
+  /** What waits for a person, else how much is on its way; of what was taken the latest, and what one should see. */
   tell() {
     const photos = this.waiting.filter(({ file, film }) => file && !film).length;
     const asked = this.list.querySelectorAll('[data-asks="bin"]').length;
@@ -216,11 +219,18 @@ export class Sending {
     const shot = make("img");
     shot.src = URL.createObjectURL(record.file);
     shot.alt = record.name;
-    const larger = press(shot, () => larger.setAttribute("aria-pressed", String(larger.getAttribute("aria-pressed") !== "true")));
+    const larger = press(shot, () =>
+      larger.setAttribute("aria-pressed", String(larger.getAttribute("aria-pressed") !== "true")),
+    );
     larger.classList.add("sent");
     larger.setAttribute("aria-pressed", "false");
     larger.setAttribute("aria-label", `${record.name}, larger`);
-    const select = make("select", "", new Option("Which bin is it?", ""), ...this.names().map((name) => new Option(name)));
+    const select = make(
+      "select",
+      "",
+      new Option("Which bin is it?", ""),
+      ...this.names().map((name) => new Option(name)),
+    );
     select.setAttribute("aria-label", `Which bin does ${record.name} show?`);
     select.onchange = () => {
       URL.revokeObjectURL(shot.src);

@@ -65,7 +65,12 @@ export function answered({ key, place, reads }) {
   places.add(place);
   for (const { text, code, certainty, bins, unexpected } of reads.filter((each) => each.text)) {
     cards.get(text)?.remove();
-    const words = make("small", "", certainty === "decoded" ? "" : certainty, unexpected && certainty !== "decoded" ? ", " : "");
+    const words = make(
+      "small",
+      "",
+      certainty === "decoded" ? "" : certainty,
+      unexpected && certainty !== "decoded" ? ", " : "",
+    );
     if (unexpected) words.append(make("b", "", "unexpected"));
     const shown = plate(code ?? text);
     shown.classList.add("small", ...(code ? [] : ["words"]));
@@ -230,7 +235,7 @@ export function offer(through, address, fresh) {
   [sending, count, refresh] = [through, address, fresh];
   document.addEventListener("click", ({ target }) => {
     if (target.closest("[data-film]")) open();
-    else if (target.closest("[data-pause]")) run ? pause() : film();
+    else if (target.closest("[data-pause]")) (run ? pause : film)();
     else if (target.closest("[data-stop]")) stop();
     else if (target.closest("[data-photos]")) {
       stop();

@@ -11,7 +11,7 @@ export function newKey() {
 const FRESH = 1000; // ms; what is sent within them has not waited
 const OLDEST = 31 * 24 * 3600 * 1000; // ms; the service takes none greater
 
-/** `{age_ms}`: how long ago, by this device's clock, something was read that is sent only now; `{}` of what is fresh. */
+/** `{age_ms}`: how long ago, by this device's clock, something was read that goes out only now; `{}` of the fresh. */
 export function aged(since) {
   const age = Math.min(Date.now() - since, OLDEST);
   return age >= FRESH ? { age_ms: age } : {};
@@ -22,7 +22,7 @@ const [FIRST, LAST] = [Date.UTC(2000, 0), Date.UTC(2200, 0) - 1]; // the service
 /** This device's clock. It is only recorded: one that is far off says the nearest time that the service takes. */
 export const clock = () => new Date(Math.min(Math.max(Date.now(), FIRST), LAST)).toISOString();
 
-/** The answer to a POST: its status and its JSON. Rejects where there is no answer at all, or `signal` ends it first. */
+/** The answer to a POST: its status and its JSON. Rejects where there is no answer, or `signal` ends it first. */
 export async function post(path, body, signal) {
   const headers = { "X-CSRF-Token": csrf, Accept: "application/json" };
   if (!(body instanceof FormData)) {

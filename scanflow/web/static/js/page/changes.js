@@ -24,7 +24,8 @@ const stale = () => unsure || told > seq();
 
 /** Whether the page must stay as it is: a verdict stands, a scan waits, something is written, chosen or pressed. */
 function busy() {
-  if (pressed || document.querySelector("dialog[open], .frame, body.away, main video:not(.camera *, dialog *)")) return true;
+  if (pressed || document.querySelector("dialog[open], .frame, body.away, main video:not(.camera *, dialog *)"))
+    return true;
   if (document.activeElement?.matches("main select")) return true;
   return [...document.querySelectorAll("main :is(input, select, textarea):not(.camera *)")].some(written);
 }
@@ -80,7 +81,11 @@ function anew() {
   open();
 }
 
-for (const [down, up] of [["pointerdown", "pointerup"], ["pointerdown", "pointercancel"], ["keydown", "keyup"]]) {
+for (const [down, up] of [
+  ["pointerdown", "pointerup"],
+  ["pointerdown", "pointercancel"],
+  ["keydown", "keyup"],
+]) {
   addEventListener(down, () => (pressed = true), true);
   addEventListener(up, () => setTimeout(() => (pressed = false)), true); // after the click that it makes
 }

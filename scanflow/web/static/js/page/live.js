@@ -17,7 +17,9 @@ function partsOf(page) {
  */
 export async function refresh(may = () => true) {
   const mine = ++asked;
-  const response = await fetch(here(), { credentials: "same-origin", headers: { "X-By-Itself": "yes" } }).catch(() => null);
+  const response = await fetch(here(), { credentials: "same-origin", headers: { "X-By-Itself": "yes" } }).catch(
+    () => null,
+  );
   if (!response?.ok) return false;
   const whole = response.clone();
   const fresh = new DOMParser().parseFromString(await response.text(), "text/html");

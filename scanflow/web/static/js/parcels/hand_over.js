@@ -17,6 +17,8 @@ if (label()) listen(label, { scanned, entered, shut, refused: sound.no, unclear:
 
 const no = document.querySelector("[data-no]");
 if (no) {
-  sheet.show({ verdict: "refused", heading: no.dataset.no, advice: no.textContent }, "hand_over", false, () => label()?.focus());
+  sheet.show({ verdict: "refused", heading: no.dataset.no, advice: no.textContent }, "hand_over", false, () =>
+    label()?.focus(),
+  );
   sound.no();
 }

@@ -33,12 +33,20 @@ const keeping = (name, plain) => ({
   remove: ({ n }) => transact(name, "readwrite", (kept) => kept.delete(n)),
 });
 
-/** `{scan, read, noted, answer}`: `read` is when, in ms of this device's clock, `noted` when the round's list answered for
- *  the service, `answer` what the service said in the end where that was no yes. */
-export const lasting = keeping("scanflow", ({ scan, read, noted, answer }) => JSON.parse(JSON.stringify({ scan, read, noted, answer })));
+/** `{scan, read, noted, answer}`: `read` is when, in ms of this device's clock, `noted` when the round's list answered
+ *  for the service, `answer` what the service said in the end where that was no yes. */
+export const lasting = keeping("scanflow", ({ scan, read, noted, answer }) =>
+  JSON.parse(JSON.stringify({ scan, read, noted, answer })),
+);
 
 /** `{count, key, file, fields, taken}`: a photo, the looks of which count it goes to, and when it was taken, in ms. */
-export const photos = keeping("scanflow photos", ({ count, key, file, fields, taken }) => ({ count, key, file, fields, taken }));
+export const photos = keeping("scanflow photos", ({ count, key, file, fields, taken }) => ({
+  count,
+  key,
+  file,
+  fields,
+  taken,
+}));
 
 /** Outlives a reload of the page at `here`. */
 export function passing(here) {

@@ -30,11 +30,20 @@ function make(tag, name, ...parts) {
 export function judge(text, records) {
   const stop = stopOf(text);
   const code = stop?.code ?? slotOf(text);
-  if (!code && document.body.dataset.check !== "none") return { word: "Not read whole", advice: "The check digit is wrong or missing. Scan again." };
-  if (!stop) return { word: "Not on this list", advice: "Leave the thing in its bin. Scan it again with the network.", code };
-  if (codesOf(records).has(code)) return { good: true, word: "Noted before", advice: `Basket ${stop.basket}.`, code, stop };
-  if (stop.waits) return { good: true, fresh: true, word: "Noted", advice: `Put it in basket ${stop.basket}.`, code, stop };
-  return { word: `It is ${stop.state}`, advice: "Leave the thing where it is. Scan it again with the network.", code, stop };
+  if (!code && document.body.dataset.check !== "none")
+    return { word: "Not read whole", advice: "The check digit is wrong or missing. Scan again." };
+  if (!stop)
+    return { word: "Not on this list", advice: "Leave the thing in its bin. Scan it again with the network.", code };
+  if (codesOf(records).has(code))
+    return { good: true, word: "Noted before", advice: `Basket ${stop.basket}.`, code, stop };
+  if (stop.waits)
+    return { good: true, fresh: true, word: "Noted", advice: `Put it in basket ${stop.basket}.`, code, stop };
+  return {
+    word: `It is ${stop.state}`,
+    advice: "Leave the thing where it is. Scan it again with the network.",
+    code,
+    stop,
+  };
 }
 
 export function close() {
@@ -55,7 +64,11 @@ export function show({ good, word, advice, code, stop }, then) {
   const truth = good ? "The service has not said yes. It is asked when the network is back." : "Nothing was recorded.";
   dialog.append(make("p", "kind", "Provisional"), title);
   if (code) dialog.append(plate(code));
-  dialog.append(make("p", "thing", stop?.title ?? ""), make("p", "advice", [advice, stop?.says].filter(Boolean).join(" ")), make("p", "", truth));
+  dialog.append(
+    make("p", "thing", stop?.title ?? ""),
+    make("p", "advice", [advice, stop?.says].filter(Boolean).join(" ")),
+    make("p", "", truth),
+  );
   const gone = () => {
     if (open !== dialog) return;
     close();
@@ -96,11 +109,19 @@ export function draw(records) {
   const stop = left.find((each) => each.position >= from) ?? left[0];
   const done = list.filter((each) => each.done || codes.has(each.code)).length;
   const provisional = codes.size ? `, ${codes.size} of them provisional` : "";
-  const head = make("h1", "", left.length ? `${done} of ${list.length} stop${list.length === 1 ? "" : "s"} done${provisional}` : "All stops are noted");
+  const head = make(
+    "h1",
+    "",
+    left.length
+      ? `${done} of ${list.length} stop${list.length === 1 ? "" : "s"} done${provisional}`
+      : "All stops are noted",
+  );
   head.dataset.say = stop ? `Bin ${stop.bin}. ${stop.where} ${stop.title}. Basket ${stop.basket}.` : head.textContent;
   const parts = [head];
   if (!stop) {
-    parts.push(make("p", "say", "Nothing of it is recorded yet. Go where the network is: the scans go out by themselves."));
+    parts.push(
+      make("p", "say", "Nothing of it is recorded yet. Go where the network is: the scans go out by themselves."),
+    );
   } else {
     parts.push(make("p", "work", make("small", "", "Bin"), stop.bin));
     if (stop.where) parts.push(make("p", "say", stop.where));

@@ -56,7 +56,10 @@ function tell(sentence) {
 }
 
 function shut() {
-  panel?.querySelector("video")?.srcObject?.getTracks().forEach((track) => track.stop());
+  panel
+    ?.querySelector("video")
+    ?.srcObject?.getTracks()
+    .forEach((track) => track.stop());
   panel?.remove();
   panel = null;
   button()?.setAttribute("aria-expanded", "false");
@@ -157,8 +160,8 @@ async function watch(mine, video, scan) {
 }
 
 /**
- * Gives the page's Camera button its work: what is seen goes to `scanned(text, "camera")`; `shut()` says that nothing may
- * be taken now. A page that is not looked at has no camera; one that was left with it open begins with it.
+ * Gives the page's Camera button its work: what is seen goes to `scanned(text, "camera")`; `shut()` says that nothing
+ * may be taken now. A page that is not looked at has no camera; one that was left with it open begins with it.
  */
 export function offer({ scanned, shut: closed = () => false }) {
   const scan = { scanned, shut: closed };

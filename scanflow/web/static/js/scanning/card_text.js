@@ -37,7 +37,7 @@ function isLong(text) {
   return !(letters in digits) || text.length === letters.length + digits[letters] + 1;
 }
 
-/** Whether a text is all of a card's or a slip's, its check right. Stricter than the service: no O for 0, no I for 1. */
+/** Whether a text is all of a card's or slip's, its check right. Stricter than the service: no O for 0, no I for 1. */
 export function isWhole(text) {
   const bare = compact(text);
   return ((CARD.test(bare) && isLong(bare)) || SLIP.test(bare)) && checks(bare);
@@ -51,7 +51,10 @@ export function forms(text) {
 }
 
 /** The slot that a card's text names; "" where the check is wrong, or it is no card's text. */
-export const slotOf = (text) => forms(text).find((each) => CARD.test(each) && checks(each))?.slice(0, -1) ?? "";
+export const slotOf = (text) =>
+  forms(text)
+    .find((each) => CARD.test(each) && checks(each))
+    ?.slice(0, -1) ?? "";
 
 /** The bin that a label names: "" where its check (MOD 37,36) is wrong, null for what is no label. */
 export function binOf(text) {
@@ -74,7 +77,7 @@ function us({ code, shift }) {
   return US_CODES[code] ?? "~";
 }
 
-/** Both spellings of a run of keys `{key, code, shift, third}`, `third` with AltGr; what a dead key swallowed is not keyed. */
+/** Both spellings of a run of keys `{key, code, shift, third}`, `third` with AltGr; a dead key keys nothing. */
 export function spellings(keys) {
   return {
     keyed: keys.map(({ key }) => (key.length === 1 ? key : "")).join(""),
@@ -85,7 +88,10 @@ export function spellings(keys) {
 /** Both spellings; a letter of one that is no letter in the other is in the way there, and not taken off as a sign. */
 function readings(keys) {
   const isLetter = (char) => /^[A-Z]$/i.test(char);
-  const pairs = keys.map((each) => [each.key.length === 1 ? each.key : "~", each.third || !each.code ? IN_THE_WAY : us(each)]);
+  const pairs = keys.map((each) => [
+    each.key.length === 1 ? each.key : "~",
+    each.third || !each.code ? IN_THE_WAY : us(each),
+  ]);
   const first = pairs.map(([keyed, asUs]) => (isLetter(asUs) && !isLetter(keyed) ? IN_THE_WAY : keyed));
   const second = pairs.map(([keyed, asUs]) => (isLetter(keyed) && !isLetter(asUs) ? IN_THE_WAY : asUs));
   return [first.join(""), second.join("")];
@@ -93,7 +99,9 @@ function readings(keys) {
 
 /** Keys of the figures' row as figures: Caps Lock turns that row on some keyboards. */
 const figures = (keys) =>
-  keys.map((each) => (/^Digit\d$/.test(each.code) && !each.third ? { ...each, key: each.code[5], shift: false } : each));
+  keys.map((each) =>
+    /^Digit\d$/.test(each.code) && !each.third ? { ...each, key: each.code[5], shift: false } : each,
+  );
 
 /**
  * The texts that a run of keys can be: one, or two whole ones between which nobody can choose. `check` is the room's:

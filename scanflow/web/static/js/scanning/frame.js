@@ -1,7 +1,8 @@
 // No answer is neither yes nor no: the page stays, inside a grey frame with a clock.
 
 const CLOCK =
-  '<svg viewBox="0 0 24 24" aria-hidden="true"><circle cx="12" cy="12" r="10" fill="none" stroke="currentColor" stroke-width="2.5"/><path d="M12 6v6l4 3" fill="none" stroke="currentColor" stroke-width="2.5"/></svg>';
+  '<svg viewBox="0 0 24 24" aria-hidden="true" fill="none" stroke="currentColor" stroke-width="2.5">' +
+  '<circle cx="12" cy="12" r="10"/><path d="M12 6v6l4 3"/></svg>';
 
 let frame = null;
 

@@ -105,7 +105,7 @@ export class Keys {
     return isScanner(last, last[0]?.field, this.check, this.before) ? last : null;
   }
 
-  /** The longest whole text at the end of the run, of so many keys or a few more: a radio may stall after the first ones. */
+  /** The longest whole text at the end of the run, of so many keys or a few more: a radio may stall early. */
   whole(least) {
     const most = Math.min(this.keys.length, least + STALLED);
     for (let count = most; count >= Math.max(least, SHORTEST); count--) {

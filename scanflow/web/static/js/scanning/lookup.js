@@ -1,12 +1,13 @@
-// A scan where no station is: it goes where the page asks for this card, else it finds what was scanned, unless something
-// was written that would be lost.
+// A scan where no station is: it goes where the page asks for this card, else it finds what was scanned, unless
+// something was written that would be lost.
 
 const find = document.querySelector(".find input[name='q']");
 
 /** Whether a person has written, chosen or ticked something in this field. */
 export function written(field) {
   if (field.type === "checkbox" || field.type === "radio") return field.checked !== field.defaultChecked;
-  if (field.options) return [...field.options].some((each) => each.defaultSelected) && !field.selectedOptions[0]?.defaultSelected;
+  if (field.options)
+    return [...field.options].some((each) => each.defaultSelected) && !field.selectedOptions[0]?.defaultSelected;
   return "defaultValue" in field && field.type !== "hidden" && field.value !== field.defaultValue;
 }
 
@@ -34,7 +35,11 @@ function waiting(text) {
   const fields = [...document.querySelectorAll("input[data-takes]")];
   const used = fields.find((each) => each === document.activeElement);
   const any = fields.filter((each) => !each.dataset.takes && !each.closest("details:not([open])"));
-  return used ?? fields.find(({ dataset }) => dataset.takes && dataset.takes === text.slice(0, -1)) ?? (any.length === 1 ? any[0] : undefined);
+  return (
+    used ??
+    fields.find(({ dataset }) => dataset.takes && dataset.takes === text.slice(0, -1)) ??
+    (any.length === 1 ? any[0] : undefined)
+  );
 }
 
 export function lookUp(text) {

@@ -32,7 +32,7 @@ export class Queue {
     return !navigator.onLine || this.why === NO_NETWORK || this.ill;
   }
 
-  /** Adds a scan with these fields; `image` is a file in place of `text`. Its record's `stored` says when it is kept. */
+  /** Adds a scan with these fields; `image` is a file in place of `text`. Its record's `stored` says when it is. */
   add(fields, image = null) {
     const record = { scan: { ...fields, key: newKey() }, read: Date.now() };
     if (this.lost) record.scan.at = clock();
@@ -57,7 +57,8 @@ export class Queue {
     const reply = await send(record, AbortSignal.timeout(this.dead)).catch(() => null);
     clearTimeout(silent);
     if (!reply) this.trouble(NO_NETWORK);
-    else if (reply.status >= 500 || reply.status === 429 || (reply.status === 200 && !reply.json)) this.trouble(told(reply) ?? ILL, true);
+    else if (reply.status >= 500 || reply.status === 429 || (reply.status === 200 && !reply.json))
+      this.trouble(told(reply) ?? ILL, true);
     else return reply;
     return null;
   }
@@ -118,7 +119,7 @@ function told({ status, json }) {
   return status === 503 ? json?.detail : undefined;
 }
 
-/** The scan at which the network went was sent as a live one. Refused, it changed nothing: it is asked as a late one. */
+/** The scan at which the network went was sent as live. Refused, it changed nothing: it is asked as a late one. */
 function comesLate({ scan, noted }, { json }) {
   return Boolean(noted) && !scan.at && json?.verdict === "refused";
 }

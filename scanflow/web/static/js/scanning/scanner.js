@@ -66,10 +66,20 @@ document.addEventListener(
     const { key, code, shiftKey: shift, ctrlKey: ctrl, altKey: alt, repeat: held, timeStamp: at } = event;
     if (["Shift", "Control", "Alt", "AltGraph", "Meta", "CapsLock", "NumLock"].includes(key) || event.metaKey) return;
     const begun = running(at);
-    if (!begun && (key.length > 1 && key !== "Dead" && key !== "Process")) return; // Tab and Enter walk and press
+    if (!begun && key.length > 1 && key !== "Dead" && key !== "Process") return; // Tab and Enter walk and press
     if (!begun && (ctrl || key === " ")) return;
     event.preventDefault();
-    strokes.push({ key, code, shift, ctrl, alt, held, at, third: event.getModifierState("AltGraph"), caps: event.getModifierState("CapsLock") });
+    strokes.push({
+      key,
+      code,
+      shift,
+      ctrl,
+      alt,
+      held,
+      at,
+      third: event.getModifierState("AltGraph"),
+      caps: event.getModifierState("CapsLock"),
+    });
     clearTimeout(timer);
     timer = setTimeout(report, SILENCE);
   },

@@ -79,9 +79,10 @@ function failed({ noted }, status, problem) {
   focus();
 }
 
-/** Who was signed out comes in again, and what was scanned is sent then. A photo can't wait for that, so it is told of. */
+/** Who was signed out comes in again, and what was scanned is sent then. A photo can't wait so long: it is told of. */
 function leave(status, problem) {
-  if (queue.dropPhotos()) return tell("The photo was not recorded: you are signed out. Sign in again, then take it again.");
+  if (queue.dropPhotos())
+    return tell("The photo was not recorded: you are signed out. Sign in again, then take it again.");
   tell("You are signed out. Sign in again; the scan is kept and sent then.");
   if (!comeIn(status)) tell(problem.detail);
 }
@@ -125,7 +126,8 @@ function present(said) {
 }
 
 /** The parcel of a slip that gets its shipping label before it is handed over. */
-const bare = (text) => JSON.parse(document.querySelector("[data-bare]")?.dataset.bare ?? "{}")[text.replace(/\s/g, "").toUpperCase()];
+const bare = (text) =>
+  JSON.parse(document.querySelector("[data-bare]")?.dataset.bare ?? "{}")[text.replace(/\s/g, "").toUpperCase()];
 
 function take(via, text, image = null) {
   if (bare(text)) return location.assign(`/hand-over?parcel=${bare(text)}`);
@@ -148,7 +150,8 @@ function away() {
   if (onRound) round.draw(queue.scans);
   if (queue.scans.length) return;
   if (atTable) wait(`No network. ${NO_TABLE}`);
-  else wait(`No network. ${onRound ? "Scans are noted on this phone, and recorded later." : "Scans wait on this page."}`);
+  else
+    wait(`No network. ${onRound ? "Scans are noted on this phone, and recorded later." : "Scans wait on this page."}`);
 }
 
 function back() {

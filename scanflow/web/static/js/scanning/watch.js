@@ -1,4 +1,5 @@
-// The picture of a camera at a station, what is read in it, and the verdicts; `scanflow watch` has the camera and scans.
+// The picture of a camera at a station, what is read in it, and the verdicts; `scanflow watch` has the camera and
+// scans.
 
 import { wait } from "./frame.js";
 import * as sheet from "./sheet.js";
@@ -59,7 +60,8 @@ function draw({ picture, width, height, outlines }) {
 function tell(now) {
   const { answer } = now;
   const accepted = answer?.verdict === "accepted";
-  if (answer) say(last, accepted ? `${answer.code ?? ""} Yes. ${answer.advice}`.trim() : sheet.words(answer, station, false));
+  if (answer)
+    say(last, accepted ? `${answer.code ?? ""} Yes. ${answer.advice}`.trim() : sheet.words(answer, station, false));
   if (answers !== null && now.answers > answers) {
     sheet.show(answer, station, false, () => {});
     if (accepted) sound.yes();
@@ -81,7 +83,10 @@ async function refresh() {
 async function watch() {
   while (true) {
     if (!document.hidden) {
-      await refresh().then(() => (stopped = false), () => (stopped = true));
+      await refresh().then(
+        () => (stopped = false),
+        () => (stopped = true),
+      );
       if (stopped) {
         figure.hidden = true;
         wait("");

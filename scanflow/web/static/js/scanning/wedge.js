@@ -4,7 +4,7 @@ import { isWhole, textsOf } from "./card_text.js";
 import { Keys } from "./keys.js";
 
 const TYPING = 'input:not([type="checkbox"]):not([type="radio"]):not([type="file"]), textarea, select';
-const MARKED = 'textarea, input[type="text"], input[type="search"], input:not([type])'; // these have a caret to put back
+const MARKED = 'textarea, input[type="text"], input[type="search"], input:not([type])'; // these have a caret
 const AFTER = 100; // ms in which a second Enter, a Tab or a line feed still belongs to the scan
 const LATE = 50; // ms; a timer this late says that the page was busy, and keys may be waiting behind it
 
@@ -21,16 +21,18 @@ function restore({ field, value, caret }) {
 }
 
 /**
- * Scans anywhere on the page go to `scanned(text, via)`; keys that belong to no field go to the box that `box()` gives, if any,
- * and an Enter there calls `entered()`. Two whole texts that one scan can be go to `unclear(texts)`.
+ * Scans anywhere on the page go to `scanned(text, via)`; keys that belong to no field go to the box that `box()` gives,
+ * if any, and an Enter there calls `entered()`. Two whole texts that one scan can be go to `unclear(texts)`.
  * `shut()` says that nothing may be taken now; it is asked at each key and told of a whole scan by `refused()`.
  */
-export function listen(box, { scanned, entered = () => {}, unclear = () => {}, shut = () => false, refused = () => {} }) {
+export function listen(
+  box,
+  { scanned, entered = () => {}, unclear = () => {}, shut = () => false, refused = () => {} },
+) {
   const check = document.body.dataset.check;
   const keys = new Keys(check);
   let timer = 0;
   let ours = -Infinity; // until then Enter, Tab and line feed belong to the last scan
-
 
   const inBox = () => document.activeElement === box();
   const inField = () => !inBox() && document.activeElement.matches(TYPING);
@@ -136,6 +138,7 @@ export function listen(box, { scanned, entered = () => {}, unclear = () => {}, s
     box().value = text.slice(0, 64);
   });
   document.addEventListener("beforeinput", (event) => {
-    if (event.inputType === "insertText" && event.cancelable && event.data?.length > 1) whole(event, event.data, "wedge");
+    if (event.inputType === "insertText" && event.cancelable && event.data?.length > 1)
+      whole(event, event.data, "wedge");
   });
 }

@@ -22,7 +22,14 @@ function duty(record) {
   done.addEventListener("click", () => lasting.remove(record).then(list));
   const words = make("div", "", make("span", "title", what), make("span", "meta", answer.title ?? ""));
   words.append(make("span", "told", answer.advice ?? answer.detail ?? "The scan could not be judged."));
-  return make("li", "line", make("span", "strip"), answer.code ? plate(answer.code) : "", words, make("div", "acts", done));
+  return make(
+    "li",
+    "line",
+    make("span", "strip"),
+    answer.code ? plate(answer.code) : "",
+    words,
+    make("div", "acts", done),
+  );
 }
 
 /** Writes the list anew, above the page; gives how many duties are on it. */
