@@ -68,7 +68,7 @@ class Streams:
             self._held -= Counter((ALL, *holders))
 
 
-@call(blueprint, "GET", "/api/changes", roles=STAFF, answers={200: "text/event-stream"}, bounded=True)
+@call(blueprint, "GET", "/api/changes", STAFF, {200: "text/event-stream"}, bounded=True)
 def stream() -> Response:
     """Streams server-sent events, now and when the ledger has grown: `id` and `{"ledger": n}` are its last `seq`."""
     streams: Streams = current_app.extensions["streams"]

@@ -8,7 +8,7 @@ import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from functools import wraps
-from typing import Any
+from typing import Any, get_args, get_type_hints
 
 from flask import Blueprint, Response, jsonify, request
 
@@ -53,12 +53,12 @@ class Call:
     summary: str
     roles: tuple[Role, ...]
     answers: Mapping[int, Shape]
+    image: bool
+    query: type[Command]
+    conflicts: tuple[str, ...]
+    once: bool
     body: type[Command] | None = None
     form: type[Command] | None = None
-    image: bool = False
-    query: type[Command] = Nothing
-    conflicts: tuple[str, ...] = ()
-    once: bool = False
     bounded: bool = False
     also: tuple[str, ...] = ()
 
@@ -76,13 +76,15 @@ def call(
     blueprint: Blueprint,
     method: str,
     path: str,
-    *,
     roles: tuple[Role, ...],
     answers: Mapping[int, Shape],
+    conflicts: tuple[str, ...] = (),
+    *,
+    once: bool = True,
     **more: Any,
 ) -> Callable[[View], View]:
-    """Declares a call and routes it. The view is given the path's ids, what was `said` in the body or a form, `query`
-    and `image` as far as declared.
+    """Declares a call and routes it. Its view takes the path's ids, what is `said`, `query` and `image`: what of them
+    it takes, and as what, is declared by it.
     """
 
     def register(view: View) -> View:
@@ -94,7 +96,9 @@ def call(
             summary=(view.__doc__ or "").strip().splitlines()[0],
             roles=roles,
             answers=answers,
-            once=method == "POST" and more.pop("once", True),
+            conflicts=conflicts,
+            once=once and method == "POST",
+            **_taken(view, method),
             **more,
         )
         CALLS.append(declared)
@@ -103,6 +107,18 @@ def call(
         return view
 
     return register
+
+
+def _taken(view: View, method: str) -> dict[str, Any]:
+    """How that is sent which a view takes: a command with a file in it as a form, any other as JSON."""
+    taken = get_type_hints(view)
+    said = taken.get("said", Nothing if method == "POST" else None)
+    kinds = {"form" if kind and _has_file(kind) else "body": kind for kind in get_args(said) or (said,)}
+    return kinds | {"query": taken.get("query", Nothing), "image": "image" in taken}
+
+
+def _has_file(kind: type[Command]) -> bool:
+    return any(field.annotation is bytes for field in kind.model_fields.values())
 
 
 def _admitted(declared: Call, view: View) -> View:

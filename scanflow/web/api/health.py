@@ -14,7 +14,7 @@ from scanflow.web.problem import RETRY_AFTER
 blueprint = Blueprint("health", __name__)
 
 
-@call(blueprint, "GET", "/api/health", roles=ANYONE, answers={200: given.Health, 503: given.Ill})
+@call(blueprint, "GET", "/api/health", ANYONE, {200: given.Health, 503: given.Ill})
 def show() -> Response:
     """Says that the service answers and its database takes writes; 503 with the code of what prevents them."""
     database = shop().database

@@ -20,7 +20,7 @@ class LedgerQuery(paging.Limit):
     after: Annotated[int, integer(0, 2**53 - 1)] = 0
 
 
-@call(blueprint, "GET", "/api/ledger", roles=MANAGERS, query=LedgerQuery, answers={200: given.Ledger})
+@call(blueprint, "GET", "/api/ledger", MANAGERS, {200: given.Ledger})
 def listing(query: LedgerQuery) -> Response:
     """Lists entries after a `seq`, each with the hash that chains it to the one before."""
 

@@ -45,7 +45,7 @@ PROBLEMS = {
 }
 
 
-@call(blueprint, "GET", "/api/openapi.json", roles=ANYONE, answers={200: given.Document})
+@call(blueprint, "GET", "/api/openapi.json", ANYONE, {200: given.Document})
 def show() -> Response:
     """Gives this document."""
     return answer(document())

@@ -8,7 +8,8 @@ from datetime import datetime
 from typing import Any, NamedTuple, TypeVar
 from zoneinfo import ZoneInfo
 
-from flask import Flask, g, render_template, request
+from flask import Flask, g, redirect, render_template, request, url_for
+from flask.typing import ResponseReturnValue
 from markupsafe import Markup, escape
 
 from labels import slot_code
@@ -27,7 +28,7 @@ from scanflow.storage.views import where as where_views
 from scanflow.web import problem
 from scanflow.web.door.visitors import shop
 from scanflow.web.ledger_words import said
-from scanflow.web.pages.declare import follows, may, menu
+from scanflow.web.pages.declare import View, follows, may, menu
 from scanflow.web.pages.forms import sent, write
 from scanflow.web.pages.room_view import ask, room
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit
@@ -73,6 +74,14 @@ def act(work: Callable[[Unit], T]) -> T | Refusal:
     except (Refused, Invalid, NotAllowed, Missing) as error:
         refusal = problem.of(error)
         return Refusal(refusal.detail, refusal.status)
+
+
+def do(view: View, work: Callable[[Unit], object], to: str | None = None, **ids: str) -> ResponseReturnValue:
+    """Do one thing and lead to this page of the same blueprint, or `to` another; refused, the page says why."""
+    done = act(work)
+    if isinstance(done, Refusal):
+        return view(**ids, **done._asdict())
+    return redirect(to or url_for(f".{view.__name__}", **ids), 303)
 
 
 def settle_doubt(unit: Unit, doubt: str) -> None:

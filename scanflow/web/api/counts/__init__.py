@@ -18,7 +18,7 @@ from scanflow.vision import photographs
 from scanflow.vision.readings import ImageError
 from scanflow.web import count_rights, count_sheet
 from scanflow.web.api import paging
-from scanflow.web.api.contract import MANAGERS, STAFF, Nothing, answer, answer_view, call, digest, do
+from scanflow.web.api.contract import MANAGERS, STAFF, answer, answer_view, call, digest, do
 from scanflow.web.api.counts import given
 from scanflow.web.api.counts import render as render_stocktake
 from scanflow.web.api.given import JPEG
@@ -36,7 +36,7 @@ CSV, PDF = csv_out.TYPE, "application/pdf"
 _FORMATS = {"application/json": "json", CSV: "csv", PDF: "pdf"}
 
 
-@call(blueprint, "POST", "/api/stocktakes", roles=STAFF, body=stocktakes.OpenCount, answers={201: given.Stocktake})
+@call(blueprint, "POST", "/api/stocktakes", STAFF, {201: given.Stocktake})
 def create(said: stocktakes.OpenCount) -> Response:
     """Begins a count of an area; it may rest for days, and several may count at once."""
 
@@ -47,7 +47,7 @@ def create(said: stocktakes.OpenCount) -> Response:
     return do(work)
 
 
-@call(blueprint, "GET", "/api/stocktakes", roles=STAFF, query=paging.PageQuery, answers={200: given.StocktakePage})
+@call(blueprint, "GET", "/api/stocktakes", STAFF, {200: given.StocktakePage})
 def listing(query: paging.PageQuery) -> Response:
     """Lists the counts in the order they were begun."""
 
@@ -61,23 +61,13 @@ def listing(query: paging.PageQuery) -> Response:
     return answer_view(work)
 
 
-@call(blueprint, "GET", "/api/stocktakes/{stocktake}", roles=STAFF, answers={200: given.Stocktake})
+@call(blueprint, "GET", "/api/stocktakes/{stocktake}", STAFF, {200: given.Stocktake})
 def show(stocktake: str) -> Response:
     """Shows how far a count is; what should stand where is not told."""
     return answer_view(lambda unit: render_stocktake.count(unit, must(unit, Stocktake, stocktake)))
 
 
-@call(
-    blueprint,
-    "POST",
-    "/api/stocktakes/{stocktake}/looks",
-    roles=STAFF,
-    body=looks.LookTexts,
-    form=looks.LookImage,
-    answers={200: given.Look},
-    conflicts=("closed",),
-    once=False,
-)
+@call(blueprint, "POST", "/api/stocktakes/{stocktake}/looks", STAFF, {200: given.Look}, ("closed",), once=False)
 def add_look(stocktake: str, said: looks.LookTexts | looks.LookImage) -> Response:
     """Adds what one look into a bin or the tray saw; the same key gets the same answer, once."""
     image = said.image if isinstance(said, looks.LookImage) else None
@@ -103,7 +93,7 @@ def _pictured(said: looks.LookImage, body: str) -> looks.IncomingLook:
         raise Invalid("/image", "bad_image", str(error)) from error
 
 
-@call(blueprint, "GET", "/api/stocktakes/{stocktake}/looks", roles=STAFF, answers={200: given.Looks})
+@call(blueprint, "GET", "/api/stocktakes/{stocktake}/looks", STAFF, {200: given.Looks})
 def all_looks(stocktake: str) -> Response:
     """Gives all looks of a count, with what was read in each."""
 
@@ -115,14 +105,7 @@ def all_looks(stocktake: str) -> Response:
     return answer_view(work)
 
 
-@call(
-    blueprint,
-    "GET",
-    "/api/stocktakes/{stocktake}/looks/{key}/photo",
-    roles=STAFF,
-    query=PhotoQuery,
-    answers={200: JPEG, 304: None},
-)
+@call(blueprint, "GET", "/api/stocktakes/{stocktake}/looks/{key}/photo", STAFF, {200: JPEG, 304: None})
 def photo(stocktake: str, key: str, query: PhotoQuery) -> Response:
     """Gives the photo of a look, as long as it is kept."""
     with shop().looking() as unit:
@@ -137,56 +120,25 @@ def photo(stocktake: str, key: str, query: PhotoQuery) -> Response:
     return response
 
 
-@call(
-    blueprint,
-    "POST",
-    "/api/stocktakes/{stocktake}/looks/{key}/drop",
-    roles=STAFF,
-    body=Nothing,
-    answers={200: given.Stocktake},
-    conflicts=("closed",),
-)
+@call(blueprint, "POST", "/api/stocktakes/{stocktake}/looks/{key}/drop", STAFF, {200: given.Stocktake}, ("closed",))
 def drop(stocktake: str, key: str) -> Response:
     """Takes out a look that is no good, with those from nearer that name it, and deletes its photo."""
     return do(lambda unit: CallReply(200, render_stocktake.count(unit, looks.drop(unit, stocktake, key))))
 
 
-@call(
-    blueprint,
-    "POST",
-    "/api/stocktakes/{stocktake}/forget",
-    roles=MANAGERS,
-    body=Nothing,
-    answers={200: given.Stocktake},
-)
+@call(blueprint, "POST", "/api/stocktakes/{stocktake}/forget", MANAGERS, {200: given.Stocktake})
 def forget(stocktake: str) -> Response:
     """Deletes the photos of a count for good."""
     return do(lambda unit: CallReply(200, render_stocktake.count(unit, stocktakes.forget_photos(unit, stocktake))))
 
 
-@call(
-    blueprint,
-    "POST",
-    "/api/stocktakes/{stocktake}/cancel",
-    roles=STAFF,
-    body=Nothing,
-    answers={200: given.Stocktake},
-    conflicts=("not_allowed",),
-)
+@call(blueprint, "POST", "/api/stocktakes/{stocktake}/cancel", STAFF, {200: given.Stocktake}, ("not_allowed",))
 def cancel(stocktake: str) -> Response:
     """Ends a count without a report; what was resolved stays so."""
     return do(lambda unit: CallReply(200, render_stocktake.count(unit, stocktakes.cancel(unit, stocktake))))
 
 
-@call(
-    blueprint,
-    "POST",
-    "/api/stocktakes/{stocktake}/close",
-    roles=STAFF,
-    body=Nothing,
-    answers={200: given.Report},
-    conflicts=("not_allowed",),
-)
+@call(blueprint, "POST", "/api/stocktakes/{stocktake}/close", STAFF, {200: given.Report}, ("not_allowed",))
 def close(stocktake: str) -> Response:
     """Ends a count and writes its report, which never changes."""
 
@@ -196,7 +148,7 @@ def close(stocktake: str) -> Response:
     return do(work)
 
 
-@call(blueprint, "GET", "/api/stocktakes/{stocktake}/findings", roles=STAFF, answers={200: given.Findings})
+@call(blueprint, "GET", "/api/stocktakes/{stocktake}/findings", STAFF, {200: given.Findings})
 def findings(stocktake: str) -> Response:
     """Lists what is amiss so far, and what was done about it."""
 
@@ -211,12 +163,24 @@ def findings(stocktake: str) -> Response:
     blueprint,
     "POST",
     "/api/stocktakes/{stocktake}/findings/{finding}/resolve",
-    roles=STAFF,
-    body=resolving.Resolve,
-    answers={200: given.Finding},
-    conflicts=(
-        *("resolved", "not_for_this", "look_closer", "changed_since", "not_allowed", "has_live_line", "still_in_box"),
-        *("taken", "card_due", "retired", "bin_full", "not_lost", "not_shipped", "not_ordered", "held"),
+    STAFF,
+    {200: given.Finding},
+    (
+        "resolved",
+        "not_for_this",
+        "look_closer",
+        "changed_since",
+        "not_allowed",
+        "has_live_line",
+        "still_in_box",
+        "taken",
+        "card_due",
+        "retired",
+        "bin_full",
+        "not_lost",
+        "not_shipped",
+        "not_ordered",
+        "held",
     ),
 )
 def resolve(stocktake: str, finding: str, said: resolving.Resolve) -> Response:
@@ -234,10 +198,9 @@ def resolve(stocktake: str, finding: str, said: resolving.Resolve) -> Response:
     blueprint,
     "POST",
     "/api/stocktakes/{stocktake}/findings/{finding}/undo",
-    roles=STAFF,
-    body=Nothing,
-    answers={200: given.Finding},
-    conflicts=("changed_since", "not_allowed"),
+    STAFF,
+    {200: given.Finding},
+    ("changed_since", "not_allowed"),
 )
 def undo(stocktake: str, finding: str) -> Response:
     """Takes back how a finding was resolved, as long as nothing has built on it; helpers free no line of its hold."""
@@ -258,14 +221,7 @@ class ReportQuery(Command):
 
 
 @call(
-    blueprint,
-    "GET",
-    "/api/stocktakes/{stocktake}/report",
-    roles=STAFF,
-    query=ReportQuery,
-    answers={200: given.Report},
-    also=(CSV, PDF),
-    conflicts=("not_closed",),
+    blueprint, "GET", "/api/stocktakes/{stocktake}/report", STAFF, {200: given.Report}, ("not_closed",), also=(CSV, PDF)
 )
 def report(stocktake: str, query: ReportQuery) -> Response:
     """Gives the report of a count that is closed, as JSON, as a PDF, or its findings as CSV."""

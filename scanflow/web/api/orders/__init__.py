@@ -25,9 +25,7 @@ from scanflow.workflow.ports import must
 blueprint = Blueprint("api_orders", __name__)
 
 
-@call(
-    blueprint, "POST", "/api/orders", roles=MANAGERS, body=orders.NewOrder, answers={200: given.Order, 201: given.Order}
-)
+@call(blueprint, "POST", "/api/orders", MANAGERS, {200: given.Order, 201: given.Order})
 def create(said: orders.NewOrder) -> Response:
     """Takes an order in and binds its lines: 201 for a new one, 200 for one sent again."""
 
@@ -46,7 +44,7 @@ class OrderFile(Command):
     )
 
 
-@call(blueprint, "POST", "/api/orders/import", roles=MANAGERS, form=OrderFile, answers={200: given.Loaded})
+@call(blueprint, "POST", "/api/orders/import", MANAGERS, {200: given.Loaded})
 def load(said: OrderFile) -> Response:
     """Loads a file of orders, all of it or, where it can't be read, nothing. One that was cut off goes on."""
     parsed = order_files.read(shop().looking, said.file, said.mapping)
@@ -74,7 +72,7 @@ class OrderQuery(paging.PageQuery):
     state: Maybe[OrderState] = None
 
 
-@call(blueprint, "GET", "/api/orders", roles=STAFF, query=OrderQuery, answers={200: given.OrderPage})
+@call(blueprint, "GET", "/api/orders", STAFF, {200: given.OrderPage})
 def listing(query: OrderQuery) -> Response:
     """Lists orders as they came in."""
 
@@ -87,21 +85,13 @@ def listing(query: OrderQuery) -> Response:
     return answer_view(work)
 
 
-@call(blueprint, "GET", "/api/orders/{order}", roles=STAFF, answers={200: given.Order})
+@call(blueprint, "GET", "/api/orders/{order}", STAFF, {200: given.Order})
 def show(order: str) -> Response:
     """Shows one order."""
     return answer_view(lambda unit: render.order(unit, must(unit, Order, order)))
 
 
-@call(
-    blueprint,
-    "POST",
-    "/api/orders/{order}/cancel",
-    roles=MANAGERS,
-    body=orders.Cancel,
-    answers={200: given.Order},
-    conflicts=("already_released",),
-)
+@call(blueprint, "POST", "/api/orders/{order}/cancel", MANAGERS, {200: given.Order}, ("already_released",))
 def cancel(order: str, said: orders.Cancel) -> Response:
     """Cancels a line or the whole order; what lies in a parcel must come out by a scan first."""
     return do(lambda unit: CallReply(200, render.order(unit, orders.cancel(unit, order, said))))

@@ -7,7 +7,7 @@ from flask import Blueprint, Response
 from scanflow.domain.things import Parcel
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.api import given, render
-from scanflow.web.api.contract import STAFF, Nothing, answer_view, call, do
+from scanflow.web.api.contract import STAFF, answer_view, call, do
 from scanflow.web.once import CallReply
 from scanflow.workflow import parcels
 from scanflow.workflow.ports import must
@@ -15,15 +15,7 @@ from scanflow.workflow.ports import must
 blueprint = Blueprint("api_parcels", __name__)
 
 
-@call(
-    blueprint,
-    "POST",
-    "/api/parcels",
-    roles=STAFF,
-    body=parcels.OpenParcel,
-    answers={201: given.Parcel},
-    conflicts=("parcel_open", "nothing_to_pack"),
-)
+@call(blueprint, "POST", "/api/parcels", STAFF, {201: given.Parcel}, ("parcel_open", "nothing_to_pack"))
 def create(said: parcels.OpenParcel) -> Response:
     """Opens the box of an order, or of several joined, at a table; one that was set aside is taken up again."""
 
@@ -34,7 +26,7 @@ def create(said: parcels.OpenParcel) -> Response:
     return do(work)
 
 
-@call(blueprint, "GET", "/api/parcels/{parcel}", roles=STAFF, answers={200: given.Parcel})
+@call(blueprint, "GET", "/api/parcels/{parcel}", STAFF, {200: given.Parcel})
 def show(parcel: str) -> Response:
     """Shows a parcel with all lines of its orders."""
     return answer_view(lambda unit: render.parcel(unit, must(unit, Parcel, parcel)))
@@ -44,10 +36,9 @@ def show(parcel: str) -> Response:
     blueprint,
     "POST",
     "/api/parcels/{parcel}/close",
-    roles=STAFF,
-    body=parcels.Close,
-    answers={200: given.Parcel},
-    conflicts=("still_in_box", "nothing_packed", "lines_missing", "not_allowed"),
+    STAFF,
+    {200: given.Parcel},
+    ("still_in_box", "nothing_packed", "lines_missing", "not_allowed"),
 )
 def close(parcel: str, said: parcels.Close) -> Response:
     """Releases what was packed; with `partial` although more is wanted."""
@@ -59,15 +50,7 @@ def close(parcel: str, said: parcels.Close) -> Response:
     return do(work)
 
 
-@call(
-    blueprint,
-    "POST",
-    "/api/parcels/{parcel}/set-aside",
-    roles=STAFF,
-    body=Nothing,
-    answers={200: given.Parcel},
-    conflicts=("not_allowed",),
-)
+@call(blueprint, "POST", "/api/parcels/{parcel}/set-aside", STAFF, {200: given.Parcel}, ("not_allowed",))
 def set_aside(parcel: str) -> Response:
     """Takes an open parcel off its table; an empty one is dropped."""
     return do(lambda unit: CallReply(200, render.parcel(unit, parcels.set_aside(unit, parcel))))
@@ -77,10 +60,9 @@ def set_aside(parcel: str) -> Response:
     blueprint,
     "POST",
     "/api/parcels/{parcel}/reopen",
-    roles=STAFF,
-    body=Nothing,
-    answers={200: given.Parcel},
-    conflicts=("handed_over", "parcel_open", "slot_reused", "not_allowed"),
+    STAFF,
+    {200: given.Parcel},
+    ("handed_over", "parcel_open", "slot_reused", "not_allowed"),
 )
 def reopen(parcel: str) -> Response:
     """Takes back a closing, until the parcel has left and while no slot of it has a newer stay."""

@@ -18,7 +18,7 @@ from scanflow.workflow.stock import sightings
 blueprint = Blueprint("api_hand_over", __name__)
 
 
-@call(blueprint, "GET", "/api/hand-over", roles=STAFF, query=paging.PageQuery, answers={200: given.ParcelPage})
+@call(blueprint, "GET", "/api/hand-over", STAFF, {200: given.ParcelPage})
 def listing(query: paging.PageQuery) -> Response:
     """Lists closed parcels that have not left, those that were opened first at the top."""
 
@@ -31,7 +31,7 @@ def listing(query: paging.PageQuery) -> Response:
     return answer_view(work)
 
 
-@call(blueprint, "POST", "/api/hand-over", roles=STAFF, body=hand_over.HandOver, answers={200: Answer}, once=False)
+@call(blueprint, "POST", "/api/hand-over", STAFF, {200: Answer}, once=False)
 def create(said: hand_over.HandOver) -> Response:
     """Lets the parcel go that bears this label or slip; the same key gets the same answer, once."""
     return answer(shop().act(visitor().name, lambda unit: hand_over.hand_over(unit, said)))

@@ -9,7 +9,7 @@ from pydantic import Field
 
 from scanflow.vision.readings import ImageError, PictureReadings
 from scanflow.web.api import given, render
-from scanflow.web.api.contract import STAFF, Nothing, answer, call, digest, do
+from scanflow.web.api.contract import STAFF, answer, call, digest, do
 from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.once import CallReply
 from scanflow.workflow.answers import Answer
@@ -23,16 +23,7 @@ blueprint = Blueprint("api_scans", __name__)
 DEFAULTS = {"table": "main", "take_out": False}
 
 
-@call(
-    blueprint,
-    "POST",
-    "/api/scans",
-    roles=STAFF,
-    body=ScanText,
-    form=ScanImage,
-    answers={200: Answer},
-    once=False,
-)
+@call(blueprint, "POST", "/api/scans", STAFF, {200: Answer}, once=False)
 def create(said: ScanText | ScanImage) -> Response:
     """Judges one reading and does what it entails; the same key gets the same answer, once."""
     return answer(_of_image(said) if isinstance(said, ScanImage) else _of_text(said))
@@ -65,7 +56,7 @@ class Frame(Command):
     image: Image = Field(description="What a live camera sees: grey will do.")
 
 
-@call(blueprint, "POST", "/api/decode", roles=STAFF, form=Frame, answers={200: given.Decoded}, once=False)
+@call(blueprint, "POST", "/api/decode", STAFF, {200: given.Decoded}, once=False)
 def decode(said: Frame) -> Response:
     """Reads the codes of one frame of a live camera; it judges, moves and records nothing."""
     return answer({"texts": [one.text for one in _seen(shop().readers.glance, said.image).decoded]})
@@ -82,10 +73,9 @@ def _seen(reader: Callable[[bytes], PictureReadings], image: bytes) -> PictureRe
     blueprint,
     "POST",
     "/api/scans/{key}/undo",
-    roles=STAFF,
-    body=Nothing,
-    answers={200: given.Line},
-    conflicts=("nothing_to_undo", "changed_since", "handed_over", "slot_reused", "parcel_open", "not_allowed"),
+    STAFF,
+    {200: given.Line},
+    ("nothing_to_undo", "changed_since", "handed_over", "slot_reused", "parcel_open", "not_allowed"),
 )
 def undo(key: str) -> Response:
     """Takes back a scan, if nothing has changed its line since; a parcel that it closed is reopened."""

@@ -15,7 +15,7 @@ from scanflow.workflow.stock import doubts
 blueprint = Blueprint("api_doubts", __name__)
 
 
-@call(blueprint, "GET", "/api/stays/{stay}/doubts", roles=STAFF, answers={200: given.Doubts})
+@call(blueprint, "GET", "/api/stays/{stay}/doubts", STAFF, {200: given.Doubts})
 def listing(stay: str) -> Response:
     """Lists what is doubted of the thing of a stay and not settled, the oldest first."""
 
@@ -26,15 +26,7 @@ def listing(stay: str) -> Response:
     return answer_view(work)
 
 
-@call(
-    blueprint,
-    "POST",
-    "/api/doubts/{doubt}/settle",
-    roles=MANAGERS,
-    body=doubts.SettleDoubt,
-    answers={200: given.SettledDoubt},
-    conflicts=("settled", "not_in_stock"),
-)
+@call(blueprint, "POST", "/api/doubts/{doubt}/settle", MANAGERS, {200: given.SettledDoubt}, ("settled", "not_in_stock"))
 def settle(doubt: str, said: doubts.SettleDoubt) -> Response:
     """Ends a doubt: its card was read beside its picture, or what was wrong is put right."""
     return do(lambda unit: CallReply(200, render.settled(doubts.settle(unit, doubt, said))))

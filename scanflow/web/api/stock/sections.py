@@ -16,15 +16,7 @@ from scanflow.workflow.ports import must
 blueprint = Blueprint("api_sections", __name__)
 
 
-@call(
-    blueprint,
-    "POST",
-    "/api/sections",
-    roles=MANAGERS,
-    body=stock.AddSection,
-    answers={201: given.Section},
-    conflicts=("section_exists",),
-)
+@call(blueprint, "POST", "/api/sections", MANAGERS, {201: given.Section}, ("section_exists",))
 def create(said: stock.AddSection) -> Response:
     """Makes a section."""
 
@@ -35,7 +27,7 @@ def create(said: stock.AddSection) -> Response:
     return do(work)
 
 
-@call(blueprint, "GET", "/api/sections", roles=STAFF, query=paging.PageQuery, answers={200: given.SectionPage})
+@call(blueprint, "GET", "/api/sections", STAFF, {200: given.SectionPage})
 def listing(query: paging.PageQuery) -> Response:
     """Lists the sections with their slots counted by state."""
 
@@ -48,20 +40,13 @@ def listing(query: paging.PageQuery) -> Response:
     return answer_view(work)
 
 
-@call(blueprint, "GET", "/api/sections/{section}", roles=STAFF, answers={200: given.Section})
+@call(blueprint, "GET", "/api/sections/{section}", STAFF, {200: given.Section})
 def show(section: str) -> Response:
     """Shows one section."""
     return answer_view(lambda unit: render.sections(unit, [must(unit, Section, section)])[0])
 
 
-@call(
-    blueprint,
-    "POST",
-    "/api/sections/{section}/slots",
-    roles=MANAGERS,
-    body=stock.AddSlots,
-    answers={201: given.Codes},
-)
+@call(blueprint, "POST", "/api/sections/{section}/slots", MANAGERS, {201: given.Codes})
 def add_slots(section: str, said: stock.AddSlots) -> Response:
     """Makes more slots with the next numbers; their cards count as in the tray."""
 

@@ -19,7 +19,7 @@ class SlotQuery(paging.PageQuery):
     state: Maybe[SlotState] = None
 
 
-@call(blueprint, "GET", "/api/slots", roles=STAFF, query=SlotQuery, answers={200: given.SlotPage})
+@call(blueprint, "GET", "/api/slots", STAFF, {200: given.SlotPage})
 def listing(query: SlotQuery) -> Response:
     """Lists slots by section and number."""
 

@@ -21,15 +21,7 @@ from scanflow.workflow.stock import photos
 blueprint = Blueprint("api_stays", __name__)
 
 
-@call(
-    blueprint,
-    "POST",
-    "/api/stays",
-    roles=STAFF,
-    body=stock.PutAway,
-    answers={201: given.Stay},
-    conflicts=("taken", "card_due", "retired", "section_full"),
-)
+@call(blueprint, "POST", "/api/stays", STAFF, {201: given.Stay}, ("taken", "card_due", "retired", "section_full"))
 def create(said: stock.PutAway) -> Response:
     """Puts a thing away: by the card in hand, in a free slot, or in a section's lowest free slot."""
 
@@ -40,19 +32,19 @@ def create(said: stock.PutAway) -> Response:
     return do(work)
 
 
-@call(blueprint, "GET", "/api/stays/{stay}", roles=STAFF, answers={200: given.Stay})
+@call(blueprint, "GET", "/api/stays/{stay}", STAFF, {200: given.Stay})
 def show(stay: str) -> Response:
     """Shows one item's time in one slot."""
     return answer_view(lambda unit: render.stay(unit, must(unit, Stay, stay)))
 
 
-@call(blueprint, "PATCH", "/api/stays/{stay}", roles=STAFF, body=stock.ChangeItem, answers={200: given.Stay})
+@call(blueprint, "PATCH", "/api/stays/{stay}", STAFF, {200: given.Stay})
 def change(stay: str, said: stock.ChangeItem) -> Response:
     """Gives the item of a stay new words."""
     return answer(shop().act(visitor().name, lambda unit: render.stay(unit, stock.change_item(unit, stay, said))))
 
 
-@call(blueprint, "PUT", "/api/stays/{stay}/photo", roles=STAFF, image=True, answers={204: None})
+@call(blueprint, "PUT", "/api/stays/{stay}/photo", STAFF, {204: None})
 def put_photo(stay: str, image: bytes) -> Response:
     """Lets the item of a stay have this picture, which is kept upright, at most 1600 pixels long, without metadata."""
     with shop().looking() as unit:
@@ -62,14 +54,7 @@ def put_photo(stay: str, image: bytes) -> Response:
     return Response(status=204)
 
 
-@call(
-    blueprint,
-    "GET",
-    "/api/stays/{stay}/photo",
-    roles=STAFF,
-    query=PhotoQuery,
-    answers={200: JPEG, 304: None},
-)
+@call(blueprint, "GET", "/api/stays/{stay}/photo", STAFF, {200: JPEG, 304: None})
 def show_photo(stay: str, query: PhotoQuery) -> Response:
     """Gives the picture of a stay's item."""
     with shop().looking() as unit:
@@ -85,15 +70,7 @@ def show_photo(stay: str, query: PhotoQuery) -> Response:
     return response
 
 
-@call(
-    blueprint,
-    "POST",
-    "/api/stays/{stay}/withdraw",
-    roles=MANAGERS,
-    body=stock.Withdraw,
-    answers={200: given.Stay},
-    conflicts=("has_live_line", "not_allowed"),
-)
+@call(blueprint, "POST", "/api/stays/{stay}/withdraw", MANAGERS, {200: given.Stay}, ("has_live_line", "not_allowed"))
 def withdraw(stay: str, said: stock.Withdraw) -> Response:
     """Takes a thing out of stock for good."""
     return do(lambda unit: CallReply(200, render.stay(unit, stock.withdraw(unit, stay, said))))
@@ -103,10 +80,9 @@ def withdraw(stay: str, said: stock.Withdraw) -> Response:
     blueprint,
     "POST",
     "/api/stays/{stay}/move",
-    roles=STAFF,
-    body=stock.Move,
-    answers={200: given.Stay},
-    conflicts=("taken", "card_due", "retired", "still_in_box", "not_allowed"),
+    STAFF,
+    {200: given.Stay},
+    ("taken", "card_due", "retired", "still_in_box", "not_allowed"),
 )
 def move(stay: str, said: stock.Move) -> Response:
     """Moves a thing to a free slot; a line that wants it follows. Answers the new stay."""
@@ -117,10 +93,9 @@ def move(stay: str, said: stock.Move) -> Response:
     blueprint,
     "POST",
     "/api/stays/{stay}/exchange",
-    roles=STAFF,
-    body=stock.Exchange,
-    answers={200: given.Stay},
-    conflicts=("still_in_box", "retired", "not_allowed"),
+    STAFF,
+    {200: given.Stay},
+    ("still_in_box", "retired", "not_allowed"),
 )
 def exchange(stay: str, said: stock.Exchange) -> Response:
     """Two cards were swapped: each thing stands in the other's slot. Answers the new stay of this one."""

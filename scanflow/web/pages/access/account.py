@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
 from datetime import timedelta
 
-from flask import Blueprint, redirect, request, url_for
+from flask import Blueprint, request, url_for
 from flask.typing import ResponseReturnValue
 
 from scanflow.storage import access as access_rows
@@ -15,11 +14,10 @@ from scanflow.web.door.visitors import visitor
 from scanflow.web.pages.access.login import go_out, is_password, new_password
 from scanflow.web.pages.declare import page
 from scanflow.web.pages.forms import write
-from scanflow.web.pages.rendering import Refusal, act, render
+from scanflow.web.pages.rendering import do, render
 from scanflow.web.pages.room_view import ask, room
 from scanflow.web.problem import Problem
 from scanflow.workflow import access
-from scanflow.workflow.ports import Unit
 
 blueprint = Blueprint("account_page", __name__)
 MOST = 50
@@ -56,12 +54,8 @@ def change() -> ResponseReturnValue:
     except WeakPassword as error:
         return show(str(error), 422)
     mine, address = visitor().n, request.remote_addr
-    return _done(lambda unit: access.change_password(unit, before, password, mine, address))
-
-
-def _done(work: Callable[[Unit], object]) -> ResponseReturnValue:
-    done = act(work)
-    return show(*done) if isinstance(done, Refusal) else redirect(url_for("account_page.show", _anchor="sessions"), 303)
+    to = url_for(".show", _anchor="sessions")
+    return do(show, lambda unit: access.change_password(unit, before, password, mine, address), to)
 
 
 @page(blueprint, "POST", "/account/sessions/end")
@@ -69,7 +63,8 @@ def end() -> ResponseReturnValue:
     """One session; it is out with its very next call."""
     sent = request.form.get("session", "")
     n = int(sent) if re.fullmatch("[0-9]{1,9}", sent) else -1
-    return _done(lambda unit: access.end_session(unit, n, request.remote_addr))
+    to = url_for(".show", _anchor="sessions")
+    return do(show, lambda unit: access.end_session(unit, n, request.remote_addr), to)
 
 
 @page(blueprint, "POST", "/account/sessions/end-all")

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from datetime import timedelta
 from urllib.parse import urlsplit
 
-from flask import Blueprint, current_app, redirect, request, url_for
+from flask import Blueprint, current_app, request, url_for
 from flask.typing import ResponseReturnValue
 
 from scanflow.domain.access.names import LONGEST_NAME
@@ -18,10 +17,9 @@ from scanflow.web.pages.access.pairing import qr
 from scanflow.web.pages.access.trust import authority
 from scanflow.web.pages.declare import page
 from scanflow.web.pages.forms import write_untold
-from scanflow.web.pages.rendering import Refusal, act, render
+from scanflow.web.pages.rendering import do, render
 from scanflow.web.pages.room_view import ask, room
 from scanflow.workflow import access
-from scanflow.workflow.ports import Unit
 
 blueprint = Blueprint("device_page", __name__)
 
@@ -69,16 +67,11 @@ def pair() -> ResponseReturnValue:
 @page(blueprint, "POST", "/devices/rename")
 def rename() -> ResponseReturnValue:
     name, to = request.form.get("name", ""), request.form.get("to", "")
-    return _done(lambda unit: access.rename(unit, name, to))
+    return do(show, lambda unit: access.rename(unit, name, to))
 
 
 @page(blueprint, "POST", "/devices/revoke")
 def revoke() -> ResponseReturnValue:
     """It is out with its very next call."""
     name = request.form.get("name", "")
-    return _done(lambda unit: access.revoke(unit, name))
-
-
-def _done(work: Callable[[Unit], object]) -> ResponseReturnValue:
-    done = act(work)
-    return show(*done) if isinstance(done, Refusal) else redirect(url_for("device_page.show"), 303)
+    return do(show, lambda unit: access.revoke(unit, name))

@@ -23,7 +23,7 @@ from scanflow.vision.stored_pictures import opened
 from scanflow.web import count_pictures, count_words
 from scanflow.web.pages.declare import STAFF, MenuEntry, page
 from scanflow.web.pages.forms import sent
-from scanflow.web.pages.rendering import Refusal, act, offset, render
+from scanflow.web.pages.rendering import Refusal, act, do, offset, render
 from scanflow.web.pages.rendering import count as units
 from scanflow.web.pages.room_view import ask, room
 from scanflow.web.pages.stock import room_drawing
@@ -432,11 +432,9 @@ def picture(id: str, key: str) -> ResponseReturnValue:
 @page(blueprint, "POST", "/counts/<id>/close", roles=STAFF)
 def close(id: str) -> ResponseReturnValue:
     """Write the report; from then on nothing more is looked into."""
-    done = act(lambda unit: stocktake_report.close(unit, id))
-    return show(id, *done) if isinstance(done, Refusal) else redirect(url_for("count_report.show", id=id), 303)
+    return do(show, lambda unit: stocktake_report.close(unit, id), url_for("count_report.show", id=id), id=id)
 
 
 @page(blueprint, "POST", "/counts/<id>/cancel", roles=STAFF)
 def cancel(id: str) -> ResponseReturnValue:
-    done = act(lambda unit: stocktakes.cancel(unit, id))
-    return show(id, *done) if isinstance(done, Refusal) else redirect(url_for("count_page.index", cancelled=id), 303)
+    return do(show, lambda unit: stocktakes.cancel(unit, id), url_for(".index", cancelled=id), id=id)

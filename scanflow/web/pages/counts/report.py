@@ -11,7 +11,7 @@ from scanflow.domain.counts.stocktake import Look, Resolved, Stocktake
 from scanflow.web import count_words
 from scanflow.web.count_words import walk
 from scanflow.web.pages.declare import STAFF, page
-from scanflow.web.pages.rendering import Refusal, act, render
+from scanflow.web.pages.rendering import do, render
 from scanflow.web.pages.room_view import room
 from scanflow.workflow.counts import stocktakes
 from scanflow.workflow.counts.report import whole, written
@@ -53,5 +53,4 @@ def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
 @page(blueprint, "POST", "/counts/<id>/forget")
 def forget(id: str) -> ResponseReturnValue:
     """Delete the photos of a count for good."""
-    done = act(lambda unit: stocktakes.forget_photos(unit, id))
-    return show(id, *done) if isinstance(done, Refusal) else redirect(url_for("count_report.show", id=id), 303)
+    return do(show, lambda unit: stocktakes.forget_photos(unit, id), id=id)

@@ -19,7 +19,7 @@ from scanflow.storage.views import search as search_views
 from scanflow.storage.views.lists import Rows
 from scanflow.web.pages.declare import STAFF, MenuEntry, page
 from scanflow.web.pages.forms import sent
-from scanflow.web.pages.rendering import PAGE, Refusal, act, offset, render, settle_doubt, where_are
+from scanflow.web.pages.rendering import PAGE, Refusal, act, do, offset, render, settle_doubt, where_are
 from scanflow.web.pages.room_view import ask, room
 from scanflow.web.problem import Problem
 from scanflow.workflow import orders, parcels
@@ -61,14 +61,7 @@ def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
 
 @page(blueprint, "POST", "/orders/<id>/cancel")
 def cancel(id: str) -> ResponseReturnValue:
-    return _done(id, lambda unit: orders.cancel(unit, id, sent(orders.Cancel)))
-
-
-def _done(order: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
-    done = act(work)
-    if isinstance(done, Refusal):
-        return show(order, *done)
-    return redirect(url_for("order_page.show", id=order), 303)
+    return do(show, lambda unit: orders.cancel(unit, id, sent(orders.Cancel)), id=id)
 
 
 @page(blueprint, "POST", "/orders/<id>/pack", roles=STAFF)
@@ -193,12 +186,6 @@ def revive(id: str) -> ResponseReturnValue:
 
 def _changed(id: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
     line = _line(id)
-    done = act(work)
-    if isinstance(done, Refusal):
-        return show(str(line.order), *done)
     walk, table = request.form.get("round"), request.form.get("table")
-    if walk:
-        return redirect(url_for("round_page.show", id=walk), 303)
-    if table:
-        return redirect(url_for("table_page.show", table=table), 303)
-    return redirect(url_for("order_page.show", id=line.order), 303)
+    to = url_for("table_page.show", table=table) if table else None
+    return do(show, work, url_for("round_page.show", id=walk) if walk else to, id=str(line.order))

@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from flask import Blueprint, redirect, request, url_for
+from flask import Blueprint, request, url_for
 from flask.typing import ResponseReturnValue
 
 from scanflow.domain.derive import stands_still
@@ -18,7 +18,7 @@ from scanflow.storage.views.lists import LineRow, Rows
 from scanflow.web.pages.declare import STAFF, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.picking.last_scan import last_scan
-from scanflow.web.pages.rendering import Refusal, act, render, where_are
+from scanflow.web.pages.rendering import do, render, where_are
 from scanflow.web.pages.room_view import ask, room
 from scanflow.workflow import parcels
 from scanflow.workflow.ports import Unit
@@ -99,8 +99,7 @@ def _name() -> str:
 
 
 def _done(work: Callable[[Unit], object]) -> ResponseReturnValue:
-    done = act(work)
-    return show(*done) if isinstance(done, Refusal) else redirect(url_for("table_page.show", table=_name()), 303)
+    return do(show, work, url_for(".show", table=_name()))
 
 
 @page(blueprint, "POST", "/table/open", roles=STAFF)

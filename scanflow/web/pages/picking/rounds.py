@@ -21,7 +21,7 @@ from scanflow.storage.views.lists import LineRow
 from scanflow.web.pages.declare import STAFF, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.picking.last_scan import last_scan
-from scanflow.web.pages.rendering import PAGE, Refusal, act, asked, count, offset, render, where_are
+from scanflow.web.pages.rendering import PAGE, Refusal, act, asked, count, do, offset, render, where_are
 from scanflow.web.pages.room_view import ask, room
 from scanflow.web.problem import Problem
 from scanflow.workflow.counts import cycle
@@ -132,7 +132,4 @@ def _listed(stop: LineRow, spot: StopPlace, round_id: str, texts: tuple[str, ...
 
 @page(blueprint, "POST", "/rounds/<id>/close", roles=STAFF)
 def close(id: str) -> ResponseReturnValue:
-    done = act(lambda unit: rounds.close_round(unit, id))
-    if isinstance(done, Refusal):
-        return show(id, *done)
-    return redirect(url_for("table_page.show"), 303)
+    return do(show, lambda unit: rounds.close_round(unit, id), url_for("table_page.show"), id=id)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 import threading
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from pathlib import Path
 
 from flask import Blueprint, Response, redirect, request, url_for
@@ -19,7 +19,7 @@ from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.pages.access.pairing import qr
 from scanflow.web.pages.declare import page
 from scanflow.web.pages.forms import sent, write
-from scanflow.web.pages.rendering import Refusal, act, render
+from scanflow.web.pages.rendering import Refusal, act, do, render
 from scanflow.web.pages.room_view import let_go, room
 from scanflow.web.problem import Problem, of
 from scanflow.workflow import backups
@@ -49,11 +49,6 @@ def show(said: str = "", status: int = 200) -> ResponseReturnValue:
         "given": request.form,
     }
     return render("shop/backups.html", **shown, said=said), status
-
-
-def _done(work: Callable[[Unit], object]) -> ResponseReturnValue:
-    done = act(work)
-    return show(*done) if isinstance(done, Refusal) else _back()
 
 
 def _back() -> ResponseReturnValue:
@@ -92,18 +87,18 @@ def _own() -> str | None:
 @page(blueprint, "POST", "/backups/remove")
 def remove() -> ResponseReturnValue:
     path = request.form.get("path", "")
-    return _done(lambda unit: backups.remove(unit, path))
+    return do(show, lambda unit: backups.remove(unit, path))
 
 
 @page(blueprint, "POST", "/backups/plan")
 def plan() -> ResponseReturnValue:
-    return _done(lambda unit: backups.plan(unit, sent(backups.Plan)))
+    return do(show, lambda unit: backups.plan(unit, sent(backups.Plan)))
 
 
 @page(blueprint, "POST", "/backups/plain")
 def plain() -> ResponseReturnValue:
     path = request.form.get("path", "")
-    return _done(lambda unit: backups.encrypt(unit, path, ""))
+    return do(show, lambda unit: backups.encrypt(unit, path, ""))
 
 
 @page(blueprint, "POST", "/backups/encrypt")

@@ -5,14 +5,14 @@ from __future__ import annotations
 from collections.abc import Callable
 from zoneinfo import available_timezones
 
-from flask import Blueprint, redirect, request, url_for
+from flask import Blueprint, request, url_for
 from flask.typing import ResponseReturnValue
 
 from labels.paper import COLOURS
 from scanflow.storage.views import room as room_views
 from scanflow.web.pages.declare import MenuEntry, page
 from scanflow.web.pages.forms import sent
-from scanflow.web.pages.rendering import Refusal, act, render
+from scanflow.web.pages.rendering import do, render
 from scanflow.web.pages.room_view import ask
 from scanflow.workflow import settings, stock
 from scanflow.workflow.ports import Unit
@@ -32,8 +32,7 @@ def show(said: str = "", status: int = 200) -> ResponseReturnValue:
 
 
 def _done(part: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
-    done = act(work)
-    return show(*done) if isinstance(done, Refusal) else redirect(url_for("settings_page.show", _anchor=part), 303)
+    return do(show, work, url_for(".show", _anchor=part))
 
 
 @page(blueprint, "POST", "/settings")

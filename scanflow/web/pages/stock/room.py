@@ -22,7 +22,7 @@ from scanflow.storage.views import planning as plan_views
 from scanflow.web.pages.declare import STAFF, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.planning import form_values
-from scanflow.web.pages.rendering import Refusal, act, render
+from scanflow.web.pages.rendering import do, render
 from scanflow.web.pages.room_view import ask, room
 from scanflow.web.pages.stock import room_drawing
 from scanflow.workflow import stock
@@ -90,8 +90,7 @@ def show(said: str = "", status: int = 200) -> ResponseReturnValue:
 @page(blueprint, "POST", "/room")
 def measure() -> ResponseReturnValue:
     """Keep what racks and bins measure: the room is drawn and walked by it."""
-    done = act(lambda unit: stock.measure_racks(unit, sent(stock.MeasureRacks)))
-    return show(*done) if isinstance(done, Refusal) else redirect(url_for("room_page.show"), 303)
+    return do(show, lambda unit: stock.measure_racks(unit, sent(stock.MeasureRacks)))
 
 
 @page(blueprint, "GET", "/room/anew")

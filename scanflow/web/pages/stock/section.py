@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from flask import Blueprint, redirect, request, url_for
+from flask import Blueprint, request
 from flask.typing import ResponseReturnValue
 from markupsafe import Markup
 
@@ -21,7 +21,7 @@ from scanflow.web.pages.forms import sent
 from scanflow.web.pages.planning import form as plan_form
 from scanflow.web.pages.planning import form_values
 from scanflow.web.pages.planning.form import OwnStays
-from scanflow.web.pages.rendering import Refusal, act, render
+from scanflow.web.pages.rendering import do, render
 from scanflow.web.pages.room_view import ask, room
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
@@ -143,5 +143,4 @@ def _near(given: Mapping[str, str], slots_per_bin: int, walks: Sequence[float]) 
 
 @page(blueprint, "POST", "/sections/<code>/slots")
 def add_slots(code: str) -> ResponseReturnValue:
-    done = act(lambda unit: stock.add_slots(unit, code, sent(stock.AddSlots)))
-    return show(code, *done) if isinstance(done, Refusal) else redirect(url_for("section_page.show", code=code), 303)
+    return do(show, lambda unit: stock.add_slots(unit, code, sent(stock.AddSlots)), code=code)

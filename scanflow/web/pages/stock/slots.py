@@ -24,7 +24,7 @@ from scanflow.storage.views import where as where_views
 from scanflow.storage.views.lists import Rows
 from scanflow.web.pages.declare import STAFF, MenuEntry, page
 from scanflow.web.pages.forms import sent
-from scanflow.web.pages.rendering import PAGE, Refusal, act, offset, render, settle_doubt, where_are
+from scanflow.web.pages.rendering import PAGE, Refusal, act, do, offset, render, settle_doubt, where_are
 from scanflow.web.pages.room_view import ask, room
 from scanflow.web.pages.stock import photo_form
 from scanflow.web.problem import Problem
@@ -74,15 +74,13 @@ def show(code: str, said: str = "", status: int = 200, looked: str = "") -> Resp
 
 @page(blueprint, "POST", "/slots/<code>/lost", roles=STAFF)
 def lose_card(code: str) -> ResponseReturnValue:
-    done = act(lambda unit: stock.lose_card(unit, code))
-    return show(code, *done) if isinstance(done, Refusal) else redirect(url_for("slot_page.show", code=code), 303)
+    return do(show, lambda unit: stock.lose_card(unit, code), code=code)
 
 
 @page(blueprint, "POST", "/slots/<code>/destroyed")
 def destroyed(code: str) -> ResponseReturnValue:
     """Of two cards of the slot one is left."""
-    done = act(lambda unit: cards.destroyed(unit, code))
-    return show(code, *done) if isinstance(done, Refusal) else redirect(url_for("slot_page.show", code=code), 303)
+    return do(show, lambda unit: cards.destroyed(unit, code), code=code)
 
 
 @page(blueprint, "POST", "/slots/<code>/adopt")
@@ -91,8 +89,7 @@ def adopt(code: str) -> ResponseReturnValue:
     text, looked = request.form.get("text", ""), request.form.get("looked", "")
     if text and slot_code.compact(looked) != slot_code.compact(text):
         return show(code, ONCE_MORE, 422, text)
-    done = act(lambda unit: cards.adopt(unit, sent(cards.Adopt, code=code)))
-    return show(code, *done) if isinstance(done, Refusal) else redirect(url_for("slot_page.show", code=code), 303)
+    return do(show, lambda unit: cards.adopt(unit, sent(cards.Adopt, code=code)), code=code)
 
 
 @page(blueprint, "POST", "/slots/<code>/reprint")
@@ -121,15 +118,10 @@ def story(id: str, said: str = "", status: int = 200, looked: str = "") -> Respo
     return render("stock/stay.html", **shown, where=where_are([stay]), why=request.args.get("why", "")), status
 
 
-def _done(id: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
-    done = act(work)
-    return story(id, *done) if isinstance(done, Refusal) else redirect(url_for("slot_page.story", id=id), 303)
-
-
 @page(blueprint, "POST", "/stays/<id>/doubts/<doubt>")
 def doubt(id: str, doubt: str) -> ResponseReturnValue:
     """Settle what is doubted of this thing."""
-    return _done(id, lambda unit: settle_doubt(unit, doubt))
+    return do(story, lambda unit: settle_doubt(unit, doubt), id=id)
 
 
 @page(blueprint, "GET", "/doubts/<id>/photo", roles=STAFF)
@@ -146,9 +138,8 @@ def doubted(id: str) -> ResponseReturnValue:
 
 @page(blueprint, "POST", "/stays/<id>/edit", roles=STAFF)
 def edit(id: str) -> ResponseReturnValue:
-    return _done(
-        id, lambda unit: stock.change_item(unit, id, sent(stock.ChangeItem, keep=stock.ChangeItem.model_fields))
-    )
+    fields = stock.ChangeItem.model_fields
+    return do(story, lambda unit: stock.change_item(unit, id, sent(stock.ChangeItem, keep=fields)), id=id)
 
 
 @page(blueprint, "POST", "/stays/<id>/photo", roles=STAFF, takes_file=True)
@@ -160,16 +151,13 @@ def photo(id: str) -> ResponseReturnValue:
         return story(id, error.detail, 422)
     if picture is None:
         return story(id, "Choose a picture.", 422)
-    done = act(lambda unit: photos.keep(unit, id, picture))
-    if isinstance(done, Refusal):
-        return story(id, *done)
-    stored = request.form.get("back") == "stored"
-    return redirect(url_for("put_away.stored" if stored else "slot_page.story", id=id), 303)
+    to = url_for("put_away.stored", id=id) if request.form.get("back") == "stored" else None
+    return do(story, lambda unit: photos.keep(unit, id, picture), to, id=id)
 
 
 @page(blueprint, "POST", "/stays/<id>/withdraw")
 def withdraw(id: str) -> ResponseReturnValue:
-    return _done(id, lambda unit: stock.withdraw(unit, id, sent(stock.Withdraw)))
+    return do(story, lambda unit: stock.withdraw(unit, id, sent(stock.Withdraw)), id=id)
 
 
 @page(blueprint, "POST", "/stays/<id>/move", roles=STAFF)
