@@ -2,6 +2,7 @@
 // label or its name; nothing of it is lost by leaving.
 
 import { comeIn, post } from "../page/api.js";
+import { alert, make, press } from "../page/elements.js";
 import * as camera from "../scanning/camera.js";
 import { binOf, slotOf } from "../scanning/card_text.js";
 import { Sending } from "./count_photos.js";
@@ -27,11 +28,8 @@ let refused = ""; // what was typed, could not be taken, and stands in the field
 /** Says a refusal: beside what asked for it, else above all. */
 function tell(sentence, beside = null) {
   quiet();
-  const words = document.createElement("p");
-  words.className = "said";
+  const words = alert("said", sentence);
   words.dataset.told = "";
-  words.setAttribute("role", "alert");
-  words.append(sentence);
   if (beside?.isConnected) beside.after(words);
   else face().prepend(words);
   words.scrollIntoView({ block: "nearest" });
@@ -46,13 +44,8 @@ function quiet() {
 
 /** Puts words into an element; no line ends within a bin's name. */
 function put(element, sentence) {
-  const words = document.createElement("span"); // within a button that lays out its children
-  words.append(
-    ...sentence.split(/(\w+(?:-\d+)+)/).map((part, n) => {
-      return n % 2 ? Object.assign(document.createElement("span"), { className: "unbroken", textContent: part }) : part;
-    }),
-  );
-  element.replaceChildren(words);
+  const parts = sentence.split(/(\w+(?:-\d+)+)/).map((part, n) => (n % 2 ? make("span", "unbroken", part) : part));
+  element.replaceChildren(make("span", "", ...parts)); // one, within a button that lays out its children
 }
 
 /** The page of another place, without leaving this one: what is on its way goes on. */
@@ -144,13 +137,9 @@ function draw() {
   put(section.querySelector("h2"), `In ${called(hand.place)}, by hand`);
   section.querySelector("ul").replaceChildren(
     ...hand.texts.map((text, n) => {
-      const line = document.createElement("li");
-      const out = document.createElement("button");
-      Object.assign(out, { type: "button", className: "plain", textContent: "Take it out" });
+      const out = press("Take it out", () => keep({ texts: hand.texts.filter((_, other) => other !== n) }));
       out.setAttribute("aria-label", `Take ${text} out of the list`);
-      out.onclick = () => keep({ texts: hand.texts.filter((_, other) => other !== n) });
-      line.append(badge(text), out);
-      return line;
+      return make("li", "", badge(text), out);
     }),
   );
   const [done, shoot, back] = ["[data-all]", "label", "[data-back]"].map((each) => form.querySelector(each));
@@ -263,8 +252,6 @@ document.addEventListener("click", (event) => {
 addEventListener("beforeunload", (event) => sending.loose && event.preventDefault());
 // A face without a target is another page: the count is over.
 document.addEventListener("refreshed", () => ("target" in face().dataset ? draw() : location.reload()));
-document.addEventListener("keydown", sound.ready, { once: true });
-document.addEventListener("pointerdown", sound.ready, { once: true });
 // A scanner's keys do not belong to a text that was refused, as they would to one that is being typed.
 const box = () => (typed()?.offsetParent && !(refused && typed().value === refused) ? typed() : null);
 listen(box, { scanned, entered: () => typed().form.requestSubmit() });

@@ -1,25 +1,13 @@
 // What a count was shown goes out one after another: photos, and lists of cards that were held up. Each keeps its key
 // until it is answered; where nobody can tell which bin it shows, a person says so. A photo is kept until then.
 
-import { aged, isOut, newKey, post } from "../page/api.js";
+import { aged, isOut, networkOr, newKey, post } from "../page/api.js";
+import { make, press, units } from "../page/elements.js";
 import { photos } from "../phone/unsent.js";
 
 const RETRY = 2000; // ms
 const SHOWN = 4; // of those that were taken and were as they should be
 const ASKS = ["other_bin", "many_bins", "required", "not_in_area", "unknown_look"];
-
-function make(tag, name = "", ...parts) {
-  const element = document.createElement(tag);
-  element.className = name;
-  element.append(...parts);
-  return element;
-}
-
-function press(words, onclick) {
-  return Object.assign(make("button", "plain", words), { type: "button", onclick });
-}
-
-const units = (number, one) => `${number} ${one}${number === 1 ? "" : "s"}`;
 
 const BLANK = "nothing could be read. Unless it is empty, go nearer, with more light";
 
@@ -143,7 +131,7 @@ export class Sending {
       if (!reply) {
         const stay = this.loose ? "Stay on this page." : "It is kept, on this page or another.";
         record.words.textContent = `No answer: it is sent again until there is one. ${stay}`;
-        await pause();
+        await networkOr(RETRY);
         continue;
       }
       this.waiting.shift();
@@ -266,12 +254,4 @@ async function over(looks) {
   const reply = await fetch(looks.replace(/\/looks$/, "")).catch(() => null);
   if (reply?.status === 404) return true;
   return reply?.status === 200 && (await reply.json()).state !== "open";
-}
-
-/** After a while, or as soon as the network is back. */
-function pause() {
-  return new Promise((go) => {
-    const timer = setTimeout(go, RETRY);
-    addEventListener("online", () => (clearTimeout(timer), go()), { once: true });
-  });
 }

@@ -1,6 +1,7 @@
 // Shelves are filmed for a count: of the live picture the frames that are worth reading go out as photos, one after
 // another, and what came of them stands beside it.
 
+import { make, units } from "../page/elements.js";
 import { missing, refusal } from "../scanning/camera.js";
 import { plate } from "../scanning/sheet.js";
 import * as sound from "../scanning/sound.js";
@@ -42,15 +43,6 @@ const places = new Set();
 
 /** Whether the panel is open. */
 export const runs = () => Boolean(panel?.open);
-
-const units = (number, one) => `${number} ${one}${number === 1 ? "" : "s"}`;
-
-function make(tag, name = "", ...parts) {
-  const element = document.createElement(tag);
-  element.className = name;
-  element.append(...parts);
-  return element;
-}
 
 /** Nothing is read out twice. */
 function tell(sentence) {

@@ -44,3 +44,16 @@ export function comeIn(status) {
   else setTimeout(() => location.reload(), YOUNG - performance.now());
   return status === 401 || performance.now() > YOUNG;
 }
+
+/** After so many ms, or as soon as the network is back. */
+export function networkOr(ms) {
+  return new Promise((go) => {
+    const timer = setTimeout(end, ms);
+    function end() {
+      clearTimeout(timer);
+      removeEventListener("online", end);
+      go();
+    }
+    addEventListener("online", end);
+  });
+}

@@ -1,5 +1,7 @@
 // The page that stands in for others while there is no network: leads to the open round, and goes on by itself.
 
+import { make } from "../page/elements.js";
+
 document.querySelector("[data-again]").addEventListener("click", () => location.reload());
 addEventListener("online", async () => {
   // a network that flickers must not take the page away from under a press
@@ -12,9 +14,7 @@ const cache = await caches.open("round");
 for (const { url } of await cache.keys()) {
   const path = new URL(url).pathname;
   if (!path.startsWith("/rounds/")) continue;
-  const link = document.createElement("a");
-  link.className = "next";
+  const link = make("a", "next", "Go on with the round");
   link.href = path;
-  link.textContent = "Go on with the round";
   list.replaceChildren(link);
 }

@@ -1,5 +1,6 @@
 // A round without network: its own list answers for the service, provisionally, and says what is next.
 
+import { make, press, units } from "../page/elements.js";
 import { forms, slotOf } from "../scanning/card_text.js";
 import { plate } from "../scanning/sheet.js";
 
@@ -18,13 +19,6 @@ function stopOf(text) {
 }
 
 const codesOf = (records) => new Set(records.filter((each) => each.noted).map((each) => stopOf(each.scan.text)?.code));
-
-function make(tag, name, ...parts) {
-  const element = document.createElement(tag);
-  element.className = name;
-  element.append(...parts.filter(Boolean));
-  return element;
-}
 
 /** What the list says of a text: `{good, fresh, word, advice, stop}`; `fresh`: it is to be noted. */
 export function judge(text, records) {
@@ -78,10 +72,7 @@ export function show({ good, word, advice, code, stop }, then) {
     setTimeout(gone, NOTED_MS);
     dialog.addEventListener("click", gone);
   } else {
-    const button = make("button", "next", "Go on");
-    button.type = "button";
-    button.addEventListener("click", gone);
-    dialog.append(button);
+    dialog.append(press("Go on", gone, "next"));
   }
   dialog.addEventListener("cancel", (event) => {
     event.preventDefault();
@@ -93,13 +84,10 @@ export function show({ good, word, advice, code, stop }, then) {
 }
 
 function later(left, stop, records) {
-  const button = make("button", "plain", "Leave it for later");
-  button.type = "button";
-  button.addEventListener("click", () => {
+  return press("Leave it for later", () => {
     from = stop.position < left.at(-1).position ? stop.position + 1 : 0;
     draw(records);
   });
-  return button;
 }
 
 /** The page's face as the list has it, with what was noted counted as done. */
@@ -109,13 +97,8 @@ export function draw(records) {
   const stop = left.find((each) => each.position >= from) ?? left[0];
   const done = list.filter((each) => each.done || codes.has(each.code)).length;
   const provisional = codes.size ? `, ${codes.size} of them provisional` : "";
-  const head = make(
-    "h1",
-    "",
-    left.length
-      ? `${done} of ${list.length} stop${list.length === 1 ? "" : "s"} done${provisional}`
-      : "All stops are noted",
-  );
+  const said = left.length ? `${done} of ${units(list.length, "stop")} done${provisional}` : "All stops are noted";
+  const head = make("h1", "", said);
   head.dataset.say = stop ? `Bin ${stop.bin}. ${stop.where} ${stop.title}. Basket ${stop.basket}.` : head.textContent;
   const parts = [head];
   if (!stop) {

@@ -1,5 +1,6 @@
 // A live camera: the page shows its picture, and a card held into the middle of it is scanned.
 
+import { make, press } from "../page/elements.js";
 import { makeDecoder } from "./decoder.js";
 import { Glances, ours } from "./glances.js";
 
@@ -23,13 +24,6 @@ let panel = null;
 /** Why the camera does not start, and what to do. */
 export const refusal = ({ name }) => REFUSALS[name] ?? "The camera does not start. Close this, then try again.";
 
-function make(tag, name, text = "") {
-  const element = document.createElement(tag);
-  element.className = name;
-  element.textContent = text;
-  return element;
-}
-
 const button = () => document.querySelector("[data-camera]");
 
 /** The panel stands in the form of the scan box, which may have been exchanged or be gone. */
@@ -42,10 +36,9 @@ function place() {
 
 function show(...parts) {
   panel?.remove();
-  panel = make("div", "camera");
   const words = make("p", "hint");
   words.setAttribute("role", "status");
-  panel.append(...parts, words);
+  panel = make("div", "camera", ...parts, words);
   place();
 }
 
@@ -66,26 +59,23 @@ function shut() {
 }
 
 function light(track) {
-  const switch_ = make("button", "plain", "Light");
-  switch_.type = "button";
-  switch_.setAttribute("aria-pressed", "false");
-  switch_.addEventListener("click", async () => {
+  const switch_ = press("Light", async () => {
     const on = switch_.getAttribute("aria-pressed") !== "true";
     await track.applyConstraints({ advanced: [{ torch: on }] }).catch(() => tell("The light can't be switched."));
     switch_.setAttribute("aria-pressed", String(on));
   });
+  switch_.setAttribute("aria-pressed", "false");
   return switch_;
 }
 
 function zoom(track, { min, max, step }) {
-  const [label, range] = [make("label", "zoom", "Zoom"), make("input", "")];
+  const range = make("input");
   const now = track.getSettings().zoom ?? min;
   Object.assign(range, { type: "range", min, max, step: step || "any", value: now });
   range.addEventListener("input", () => {
     track.applyConstraints({ advanced: [{ zoom: Number(range.value) }] }).catch(() => {});
   });
-  label.append(range);
-  return label;
+  return make("label", "zoom", "Zoom", range);
 }
 
 /** What this camera lets be set. */
@@ -101,18 +91,15 @@ function controls(track) {
 export function missing(instead) {
   const link = make("a", "", "How to get it");
   link.href = "/trust";
-  const words = make("p", "", `${INSECURE} ${instead} `);
-  words.append(link, ".");
-  return words;
+  return make("p", "", `${INSECURE} ${instead} `, link, ".");
 }
 
 async function open(scan) {
   if (!navigator.mediaDevices?.getUserMedia) return show(missing("Until then scan by photo."));
-  const video = make("video", "");
+  const video = make("video");
   Object.assign(video, { muted: true, playsInline: true });
   video.setAttribute("aria-label", "What the camera sees");
-  const picture = make("div", "picture");
-  picture.append(video, make("span", "band"));
+  const picture = make("div", "picture", video, make("span", "band"));
   show(picture);
   panel.scrollIntoView({ block: "nearest" });
   const mine = panel;

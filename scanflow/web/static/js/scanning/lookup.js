@@ -1,6 +1,8 @@
 // A scan where no station is: it goes where the page asks for this card, else it finds what was scanned, unless
 // something was written that would be lost.
 
+import { make } from "../page/elements.js";
+
 const find = document.querySelector(".find input[name='q']");
 
 /** Whether a person has written, chosen or ticked something in this field. */
@@ -14,15 +16,12 @@ export function written(field) {
 /** Says what was scanned and lets it be looked up. `texts`: one, or those that one scan can be. */
 export function found(texts) {
   document.querySelector(".scanned")?.remove();
-  const words = document.createElement("p");
-  words.className = "scanned";
+  const words = make("p", "scanned", "Scanned: ");
   words.setAttribute("role", "status");
   document.body.append(words);
-  words.append("Scanned: ");
   for (const text of [texts].flat()) {
-    const link = document.createElement("a");
+    const link = make("a", "", text);
     link.href = `/search?q=${encodeURIComponent(text)}`;
-    link.textContent = text;
     words.append(link, " ");
   }
 }

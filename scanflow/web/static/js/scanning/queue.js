@@ -1,6 +1,6 @@
 // Scans go out one after another; each keeps its key until it is answered, however long the network is gone.
 
-import { aged, clock, isOut, newKey, post } from "../page/api.js";
+import { aged, clock, isOut, networkOr, newKey, post } from "../page/api.js";
 
 const PATIENCE = 700; // ms without an answer before the page says so
 const FIRST_RETRY = 1000; // ms
@@ -72,7 +72,7 @@ export class Queue {
       const record = this.scans[0];
       const reply = await this.ask(record);
       if (!reply) {
-        await nextTry(pause);
+        await networkOr(pause);
         pause = Math.min(2 * pause, LAST_RETRY);
         continue;
       }
@@ -122,19 +122,6 @@ function told({ status, json }) {
 /** The scan at which the network went was sent as live. Refused, it changed nothing: it is asked as a late one. */
 function comesLate({ scan, noted }, { json }) {
   return Boolean(noted) && !scan.at && json?.verdict === "refused";
-}
-
-/** After a pause in ms, or as soon as the network is back. */
-function nextTry(pause) {
-  return new Promise((go) => {
-    const timer = setTimeout(end, pause);
-    function end() {
-      clearTimeout(timer);
-      removeEventListener("online", end);
-      go();
-    }
-    addEventListener("online", end);
-  });
 }
 
 function send({ scan, image, read }, signal) {

@@ -1,5 +1,6 @@
 // The page to try a scanner: what arrives, key by key, and what to change in the scanner's set-up.
 
+import { make } from "../page/elements.js";
 import { advise } from "./scanner_advice.js";
 import * as voice from "./voice.js";
 
@@ -9,13 +10,6 @@ let strokes = [];
 let timer = 0;
 
 const running = (at) => strokes.length > 0 && at - strokes.at(-1).at < SILENCE;
-
-function make(tag, text, name = "") {
-  const element = document.createElement(tag);
-  element.textContent = text;
-  element.className = name;
-  return element;
-}
 
 function showVerdict(word, under, sentence) {
   const plate = document.querySelector("#verdict .plate");
@@ -27,9 +21,7 @@ function showVerdict(word, under, sentence) {
 
 function showAdvice(found) {
   const lines = found.map(({ change, words }) => {
-    const line = make("li", "", "line told");
-    line.append(make("strong", change ? "Change" : "Right"), make("span", words));
-    return line;
+    return make("li", "line told", make("strong", "", change ? "Change" : "Right"), make("span", "", words));
   });
   document.querySelector("#advice").replaceChildren(...lines);
 }
@@ -38,7 +30,7 @@ function showKeys() {
   const table = document.createElement("table");
   const head = table.createTHead().insertRow();
   for (const name of ["Key", "Its place", "After"]) {
-    const cell = make("th", name);
+    const cell = make("th", "", name);
     cell.scope = "col";
     head.append(cell);
   }

@@ -1,5 +1,7 @@
 // The verdict sheet: covers the page. Yes goes by itself, no stays until pressed.
 
+import { make, press } from "../page/elements.js";
+
 const YES_MS = 1000;
 const RELEASED_MS = 2000; // the cards that are free now are read too
 const READ_MS = 500; // nobody reads a no in less; a scanner's Enter that comes late must not press it away
@@ -11,23 +13,12 @@ const papers = JSON.parse(document.body.dataset.sections ?? "{}");
 let open = null;
 let timer = 0;
 
-function make(tag, name = "", text = "") {
-  const element = document.createElement(tag);
-  if (name) element.className = name;
-  if (text) element.textContent = text;
-  return element;
-}
-
 /** The same plate as on the pages and cards. */
 export function plate(code) {
   const letters = /^[A-Z]*/.exec(code)[0];
-  const box = make("span", "plate");
-  const number = make("span", "no");
-  if (letters) number.append(make("span", "letters", letters));
-  number.append(make("span", "figures", code.slice(letters.length)));
-  box.append(number);
-  if (papers[letters]) box.append(make("span", "under", papers[letters][1]));
-  return box;
+  const figures = make("span", "figures", code.slice(letters.length));
+  const number = make("span", "no", letters && make("span", "letters", letters), figures);
+  return make("span", "plate", number, papers[letters] && make("span", "under", papers[letters][1]));
 }
 
 function picture(answer) {
@@ -77,14 +68,10 @@ export function show(answer, station, takeOut, then) {
   heard.setAttribute("aria-live", "assertive");
   const things = answer.code ? [plate(answer.code)] : [];
   if (accepted) {
-    const ring = make("div", "ring");
-    ring.append(title, ...things);
-    sheet.append(ring);
+    sheet.append(make("div", "ring", title, ...things));
     if (answer.order_number) sheet.append(make("p", "thing", `Order ${answer.order_number}`));
   } else {
-    const band = make("div", "band");
-    band.append(make("span", "word", "No"));
-    sheet.append(band, title, ...things);
+    sheet.append(make("div", "band", make("span", "word", "No")), title, ...things);
   }
   if (answer.title) sheet.append(make("p", "thing", answer.title));
   if (answer.photo) sheet.append(picture(answer));
@@ -98,11 +85,9 @@ export function show(answer, station, takeOut, then) {
     timer = setTimeout(gone, answer.released.length ? RELEASED_MS : YES_MS);
     sheet.addEventListener("click", gone);
   } else {
-    const button = make("button", "next", "Go on");
-    button.type = "button";
+    const button = press("Go on", () => button.ariaDisabled || gone(), "next");
     button.setAttribute("aria-disabled", "true");
     timer = setTimeout(() => button.removeAttribute("aria-disabled"), READ_MS);
-    button.addEventListener("click", () => button.ariaDisabled || gone());
     sheet.append(button);
   }
   sheet.addEventListener("cancel", (event) => {

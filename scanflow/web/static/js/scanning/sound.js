@@ -22,10 +22,8 @@ function tone(shape, hertz, start, seconds, loud) {
   wave.stop(at + seconds);
 }
 
-/** Makes the sounds ready, at a first key or touch: browsers ask for one, and it takes a while. */
-export function ready() {
-  audio();
-}
+// Ready at a first key or touch: browsers ask for one, and it takes a while.
+for (const each of ["keydown", "pointerdown"]) document.addEventListener(each, audio, { once: true });
 
 export function yes() {
   tone("sine", 660, 0, 0.12, 0.3);

@@ -1,6 +1,7 @@
 // A station: cards and slips come in by scanner, keyboard or photo; each gets a verdict.
 
 import { clock, comeIn, isOut, post } from "../page/api.js";
+import { alert, make } from "../page/elements.js";
 import * as camera from "./camera.js";
 import { wait } from "./frame.js";
 import { lasting, passing } from "../phone/unsent.js";
@@ -31,11 +32,7 @@ function focus() {
 function tell(...sentence) {
   const face = document.querySelector('[data-live="face"]');
   face.querySelector(":scope > .said")?.remove();
-  const words = document.createElement("p");
-  words.className = "said";
-  words.setAttribute("role", "alert");
-  words.append(...sentence);
-  face.prepend(words);
+  face.prepend(alert("said", ...sentence));
 }
 
 /** Where these scans happen: the station and its round, table or bin. */
@@ -176,9 +173,8 @@ function entered() {
 /** A scanner whose keyboard is not this computer's, and a text that is whole either way. */
 function unclear(texts) {
   sound.no();
-  const help = document.createElement("a");
+  const help = make("a", "", "set the scanner's keyboard");
   help.href = "/scanner";
-  help.textContent = "set the scanner's keyboard";
   tell(`Not taken: this scan can be ${texts.join(" or ")}. First `, help, ".");
 }
 
@@ -214,8 +210,6 @@ const shut = () => sheet.stands() || round.stands();
 const store = onRound ? lasting : passing(document.body.dataset.here);
 const queue = new Queue(store, { answered, failed, waiting }, onRound ? DEAD : undefined);
 listen(box, { scanned, entered, unclear, shut, refused: sound.no });
-document.addEventListener("keydown", sound.ready, { once: true });
-document.addEventListener("pointerdown", sound.ready, { once: true });
 camera.offer({ scanned, shut });
 voice.offer();
 focus();

@@ -97,6 +97,4 @@ async function watch() {
   }
 }
 
-document.addEventListener("keydown", sound.ready, { once: true });
-document.addEventListener("pointerdown", sound.ready, { once: true });
 watch();

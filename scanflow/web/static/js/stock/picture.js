@@ -1,11 +1,12 @@
 // A thing's picture: what was chosen is shown before it is sent, and a computer's own camera can take one.
 
+import { make, press } from "../page/elements.js";
+
 let input = null;
 const wanted = { facingMode: { ideal: "environment" }, width: { ideal: 1920 }, height: { ideal: 1440 } };
 const QUALITY = 0.92;
 
-const shown = document.createElement("img");
-shown.className = "shot";
+const shown = make("img", "shot");
 shown.alt = "The picture as it is now";
 
 function show() {
@@ -15,12 +16,6 @@ function show() {
   if (!file) return;
   shown.src = URL.createObjectURL(file);
   input.after(shown);
-}
-
-function press(label) {
-  const button = document.createElement("button");
-  Object.assign(button, { type: "button", className: "plain", textContent: label });
-  return button;
 }
 
 async function take(video) {

@@ -1,5 +1,6 @@
 // Put away: a scanned card goes into its field, then the title is asked for. A card without a check is scanned twice.
 
+import { alert } from "../page/elements.js";
 import * as camera from "../scanning/camera.js";
 import { isWhole } from "../scanning/card_text.js";
 import { found } from "../scanning/lookup.js";
@@ -17,12 +18,7 @@ function enter() {
 
 function tell(sentence) {
   document.querySelector(".face > .said")?.remove();
-  if (!sentence) return;
-  const words = document.createElement("p");
-  words.className = "said";
-  words.setAttribute("role", "alert");
-  words.append(sentence);
-  document.querySelector(".face h1").after(words);
+  if (sentence) document.querySelector(".face h1").after(alert("said", sentence));
 }
 
 function scanned(text) {
