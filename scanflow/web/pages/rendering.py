@@ -76,7 +76,7 @@ def act(work: Callable[[Unit], T]) -> T | Refusal:
         return Refusal(refusal.detail, refusal.status)
 
 
-def do(view: View, work: Callable[[Unit], object], to: str | None = None, **ids: str) -> ResponseReturnValue:
+def do(view: View, work: Callable[[Unit], object], to: str | None = None, **ids: Any) -> ResponseReturnValue:
     """Do one thing and lead to this page of the same blueprint, or `to` another; refused, the page says why."""
     done = act(work)
     if isinstance(done, Refusal):

@@ -78,10 +78,6 @@ class Running:
     looked: int
     places: int
 
-    @property
-    def title(self) -> str:
-        return _title(self.words)
-
 
 @dataclass(frozen=True, slots=True)
 class Closed:
@@ -90,10 +86,6 @@ class Closed:
     count: Stocktake
     words: str
     whole: Whole
-
-    @property
-    def title(self) -> str:
-        return _title(self.words)
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,10 +106,6 @@ class SamplePlan:
     draw: int
     sure: int
     amiss: int
-
-
-def _title(words: str) -> str:
-    return words[0].upper() + words[1:]
 
 
 @page(blueprint, "GET", "/counts", roles=STAFF, live=True, menu=MenuEntry(11, "Counts", "n"))
@@ -200,7 +188,7 @@ def _by_area(past: Iterable[Closed]) -> dict[str, list[Closed]]:
     """Those of one area together, by its words, that counted last before all others: only they can be compared."""
     areas: dict[str, list[Closed]] = {}
     for each in past:
-        areas.setdefault(_title(count_words.area(each.count.area)), []).append(each)
+        areas.setdefault(count_words.area(each.count.area), []).append(each)
     return areas
 
 
@@ -255,7 +243,9 @@ def _begun(count: Stocktake) -> ResponseReturnValue:
 @page(blueprint, "GET", "/counts/<id>", roles=STAFF, live=True)
 def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     unit = room()
-    count = _there(unit, id)
+    count = unit.get(Stocktake, id)
+    if count is None:
+        raise Missing("There is no such count.")
     if count.state is StocktakeState.CLOSED:
         return redirect(url_for("count_report.show", id=id), 303)
     bins, racks, sections = unit.find(Bin), unit.find(Rack), unit.find(Section)
@@ -305,13 +295,6 @@ def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
         here=here,
         said=said,
     ), status
-
-
-def _there(unit: Unit, id: str) -> Stocktake:
-    count = unit.get(Stocktake, id)
-    if count is None:
-        raise Missing("There is no such count.")
-    return count
 
 
 def _rank(read: Read, strange: Collection[str]) -> tuple[bool, bool]:
