@@ -65,11 +65,12 @@ def stocktake(
     """Count AREA from photos: bin:A-2-3, shelf:A-2, rack:A, section:D, tray or room.
 
     Each photo shows one bin, or the tray. The bin's label in the picture says which one, else the photo's name (as in
-    A-2-3.jpg or "A-2-3 again.jpg"), else that of its folder; of several labels that in the middle, and each card counts
-    in the bin whose label is nearest. A film of a walk along the shelves counts as its sharpest frames, each with
-    something new; those without a bin's label are left out. What photos do not show is never missing: something may
-    hide it, so the bins to be gone through by hand are told. Nothing in the shop is changed: the count with its
-    findings is kept, to be put right later. Status 1 if something is amiss or a photo could not be used.
+    A-2-3.jpg or "A-2-3 again.jpg"), else that of its folder. If several labels are visible, the middle one counts, and
+    each card counts in the bin whose label is nearest. A film of a walk along the shelves counts as its sharpest
+    frames, each with something new; those without a bin's label are left out. A card that isn't visible is never
+    reported missing, because something may be hiding it; the report lists the bins to check by hand. Nothing in the
+    shop is changed: the count with its findings is kept, to be put right later. Status 1 if something is amiss or a
+    photo could not be used.
     """
     from scanflow.workflow.ports import Invalid
 

@@ -193,10 +193,13 @@ FINDINGS: Mapping[FindingKind, FindingWords] = {
 _TWICE = FindingWords(
     "Twice in {where}", "One photo shows two cards with this number.", FINDINGS[FindingKind.TWIN].todo
 )
-_BACK = FindingWords("Back in the tray, unsaid", "It was due, and nobody scanned it there.", "Leave it in the tray.")
+_BACK = FindingWords(
+    "In the tray, but never scanned in", "It was due, and nobody scanned it there.", "Leave it in the tray."
+)
 _BESIDE = FindingWords(
     FINDINGS[FindingKind.UNREADABLE].amiss,
-    "A card in its photo may hang here, or in the bin beside, whose photo shows it too: labels of both would tell.",
+    "A card in this photo may belong to this bin or to the next one. A photo that shows both bins' labels would settle "
+    "it.",
     "Go through it by hand, or photograph it with the labels beside it.",
 )
 _UNREAD = FindingWords(

@@ -145,9 +145,10 @@ def rest(told: Whole) -> str:
     if not others:
         return "All places were looked at."
     sure = units(told.well, "place", "places")
-    differ = f"Account and shelf differ in {told.wrong} of the {sure} of which that is sure."
+    differ = f"In {told.wrong} of the {sure} that could be checked fully, the records don't match the shelf."
     if told.rest is None:
-        return f"{differ} They had their turn, and were not drawn blind: nothing is sure of the other {others}."
+        due = "These were chosen because they were due, not at random"
+        return f"{differ} {due}, so nothing certain follows for the other {others}."
     least, most = told.rest
     between = f"{differ} Of the other {others}, between {least} and {most} do, with 95 % certainty"
     if told.chosen is None:

@@ -58,7 +58,7 @@ def of(error: Exception) -> Problem:
             return Problem(404, "not_found", str(error))
         case HTTPException():
             status = error.code or 500
-            detail = "There is nothing at this address." if status == 404 else error.description or ""
+            detail = "This page does not exist." if status == 404 else error.description or ""
             return Problem(status, CODES.get(status, "invalid"), detail)
     return Problem(500, "internal", "Something went wrong here. What was answered before is kept; try again.")
 

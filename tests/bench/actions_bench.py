@@ -173,7 +173,7 @@ def pack(person: Person, shop: Shop) -> list[str]:
             person.page.wait_for_selector("dialog.no", state="detached")
         for code in mine:
             person.scan(slot_code.card_text(code))
-        person.page.wait_for_selector("h1:text('Which order is packed?')")
+        person.page.wait_for_selector("h1:text('Which order do you pack?')")
     return [code for mine in codes.values() for code in mine]
 
 

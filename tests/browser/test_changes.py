@@ -129,7 +129,7 @@ def test_what_is_being_typed_is_kept(live: Live, desk: Page, room: Furnished) ->
     stay = room.stays[1]
     desk.goto(f"/stays/{stay.id}")
     before = title_of(live, stay)
-    desk.get_by_text("Change its words").click()
+    desk.get_by_text("Change title, listing or notes").click()
     field = desk.get_by_label("Notes")
     field.focus()
     desk.keyboard.type("a dent")

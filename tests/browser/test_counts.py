@@ -146,8 +146,8 @@ def test_bins_are_gone_through_with_a_scanner(live: Live, shop: Shop, page: Page
 
     page.get_by_role("button", name="Take D0057 out of the list").click()
     page.get_by_role("link", name="A-1-1").click()
-    page.get_by_text("This is no good").click()
-    page.get_by_role("button", name="Drop this list").click()
+    page.get_by_text("This list is wrong").click()
+    page.get_by_role("button", name="Discard this list").click()
     expect(page.locator(".say").first).to_contain_text("All that stands in it")
     with shop.looking() as unit:
         assert () == unit.find(Look)
@@ -181,7 +181,7 @@ def test_what_is_typed_and_refused(live: Live, shop: Shop, page: Page) -> None:
     enter(field, "DOOI6")  # letters for figures, as a person may write card D001
     expect(page.locator("[data-hand] .plate")).to_have_text("D001")
     expect(page.get_by_label("Card in A-1-2, or the next bin")).to_have_value("")
-    page.get_by_role("button", name="Throw this list away").click()
+    page.get_by_role("button", name="Discard these cards").click()
     page.goto(f"{count}?place=A-1-3&hand=1")
     expect(field).to_be_focused()
     expect(field).to_be_in_viewport(ratio=1)

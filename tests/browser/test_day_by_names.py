@@ -194,7 +194,7 @@ def test_by_names_alone(live: Live, page: Page, tmp_path: Path) -> None:
     reader.heading("All stops are done")
     reader.one("button", "Finish the round").click()
 
-    reader.heading("Which order is packed?")
+    reader.heading("Which order do you pack?")
     reader.one("button", "Pack B-1").click()
     reader.heading("1 thing missing")
     expect(page.get_by_role("img", name="not packed", exact=True)).to_have_count(1)
@@ -204,10 +204,10 @@ def test_by_names_alone(live: Live, page: Page, tmp_path: Path) -> None:
     expect(page.get_by_role("alertdialog")).to_have_count(0)
     reader.write_card("Scan a card of this order", "D002", "Released")
     expect(page.get_by_role("alertdialog")).to_have_count(0)
-    reader.heading("Which order is packed?")
+    reader.heading("Which order do you pack?")
     reader.one("button", "Pack B-2").click()
     reader.write_card("Scan a card of this order", "S001", "Released")
-    reader.heading("Which order is packed?")
+    reader.heading("Which order do you pack?")
     assert 2 == released(live)
 
     reader.visit("Tray")

@@ -50,7 +50,7 @@ def test_a_picture_is_taken_with_a_webcam(live: Live, launch: Callable[..., Brow
     page.get_by_role("button", name="Take the picture").press("Enter")
     page.get_by_role("img", name="The picture as it is now").wait_for()
     assert 0 == page.locator("video").count()
-    page.get_by_role("button", name="Keep this picture").press("Enter")
+    page.get_by_role("button", name="Save this picture").press("Enter")
     kept = page.get_by_role("img", name="Picture of Rear derailleur 1")
     kept.wait_for()
     assert kept.evaluate(LOADED)

@@ -91,7 +91,7 @@ def test_take_out(live: Live, page: Page) -> None:
         expect(page.locator("dialog")).to_have_count(0, timeout=3000)
     expect(page.get_by_label("Take out")).not_to_be_checked()
     page.keyboard.press("Enter")  # nothing is missing: an empty Enter closes the parcel
-    expect(page.locator("h1")).to_have_text("Which order is packed?")
+    expect(page.locator("h1")).to_have_text("Which order do you pack?")
     with live.shop.looking() as unit:
         after = unit.get(Line, line.id)
     assert after is not None

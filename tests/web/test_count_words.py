@@ -85,7 +85,7 @@ def test_every_way_has_a_word_for_what_was_done() -> None:
         (finding(FindingKind.TWIN, "A-1-1", "A-1-2"), "Seen twice: A-1-1 and A-1-2"),
         (finding(FindingKind.TWIN, "A-1-1"), "Twice in A-1-1"),
         (finding(FindingKind.CARD_DUE), "Not back in the tray"),
-        (finding(FindingKind.CARD_DUE, TRAY), "Back in the tray, unsaid"),
+        (finding(FindingKind.CARD_DUE, TRAY), "In the tray, but never scanned in"),
         (finding(FindingKind.UNKNOWN, TRAY), "A foreign card in the tray"),
     ],
 )

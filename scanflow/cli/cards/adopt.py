@@ -136,7 +136,7 @@ def texts(file: Path, as_json: bool, data: Path | None, database: str | None) ->
 @click.argument("which", type=click.Choice(["mod_11_10", "none"]))
 @in_shop
 def check(which: Literal["mod_11_10", "none"], data: Path | None, database: str | None) -> None:
-    """Choose the room's check: none takes cards without a check digit too, each only after two scans that agree."""
+    """Choose how cards are checked. 'none' also accepts cards without a check digit; each is scanned twice."""
     from scanflow.workflow.stock import cards
 
     shop = open_shop(data, database)

@@ -232,7 +232,7 @@ def placing_command(
     seed: int,
     as_json: bool,
 ) -> None:
-    """The lowest free number against near places for quick sellers: what it saves, and what it costs."""
+    """Compare two rules: always use the lowest free number, or keep near bins for fast sellers."""
     from scanflow.planning.layout import SectionToPlace, alphabetical_room, racks_for, walks_to
     from scanflow.planning.placing import compare
 

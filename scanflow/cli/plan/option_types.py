@@ -59,7 +59,7 @@ def units(number: int, one: str) -> str:
 
 
 def say_assumptions(sentences: Iterable[str]) -> None:
-    """Print what a plan takes for granted."""
-    click.echo("This takes for granted:")
+    """Print what a plan assumes."""
+    click.echo("Assumptions:")
     for sentence in sentences:
         click.echo(f"- {sentence}")

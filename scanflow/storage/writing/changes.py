@@ -1,4 +1,4 @@
-"""That the ledger has grown, whoever wrote: this process, another one, or a command on the same database."""
+"""Watches for new ledger entries, whichever process wrote them: this one, another one, or a command."""
 
 from __future__ import annotations
 
@@ -47,7 +47,7 @@ class Changes:
 
     @contextmanager
     def listening(self) -> Iterator[None]:
-        """Only within it `after` tells."""
+        """`after` works only inside this block."""
         with self._moved:
             self._listeners += 1
             if self._watcher is None and not self.closed:

@@ -76,7 +76,7 @@ def stream() -> Response:
         return Response(mimetype="text/event-stream")
     leave = streams.take(("visitor", visitor().name), ("address", network(request.remote_addr or "")))
     if leave is None:
-        raise Problem(503, "busy", "Too many look on already. Ask again in a while; nothing is missed.")
+        raise Problem(503, "busy", "Too many pages are watching for changes. Try again shortly; nothing is lost.")
     response = Response(_events(streams, shop().database.changes, lasting()), mimetype="text/event-stream")
     response.call_on_close(leave)
     return response

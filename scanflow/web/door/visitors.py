@@ -217,7 +217,7 @@ def _check_csrf(known: Visitor) -> None:
     origin = request.headers.get("Origin")
     foreign = origin is not None and urlsplit(origin).netloc != request.host
     if foreign or not secrets.compare_digest(sent.encode(), known.csrf.encode()):
-        raise Problem(403, "csrf", "This page is too old or foreign. Load it again and repeat what you did.")
+        raise Problem(403, "csrf", "This form has expired. Reload the page and try again.")
 
 
 def _enter() -> ResponseReturnValue | None:

@@ -11,7 +11,7 @@ TITLES = {
     401: "Sign in first",
     403: "Not for you",
     404: "Nothing here",
-    405: "Not that way",
+    405: "This page can't be used that way",
     409: "Refused",
     413: "Too large",
     421: "Another name",

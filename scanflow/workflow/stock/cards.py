@@ -205,7 +205,7 @@ def refuse_taken(facts: SlotFacts) -> None:
     """`Refused` where a thing stands in the slot."""
     if facts.taken:
         title = facts.item.title if facts.item else "another thing"
-        raise Refused("taken", f"In {facts.slot.code} stands: {title}. Take another card.")
+        raise Refused("taken", f"Slot {facts.slot.code} already holds {title}. Take another card.")
 
 
 def refuse_named(unit: Unit, codes: Collection[str]) -> None:

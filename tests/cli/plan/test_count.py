@@ -28,7 +28,7 @@ def test_a_plan():
     assert {"count": 196, "too_many": 6}.items() <= answered("--bins", 500, "--most", "1%").items()
     words = run("--bins", 300).output
     assert "Count 104 of 300 bins. If none of them is wrong, it is 95% certain that fewer than 7 of all are" in words
-    assert "This takes for granted:\n- The bins are drawn blind" in words
+    assert "Assumptions:\n- The bins are drawn blind" in words
 
 
 def test_some_wrong_are_allowed():

@@ -36,7 +36,7 @@ def test_slots_for_five_a_day():
     assert answer["chosen"] in answer["curve"] and answer["assumptions"]
     words = run("slots", "--intake", 35, "--stay", 60).output
     assert "324 slots" in words and "17 bins of 20 make 340" in words and "<- chosen" in words
-    assert "This takes for granted:\n- " in words
+    assert "Assumptions:\n- " in words
 
 
 def test_how_often_120_cards_are_too_few():

@@ -1,4 +1,4 @@
-"""Every bin is counted within so many weeks: what is due is one count, gone through on the way of rounds too."""
+"""Count every bin at least every so many weeks: what is due is one count, gone through on the way of rounds too."""
 
 from __future__ import annotations
 

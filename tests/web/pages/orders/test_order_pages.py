@@ -327,7 +327,7 @@ def test_parcels_on_the_table(shop: Shop, client: FlaskClient) -> None:
     assert (409, True) == (refused.status_code, "Nothing is packed yet." in refused.text)
     assert 409 == client.post("/table/open", data={"order": order.id, "table": "two"}).status_code
     assert 303 == client.post(f"/table/{parcel.id}/set-aside", data={"table": "two"}).status_code
-    assert "Which order is packed?" in client.get("/table?table=two").text
+    assert "Which order do you pack?" in client.get("/table?table=two").text
 
 
 def test_rounds(shop: Shop, client: FlaskClient) -> None:

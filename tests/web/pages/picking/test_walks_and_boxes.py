@@ -44,7 +44,7 @@ def test_a_held_stop_is_not_done(client: FlaskClient, calls: Calls) -> None:
     for code in ("D002", "D003"):
         calls.scan("bin", code, round=page.rsplit("/", 1)[1])
     expected = "2 things picked, 1 held. What is held waits for another round once it is settled."
-    assert ("No stop is left to walk to", expected) == (head(client, page), said(client, page))
+    assert ("All stops are visited", expected) == (head(client, page), said(client, page))
 
 
 def test_a_missing_stop_is_told(client: FlaskClient, calls: Calls) -> None:
@@ -52,7 +52,7 @@ def test_a_missing_stop_is_told(client: FlaskClient, calls: Calls) -> None:
     page, order = walk_of(calls, 2)
     calls.scan("bin", "D001", round=page.rsplit("/", 1)[1])
     calls.post(f"/api/lines/{order['lines'][1]['id']}/short")
-    assert ("No stop is left to walk to", "1 thing picked, 1 missing.") == (head(client, page), said(client, page))
+    assert ("All stops are visited", "1 thing picked, 1 missing.") == (head(client, page), said(client, page))
     calls.scan("bin", "D002", round=page.rsplit("/", 1)[1])
     assert ("All stops are done", "2 things picked.") == (head(client, page), said(client, page))
 
@@ -88,7 +88,7 @@ def test_what_must_come_out_is_what_the_table_says(client: FlaskClient, calls: C
     action = re.search(r'action="(/table/[^"]+/set-aside)"', client.get("/table").text)
     assert action is not None
     client.post(action[1], data={"table": "main"})
-    assert "Which order is packed?" == head(client, "/table")
+    assert "Which order do you pack?" == head(client, "/table")
 
 
 def test_a_held_thing_in_the_parcel(client: FlaskClient, calls: Calls) -> None:

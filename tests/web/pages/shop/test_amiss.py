@@ -47,7 +47,7 @@ def test_when_all_was_verified(tmp_path: Path, readers: Readers) -> None:
 def test_all_is_well(client: FlaskClient) -> None:
     """No page speaks of it, and the page itself says that scans are recorded."""
     assert "other words" not in client.get("/").text
-    assert "What is scanned is recorded." in client.get("/amiss").text
+    assert "Everything is recorded." in client.get("/amiss").text
     assert 303 == client.post("/amiss", data={"reason": "None"}).status_code
 
 

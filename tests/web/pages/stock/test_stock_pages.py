@@ -214,7 +214,7 @@ def test_search_leads_to_the_one_thing(shop: Shop, client: FlaskClient) -> None:
     assert expected == found
     html = client.get("/search?q=SADDLE leather").text
     assert 2 == html.count("Leather saddle")
-    assert "Nothing has these words." in client.get("/search?q=100%25").text
+    assert "Nothing found." in client.get("/search?q=100%25").text
 
 
 @pytest.mark.parametrize(

@@ -19,7 +19,7 @@ function seen({ place, reads, unread, via }) {
   const all = `${units(read.length, "card")} ${via === "photo" ? "read" : "by hand"}`;
   const what =
     read.length || via !== "photo" ? `${all}${inside < read.length ? `, ${inside} of them in it` : ""}` : BLANK;
-  const more = [odd && `${odd} unexpected`, unread && `${units(unread, "label")} for someone to look at`].filter(
+  const more = [odd && `${odd} unexpected`, unread && `${units(unread, "label")} not read`].filter(
     Boolean,
   );
   return `${place === "tray" ? "The tray" : place}: ${what}${more.length ? `; ${more.join(", ")}` : ""}`;
@@ -105,7 +105,7 @@ export class Sending {
   tell() {
     const photos = this.waiting.filter(({ file, film }) => file && !film).length;
     const asked = this.list.querySelectorAll('[data-asks="bin"]').length;
-    const way = photos ? `${units(photos, "photo")} on the way` : "What came of it";
+    const way = photos ? `${units(photos, "photo")} on the way` : "Results";
     this.list.querySelector("h2").textContent = asked ? `${units(asked, "photo")}: which bin?` : way;
     const taken = [...this.list.querySelectorAll("[data-taken]:not([data-odd])")];
     for (const line of taken.slice(SHOWN)) line.remove();
@@ -184,8 +184,8 @@ export class Sending {
 
   /** What a person can do with a list that was not taken: leave out the text that is no card's, or all of it. */
   offerRest(record, bad) {
-    const leave = press("Throw this list away", () => this.drop(record));
-    leave.setAttribute("aria-label", `Throw this list away: ${record.name}`);
+    const leave = press("Discard this list", () => this.drop(record));
+    leave.setAttribute("aria-label", `Discard this list: ${record.name}`);
     record.acts.replaceChildren(leave);
     this.front(record, "list");
     if (bad === undefined) return;
