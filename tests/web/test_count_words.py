@@ -164,7 +164,7 @@ def whole(
             replace(whole(5, 4, 1, (0, 3), 9, Chosen.BLIND), unfinished=2),
             "of those drawn blind was not seen well enough and that 2 samples drawn before were not finished.",
         ),
-        (whole(4, 4, 1, None, 9, Chosen.TURN), "nothing is sure of the other 5."),
+        (whole(4, 4, 1, None, 9, Chosen.TURN), "so nothing certain follows for the other 5."),
         (whole(9, 9, 1, None, 9, Chosen.TURN), "All places were looked at."),
     ],
 )

@@ -62,8 +62,8 @@ def section_list(connection: Connection) -> Rows:
 def section_bins(connection: Connection, code: str) -> Rows:
     """Name of each bin of a section that has slots, how many it has and how many of those are taken, in their order."""
     taken = func.sum(case((stays.c.id.is_not(None), 1), else_=0)).label("taken")
-    query = select(slots.c.bin, func.count(slots.c.code).label("slots"), taken).outerjoin(stays, OPEN_STAY)
-    query = query.where(slots.c.section == code).group_by(slots.c.bin)
+    query = select(slots.c.bin, func.count(slots.c.code).label("slots"), taken).select_from(slots)
+    query = query.outerjoin(stays, OPEN_STAY).where(slots.c.section == code).group_by(slots.c.bin)
     return connection.execute(query.order_by(func.min(slots.c.number))).all()
 
 

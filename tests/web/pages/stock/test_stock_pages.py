@@ -138,7 +138,7 @@ def test_a_move_by_a_card_without_a_check(unchecked: Shop, client: FlaskClient) 
         ({"title": "Saddle"}, 422, "Scan the card in your hand, or choose a section."),
         ({"code": "D002"}, 422, "Title is needed."),
         ({"text": "D0010", "title": "x"}, 422, "The check digit is wrong. Read the card again."),
-        ({"text": "D0016", "title": "x"}, 409, "In D001 stands: Rear derailleur 1. Take another card."),
+        ({"text": "D0016", "title": "x"}, 409, "Slot D001 already holds Rear derailleur 1. Take another card."),
     ],
 )
 def test_put_away_refused(shop: Shop, client: FlaskClient, fields: dict[str, str], status: int, sentence: str) -> None:

@@ -19,9 +19,7 @@ function seen({ place, reads, unread, via }) {
   const all = `${units(read.length, "card")} ${via === "photo" ? "read" : "by hand"}`;
   const what =
     read.length || via !== "photo" ? `${all}${inside < read.length ? `, ${inside} of them in it` : ""}` : BLANK;
-  const more = [odd && `${odd} unexpected`, unread && `${units(unread, "label")} not read`].filter(
-    Boolean,
-  );
+  const more = [odd && `${odd} unexpected`, unread && `${units(unread, "label")} not read`].filter(Boolean);
   return `${place === "tray" ? "The tray" : place}: ${what}${more.length ? `; ${more.join(", ")}` : ""}`;
 }
 
