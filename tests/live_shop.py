@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 from urllib.error import URLError
 from urllib.request import urlopen
 
+import control_names
 from playwright.sync_api import Page, expect
 
 from scanflow.shop import Shop
@@ -78,6 +79,6 @@ def serving(url: str, port: int) -> Iterator[subprocess.Popen[bytes]]:
 
 def go_on(page: Page, key: str = "Enter") -> None:
     """Press a no away, when it has stood long enough to be read."""
-    button = page.get_by_role("button", name="Go on")
+    button = page.get_by_role("button", name=control_names.GO_ON)
     expect(button).to_be_enabled()
     button.press(key)

@@ -12,4 +12,4 @@ def text_of(html: str) -> str:
 
 def figures(*expected: str | int) -> re.Pattern[str]:
     """These figures and names in this order, with no other figure between them."""
-    return re.compile(r"\D*".join(rf"(?<!\w){re.escape(str(each))}(?!\w)" for each in expected))
+    return re.compile(r"\D*".join(rf"(?<![\w-]){re.escape(str(each))}(?![\w-])" for each in expected))

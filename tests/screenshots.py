@@ -5,6 +5,7 @@ from __future__ import annotations
 import tempfile
 from pathlib import Path
 
+import control_names
 from listening import listening
 from live_shop import PASSWORD
 from playwright.sync_api import Page, sync_playwright
@@ -68,14 +69,14 @@ def take_count(page: Page, data: Path) -> None:
     sheets = {each.code: data / "cards" / f"{each.code}.pdf" for each in KINDS}
     photo = Photographer(sheets, data).take("A-1-1", "S003", "S005", "S009", "S006")
     page.goto("/counts?area=section:S")
-    page.get_by_role("button", name="Start counting").click()
+    page.get_by_role("button", name=control_names.START_COUNTING).click()
     page.wait_for_url("**/counts/*")
     page.locator("#places").get_by_role("link", name="A-1-1").click()
     page.set_input_files("form.shoot input", photo)
     page.wait_for_selector("img.whole")
     page.evaluate("scrollTo(0, 0)")
     take(page, "count")
-    page.get_by_role("link", name="What is amiss").click()
+    page.get_by_role("link", name=control_names.WHAT_IS_AMISS).click()
     page.wait_for_url("**/findings")
     page.locator(".finding").first.scroll_into_view_if_needed()
     take(page, "findings")

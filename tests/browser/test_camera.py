@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator
 from contextlib import AbstractContextManager, contextmanager
 from pathlib import Path
 
+import control_names
 import filmed
 import pytest
 from furnished import furnish
@@ -15,6 +16,8 @@ from playwright.sync_api import Browser, Page, expect
 from labels import slot_code
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Scan, Slot, Station
+from scanflow.domain.verdict import Reason
+from scanflow.domain.words import REFUSALS
 from scanflow.storage.views import ledger as ledger_views
 from scanflow.workflow.counts import stocktakes
 
@@ -69,7 +72,7 @@ def scans(live: Live) -> int:
 def open_camera(live: Live, page: Page, address: str = "/tray") -> None:
     sign_in(page, live)
     page.goto(address)
-    page.get_by_role("button", name="Camera").press("Enter")
+    page.get_by_role("button", name=control_names.CAMERA).press("Enter")
 
 
 @pytest.mark.parametrize("seen", [filmed.light, filmed.dark, filmed.motion], ids=["light", "dark", "motion"])
@@ -79,7 +82,7 @@ def test_a_card_that_is_held_up_is_scanned_once(live: Live, before: Filmed, seen
     code = due(live)
     with before(*[filmed.face(code)] * 2 * filmed.RATE, seen=seen) as page:
         open_camera(live, page)
-        expect(page.locator("dialog.yes")).to_contain_text("In the tray", timeout=20_000)
+        expect(page.locator("dialog.yes")).to_contain_text(control_names.IN_THE_TRAY, timeout=20_000)
         expect(page.locator("dialog")).to_have_count(0, timeout=3000)
         page.wait_for_timeout(2500)
         expect(page.locator("dialog")).to_have_count(0)
@@ -95,7 +98,7 @@ def test_a_card_that_comes_again_is_scanned_again(live: Live, before: Filmed) ->
     shown, away = [filmed.face("D002")] * 2 * filmed.RATE, [None] * 3 * filmed.RATE
     with before(*shown, *away) as page:
         open_camera(live, page)
-        expect(page.locator("dialog.no")).to_contain_text("Still in stock", timeout=20_000)
+        expect(page.locator("dialog.no")).to_contain_text(REFUSALS[Reason.NOT_RELEASED].heading, timeout=20_000)
         page.wait_for_timeout(6000)
         assert 1 == scans(live)
         go_on(page)
@@ -110,14 +113,14 @@ def test_light_and_zoom_are_offered_where_the_camera_has_them(live: Live, before
         open_camera(live, page)
         expect(page.locator(".camera video")).to_be_visible()
         expect(page.locator(".camera .hint")).to_have_text("Hold a card into the band.", timeout=10_000)
-        expect(page.get_by_role("slider", name="Zoom")).to_have_count(0)
+        expect(page.get_by_role("slider", name=control_names.ZOOM)).to_have_count(0)
         page.add_init_script(ABLE)
         page.reload()  # a page that was left with its camera open begins with it
-        page.get_by_role("button", name="Light").press("Enter")
-        expect(page.get_by_role("button", name="Light", pressed=True)).to_be_visible()
-        page.get_by_role("slider", name="Zoom").press("ArrowRight")
+        page.get_by_role("button", name=control_names.LIGHT).press("Enter")
+        expect(page.get_by_role("button", name=control_names.LIGHT, pressed=True)).to_be_visible()
+        page.get_by_role("slider", name=control_names.ZOOM).press("ArrowRight")
         assert [{"torch": True}, {"zoom": 1.5}] == page.evaluate("asked")
-        page.get_by_role("button", name="Camera").press("Enter")
+        page.get_by_role("button", name=control_names.CAMERA).press("Enter")
         expect(page.locator(".camera")).to_have_count(0)
 
 
@@ -141,7 +144,7 @@ def test_few_frames_go_out_and_one_at_a_time(live: Live, before: Filmed) -> None
         page.on("request", lambda call: begun.append(call.timing["startTime"]) if "/decode" in call.url else None)
         open_camera(live, page)
         page.wait_for_timeout(4000)
-        page.get_by_role("button", name="Camera").press("Enter")
+        page.get_by_role("button", name=control_names.CAMERA).press("Enter")
         page.wait_for_timeout(500)
         count = len(begun)
         page.wait_for_timeout(1000)
@@ -165,7 +168,7 @@ def test_a_count_shows_the_whole_band(live: Live, before: Filmed) -> None:
     with before(None) as page:
         sign_in(page, live)
         page.goto(f"/counts/{count.id}?hand=1")
-        page.get_by_role("button", name="Camera").press("Enter")
+        page.get_by_role("button", name=control_names.CAMERA).press("Enter")
         page.locator(".camera .band").wait_for()
         band, picture = (page.locator(f".camera {part}").bounding_box() for part in (".band", ".picture"))
         assert band and picture
@@ -183,8 +186,8 @@ def test_without_https_the_page_says_what_is_missing(live: Live, launch: Callabl
     page.locator("input[name=password]").press("Enter")
     page.wait_for_url("**/")
     page.goto("/tray")
-    page.get_by_role("button", name="Camera").press("Enter")
+    page.get_by_role("button", name=control_names.CAMERA).press("Enter")
     expect(page.locator(".camera")).to_contain_text("needs HTTPS")
-    page.get_by_role("link", name="How to get it").press("Enter")
+    page.get_by_role("link", name=control_names.HOW_TO_GET_HTTPS).press("Enter")
     expect(page.locator("h1")).to_have_text("This phone")
     own.close()

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
+import control_names
 import pytest
 from calls import photo
 from furnished import furnish
@@ -22,11 +23,11 @@ def test_pictures_are_chosen_and_shown(live: Live, page: Page, tmp_path: Path, w
     sign_in(page, live)
     page.goto("/look")
     page.set_input_files("#pictures", [tmp_path / "bin.png", SAMPLES / "no_code" / "ean13_a.jpg"])
-    page.get_by_role("button", name="Look at these pictures").click()
-    picture = page.get_by_role("img", name="bin.png with 2 outlines")
+    page.get_by_role("button", name=control_names.LOOK_AT_PICTURES).click()
+    picture = page.get_by_role("img", name=control_names.OUTLINED.format("bin.png", "2"))
     picture.wait_for()
     narrow = picture.bounding_box()
-    page.locator(".seen").first.get_by_label("Larger").press("Space")
+    page.locator(".seen").first.get_by_label(control_names.LARGER).press("Space")
     wide = picture.bounding_box()
 
     assert narrow and wide and wide["width"] == pytest.approx(3 * narrow["width"], rel=0.01)

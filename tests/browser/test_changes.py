@@ -7,6 +7,7 @@ import time
 from collections.abc import Iterator
 from pathlib import Path
 
+import control_names
 import pytest
 from furnished import Furnished, furnish, scan, waiting
 from live_shop import Live, free_port, go_on, serving, sign_in, type_fast
@@ -129,8 +130,8 @@ def test_what_is_being_typed_is_kept(live: Live, desk: Page, room: Furnished) ->
     stay = room.stays[1]
     desk.goto(f"/stays/{stay.id}")
     before = title_of(live, stay)
-    desk.get_by_text("Change title, listing or notes").click()
-    field = desk.get_by_label("Notes")
+    desk.get_by_text(control_names.CHANGE_ITS_WORDS).click()
+    field = desk.get_by_label(control_names.NOTES)
     field.focus()
     desk.keyboard.type("a dent")
     title = elsewhere(live, stay)
@@ -142,7 +143,7 @@ def test_what_is_being_typed_is_kept(live: Live, desk: Page, room: Furnished) ->
     expect(desk.locator("h1")).to_have_text(title, timeout=PATIENCE)
     expect(field).to_be_visible()
     expect(field).to_be_focused()
-    expect(desk.get_by_label("What it is")).to_have_value(title)
+    expect(desk.get_by_label(control_names.WHAT_IT_IS)).to_have_value(title)
 
 
 def due(shop: Shop) -> str:

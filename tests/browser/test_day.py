@@ -5,13 +5,17 @@ from __future__ import annotations
 import json
 from pathlib import Path
 
+import control_names
 from clients import setup_link
 from live_shop import PASSWORD, Live, go_on, type_fast
+from page_text import figures
 from playwright.sync_api import Page, expect
 
 from labels import slot_code
 from scanflow.domain.life import LineState
 from scanflow.domain.things import Line, Order
+from scanflow.domain.verdict import Reason
+from scanflow.domain.words import REFUSALS
 from scanflow.workflow import stock
 
 
@@ -77,28 +81,28 @@ def test_day(live: Live, page: Page, tmp_path: Path) -> None:
     page.select_option("#column-number", "Sale")
     page.select_option("#column-reference", "Item ref")
     page.select_option("#column-title", "What")
-    page.get_by_role("button", name="Look again with these columns").press("Enter")
+    page.get_by_role("button", name=control_names.LOOK_WITH_THESE_COLUMNS).press("Enter")
     expect(page.locator(".plate").first).to_contain_text("3")
     expect(page.locator("main")).to_contain_text("1 line held")
-    page.get_by_role("button", name="Load 3 orders").press("Enter")
-    expect(page.locator("h1")).to_have_text("The file is loaded")
+    page.get_by_role("button", name=control_names.LOAD_ORDERS.format("3")).press("Enter")
+    expect(page.locator("h1")).to_have_text(control_names.FILE_IS_LOADED)
 
     page.goto("/")
     page.locator("main .next").press("Enter")
     page.wait_for_url("**/rounds/*")
-    expect(page.locator("h1")).to_have_text("0 of 2 stops done")
-    assert "Not on this round" not in scan(page, card("D002"), "yes")
-    expect(page.locator("h1")).to_have_text("1 of 2 stops done")
-    assert "Picked" in scan(page, card("S001"), "yes")
-    expect(page.locator("h1")).to_have_text("All stops are done")
+    expect(page.locator("h1")).to_have_text(figures(0, 2))
+    assert REFUSALS[Reason.NOT_ON_ROUND].heading not in scan(page, card("D002"), "yes")
+    expect(page.locator("h1")).to_have_text(figures(1, 2))
+    assert control_names.PICKED in scan(page, card("S001"), "yes")
+    expect(page.locator("h1")).to_have_text(control_names.ALL_STOPS_DONE)
     page.keyboard.press("Enter")
     page.wait_for_url("**/table")
 
-    page.get_by_role("button", name="Pack B-1").press("Enter")
-    expect(page.locator("h1")).to_have_text("1 thing missing")
+    page.get_by_role("button", name=control_names.PACK.format("B-1")).press("Enter")
+    expect(page.locator("h1")).to_have_text(figures(1))
     refusal = scan(page, card("S001"), "no")
-    assert "Another order’s" in refusal
-    assert "wanted by B-2" in refusal
+    assert REFUSALS[Reason.OTHER_ORDER].heading in refusal
+    assert "B-2" in refusal
 
     type_fast(page, card("D002"))  # the no stands until it is pressed: this scan is not taken
     page.wait_for_timeout(1500)
@@ -108,18 +112,18 @@ def test_day(live: Live, page: Page, tmp_path: Path) -> None:
     expect(page.locator("dialog")).to_have_count(0)
     assert 0 == released(live, "B-1")
 
-    assert "Released" in scan(page, card("D002"), "yes")
+    assert control_names.RELEASED in scan(page, card("D002"), "yes")
     assert 1 == released(live, "B-1")
-    expect(page.locator(".last")).to_contain_text("Put back in the tray: D002")
+    expect(page.locator(".last")).to_contain_text("D002")
 
-    page.get_by_role("button", name="Undo").press("Enter")
-    expect(page.locator("h1")).to_have_text("1 thing missing")
+    page.get_by_role("button", name=control_names.UNDO).press("Enter")
+    expect(page.locator("h1")).to_have_text(figures(1))
     assert 0 == released(live, "B-1")
-    assert "Released" in scan(page, card("D002"), "yes")
+    assert control_names.RELEASED in scan(page, card("D002"), "yes")
 
     page.goto("/tray")
     expect(page.locator(".plate .figures").first).to_have_text("1")
-    assert "In the tray" in scan(page, card("D002"), "yes")
+    assert control_names.IN_THE_TRAY in scan(page, card("D002"), "yes")
     expect(page.locator(".plate .figures").first).to_have_text("0")
     assert slot_code.reference("D002", 2) == put_away(page, card("D002"), "Front derailleur")
 

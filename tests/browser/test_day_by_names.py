@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
+import control_names
 from clients import setup_link
 from live_shop import PASSWORD, Live, type_fast
+from page_text import figures
 from playwright.sync_api import Locator, Page, expect
 
 from labels import slot_code
 from scanflow.domain.life import LineState
 from scanflow.domain.things import Line
+from scanflow.domain.verdict import Reason
+from scanflow.domain.words import REFUSALS
 from scanflow.workflow import stock
 
 DESKTOP, PHONE = {"width": 1280, "height": 800}, {"width": 360, "height": 740}
@@ -78,59 +83,59 @@ def test_by_keyboard_alone(live: Live, page: Page, tmp_path: Path) -> None:
     page.keyboard.press("Tab")
     expect(page.locator("#again")).to_be_focused()
     keys.write(PASSWORD)
-    keys.press("button", "Set the password")
+    keys.press("button", control_names.SET_THE_PASSWORD)
     page.wait_for_url(f"{live.address}/")
 
     references = []
     for code, title in (("D002", "Rear derailleur"), ("S001", "Leather saddle")):
-        keys.press("link", "Put away")
+        keys.press("link", control_names.PUT_AWAY)
         page.wait_for_url("**/put-away")
         type_fast(page, slot_code.card_text(code))
-        keys.go("textbox", "What it is")
+        keys.go("textbox", control_names.WHAT_IT_IS)
         keys.write(title)
         page.keyboard.press("Enter")
         page.wait_for_url("**/put-away/*")
-        references.append(page.get_by_role("status", name="Write this into the listing").inner_text())
+        references.append(page.get_by_role("status", name=control_names.WRITE_INTO_LISTING).inner_text())
 
-    keys.press("link", "Orders")
+    keys.press("link", control_names.ORDERS)
     page.wait_for_url("**/orders")
-    keys.press("link", "Load a file of orders")
+    keys.press("link", control_names.LOAD_A_FILE)
     page.wait_for_url("**/orders/load")
     expect(page.locator("#file")).to_be_focused()
     page.set_input_files("#file", file_of_orders(tmp_path, *references))  # in the system's dialog
-    keys.press("button", "Look at the file")
-    expect(page.get_by_role("heading", level=1)).to_have_text("Check the file before it is loaded")
-    keys.press("button", "Load 2 orders")
-    expect(page.get_by_role("heading", level=1)).to_have_text("The file is loaded")
-    keys.press("link", "Go to today")
+    keys.press("button", control_names.LOOK_AT_THE_FILE)
+    expect(page.get_by_role("heading", level=1)).to_have_text(control_names.CHECK_THE_FILE)
+    keys.press("button", control_names.LOAD_ORDERS.format("2"))
+    expect(page.get_by_role("heading", level=1)).to_have_text(control_names.FILE_IS_LOADED)
+    keys.press("link", control_names.GO_TO_TODAY)
     page.wait_for_url(f"{live.address}/")
 
-    keys.press("button", "Start a round of 2 things")
+    keys.press("button", control_names.START_A_ROUND.format("2"))
     page.wait_for_url("**/rounds/*")
     for code in ("D002", "S001"):
-        keys.scan(code, "Picked")
-    keys.press("button", "Finish the round")
+        keys.scan(code, control_names.PICKED)
+    keys.press("button", control_names.FINISH_THE_ROUND)
     page.wait_for_url("**/table")
 
-    keys.press("button", "Pack B-1")
-    expect(page.get_by_role("heading", level=1)).to_have_text("1 thing missing")
+    keys.press("button", control_names.PACK.format("B-1"))
+    expect(page.get_by_role("heading", level=1)).to_have_text(figures(1))
     type_fast(page, slot_code.card_text("S001"))
-    expect(page.get_by_role("alertdialog", name="Another order’s")).to_be_visible()
-    expect(page.get_by_role("button", name="Go on")).to_be_enabled()
-    keys.press("button", "Go on")
+    expect(page.get_by_role("alertdialog", name=REFUSALS[Reason.OTHER_ORDER].heading)).to_be_visible()
+    expect(page.get_by_role("button", name=control_names.GO_ON)).to_be_enabled()
+    keys.press("button", control_names.GO_ON)
     expect(page.get_by_role("alertdialog")).to_have_count(0)
     assert 0 == released(live)
-    keys.scan("D002", "Released")
-    keys.press("button", "Pack B-2")
-    expect(page.get_by_role("heading", level=1)).to_have_text("1 thing missing")
-    keys.scan("S001", "Released")
+    keys.scan("D002", control_names.RELEASED)
+    keys.press("button", control_names.PACK.format("B-2"))
+    expect(page.get_by_role("heading", level=1)).to_have_text(figures(1))
+    keys.scan("S001", control_names.RELEASED)
     assert 2 == released(live)
 
-    keys.press("link", "Tray")
+    keys.press("link", control_names.TRAY)
     page.wait_for_url("**/tray")
     for code in ("D002", "S001"):
-        keys.scan(code, "In the tray")
-    expect(page.get_by_text("Every card is where it belongs.")).to_be_visible()
+        keys.scan(code, control_names.IN_THE_TRAY)
+    expect(page.get_by_text(control_names.EVERY_CARD_BELONGS)).to_be_visible()
 
 
 class Names:
@@ -144,12 +149,13 @@ class Names:
         expect(found).to_have_count(1)
         return found
 
-    def heading(self, words: str) -> None:
+    def heading(self, words: str | re.Pattern[str]) -> None:
         expect(self.page.get_by_role("heading", level=1)).to_have_text(words)
 
     def visit(self, name: str) -> None:
-        self.page.get_by_text("Go to", exact=True).click()
-        self.page.get_by_role("navigation", name="All pages").get_by_role("link", name=name, exact=True).click()
+        self.page.get_by_text(control_names.GO_TO, exact=True).click()
+        pages = self.page.get_by_role("navigation", name=control_names.ALL_PAGES)
+        pages.get_by_role("link", name=name, exact=True).click()
 
     def write_card(self, label: str, code: str, verdict: str) -> None:
         self.page.wait_for_load_state()  # the page's scripts are there
@@ -164,54 +170,54 @@ def test_by_names_alone(live: Live, page: Page, tmp_path: Path) -> None:
     page.set_viewport_size(PHONE)  # type: ignore[arg-type]
     reader = Names(page)
     page.goto(f"/set-up/{setup_link(live.shop)}")
-    reader.heading("Set the owner's password")
-    page.get_by_label("Password at least").fill(PASSWORD)
-    page.get_by_label("The same again").fill(PASSWORD)
-    reader.one("button", "Set the password").click()
-    reader.heading("Today")
+    reader.heading(control_names.SET_OWNERS_PASSWORD)
+    page.get_by_label(control_names.PASSWORD).fill(PASSWORD)
+    page.get_by_label(control_names.PASSWORD_AGAIN).fill(PASSWORD)
+    reader.one("button", control_names.SET_THE_PASSWORD).click()
+    reader.heading(control_names.TODAY)
 
     references = []
     for code, title in (("D002", "Rear derailleur"), ("S001", "Leather saddle")):
-        reader.visit("Put away")
-        reader.heading("Put a thing away")
-        page.get_by_role("textbox", name="Card in your hand").fill(slot_code.card_text(code))
-        reader.one("textbox", "What it is").fill(title)
-        reader.one("button", "Put it away").click()
-        reader.one("button", "Copy the reference")
-        references.append(reader.one("status", "Write this into the listing").inner_text())
+        reader.visit(control_names.PUT_AWAY)
+        reader.heading(control_names.PUT_A_THING_AWAY)
+        page.get_by_role("textbox", name=control_names.CARD_IN_YOUR_HAND).fill(slot_code.card_text(code))
+        reader.one("textbox", control_names.WHAT_IT_IS).fill(title)
+        reader.one("button", control_names.PUT_IT_AWAY).click()
+        reader.one("button", control_names.COPY_REFERENCE)
+        references.append(reader.one("status", control_names.WRITE_INTO_LISTING).inner_text())
 
-    reader.visit("Orders")
-    reader.one("link", "Load a file of orders").click()
-    page.get_by_label("CSV file").set_input_files(file_of_orders(tmp_path, *references))
-    reader.one("button", "Look at the file").click()
-    reader.one("button", "Load 2 orders").click()
-    reader.one("link", "Go to today").click()
+    reader.visit(control_names.ORDERS)
+    reader.one("link", control_names.LOAD_A_FILE).click()
+    page.get_by_label(control_names.CSV_FILE).set_input_files(file_of_orders(tmp_path, *references))
+    reader.one("button", control_names.LOOK_AT_THE_FILE).click()
+    reader.one("button", control_names.LOAD_ORDERS.format("2")).click()
+    reader.one("link", control_names.GO_TO_TODAY).click()
 
-    reader.one("button", "Start a round of 2 things").click()
+    reader.one("button", control_names.START_A_ROUND.format("2")).click()
     for code in ("D002", "S001"):
-        reader.write_card("Scan the card at the bin", code, "Picked")
+        reader.write_card(control_names.SCAN_AT_BIN, code, control_names.PICKED)
         expect(page.get_by_role("alertdialog")).to_have_count(0)
-    reader.heading("All stops are done")
-    reader.one("button", "Finish the round").click()
+    reader.heading(control_names.ALL_STOPS_DONE)
+    reader.one("button", control_names.FINISH_THE_ROUND).click()
 
-    reader.heading("Which order do you pack?")
-    reader.one("button", "Pack B-1").click()
-    reader.heading("1 thing missing")
-    expect(page.get_by_role("img", name="not packed", exact=True)).to_have_count(1)
-    reader.write_card("Scan a card of this order", "S001", "Another order’s")
-    expect(reader.one("button", "Go on")).to_be_enabled()
-    reader.one("button", "Go on").click()
+    reader.heading(control_names.WHICH_ORDER)
+    reader.one("button", control_names.PACK.format("B-1")).click()
+    reader.heading(figures(1))
+    expect(page.get_by_role("img", name=control_names.NOT_PACKED, exact=True)).to_have_count(1)
+    reader.write_card(control_names.SCAN_OF_ORDER, "S001", REFUSALS[Reason.OTHER_ORDER].heading)
+    expect(reader.one("button", control_names.GO_ON)).to_be_enabled()
+    reader.one("button", control_names.GO_ON).click()
     expect(page.get_by_role("alertdialog")).to_have_count(0)
-    reader.write_card("Scan a card of this order", "D002", "Released")
+    reader.write_card(control_names.SCAN_OF_ORDER, "D002", control_names.RELEASED)
     expect(page.get_by_role("alertdialog")).to_have_count(0)
-    reader.heading("Which order do you pack?")
-    reader.one("button", "Pack B-2").click()
-    reader.write_card("Scan a card of this order", "S001", "Released")
-    reader.heading("Which order do you pack?")
+    reader.heading(control_names.WHICH_ORDER)
+    reader.one("button", control_names.PACK.format("B-2")).click()
+    reader.write_card(control_names.SCAN_OF_ORDER, "S001", control_names.RELEASED)
+    reader.heading(control_names.WHICH_ORDER)
     assert 2 == released(live)
 
-    reader.visit("Tray")
+    reader.visit(control_names.TRAY)
     for code in ("D002", "S001"):
-        reader.write_card("Scan a card into the tray", code, "In the tray")
+        reader.write_card(control_names.SCAN_INTO_TRAY, code, control_names.IN_THE_TRAY)
         expect(page.get_by_role("alertdialog")).to_have_count(0)
-    expect(page.get_by_text("Every card is where it belongs.")).to_be_visible()
+    expect(page.get_by_text(control_names.EVERY_CARD_BELONGS)).to_be_visible()

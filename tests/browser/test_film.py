@@ -7,15 +7,19 @@ from contextlib import AbstractContextManager, contextmanager
 from io import BytesIO
 from pathlib import Path
 
+import control_names
 import filmed
 import pytest
 from calls import bars
 from live_shop import PASSWORD, Live, sign_in
+from page_text import figures
 from PIL import Image
 from playwright.sync_api import Browser, Page, Route, expect
 
 from labels.slot_code import bin_text, card_text
+from scanflow.domain.counts.findings import FindingKind
 from scanflow.domain.counts.stocktake import Look
+from scanflow.domain.words import FINDINGS
 from scanflow.shop import Shop
 from scanflow.storage.unit import SqlUnit
 from scanflow.workflow import stock
@@ -67,7 +71,7 @@ def filming(live: Live, shop: Shop, launch: Callable[..., Browser], tmp_path: Pa
         sign_in(page, live)
         count = shop.act("owner", lambda unit: stocktakes.open_count(unit, stocktakes.OpenCount(area="section:D")))
         page.goto(f"/counts/{count.id}")
-        page.get_by_role("button", name="Film the shelves").click()
+        page.get_by_role("button", name=control_names.FILM).click()
         yield page
         own.close()
         assert [] == errors
@@ -96,16 +100,20 @@ def bin_view(name: str, *codes: str) -> tuple[str, ...]:
 def test_a_card_of_another_bin_is_found(shop: Shop, filming: Filming) -> None:
     """Two bins pass by: each is looked at by its label, once for the hand; a card in the wrong one is a finding."""
     with filming(bin_view("A-1-1", "D001", "D002", "D005"), bin_view("A-1-2", "D006", "D007")) as page:
-        panel = page.get_by_role("dialog", name="5 cards read in 2 of 2 bins")
+        panel = page.get_by_role("dialog", name=figures(5, 2, 2))
         expect(panel).to_be_visible(timeout=60_000)
         expect(panel.locator("li").filter(has_text="D005")).to_contain_text("A-1-1unexpected")
         expect(panel.locator("li").filter(has_text="D006")).to_contain_text("A-1-2")
-        expect(panel.get_by_role("img", name="The frame that was read last")).to_be_visible()
+        expect(panel.get_by_role("img", name=control_names.FRAME_READ_LAST)).to_be_visible()
         assert 2 == page.evaluate("buzzes").count(60)
-        panel.get_by_role("button", name="Done").click()
-        expect(page.get_by_role("button", name="Film the shelves")).to_be_visible()
-        page.get_by_role("link", name="What is amiss").click()
-        expect(page.locator(".finding h2").filter(has_text="In A-1-1, not in A-1-2")).to_have_count(1)
+        panel.get_by_role("button", name=control_names.DONE).click()
+        expect(page.get_by_role("button", name=control_names.FILM)).to_be_visible()
+        page.get_by_role("link", name=control_names.WHAT_IS_AMISS).click()
+        expect(
+            page.locator(".finding h2").filter(
+                has_text=FINDINGS[FindingKind.ELSEWHERE].amiss.format(where="A-1-1", home="A-1-2")
+            )
+        ).to_have_count(1)
 
 
 def test_frames_without_a_label_are_passed_over(shop: Shop, filming: Filming) -> None:
@@ -113,10 +121,10 @@ def test_frames_without_a_label_are_passed_over(shop: Shop, filming: Filming) ->
     with filming((card_text("D001"), card_text("D002"))) as page:
         hint = page.locator("dialog .hint")
         expect(hint).to_have_text("No bin's label in view.", timeout=60_000)
-        page.get_by_role("button", name="Pause filming").click()
+        page.get_by_role("button", name=control_names.FILM_PAUSE).click()
         expect(hint).to_have_text("Paused.")
         assert "ended" == page.evaluate("document.querySelector('video').srcObject.getTracks()[0].readyState")
-        page.get_by_role("button", name="Go on filming").click()
+        page.get_by_role("button", name=control_names.FILM_GO_ON).click()
         expect(hint).to_have_text("No bin's label in view.", timeout=10_000)
         page.evaluate(HIDDEN)
         expect(hint).to_have_text("Paused.")
@@ -135,11 +143,11 @@ def test_shelves_that_go_by_too_fast(shop: Shop, filming: Filming) -> None:
         expect(page.locator("dialog .hint")).to_contain_text("Too fast: a part was left out", timeout=60_000)
         assert 1 == len(held)
         assert 1 == page.evaluate("buzzes").count([140, 90, 140, 90, 140])
-        page.get_by_role("button", name="Done").click()
+        page.get_by_role("button", name=control_names.DONE).click()
         waits = page.locator(".shoot").get_by_role("status")
         expect(waits).to_contain_text("frames wait to be read. Stay on this page.")
         page.unroute("**/looks")  # which lets go what is held
-        expect(page.get_by_role("heading", name="2 of 2 looked at")).to_be_visible(timeout=60_000)
+        expect(page.get_by_role("heading", name=figures(2, 2))).to_be_visible(timeout=60_000)
         expect(waits).to_be_hidden()
 
 
@@ -153,11 +161,11 @@ def test_without_https_the_panel_says_what_is_missing(live: Live, shop: Shop, la
     page.locator("input[name=password]").fill(PASSWORD)
     page.locator("input[name=password]").press("Enter")
     page.wait_for_url("**/counts/*")  # and its scripts
-    page.get_by_role("button", name="Film the shelves").click()
+    page.get_by_role("button", name=control_names.FILM).click()
     expect(page.locator("dialog .hint")).to_contain_text("needs HTTPS")
     expect(page.locator("dialog video")).to_be_hidden()
     with page.expect_file_chooser():
-        page.get_by_role("button", name="Photograph bin after bin").click()
+        page.get_by_role("button", name=control_names.PHOTOGRAPH_BIN_AFTER_BIN).click()
     expect(page.locator("dialog")).to_be_hidden()
     own.close()
 
@@ -172,11 +180,11 @@ def test_a_device_without_a_camera(live: Live, shop: Shop, page: Page) -> None:
         page.evaluate(
             "(name) => navigator.mediaDevices.getUserMedia = async () => { throw new DOMException('', name); }", error
         )
-        page.get_by_role("button", name="Film the shelves").click()
+        page.get_by_role("button", name=control_names.FILM).click()
         expect(panel.get_by_role("button", name=on)).to_be_visible()
         expect(panel.get_by_role("button")).to_have_text([on, "Done"])
         expect(panel.locator("video")).to_be_hidden()
-        panel.get_by_role("button", name="Done").click()
+        panel.get_by_role("button", name=control_names.DONE).click()
 
 
 def test_a_phone_held_across(shop: Shop, filming: Filming) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import control_names
 from furnished import furnish
 from live_shop import Live, sign_in, type_fast
 from playwright.sync_api import Page, expect
@@ -29,7 +30,7 @@ def test_a_card_is_fetched_and_scanned(live: Live, page: Page) -> None:
     page.goto("/put-away")
     page.locator("summary", has_text="No card in hand").click()
     page.select_option("#section", "L")
-    page.get_by_role("button", name="Show the card to fetch").click()
+    page.get_by_role("button", name=control_names.SHOW_CARD_TO_FETCH).click()
     expect(page.locator("h1")).to_have_text("Fetch card L001")
     type_fast(page, card("L001"))
     page.keyboard.type("Dynamo lamp")
@@ -47,7 +48,7 @@ def test_back_and_pressed_again(live: Live, page: Page) -> None:
     def press() -> str:
         page.fill("#text", card("L002"))
         page.fill("#title", "Dynamo lamp")
-        page.get_by_role("button", name="Put it away").click()
+        page.get_by_role("button", name=control_names.PUT_IT_AWAY).click()
         page.wait_for_url("**/put-away/*")
         return page.url
 

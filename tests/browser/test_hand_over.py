@@ -15,6 +15,8 @@ from labels import slot_code
 from scanflow.domain.access import Role
 from scanflow.domain.life import ParcelState
 from scanflow.domain.things import Parcel
+from scanflow.domain.verdict import Reason
+from scanflow.domain.words import AT_THE_DOOR
 from scanflow.web import create_app
 
 
@@ -49,7 +51,7 @@ def test_what_is_on_no_parcel_is_a_no(live: Live, page: Page, closed: list[Any])
     sign_in(page, live)
     page.goto("/hand-over")
     type_fast(page, slot_code.card_text("D001"))
-    expect(page.locator("dialog.no")).to_contain_text("No parcel of this room")
+    expect(page.locator("dialog.no")).to_contain_text(AT_THE_DOOR[Reason.UNKNOWN_CODE].heading)
     assert [ParcelState.CLOSED] * 2 == states(live)
 
 

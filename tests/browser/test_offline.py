@@ -12,9 +12,11 @@ from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
 
+import control_names
 import pytest
 from furnished import Furnished, furnish, waiting
 from live_shop import PASSWORD, Live, anew, free_port, go_on, serving, sign_in, type_fast
+from page_text import figures
 from playwright.sync_api import Browser, BrowserContext, Error, Page, expect
 
 from labels import slot_code
@@ -115,7 +117,7 @@ def test_a_round_goes_on_without_network(live: Live, page: Page) -> None:
     away(live, context)
     expect(page.locator(".frame")).to_contain_text("No network")
     note(page, one)
-    expect(page.locator("h1")).to_contain_text(f"{done + 1} of 9 stops done, 1 of them provisional")
+    expect(page.locator("h1")).to_contain_text(figures(done + 1, 9, 1))
     expect(page.locator(".face .plate")).to_contain_text(re.compile(two[1:]))
     note(page, one)
     type_fast(page, card_text("D009"))
@@ -147,7 +149,7 @@ def test_a_round_goes_on_without_network(live: Live, page: Page) -> None:
     assert sorted(ages, reverse=True) == ages
     page.goto("/table")
     expect(duty).to_contain_text(f"Put back {two}")
-    page.get_by_role("button", name=f"It is back: {two}").press("Enter")
+    page.get_by_role("button", name=control_names.IT_IS_BACK.format(two)).press("Enter")
     expect(duty).to_have_count(0)
     page.reload()
     expect(page.locator("h1")).to_be_visible()
@@ -187,7 +189,7 @@ def test_the_table_never_works_without_network(live: Live, page: Page) -> None:
     assert {} == page.evaluate("({ ...sessionStorage })")
     page.reload()
     expect(page.locator("h1")).to_have_text("No network")
-    page.get_by_role("link", name="Go on with the round").press("Enter")
+    page.get_by_role("link", name=control_names.GO_ON_WITH_THE_ROUND).press("Enter")
     page.wait_for_url(f"**{path}")
     expect(page.locator("h1")).to_contain_text("of 9 stops done")
 
@@ -219,7 +221,7 @@ def test_nothing_is_kept_after_signing_out(live: Live, page: Page) -> None:
     kept = "async () => (await (await caches.open('round')).keys()).map(({ url }) => new URL(url).pathname)"
     assert {path, "/edges.css"} == set(page.evaluate(kept))
     page.goto("/trust")
-    page.get_by_role("button", name="Sign out on this device").press("Enter")
+    page.get_by_role("button", name=control_names.SIGN_OUT_HERE).press("Enter")
     page.wait_for_url("**/login")
     assert [] == page.evaluate(kept)
     away(live, page.context)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+import control_names
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 from calls import photo
@@ -107,7 +108,7 @@ def test_pictures_that_were_looked_at(live: Live, page: Page, scheme: str) -> No
     page.set_input_files(
         "#pictures", [{"name": name, "mimeType": "image/png", "buffer": data} for name, data in files.items()]
     )
-    page.get_by_role("button", name="Look at these pictures").click()
+    page.get_by_role("button", name=control_names.LOOK_AT_PICTURES).click()
     page.wait_for_selector(".seen")
     assert 4 == page.locator(".seen").count()
     assert [] == violations(page, "pictures looked at") + page.evaluate(SMALL)

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
+import control_names
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 from furnished import furnish
@@ -60,26 +61,26 @@ def test_a_phone_from_pairing_to_revoking(browser: Browser, live: Live, page: Pa
     sign_in(page, live)
     page.goto("/devices")
     found = amiss(page, "no devices")
-    page.get_by_role("button", name="Pair a phone").press("Enter")
-    expect(page.get_by_role("img", name="QR code of the link that pairs a phone")).to_be_visible()
+    page.get_by_role("button", name=control_names.PAIR_A_PHONE).press("Enter")
+    expect(page.get_by_role("img", name=control_names.PAIRING_CODE)).to_be_visible()
     link = page.locator("#link").inner_text()
     found += amiss(page, "code")
     with browser.new_context(viewport={"width": 390, "height": 780}, color_scheme=scheme) as context:  # type: ignore[arg-type]
         phone = context.new_page()
         phone.goto(link.replace("https://192.168.1.7:8765", live.address))
         found += amiss(phone, "phone")
-        phone.get_by_label("Name of this phone").fill("Blue phone")
+        phone.get_by_label(control_names.NAME_OF_THIS_PHONE).fill("Blue phone")
         phone.keyboard.press("Enter")
         phone.wait_for_url(f"{live.address}/")
         phone.goto(f"{live.address}/put-away")
         expect(phone.get_by_role("heading", level=1)).to_be_visible()
-        expect(phone.get_by_role("link", name="Settings")).to_have_count(0)
+        expect(phone.get_by_role("link", name=control_names.SETTINGS)).to_have_count(0)
         phone.goto(f"{live.address}/trust")
         found += amiss(phone, "trust")
         page.goto("/devices")
-        page.get_by_text("Rename or revoke Blue phone").press("Enter")
+        page.get_by_text(control_names.RENAME_OR_REVOKE.format("Blue phone")).press("Enter")
         found += amiss(page, "devices")
-        page.get_by_role("button", name="Revoke Blue phone").press("Enter")
+        page.get_by_role("button", name=control_names.REVOKE.format("Blue phone")).press("Enter")
         expect(page.get_by_text("Blue phone")).to_have_count(0)
         phone.goto(f"{live.address}/put-away")
         expect(phone).to_have_url(f"{live.address}/login?next=/put-away")

@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable
 from dataclasses import replace
 
+import control_names
 from furnished import furnish
 from live_shop import Live, sign_in, type_fast
 from paperwork import jpeg
@@ -31,7 +32,7 @@ def test_a_picture_is_taken_and_shown(live: Live, page: Page) -> None:
     page.set_input_files("#photo", [{"name": "phone.jpg", "mimeType": "image/jpeg", "buffer": jpeg()}])
     page.keyboard.type("Rear derailleur, rare")
     page.keyboard.press("Enter")
-    picture = page.get_by_role("img", name="Picture of Rear derailleur, rare")
+    picture = page.get_by_role("img", name=control_names.PICTURE_OF.format("Rear derailleur, rare"))
     picture.wait_for()
     assert picture.evaluate(LOADED)
     picture.click()
@@ -45,13 +46,13 @@ def test_a_picture_is_taken_with_a_webcam(live: Live, launch: Callable[..., Brow
     page = own.new_page(base_url=live.address)
     sign_in(page, live)
     page.goto(f"/put-away/{room.stays[0].id}")
-    page.get_by_text("Take its picture").press("Enter")
-    page.get_by_role("button", name="Take it with the webcam").press("Enter")
-    page.get_by_role("button", name="Take the picture").press("Enter")
-    page.get_by_role("img", name="The picture as it is now").wait_for()
+    page.get_by_text(control_names.TAKE_ITS_PICTURE).press("Enter")
+    page.get_by_role("button", name=control_names.TAKE_WITH_WEBCAM).press("Enter")
+    page.get_by_role("button", name=control_names.TAKE_THE_PICTURE).press("Enter")
+    page.get_by_role("img", name=control_names.PICTURE_NOW).wait_for()
     assert 0 == page.locator("video").count()
-    page.get_by_role("button", name="Save this picture").press("Enter")
-    kept = page.get_by_role("img", name="Picture of Rear derailleur 1")
+    page.get_by_role("button", name=control_names.KEEP_THIS_PICTURE).press("Enter")
+    kept = page.get_by_role("img", name=control_names.PICTURE_OF.format("Rear derailleur 1"))
     kept.wait_for()
     assert kept.evaluate(LOADED)
     own.close()
@@ -75,7 +76,7 @@ def test_the_verdict_shows_the_thing_and_one_press_holds_it(live: Live, page: Pa
     assert f"Picture of {stop.title}" == shown.get_attribute("alt")
     page.wait_for_selector("dialog", state="detached")
     assert page.locator(".last img").evaluate(LOADED)
-    page.get_by_role("button", name=f"{stop.code}: not this thing").click()
+    page.get_by_role("button", name=control_names.NOT_THIS_THING.format(stop.code)).click()
     page.wait_for_url(f"**/rounds/{room.round.id}")
     with live.shop.looking() as unit:
         line = unit.get(Line, stop.id)
@@ -92,7 +93,7 @@ def test_a_round_is_entered_by_the_bars_of_its_sheet(live: Live, page: Page) -> 
     sign_in(page, live)
     for stop, wrong, told in ((first, 0, "Picked"), (second, 1, "Not taken")):
         type_fast(page, slot_code.stop_text(stop.stop))
-        field = page.get_by_label(f"Last digit of card {stop.code}")
+        field = page.get_by_label(control_names.ITS_LAST_DIGIT.format(stop.code))
         expect(field).to_be_focused()
         page.wait_for_timeout(200)
         page.keyboard.type(str((int(slot_code.calc_check_digit(stop.code)) + wrong) % 10))

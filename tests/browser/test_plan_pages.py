@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+import control_names
 from furnished import furnish
 from live_shop import Live, sign_in
 from playwright.sync_api import Page, expect
@@ -27,15 +28,15 @@ def test_from_what_is_sold_to_the_cards(live: Live, page: Page) -> None:
     page.keyboard.type("12")
     page.keyboard.press("Enter")
     expect(page.locator("h1")).to_have_text("How many, and for how long?")
-    page.get_by_role("button", name="Back").press("Enter")
+    page.get_by_role("button", name=control_names.BACK).press("Enter")
     expect(page.locator("#slots_per_bin")).to_have_value("12")
     page.go_back()
     for name, word in (("intake", "10"), ("stay", "40")):
         page.fill(f"#{name}", word)
     page.keyboard.press("Enter")
     expect(page.locator(".curve")).to_be_visible()
-    page.get_by_role("button", name="Next: look it over").press("Enter")
-    page.get_by_role("button", name="Make section B").press("Enter")
+    page.get_by_role("button", name=control_names.LOOK_IT_OVER).press("Enter")
+    page.get_by_role("button", name=control_names.MAKE_SECTION.format("B")).press("Enter")
     expect(page.locator("h1")).to_have_text("Section B is made")
     with live.shop.looking() as unit:
         section = unit.get(Section, "B")
@@ -62,5 +63,5 @@ def test_preview_follows_what_is_typed(live: Live, page: Page) -> None:
     page.fill("#columns", "3")
     expect(image).to_be_visible()
     with page.expect_download() as kept:
-        page.get_by_role("button", name="Download the sheets").press("Enter")
+        page.get_by_role("button", name=control_names.DOWNLOAD_SHEETS).press("Enter")
     assert "cards-D.pdf" == kept.value.suggested_filename

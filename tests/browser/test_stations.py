@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
+import control_names
 from furnished import furnish
 from live_shop import Live, anew, sign_in, type_fast
 from pictures import TEXT, as_file, card
@@ -13,6 +14,8 @@ from playwright.sync_api import Page, Route, expect
 from labels import slot_code
 from scanflow.domain.life import LineState
 from scanflow.domain.things import Line, Scan, Station
+from scanflow.domain.verdict import Reason
+from scanflow.domain.words import REFUSALS
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import ledger as ledger_views
 from scanflow.workflow import parcels, stock
@@ -28,7 +31,7 @@ def test_photo(live: Live, page: Page) -> None:
         ".photo input", files=[{"name": "card.png", "mimeType": "image/png", "buffer": as_file(card())}]
     )
     sheet = page.locator("dialog.no")
-    expect(sheet).to_contain_text("Still in stock", timeout=60_000)
+    expect(sheet).to_contain_text(REFUSALS[Reason.NOT_RELEASED].heading, timeout=60_000)
     assert code == sheet.locator(".plate .no").inner_text().replace("\n", "")
 
 
@@ -41,7 +44,7 @@ def test_a_scan_waits_for_a_new_sign_in(live: Live, page: Page) -> None:
     page.evaluate("() => { performance.now = () => 9000; }")  # the page has stood for nine seconds
     type_fast(page, slot_code.card_text(room.stays[0].code))
     expect(page.locator(".said")).to_contain_text("This page is too old or foreign. Load it again")
-    expect(page.locator("dialog.no")).to_contain_text("Still in stock")
+    expect(page.locator("dialog.no")).to_contain_text(REFUSALS[Reason.NOT_RELEASED].heading)
     with live.shop.looking() as unit:
         assert 1 == len(unit.find(Scan, code=room.stays[0].code, station=Station.TRAY))
 
@@ -83,15 +86,15 @@ def test_take_out(live: Live, page: Page) -> None:
     page.goto("/table?table=two")
     for word, seconds in (("Packed", 0), ("Taken out", 0), ("Done before", 0), ("Packed", 6)):
         if word == "Taken out":
-            page.get_by_label("Take out").check()
+            page.get_by_label(control_names.TAKE_OUT).check()
         live.shop.clock = lambda ahead=seconds: datetime.now(UTC) + timedelta(seconds=ahead)
         page.locator("h1").click()
         type_fast(page, slot_code.card_text(stay.code))
         expect(page.locator("dialog.yes .word")).to_have_text(word)
         expect(page.locator("dialog")).to_have_count(0, timeout=3000)
-    expect(page.get_by_label("Take out")).not_to_be_checked()
+    expect(page.get_by_label(control_names.TAKE_OUT)).not_to_be_checked()
     page.keyboard.press("Enter")  # nothing is missing: an empty Enter closes the parcel
-    expect(page.locator("h1")).to_have_text("Which order do you pack?")
+    expect(page.locator("h1")).to_have_text(control_names.WHICH_ORDER)
     with live.shop.looking() as unit:
         after = unit.get(Line, line.id)
     assert after is not None
@@ -110,7 +113,7 @@ def test_empty_enter_and_typing(live: Live, page: Page) -> None:
     page.keyboard.press("Enter")
     page.keyboard.type("d0016", delay=120)
     page.keyboard.press("Enter")
-    expect(page.locator("dialog.no")).to_contain_text("Still in stock")
+    expect(page.locator("dialog.no")).to_contain_text(REFUSALS[Reason.NOT_RELEASED].heading)
     assert "" == page.locator("#scan-text").input_value()
     with live.shop.looking() as unit:
         tray = unit.find(Scan, station=Station.TRAY)
@@ -152,7 +155,7 @@ def test_an_enter_before_the_scripts(live: Live, page: Page) -> None:
     held[0].continue_()
     page.wait_for_load_state()
     page.keyboard.press("Enter")
-    expect(page.locator("dialog.no")).to_contain_text("Still in stock")
+    expect(page.locator("dialog.no")).to_contain_text(REFUSALS[Reason.NOT_RELEASED].heading)
 
 
 def test_keys_arrive_after_a_no_was_clicked_away(live: Live, page: Page) -> None:

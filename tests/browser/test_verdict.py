@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any
 
+import control_names
 import small_disk
 from furnished import furnish
 from live_shop import Live, go_on, sign_in, type_fast
@@ -12,6 +14,8 @@ from playwright.sync_api import Page, Route, expect
 from labels import slot_code
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Scan, Slot, Station
+from scanflow.domain.verdict import Reason
+from scanflow.domain.words import REFUSALS
 
 SENSES = """
 window.felt = { tones: [], buzzes: [], said: [], answered: 0, painted: 0 };
@@ -55,12 +59,13 @@ def test_yes_and_no_differ_to_every_sense(live: Live, page: Page) -> None:
     """Yes rises and buzzes once, no knocks low and buzzes three times; a live region tells both, and no stays."""
     due = open_tray(live, page)
     type_fast(page, slot_code.card_text(due))
-    expect(page.locator("dialog.yes [aria-live=assertive]")).to_contain_text(f"In the tray. {due}")
+    told = re.compile(f"{control_names.IN_THE_TRAY}.*{due}")
+    expect(page.locator("dialog.yes [aria-live=assertive]")).to_contain_text(told)
     yes = felt(page)
     expect(page.locator("dialog")).to_have_count(0, timeout=3000)
     page.evaluate("() => { felt.tones = []; felt.buzzes = []; }")
     type_fast(page, slot_code.card_text("D002"))
-    expect(page.locator("dialog.no [aria-live=assertive]")).to_contain_text("No. Still in stock")
+    expect(page.locator("dialog.no [aria-live=assertive]")).to_contain_text(REFUSALS[Reason.NOT_RELEASED].heading)
     no = felt(page)
     assert ([1], [3]) == (yes["buzzes"], no["buzzes"])
     (first, second), (low, lower) = yes["tones"], no["tones"]
@@ -88,11 +93,11 @@ def test_voice(live: Live, page: Page) -> None:
     """Nothing is said until this device is told to; then each verdict and what comes next, also after a reload."""
     due = open_tray(live, page)
     type_fast(page, slot_code.card_text("D002"))
-    page.get_by_role("button", name="Go on").click()
+    page.get_by_role("button", name=control_names.GO_ON).click()
     expect(page.locator("dialog")).to_have_count(0)
     assert [] == felt(page)["said"]
-    page.get_by_role("button", name="Voice is off").press("Enter")
-    expect(page.get_by_role("button", name="Voice is on")).to_be_visible()
+    page.get_by_role("button", name=control_names.VOICE_IS_OFF).press("Enter")
+    expect(page.get_by_role("button", name=control_names.VOICE_IS_ON)).to_be_visible()
     page.reload()
     type_fast(page, slot_code.card_text(due))
     expect(page.locator("dialog.yes")).to_have_count(1)

@@ -10,6 +10,8 @@ from playwright.sync_api import Browser, Page, ViewportSize, expect
 from watched import seeing, served
 
 from labels import slot_code
+from scanflow.domain.verdict import Reason
+from scanflow.domain.words import REFUSALS
 
 TEXT = slot_code.card_text("D014")
 ANSWER = {
@@ -49,7 +51,7 @@ def test_what_is_read_is_outlined_and_told(page: Page) -> None:
         expect(page.locator("#last")).to_contain_text("Put it in basket 2.")
         expect(page.locator("dialog")).to_have_count(0)
         watched.answer, watched.answers = ANSWER | {"advice": "Put it back in A-1-1.", "reason": "not_ordered"}, 2
-        expect(page.locator("dialog.no")).to_contain_text("Nobody ordered it")
+        expect(page.locator("dialog.no")).to_contain_text(REFUSALS[Reason.NOT_ORDERED].heading)
         go_on(page)
         expect(page.locator("dialog")).to_have_count(0)
         watched.waits = f"Not recorded yet: {TEXT}. Waiting for the network."

@@ -71,7 +71,7 @@ def test_every_kind_has_words_and_ways(kind: FindingKind) -> None:
 def test_a_bin_where_a_card_may_hang_or_beside() -> None:
     """Look again is said with its own reason."""
     shown = replace(finding(FindingKind.UNREADABLE, "A-1-2", read=3, unread=0, expected=3), doubtful=True)
-    assert "in the bin beside" in said(shown).why
+    assert "to the next one" in said(shown).why
 
 
 def test_every_way_has_a_word_for_what_was_done() -> None:
