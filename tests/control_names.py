@@ -18,7 +18,6 @@ VOICE_IS_ON = "Voice is on"
 ZOOM = "Zoom"
 HOW_TO_GET_HTTPS = "How to get it"
 ALL_PAGES = "All pages"
-GO_TO = "Go to"
 SETTINGS = "Settings"
 
 # Counts

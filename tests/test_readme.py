@@ -61,9 +61,24 @@ def test_ci_fails_without_a_second_block(tmp_path: Path) -> None:
     assert 2 == subprocess.run([tmp_path / ".ci/run"], capture_output=True).returncode
 
 
+TEXTS = ("README.md", "DEVELOPERS.md", "scanflow/GUIDE.md")
+
+
+@pytest.mark.parametrize("name", TEXTS)
+def test_no_link_is_dead(name: str) -> None:
+    """What a text links to is in the clone."""
+    text = (HOUSE / name).read_text(encoding="utf-8")
+    linked = re.findall(r"\]\(([^)#]+)\)", text)
+    assert [] == [path for path in linked if not (HOUSE / name).parent.joinpath(path).exists()]
+
+
 def test_pictures_are_there_and_small() -> None:
-    """Every picture the README shows is in the clone, and all of them stay below 1 MB."""
-    pictures = [HOUSE / path for path in re.findall(r'<img src="([^"]+)"', README)]
+    """Every picture that README and guide show is in the clone, and all of them stay below 1 MB."""
+    pictures = {
+        (HOUSE / name).parent.joinpath(path).resolve()
+        for name in TEXTS
+        for path in re.findall(r'<img src="([^"]+)"', (HOUSE / name).read_text(encoding="utf-8"))
+    }
     assert pictures
     assert [] == [picture for picture in pictures if not picture.is_file()]
     assert sum(picture.stat().st_size for picture in pictures) < 1_000_000

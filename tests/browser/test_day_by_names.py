@@ -153,7 +153,7 @@ class Names:
         expect(self.page.get_by_role("heading", level=1)).to_have_text(words)
 
     def visit(self, name: str) -> None:
-        self.page.get_by_text(control_names.GO_TO, exact=True).click()
+        self.page.get_by_text(control_names.ALL_PAGES, exact=True).click()
         pages = self.page.get_by_role("navigation", name=control_names.ALL_PAGES)
         pages.get_by_role("link", name=name, exact=True).click()
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from enum import StrEnum
 from functools import wraps
 
 from flask import Blueprint, g, request
@@ -21,13 +22,26 @@ STAFF = (Role.OWNER, Role.HELPER)
 """Scan, put away, pack, look. A program has no pages: it has the API."""
 
 
+class Group(StrEnum):
+    """What the pages of one part of the menu are for."""
+
+    DAY = "The day"
+    ROOM = "The room"
+    SHOP = "The shop"
+
+
 @dataclass(frozen=True, slots=True)
 class MenuEntry:
-    """A line of the menu, after those of a lower `place`; the browser's own keys with `key` lead there."""
+    """A line of the menu, after those of a lower `place` in its group; the browser's own keys with `key` lead there.
 
+    `top`: on a wide screen it also stands beside the menu, at most five do.
+    """
+
+    group: Group
     place: int
     label: str
     key: str = ""
+    top: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,7 +119,9 @@ def may(endpoint: str) -> bool:
     return not roles or (visitor is not None and visitor.role in roles)
 
 
-def menu() -> list[tuple[str, MenuEntry]]:
-    """The pages that stand in the visitor's menu, by endpoint."""
+def menu() -> dict[Group, list[tuple[str, MenuEntry]]]:
+    """The pages in the visitor's menu by group, each with its endpoint; no group is empty."""
     named = [(endpoint, each.menu) for endpoint, each in PAGES.items() if each.menu is not None and may(endpoint)]
-    return sorted(named, key=lambda each: each[1].place)
+    named.sort(key=lambda each: each[1].place)
+    groups = {group: [each for each in named if each[1].group is group] for group in Group}
+    return {group: entries for group, entries in groups.items() if entries}

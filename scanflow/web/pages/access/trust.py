@@ -15,7 +15,7 @@ from flask.typing import ResponseReturnValue
 from scanflow.web.door.certificates import Home
 from scanflow.web.door.visitors import greet, shop
 from scanflow.web.pages.access.login import shop_name
-from scanflow.web.pages.declare import ANYONE, MenuEntry, page
+from scanflow.web.pages.declare import ANYONE, Group, MenuEntry, page
 from scanflow.web.problem import Problem
 
 blueprint = Blueprint("trust", __name__)
@@ -27,7 +27,7 @@ def authority() -> x509.Certificate | None:
     return home.authority(shop().clock()).certificate if home else None
 
 
-@page(blueprint, "GET", "/trust", roles=ANYONE, menu=MenuEntry(15, "This phone"))
+@page(blueprint, "GET", "/trust", roles=ANYONE, menu=MenuEntry(Group.SHOP, 5, "This phone"))
 def show() -> ResponseReturnValue:
     found = authority()
     named = found.subject.rfc4514_string().partition("=")[2] if found else ""

@@ -21,7 +21,7 @@ from scanflow.planning.room import Shape
 from scanflow.storage.views import lists
 from scanflow.vision.stored_pictures import opened
 from scanflow.web import count_pictures, count_words
-from scanflow.web.pages.declare import STAFF, MenuEntry, page
+from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.rendering import Refusal, act, do, offset, render
 from scanflow.web.pages.rendering import count as units
@@ -108,7 +108,7 @@ class SamplePlan:
     amiss: int
 
 
-@page(blueprint, "GET", "/counts", roles=STAFF, live=True, menu=MenuEntry(11, "Counts", "n"))
+@page(blueprint, "GET", "/counts", roles=STAFF, live=True, menu=MenuEntry(Group.ROOM, 4, "Counts", "n"))
 def index() -> ResponseReturnValue:
     ended = room().get(Stocktake, request.args.get("cancelled", ""))
     over = ended is not None and ended.state is StocktakeState.CANCELLED

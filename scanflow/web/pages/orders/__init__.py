@@ -17,7 +17,7 @@ from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views import search as search_views
 from scanflow.storage.views.lists import Rows
-from scanflow.web.pages.declare import STAFF, MenuEntry, page
+from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.rendering import PAGE, Refusal, act, do, offset, render, settle_doubt, where_are
 from scanflow.web.pages.room_view import ask, room
@@ -31,7 +31,7 @@ blueprint = Blueprint("order_page", __name__)
 STATES = tuple(state.value for state in OrderState)
 
 
-@page(blueprint, "GET", "/orders", roles=STAFF, live=True, menu=MenuEntry(3, "Orders", "o"))
+@page(blueprint, "GET", "/orders", roles=STAFF, live=True, menu=MenuEntry(Group.DAY, 3, "Orders", "o", top=True))
 def index() -> ResponseReturnValue:
     state = request.args.get("state", "")
     state = state if state in STATES else ""

@@ -9,7 +9,7 @@ from labels import slot_code
 from scanflow.domain.things import Order, Parcel
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
-from scanflow.web.pages.declare import STAFF, page
+from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.picking.last_scan import last_scan
 from scanflow.web.pages.rendering import Refusal, act, render
@@ -24,7 +24,7 @@ SHOWN = 50
 """Closed parcels listed; any other is chosen by its slip."""
 
 
-@page(blueprint, "GET", "/hand-over", roles=STAFF, live=True)
+@page(blueprint, "GET", "/hand-over", roles=STAFF, live=True, menu=MenuEntry(Group.DAY, 7, "Hand-over"))
 def show() -> ResponseReturnValue:
     return _show(request.args.get("parcel", ""), request.args.get("told", ""), "", 200)
 

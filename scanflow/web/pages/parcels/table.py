@@ -15,7 +15,7 @@ from scanflow.domain.things import Station
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
 from scanflow.storage.views.lists import LineRow, Rows
-from scanflow.web.pages.declare import STAFF, MenuEntry, page
+from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.picking.last_scan import last_scan
 from scanflow.web.pages.rendering import do, render, where_are
@@ -77,7 +77,7 @@ def read(name: str, *, scan_at_bin: bool) -> PackingTable:
     )
 
 
-@page(blueprint, "GET", "/table", roles=STAFF, live=True, menu=MenuEntry(5, "Table", "b"))
+@page(blueprint, "GET", "/table", roles=STAFF, live=True, menu=MenuEntry(Group.DAY, 5, "Table", "b", top=True))
 def show(said: str = "", status: int = 200) -> ResponseReturnValue:
     name = _name()
     table = read(name, scan_at_bin=room().settings.scan_at_bin)

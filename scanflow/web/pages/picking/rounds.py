@@ -18,7 +18,7 @@ from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
 from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views.lists import LineRow
-from scanflow.web.pages.declare import STAFF, MenuEntry, page
+from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.picking.last_scan import last_scan
 from scanflow.web.pages.rendering import PAGE, Refusal, act, asked, count, do, offset, render, where_are
@@ -33,7 +33,7 @@ MOST = 100
 """Things of a round that is started here for all that waits: the most urgent orders; the rest is another walk."""
 
 
-@page(blueprint, "GET", "/rounds", roles=STAFF, live=True, menu=MenuEntry(4, "Rounds", "r"))
+@page(blueprint, "GET", "/rounds", roles=STAFF, live=True, menu=MenuEntry(Group.DAY, 4, "Rounds", "r", top=True))
 def index(said: str = "", status: int = 200) -> ResponseReturnValue:
     counts = ask(room_views.counts)
     shown = {"rounds": ask(round_views.open_rounds), "counts": counts, "things": round_of(counts["waiting"])}

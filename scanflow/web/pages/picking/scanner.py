@@ -6,7 +6,7 @@ from flask import Blueprint
 from flask.typing import ResponseReturnValue
 
 from labels import code128
-from scanflow.web.pages.declare import STAFF, page
+from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.rendering import render
 
 blueprint = Blueprint("scanner_page", __name__)
@@ -27,7 +27,7 @@ def bars(text: str) -> tuple[int, str]:
     return place + code128.QUIET, "".join(path)
 
 
-@page(blueprint, "GET", "/scanner", roles=STAFF)
+@page(blueprint, "GET", "/scanner", roles=STAFF, menu=MenuEntry(Group.SHOP, 6, "Scanner"))
 def show() -> ResponseReturnValue:
     width, path = bars(TEST_TEXT)
     return render("picking/scanner.html", test_text=TEST_TEXT, width=width, path=path, module=MODULE_PX)

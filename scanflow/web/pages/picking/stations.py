@@ -12,7 +12,7 @@ from scanflow.domain.things import Station
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views import stock as slot_views
 from scanflow.storage.views import where as where_views
-from scanflow.web.pages.declare import STAFF, MenuEntry, page
+from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.picking.last_scan import last_scan
 from scanflow.web.pages.rendering import render, where_are
 from scanflow.web.pages.room_view import ask
@@ -21,7 +21,7 @@ blueprint = Blueprint("station_page", __name__)
 SHOWN = 60
 
 
-@page(blueprint, "GET", "/tray", roles=STAFF, live=True, menu=MenuEntry(6, "Tray", "y"))
+@page(blueprint, "GET", "/tray", roles=STAFF, live=True, menu=MenuEntry(Group.DAY, 6, "Tray", "y", top=True))
 def tray() -> ResponseReturnValue:
     counts = ask(room_views.counts)
     due = ask(slot_views.slot_list, state="due", limit=SHOWN + 1)
@@ -35,7 +35,7 @@ def tray() -> ResponseReturnValue:
     )
 
 
-@page(blueprint, "GET", "/shelf", roles=STAFF, live=True, menu=MenuEntry(7, "Shelf", "h"))
+@page(blueprint, "GET", "/shelf", roles=STAFF, live=True, menu=MenuEntry(Group.ROOM, 3, "Shelf", "h"))
 def shelf() -> ResponseReturnValue:
     names = ask(room_views.bin_names)
     wanted = _bin_of(request.args.get("bin", "").strip().upper())

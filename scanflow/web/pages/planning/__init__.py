@@ -19,7 +19,7 @@ from scanflow.planning.room import free_places
 from scanflow.planning.sizing import Sizing, size_section
 from scanflow.storage.views import room as room_views
 from scanflow.web import problem
-from scanflow.web.pages.declare import STAFF, page
+from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.planning import form as plan_form
 from scanflow.web.pages.planning import form_values
@@ -104,7 +104,7 @@ def _racks(bins: int) -> tuple[list[tuple[str, int, int]], str]:
     return [each for each in free if each[2]], next(fitting, "")
 
 
-@page(blueprint, "GET", "/plan")
+@page(blueprint, "GET", "/plan", menu=MenuEntry(Group.SHOP, 2, "Plan"))
 def show() -> ResponseReturnValue:
     given = _given(request.args)
     step, said, status = _reached(given, min(max(request.args.get("step", 1, type=int), 1), LAST))

@@ -6,14 +6,14 @@ from flask import Blueprint, request
 from flask.typing import ResponseReturnValue
 
 from scanflow.storage.views import ledger as ledger_views
-from scanflow.web.pages.declare import MenuEntry, page
+from scanflow.web.pages.declare import Group, MenuEntry, page
 from scanflow.web.pages.rendering import PAGE, asked, render
 from scanflow.web.pages.room_view import ask
 
 blueprint = Blueprint("ledger_page", __name__)
 
 
-@page(blueprint, "GET", "/ledger", live=True, menu=MenuEntry(13, "Ledger", "g"))
+@page(blueprint, "GET", "/ledger", live=True, menu=MenuEntry(Group.SHOP, 3, "Ledger", "g"))
 def show() -> ResponseReturnValue:
     about = request.args.get("about", "").strip()[:100]
     before = asked("before") or None

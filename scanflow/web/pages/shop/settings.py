@@ -10,7 +10,7 @@ from flask.typing import ResponseReturnValue
 
 from labels.paper import COLOURS
 from scanflow.storage.views import room as room_views
-from scanflow.web.pages.declare import MenuEntry, page
+from scanflow.web.pages.declare import Group, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.rendering import do, render
 from scanflow.web.pages.room_view import ask
@@ -20,7 +20,7 @@ from scanflow.workflow.ports import Unit
 blueprint = Blueprint("settings_page", __name__)
 
 
-@page(blueprint, "GET", "/settings", menu=MenuEntry(14, "Settings", "s"))
+@page(blueprint, "GET", "/settings", menu=MenuEntry(Group.SHOP, 1, "Settings", "s"))
 def show(said: str = "", status: int = 200) -> ResponseReturnValue:
     sections = ask(room_views.section_list)
     racks = ask(room_views.rack_list)

@@ -20,7 +20,7 @@ from scanflow.storage.views.where import Duty
 from scanflow.web.backup_words import sentences
 from scanflow.web.count_words import subject
 from scanflow.web.door.visitors import shop
-from scanflow.web.pages.declare import STAFF, MenuEntry, page
+from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.picking.rounds import round_of
 from scanflow.web.pages.rendering import count, render, where_are
 from scanflow.web.pages.room_view import ask, room
@@ -102,7 +102,7 @@ def next_of(day: Overview, *, scan_at_bin: bool = True) -> Next:
     return Next("Plan the first section", url_for("plan_page.show"))
 
 
-@page(blueprint, "GET", "/", roles=STAFF, live=True, menu=MenuEntry(1, "Today", "t"))
+@page(blueprint, "GET", "/", roles=STAFF, live=True, menu=MenuEntry(Group.DAY, 1, "Today", "t"))
 def show() -> ResponseReturnValue:
     unit = room()
     day, settings = read(), unit.settings

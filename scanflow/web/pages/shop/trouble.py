@@ -25,7 +25,7 @@ from scanflow.planning.trouble import (
     count,
 )
 from scanflow.storage.views import trouble as trouble_views
-from scanflow.web.pages.declare import page
+from scanflow.web.pages.declare import Group, MenuEntry, page
 from scanflow.web.pages.rendering import count as units
 from scanflow.web.pages.rendering import render
 from scanflow.web.pages.room_view import ask, room
@@ -53,7 +53,7 @@ PLACES = {
 """Where it went wrong: at a station, in a count, or where a person said so."""
 
 
-@page(blueprint, "GET", "/trouble")
+@page(blueprint, "GET", "/trouble", menu=MenuEntry(Group.SHOP, 4, "Where things go wrong"))
 def show() -> ResponseReturnValue:
     unit = room()
     past = ask(trouble_views.past, unit.at - timedelta(days=DAYS))

@@ -14,7 +14,7 @@ from labels import draw, sheet
 from labels.card import Style
 from labels.paper import COLOURS, SHEETS
 from scanflow.domain.things import Section, Slot
-from scanflow.web.pages.declare import MenuEntry, page
+from scanflow.web.pages.declare import Group, MenuEntry, page
 from scanflow.web.pages.rendering import render
 from scanflow.web.pages.room_view import let_go, room
 from scanflow.web.pages.stock import card_design
@@ -38,7 +38,7 @@ def _given(unit: Unit, section: Section) -> dict[str, str]:
     return given
 
 
-@page(blueprint, "GET", "/cards", menu=MenuEntry(12, "Cards", "k"))
+@page(blueprint, "GET", "/cards", menu=MenuEntry(Group.ROOM, 5, "Cards", "k"))
 def show() -> ResponseReturnValue:
     unit = room()
     sections = unit.find(Section)

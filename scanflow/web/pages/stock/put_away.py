@@ -10,7 +10,7 @@ from scanflow.domain.advice import ONCE_MORE
 from scanflow.domain.things import Slot, Stay
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views import stock as slot_views
-from scanflow.web.pages.declare import STAFF, MenuEntry, page
+from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.rendering import Refusal, act, render
 from scanflow.web.pages.room_view import ask, room
@@ -26,7 +26,7 @@ CARRIED = ("section", *stock.WORDS)
 """What goes along to the page that names the card to fetch."""
 
 
-@page(blueprint, "GET", "/put-away", roles=STAFF, menu=MenuEntry(2, "Put away", "p"))
+@page(blueprint, "GET", "/put-away", roles=STAFF, menu=MenuEntry(Group.DAY, 2, "Put away", "p", top=True))
 def show() -> ResponseReturnValue:
     return _form({name: request.args.get(name, "") for name in FIELDS}, "", 200)
 

@@ -19,7 +19,7 @@ from scanflow.planning.layout import SectionToPlace, Walk
 from scanflow.planning.racking import Measured
 from scanflow.planning.room import Shape
 from scanflow.storage.views import planning as plan_views
-from scanflow.web.pages.declare import STAFF, MenuEntry, page
+from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.planning import form_values
 from scanflow.web.pages.rendering import do, render
@@ -53,7 +53,7 @@ class Walks:
     """Things by which sections count; 0 where too few have left, and every bin counts alike."""
 
 
-@page(blueprint, "GET", "/room", roles=STAFF, menu=MenuEntry(10, "Room", "m"))
+@page(blueprint, "GET", "/room", roles=STAFF, menu=MenuEntry(Group.ROOM, 1, "Room", "m"))
 def show(said: str = "", status: int = 200) -> ResponseReturnValue:
     unit = room()
     racks, bins, sections = unit.find(Rack), unit.find(Bin), unit.find(Section)

@@ -22,7 +22,7 @@ from scanflow.storage.views import room as room_views
 from scanflow.storage.views import stock as slot_views
 from scanflow.storage.views import where as where_views
 from scanflow.storage.views.lists import Rows
-from scanflow.web.pages.declare import STAFF, MenuEntry, page
+from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.rendering import PAGE, Refusal, act, do, offset, render, settle_doubt, where_are
 from scanflow.web.pages.room_view import ask, room
@@ -36,7 +36,7 @@ blueprint = Blueprint("slot_page", __name__)
 STATES = (*(state.value for state in SlotState), "away")
 
 
-@page(blueprint, "GET", "/slots", roles=STAFF, live=True, menu=MenuEntry(8, "Slots", "l"))
+@page(blueprint, "GET", "/slots", roles=STAFF, live=True, menu=MenuEntry(Group.ROOM, 2, "Slots", "l"))
 def index() -> ResponseReturnValue:
     section, state = request.args.get("section", ""), request.args.get("state", "")
     state = state if state in STATES else ""
