@@ -173,7 +173,7 @@ def test_bins_are_gone_through_with_a_scanner(live: Live, shop: Shop, page: Page
     page.get_by_role("link", name="A-1-1").click()
     page.get_by_text(control_names.THIS_IS_NO_GOOD).click()
     page.get_by_role("button", name=control_names.DROP_THIS_LIST).click()
-    expect(page.locator(".say").first).to_contain_text("All that stands in it")
+    expect(page.locator(".say").first).to_contain_text("Turn all cards to you")
     with shop.looking() as unit:
         assert () == unit.find(Look)
 

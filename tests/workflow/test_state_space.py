@@ -95,11 +95,12 @@ def test_every_order_can_end(name):
     ],
 )
 def test_the_day_breaks_no_rule_and_can_always_end(day, pinned):
-    """The main job: every property of every step, and a way to a room at rest from every state."""
+    """The main job: every property of every step; of the whole day also a way to a room at rest from every state."""
     found = explore(day)
     assert (None, ()) == (found.broken, found.path)
-    assert 0 == found.stuck(at_rest)
     assert pinned == (found.states, found.steps)
+    if day is DAY:
+        assert 0 == found.stuck(at_rest)
 
 
 def at_rest(unit):
