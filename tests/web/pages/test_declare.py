@@ -66,11 +66,15 @@ def test_a_form_with_a_file_is_sent_where_one_is_taken(app: Flask, client: Flask
     assert taking == sending
 
 
-@pytest.mark.parametrize(("role", "left_out"), [(Role.OWNER, set()), (Role.HELPER, {"Cards", "Ledger", "Settings"})])
+@pytest.mark.parametrize(
+    ("role", "left_out"),
+    [(Role.OWNER, set()), (Role.HELPER, {"Cards", "Settings", "Plan", "Ledger", "Where things go wrong"})],
+)
 def test_the_menu_has_what_its_reader_may_use(app: Flask, shop: Shop, role: Role, left_out: set[str]) -> None:
-    """The menu stands in the order of its places, without what the reader may not use."""
+    """The menu stands in the order of its groups and places, without what the reader may not use."""
     html = client_of(app, shop, role).get("/").text
     menu = re.findall(r"<a [^>]*>([^<]*)</a>", html[html.index('aria-label="All pages"') :].partition("</nav>")[0])
-    words = ("Today", "Put away", "Orders", "Rounds", "Table", "Tray", "Shelf", "Slots", "Look", "Room", "Counts")
-    all_ = [*words, "Cards", "Ledger", "Settings", "This phone"]
+    day = ("Today", "Put away", "Orders", "Rounds", "Table", "Tray", "Hand-over")
+    room = ("Room", "Slots", "Shelf", "Counts", "Cards", "Cards in pictures")
+    all_ = (*day, *room, "Settings", "Plan", "Ledger", "Where things go wrong", "This phone", "Scanner", "Help")
     assert [each for each in all_ if each not in left_out] == menu

@@ -166,7 +166,7 @@ def test_moves_that_are_refused(shop: Shop, client: FlaskClient) -> None:
     taken = client.post(f"/stays/{stays[0].id}/move", data={"to": stays[1].code})
     wrong = client.post(f"/stays/{stays[0].id}/move", data={"to": "somewhere"})
     assert (409, 422) == (taken.status_code, wrong.status_code)
-    assert ("stands" in said(taken.text), "This is not the text of a card." == said(wrong.text)) == (True, True)
+    assert ("already holds" in said(taken.text), "This is not the text of a card." == said(wrong.text)) == (True, True)
 
 
 def test_withdraw_needs_a_reason(shop: Shop, client: FlaskClient) -> None:
