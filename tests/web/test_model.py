@@ -20,7 +20,7 @@ from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.vision.workers import Readers
 
-EXAMPLES, STEPS, LEAST = 15, 30, 400
+EXAMPLES, STEPS, LEAST = 30, 30, 1000
 Draw = Callable[[st.SearchStrategy[Any]], Any]
 
 N = st.integers(0, 15)
