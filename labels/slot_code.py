@@ -268,6 +268,23 @@ def parse_reference(text: str, digits: Mapping[str, int] | None = None) -> Listi
     return _first_valid(text, digits, read, "reference")
 
 
+def parse_short(text: str, digits: Mapping[str, int]) -> str:
+    """The slot code that a number means as people say it, with fewer figures than its section's `digits`.
+
+    BadFormat for anything else: what has as many figures or more is a code, a card's text, or one that was misread.
+
+    >>> parse_short("d 7", {"D": 3}), parse_short("D07", {"D": 3})
+    ('D007', 'D007')
+    >>> parse_short("D0019", {"D": 3})
+    Traceback (most recent call last):
+    labels.slot_code.BadFormat: 'D0019' is no short number
+    """
+    found = re.fullmatch("([A-Z]{1,2})([0-9]+)", compact(text))
+    if found is None or len(found[2]) >= digits.get(found[1], 0):
+        raise BadFormat(f"{text!r} is no short number")
+    return make(found[1], int(found[2]), digits[found[1]])
+
+
 def slip_text(number: int) -> str:
     """What the bars of an order's slip say; an even count of digits keeps Code 128 in its dense set.
 

@@ -7,6 +7,7 @@ from live_shop import Live, sign_in, type_fast
 from playwright.sync_api import Page, expect
 
 from labels.slot_code import card_text
+from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Line
 from scanflow.workflow import orders
 
@@ -30,3 +31,23 @@ def test_a_doubt_is_settled_by_a_scan(live: Live, page: Page) -> None:
         after = unit.get(Line, line.id)
     assert before is not None and after is not None
     assert [1, 0] == [len(before.holds), len(after.holds)]
+
+
+def test_the_second_click_of_a_double_one_settles_nothing(live: Live, page: Page) -> None:
+    """It may come when the page of the next held line stands there, with its button at the same place."""
+    incoming = IncomingOrder("H-1", lines=(IncomingLine("X1", "Bell"),))
+    live.shop.act("owner", lambda unit: orders.receive(unit, incoming))
+    with live.shop.looking() as unit:
+        (line,) = unit.find(Line)
+    sign_in(page, live)
+    page.goto(f"/lines/{line.id}")
+    page.locator("details:has(form[action$='/cancel']) > summary").click()
+    box = page.locator("form[action$='/cancel'] button").bounding_box()
+    assert box is not None
+    page.mouse.move(box["x"] + 9, box["y"] + 9)
+    for click, state in ((2, "unbound"), (1, "cancelled")):
+        page.mouse.down(click_count=click)
+        page.mouse.up(click_count=click)
+        page.wait_for_timeout(300)
+        with live.shop.looking() as unit:
+            assert state == unit.find(Line)[0].state

@@ -43,7 +43,7 @@ def test_a_scan_waits_for_a_new_sign_in(live: Live, page: Page) -> None:
     anew(page)
     page.evaluate("() => { performance.now = () => 9000; }")  # the page has stood for nine seconds
     type_fast(page, slot_code.card_text(room.stays[0].code))
-    expect(page.locator(".said")).to_contain_text("This form has expired. Reload the page")
+    expect(page.locator(".said")).to_contain_text("It loads itself again in a few seconds")
     expect(page.locator("dialog.no")).to_contain_text(REFUSALS[Reason.NOT_RELEASED].heading)
     with live.shop.looking() as unit:
         assert 1 == len(unit.find(Scan, code=room.stays[0].code, station=Station.TRAY))

@@ -9,7 +9,7 @@ from sqlalchemy import Connection, case, func, select
 
 from scanflow.domain.life import LineState
 from scanflow.storage.derived import BY_URGENCY, HELD, LINES, ORDER_STATE, TO_SETTLE
-from scanflow.storage.tables import items, lines, orders, stays
+from scanflow.storage.tables import lines, orders
 from scanflow.storage.views.lists import AnyRow, LineRow, Rows, line_rows
 
 
@@ -26,12 +26,7 @@ def short_lines(connection: Connection, limit: int) -> Rows:
 
 
 def order_list(connection: Connection, states: Sequence[str], skip: int, limit: int) -> Rows:
-    """Orders in these states (all where there are none), the most urgent first; of all orders the newest first.
-
-    `things` counts the lines that are not cancelled, and `title` is one of theirs.
-    """
-    wanted = lines.c.state != LineState.CANCELLED
-    called = func.coalesce(func.nullif(items.c.title, ""), lines.c.title)
+    """Orders in these states (all where there are none), the most urgent first; of all orders the newest first."""
     query = (
         select(
             orders.c.id,
@@ -39,13 +34,9 @@ def order_list(connection: Connection, states: Sequence[str], skip: int, limit: 
             orders.c.channel,
             orders.c.received,
             orders.c.ship_by,
-            func.count(case((wanted, lines.c.id))).label("things"),
-            func.min(case((wanted, called))).label("title"),
             ORDER_STATE.label("state"),
         )
         .join(lines, lines.c.order == orders.c.id, isouter=True)
-        .join(stays, stays.c.id == lines.c.stay, isouter=True)
-        .join(items, items.c.id == stays.c.item, isouter=True)
         .group_by(orders.c.id, orders.c.n, orders.c.number, orders.c.channel, orders.c.received, orders.c.ship_by)
     )
     query = query.having(ORDER_STATE.in_(states)).order_by(*BY_URGENCY) if states else query.order_by(orders.c.n.desc())

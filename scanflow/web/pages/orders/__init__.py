@@ -37,9 +37,9 @@ def index() -> ResponseReturnValue:
     state = state if state in STATES else ""
     rows = ask(order_views.order_list, [state] if state else [], offset(), PAGE)
     counts = ask(order_views.order_counts)
-    return render(
-        "orders/orders.html", orders=rows, counts=counts, state=state, skip=offset(), size=PAGE, states=STATES
-    )
+    lines = ask(order_views.lines_by_order, [row.id for row in rows])
+    shown = {"orders": rows, "lines": lines, "counts": counts, "state": state, "states": STATES}
+    return render("orders/orders.html", **shown, skip=offset(), size=PAGE)
 
 
 @page(blueprint, "GET", "/orders/<id>", roles=STAFF, live=True)

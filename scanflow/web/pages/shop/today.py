@@ -111,6 +111,7 @@ def show() -> ResponseReturnValue:
     shown = {
         "where": where_are(day.short),
         "day": day,
+        "lines": ask(order_views.lines_by_order, [order.id for order in day.orders]),
         "running": running,
         "subject": subject,
         "shown": SHOWN,

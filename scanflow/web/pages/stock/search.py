@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import re
-
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
@@ -17,6 +15,7 @@ from scanflow.web.pages.rendering import PAGE, render, where_are
 from scanflow.web.pages.room_view import ask, room
 from scanflow.workflow.parcels import shipping
 from scanflow.workflow.ports import Unit
+from scanflow.workflow.stock import cards
 
 blueprint = Blueprint("search_page", __name__)
 
@@ -43,7 +42,7 @@ def _exact(unit: Unit, words: str) -> str | None:
     if len(numbered) == 1:
         return url_for("order_page.show", id=numbered[0].id)
     try:
-        named = slot_code.parse_reference(words, {each.code: each.digits for each in unit.find(Section)})
+        named = slot_code.parse_reference(words, cards.widths(unit))
     except slot_code.CodeError:
         return _borne_by(unit, words) or _part_of_the_room(unit, words)
     stay = ask(slot_views.stay_of, named.code, named.turn) if named.turn is not None else None
@@ -54,24 +53,19 @@ def _exact(unit: Unit, words: str) -> str | None:
     return _part_of_the_room(unit, words)
 
 
-SHORT = re.compile(r"([A-Z]{1,2})\s*0*(\d+)")
-"""A slot's number as people say it: D7 for D007."""
-
-
 def _part_of_the_room(unit: Unit, words: str) -> str | None:
     """The bin of this name, the section of these letters or this name, or the slot whose number is written short."""
     said = words.upper()
-    if unit.find(Bin, name=said):
+    if unit.get(Bin, said) is not None:
         return url_for("station_page.shelf", bin=said)
-    sections = {each.code: each for each in unit.find(Section)}
-    for section in sections.values():
+    for section in unit.find(Section):
         if said in (section.code, section.name.upper()):
             return url_for("slot_page.index", section=section.code)
-    short = SHORT.fullmatch(said)
-    if short and short[1] in sections:
-        code = f"{short[1]}{short[2].zfill(sections[short[1]].digits)}"
-        return url_for("slot_page.show", code=code) if unit.facts(code) is not None else None
-    return None
+    try:
+        code = slot_code.parse_short(words, cards.widths(unit))
+    except slot_code.CodeError:
+        return None
+    return url_for("slot_page.show", code=code) if unit.facts(code) is not None else None
 
 
 def _borne_by(unit: Unit, words: str) -> str | None:

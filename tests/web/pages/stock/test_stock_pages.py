@@ -226,6 +226,7 @@ def test_search_leads_to_the_one_thing(shop: Shop, client: FlaskClient) -> None:
         ("a-1-1", "/shelf?bin=A-1-1"),
         ("D", "/slots?section=D"),
         ("Z-9-9", None),
+        ("D0029", None),  # a card of D002, misread: it is not slot 29
         ("D9999", None),
     ],
 )

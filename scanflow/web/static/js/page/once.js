@@ -1,4 +1,11 @@
-// Who comes back to a page finds its forms with the keys that they had: what was sent already is not done again.
+// What was sent already is not done again: who comes back to a page finds its forms with the keys that they had.
+
+// The second click of a double one does nothing: it may hit the next page, and another button at the same place.
+document.addEventListener(
+  "click",
+  (event) => event.detail > 1 && event.target.closest('form[method="post"] button') && event.preventDefault(),
+  true,
+);
 
 const fields = () => [...document.querySelectorAll('form input[name="key"]')];
 

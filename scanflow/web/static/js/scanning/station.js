@@ -20,6 +20,7 @@ const onRound = Boolean(document.querySelector("[data-stops]"));
 const atTable = form()?.dataset.station === "table";
 
 const DEAD = 4000; // ms; a round goes on without an answer sooner than others ask again
+const SOON = "This page is from an earlier sign-in. It loads itself again in a few seconds, and sends the scan then.";
 const UNTIL = "Pack nothing until it is recorded.";
 const NO_TABLE = "The table needs the network: nothing is packed without a look at the order.";
 
@@ -71,17 +72,17 @@ function failed({ noted }, status, problem) {
   if (noted && !out) return settled(problem);
   sound.no();
   wait("");
-  if (out) return leave(status, problem);
+  if (out) return leave(status);
   tell(`Not recorded. ${problem?.detail ?? "The scan could not be judged."}`);
   focus();
 }
 
 /** Who was signed out comes in again, and what was scanned is sent then. A photo can't wait so long: it is told of. */
-function leave(status, problem) {
+function leave(status) {
   if (queue.dropPhotos())
     return tell("The photo was not recorded: you are signed out. Sign in again, then take it again.");
-  tell("You are signed out. Sign in again; the scan is kept and sent then.");
-  if (!comeIn(status)) tell(problem.detail);
+  const now = comeIn(status);
+  tell(now ? "You are signed out. Sign in again; the scan is kept and sent then." : SOON);
 }
 
 function waiting(records, why) {
