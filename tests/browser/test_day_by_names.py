@@ -6,8 +6,9 @@ import re
 from pathlib import Path
 
 import control_names
+import pytest
 from clients import setup_link
-from live_shop import PASSWORD, Live, type_fast
+from live_shop import PASSWORD, Live, sign_in, type_fast
 from page_text import figures
 from playwright.sync_api import Locator, Page, expect
 
@@ -221,3 +222,13 @@ def test_by_names_alone(live: Live, page: Page, tmp_path: Path) -> None:
         reader.write_card(control_names.SCAN_INTO_TRAY, code, control_names.IN_THE_TRAY)
         expect(page.get_by_role("alertdialog")).to_have_count(0)
     expect(page.get_by_text(control_names.EVERY_CARD_BELONGS)).to_be_visible()
+
+
+@pytest.mark.parametrize(("key", "path"), [("Alt+o", "/orders"), ("Alt+Shift+m", "/room"), ("Alt+e", "/help")])
+def test_keys_lead_to_pages_while_their_list_is_closed(live: Live, page: Page, key: str, path: str) -> None:
+    """With the keys that browsers use for it: Alt, or Alt and Shift."""
+    sign_in(page, live)
+    page.goto("/table")
+    page.wait_for_load_state()
+    page.keyboard.press(key)
+    page.wait_for_url(f"**{path}")
