@@ -8,6 +8,7 @@ const READ_MS = 500; // nobody reads a no in less; a scanner's Enter that comes 
 const HEARD_MS = 50; // a live region must stand before its words come, or they are not read out
 
 const DONE = { bin: "Picked", table: "Packed", tray: "In the tray", shelf: "In its place", hand_over: "Handed over" };
+const TO_ORDER = new Set(["bin", "table", "hand_over"]); // where a yes is about the order that wants it
 const headings = JSON.parse(document.body.dataset.headings ?? "{}");
 const papers = JSON.parse(document.body.dataset.sections ?? "{}");
 let open = null;
@@ -69,7 +70,7 @@ export function show(answer, station, takeOut, then) {
   const things = answer.code ? [plate(answer.code)] : [];
   if (accepted) {
     sheet.append(make("div", "ring", title, ...things));
-    if (answer.order_number) sheet.append(make("p", "thing", `Order ${answer.order_number}`));
+    if (answer.order_number && TO_ORDER.has(station)) sheet.append(make("p", "thing", `Order ${answer.order_number}`));
   } else {
     sheet.append(make("div", "band", make("span", "word", "No")), title, ...things);
   }
