@@ -12,6 +12,8 @@ from typing import TypeVar
 
 from scanflow.keeper import Keeper
 from scanflow.storage.database import Database
+from scanflow.storage.engine import DATABASE, file_of
+from scanflow.storage.program import PROGRAM, typed
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.writing.trial import TrialUnit
 from scanflow.storage.writing.unwritable import Unwritable
@@ -82,6 +84,16 @@ class Shop:
     def trying(self, who: str) -> AbstractContextManager[SqlUnit]:
         """One unchanging view in which work can be tried: it writes nothing, and nobody waits for it."""
         return self.database.reading(self.clock(), who, TrialUnit)
+
+    def command(self, *words: str) -> str:
+        """A command for this very shop, as it is typed on this machine. It never tells a database's password."""
+        url = str(self.database.engine.url)
+        file = file_of(url)
+        if file is None:
+            where = ("--database", "URL")
+        else:
+            where = ("--data", str(file.parent)) if file.name == DATABASE else ("--database", url)
+        return f"{PROGRAM} {typed(*words, *where)}"
 
     def close(self) -> None:
         self.keeper.close()

@@ -14,6 +14,7 @@ import click
 
 from scanflow.cli.opening import PORT, data_folder, in_shop, must_exist, open_shop
 from scanflow.cli.plan.option_types import as_json
+from scanflow.storage.program import PROGRAM, typed
 
 if TYPE_CHECKING:
     from scanflow.storage.backups.restore import Restored
@@ -94,7 +95,8 @@ def _tell(done: Restored, data: Path | None, as_json: bool) -> None:
         return
     things = "1 thing" if done.things == 1 else f"{done.things} things"
     click.echo(f"Restored {things} as of entry {done.seq}, {done.at:%Y-%m-%d %H:%M} UTC, from {done.name}.")
-    click.echo(f"Start the service: scanflow serve {f'--data {data}' if data else '--database URL'}")
+    where = typed("--data", str(data)) if data else "--database URL"
+    click.echo(f"Start the service: {PROGRAM} serve {where}")
     click.echo(f"Then set the owner's password here, once, within a day: {link}")
 
 

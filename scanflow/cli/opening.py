@@ -63,6 +63,7 @@ def open_shop(data: Path | None, database: str | None, *, brief: bool = False) -
     from sqlalchemy.exc import SQLAlchemyError
 
     from scanflow.shop import Shop
+    from scanflow.storage import machine
     from scanflow.storage.database import Database, NewerData
     from scanflow.storage.engine import UnfitFolder, file_of, sqlite_url
     from scanflow.storage.trust import note
@@ -76,7 +77,7 @@ def open_shop(data: Path | None, database: str | None, *, brief: bool = False) -
         url = database or sqlite_url(data_folder(data))
         file = file_of(url)
         notebook = note.for_file(file) if file is not None else note.for_url(url, data_folder(data))
-        opened = Database(url, notebook, brief=brief)
+        opened = Database(url, notebook, brief=brief, begun=machine.begun_here)
         return Shop(opened, folder=_folder_of(opened) if database else data_folder(data).resolve())
     except OSError as error:
         raise click.ClickException(str(of_os(error) or error)) from error

@@ -70,7 +70,7 @@ def health(as_json: bool, data: Path | None, database: str | None) -> None:
     must_exist(data, database)
     with contextlib.closing(open_shop(data, database)) as shop:
         state = _state(shop)
-    click.echo(json.dumps(state) if as_json else "\n".join(_lines(state)))
+    click.echo(json.dumps(state) if as_json else "\n".join(_lines(state, shop)))
     sys.exit(int(state["status"] != "ok"))
 
 
@@ -93,7 +93,7 @@ def _state(shop: Shop) -> dict[str, Any]:
     }
 
 
-def _lines(state: dict[str, Any]) -> list[str]:
+def _lines(state: dict[str, Any], shop: Shop) -> list[str]:
     whole = state["verified_whole"]
     last = f"The newest backup is {state['backup']}, of {state['backup_at']}."
     return [
@@ -101,6 +101,6 @@ def _lines(state: dict[str, Any]) -> list[str]:
         f"The database is {state['database']}; its ledger has {state['ledger']} entries.",
         f"All data were verified at {whole}."
         if whole
-        else "The data were never verified as a whole. Run scanflow verify.",
-        last if state["backup"] else "There is no backup yet. Run scanflow backup DEST.",
+        else f"The data were never verified as a whole. Run {shop.command('verify')}.",
+        last if state["backup"] else f"There is no backup yet. Run {shop.command('backup', 'DEST')}.",
     ]

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import shlex
-import sys
 import tempfile
 import time
 from collections import Counter
@@ -16,6 +14,7 @@ from typing import Any
 from scanflow.demo import day, pictures, room
 from scanflow.demo.service import NoService, RunningService
 from scanflow.demo.steps import Steps, Unexpected
+from scanflow.storage.program import PROGRAM, typed
 from scanflow.vision.workers import Readers
 
 __all__ = ["FolderInUse", "NoService", "Unexpected", "new_folder", "run", "tell"]
@@ -82,14 +81,8 @@ def run(data: Path, say: Callable[[str], None]) -> Report:
         cards=[str(path) for path in sorted(cards.iterdir())],
         orders=dict(orders),
         ledger=entries,
-        command=f"{_program()} serve --data {shlex.quote(str(data))}",
+        command=f"{PROGRAM} {typed('serve', '--data', str(data))}",
     )
-
-
-def _program() -> str:
-    """How this very program was called."""
-    called = Path(sys.argv[0])
-    return shlex.quote(sys.argv[0]) if called.stem == "scanflow" else f"{shlex.quote(sys.executable)} -m scanflow"
 
 
 def tell(report: Report, say: Callable[[str], None]) -> None:

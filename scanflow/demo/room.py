@@ -11,6 +11,7 @@ from scanflow.demo import drawings, goods
 from scanflow.demo.goods import CARDS, KINDS, STORED
 from scanflow.domain.things import Photo
 from scanflow.shop import Shop
+from scanflow.storage import machine
 from scanflow.storage.database import Database
 from scanflow.storage.engine import sqlite_url
 from scanflow.vision import photographs
@@ -25,7 +26,7 @@ def make(data: Path, now: datetime) -> int:
     """Make the shop in a data folder, dated over the days before `now`; answers how many things are in stock."""
     stored = list(_stored(now))
     clock = [stored[0][0]]
-    shop = Shop(Database(sqlite_url(data)), clock=lambda: clock[0])
+    shop = Shop(Database(sqlite_url(data), begun=machine.begun_here), clock=lambda: clock[0])
     try:
         shop.act(WHO, _add_sections)
         for clock[0], code in stored:

@@ -235,9 +235,13 @@ def place(name: str) -> str:
     return "the tray" if name == TRAY else name
 
 
-def units(number: int | None, one: str, many: str) -> str:
-    """A number with its unit."""
-    return f"{number or 0:,} {one if number == 1 else many}"
+def units(number: int | None, one: str, many: str = "") -> str:
+    """A number with its unit.
+
+    >>> units(1, "rack"), units(2000, "rack")
+    ('1 rack', '2,000 racks')
+    """
+    return f"{number or 0:,} {one if number == 1 else many or one + 's'}"
 
 
 def _sentence(words: str) -> str:

@@ -7,6 +7,7 @@ from contextlib import AbstractContextManager
 
 from scanflow.exchange import csv_table, orders_csv
 from scanflow.exchange.csv_table import CsvTable, FileError
+from scanflow.exchange.dates import DateOrder
 from scanflow.exchange.mapping import ColumnMapping, MappingError, guess, signature
 from scanflow.exchange.orders_csv import Parsed
 from scanflow.workflow.ports import Invalid, Unit
@@ -26,6 +27,11 @@ def columns(unit: Unit, table: CsvTable, name: str | None = None) -> ColumnMappi
     return guess(table, cards.widths(unit))
 
 
+def usual_dates(unit: Unit) -> DateOrder | None:
+    """How days are written in this shop. Month first needs no word: it is read so wherever no full stops are."""
+    return DateOrder.DAY_FIRST if unit.settings.dates == "day-first" else None
+
+
 def read(looking: Callable[[], AbstractContextManager[Unit]], data: bytes, name: str | None = None) -> Parsed:
     """The orders of a file; `looking` opens a view of the room. `Invalid` at `/file` or `/mapping`."""
     try:
@@ -34,7 +40,7 @@ def read(looking: Callable[[], AbstractContextManager[Unit]], data: bytes, name:
         raise Invalid("/file", "bad_file", str(error)) from error
     try:
         with looking() as unit:
-            chosen = columns(unit, table, name)
-        return orders_csv.orders(table, chosen)
+            chosen, usual = columns(unit, table, name), usual_dates(unit)
+        return orders_csv.orders(table, chosen, usual)
     except MappingError as error:
         raise Invalid("/file" if name is None else "/mapping", "bad_columns", str(error)) from error

@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.orders.loaded import RefusedRow
+from scanflow.domain.words import units
 from scanflow.exchange.csv_table import CsvRow, CsvTable
 from scanflow.exchange.dates import DateOrder, read_date
 from scanflow.exchange.mapping import DATES, FIELDS, ColumnMapping, MappingError, date_order_of, missing
@@ -43,14 +44,16 @@ class _Draft:
     rows: list[int] = field(default_factory=list)
 
 
-def orders(table: CsvTable, mapping: ColumnMapping) -> Parsed:
+def orders(table: CsvTable, mapping: ColumnMapping, usual: DateOrder | None = None) -> Parsed:
     """Rows of one channel and number are one order, wherever they stand; its dates are the first ones given.
+
+    `usual` is how days are written here, for dates that nothing proves.
 
     A row with a number that can't be read otherwise becomes a line with `bad` set. MappingError where the mapping
     names a column that the table lacks, or none for a required field.
     """
     _check(table, mapping)
-    date_order = mapping.date_order or date_order_of(table, mapping.columns)
+    date_order = mapping.date_order or date_order_of(table, mapping.columns) or usual
     drafts: dict[Key, _Draft] = {}
     refused: list[RefusedRow] = []
     for row in table.rows:
@@ -109,7 +112,7 @@ def _read(
         return {}, "The quotation marks of this row don't close."
     width = len(table.headers)
     if len(row.cells) < width or any(cell.strip() for cell in row.cells[width:]):
-        return {}, f"This row has {len(row.cells)} cells, its header {width}."
+        return {}, f"This row has {units(len(row.cells), 'cell')}, the header {units(width, 'column')}."
     bad = None if cells["reference"] else "This row has no reference."
     dates = {}
     for name in DATES:

@@ -6,7 +6,7 @@ import json
 import logging
 import secrets
 import time
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
 from dataclasses import asdict
 from datetime import UTC, datetime
@@ -52,11 +52,20 @@ class Database:
     storage fails.
 
     With a `notebook` it is first held against its note, and with `brief` verified in brief; where something is amiss
-    it is read, and never written (`guard`). Raises Unopened where it can't even be read.
+    it is read, and never written (`guard`). Raises Unopened where it can't even be read. A new shop has the settings
+    that `begun` gives.
     """
 
-    def __init__(self, url: str, notebook: Notebook | None = None, *, brief: bool = False) -> None:
+    def __init__(
+        self,
+        url: str,
+        notebook: Notebook | None = None,
+        *,
+        brief: bool = False,
+        begun: Callable[[], Settings] = Settings,
+    ) -> None:
         self.guard = Guard(url, notebook)
+        self._begun = begun
         self._turn = Turn()
         self._url, self._file, self._files = url, file_of(url), OpenFiles(url)
         self.trouble: Unwritable | None = None
@@ -95,7 +104,7 @@ class Database:
             if found != REVISION:
                 run_migrations(connection, found)
             if connection.execute(select(tables.head)).one_or_none() is None:
-                first = {"one": 1, "seq": 0, "hash": FIRST, "settings": json.dumps(asdict(Settings()))}
+                first = {"one": 1, "seq": 0, "hash": FIRST, "settings": json.dumps(asdict(self._begun()))}
                 connection.execute(tables.head.insert(), first | {"shop": secrets.token_hex(8)})
             elif found != REVISION:
                 self._begin_replay(connection)

@@ -51,14 +51,17 @@ class Settings:
     stocktake are kept after it was closed. `count_weeks`: within how many weeks every bin is counted, 0 for no such
     plan; it began at `count_began` (ISO 8601). `by_person`: what goes wrong is counted by who scanned too.
     `hand_overs`: that a parcel leaves is recorded by a scan; without that a closed one is gone after `gone_days`.
-    `slip_closes`: a box closes by the scan of its slip, when all is packed. `backups`: where they go, how often.
-    `restored_at`: when the shop was last put back from a backup (ISO 8601, empty for never); `slips_from`: the least
-    number of a slip since then.
+    `slip_closes`: a box closes by the scan of its slip, when all is packed. `paper`: what its printer has. `dates`:
+    which number comes first where days are shown, and in files that prove nothing; empty for a shop that never said.
+    `backups`: where they go, how often. `restored_at`: when the shop was last put back from a backup (ISO 8601, empty
+    for never); `slips_from`: the least number of a slip since then.
     """
 
     auto_close: bool = True
     scan_at_bin: bool = True
     zone: str = "UTC"
+    paper: Literal["a4", "letter"] = "a4"
+    dates: Literal["", "day-first", "month-first"] = ""
     name: str = "The stock room"
     check: Literal["mod_11_10", "none"] = "mod_11_10"
     racks: Measured = field(default_factory=Measured)

@@ -27,6 +27,8 @@ class ChangeSettings(Command):
 
     name: Annotated[str, words(60, least=1)] = Field(title="The shop's name")
     zone: Annotated[str, AfterValidator(_zone)]
+    paper: Maybe[Literal["a4", "letter"]] = Field(default=None, title="Paper")
+    dates: Maybe[Literal["day-first", "month-first"]] = Field(default=None, title="Dates")
     photo_days: Maybe[Annotated[int, integer(1, 9999)]] = Field(default=None, title="Days that photos are kept")
     count_weeks: Maybe[Annotated[int, integer(0, 99)]] = Field(default=None, title="Weeks to count every bin")
     gone_days: Maybe[Annotated[int, integer(1, 999)]] = Field(default=None, title="Days until a parcel counts as gone")

@@ -23,6 +23,7 @@ from scanflow.demo.service import NoService, RunningService
 from scanflow.demo.steps import Steps, Unexpected
 from scanflow.domain.things import Station
 from scanflow.domain.verdict import GUARDS, Reason
+from scanflow.storage.program import PROGRAM
 from scanflow.vision import read
 from scanflow.vision.workers import Readers
 
@@ -138,7 +139,7 @@ def test_the_day_in_plain_words(tmp_path: Path) -> None:
     assert (0, False) == (process.returncode, running(process.pid))
     [folder] = tmp_path.glob("scanflow-demo-*")
     lines = told.splitlines()
-    assert (f"The example shop, in {folder}", f"    {sys.executable} -m scanflow serve --data {folder}") == (
+    assert (f"The example shop, in {folder}", f"    {PROGRAM} serve --data {folder}") == (
         lines[0],
         lines[-1],
     )

@@ -6,7 +6,7 @@ from typing import Any
 import click
 
 from labels import card, facts, sheet, slot_code
-from scanflow.cli.plan.option_types import units
+from scanflow.domain.words import units
 
 CAUTIONS = (
     "Laminators are hot and cutters are sharp: follow the makers' instructions and your local rules, cut away from "

@@ -5,7 +5,8 @@ from typing import Any
 
 import click
 
-from scanflow.cli.plan.option_types import SHARE, as_json, say_assumptions, units
+from scanflow.cli.plan.option_types import SHARE, as_json, say_assumptions
+from scanflow.domain.words import units
 from scanflow.planning.sampling import MOST, rate_between, to_count, too_many, wrong_between
 
 ASSUMPTIONS = (

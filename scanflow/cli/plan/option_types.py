@@ -49,15 +49,6 @@ LENGTH = Typed("length", measures.length)
 as_json = click.option("--json", "as_json", is_flag=True, help="Report as one JSON document.")
 
 
-def units(number: int, one: str) -> str:
-    """A number with its unit.
-
-    >>> units(1, "rack"), units(2, "rack")
-    ('1 rack', '2 racks')
-    """
-    return f"{number} {one if number == 1 else one + 's'}"
-
-
 def say_assumptions(sentences: Iterable[str]) -> None:
     """Print what a plan assumes."""
     click.echo("Assumptions:")

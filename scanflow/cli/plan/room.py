@@ -9,7 +9,8 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from scanflow.cli.opening import in_shop, open_shop
-from scanflow.cli.plan.option_types import LENGTH, SIZE, Typed, as_json, say_assumptions, units
+from scanflow.cli.plan.option_types import LENGTH, SIZE, Typed, as_json, say_assumptions
+from scanflow.domain.words import units
 from scanflow.planning import drawing, racking
 from scanflow.planning.layout import RoomPlan, SectionToPlace, plan_room
 from scanflow.planning.measures import Size

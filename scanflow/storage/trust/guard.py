@@ -14,6 +14,7 @@ from sqlalchemy.exc import DBAPIError, SQLAlchemyError
 
 from scanflow.storage import tables
 from scanflow.storage.engine import connect_frozen, file_of
+from scanflow.storage.program import PROGRAM
 from scanflow.storage.trust import note
 from scanflow.storage.trust.note import RESTORE, DataFault, Note, Notebook, Unopened
 from scanflow.storage.trust.verify import UNREADABLE, Verified, revision, verify
@@ -178,7 +179,7 @@ class Guard:
         if not self.amiss:
             return None
         first, more = self.amiss[0], len(self.amiss) - 1
-        rest = f" scanflow verify lists {more} more {'finding' if more == 1 else 'findings'}." if more else ""
+        rest = f" {PROGRAM} verify lists {more} more {'finding' if more == 1 else 'findings'}." if more else ""
         return Unwritable(AMISS, f"{STOPPED} {first.words} {first.advice}{rest}{self._last_good()}")
 
     def backed_up(self, file: Path, at: datetime) -> None:

@@ -23,10 +23,11 @@ from sqlalchemy import Connection, inspect, select
 
 from scanflow.storage import tables
 from scanflow.storage.ledger import FIRST
+from scanflow.storage.program import PROGRAM
 
 NAME = "shop.json"
 LAST = ".last"
-RESTORE = "restore the newest backup into a new folder: scanflow restore BACKUP --data NEW_FOLDER"
+RESTORE = f"restore the newest backup into a new folder: {PROGRAM} restore BACKUP --data NEW_FOLDER"
 ADVICE = {
     "damaged": f"Copy the data folder as it is, then {RESTORE}.",
     "picture": "Take these pictures anew, then accept this.",

@@ -16,16 +16,19 @@ from scanflow.storage.views.lists import Rows
 
 
 def search_items(connection: Connection, words: str, limit: int) -> Rows:
-    """Stays whose item's title holds all of these words, or whose listing id is this; those in stock first."""
+    """Stays where each word is in the item's title or notes or in the slot's code, or whose listing id is this;
+    those in stock first.
+    """
     query = (
         select(stays.c.id, stays.c.code, stays.c.turn, stays.c.state, items.c.title, slots.c.bin, slots.c.section)
         .join(items, items.c.id == stays.c.item)
         .join(slots, slots.c.code == stays.c.code)
         .where(stays.c.state != StayState.MOVED)
     )
-    titled = and_(*(_holds(items.c.title, word) for word in words.split()[:12]))
+    spoken = (items.c.title, items.c.notes, stays.c.code)
+    told = and_(*(or_(*(_holds(each, word) for each in spoken)) for word in words.split()[:12]))
     in_stock = case((stays.c.state == StayState.STORED, 0), else_=1)
-    found = query.where(or_(titled, items.c.listing == words)).order_by(in_stock, stays.c.n.desc()).limit(limit)
+    found = query.where(or_(told, items.c.listing == words)).order_by(in_stock, stays.c.n.desc()).limit(limit)
     return connection.execute(found).all()
 
 

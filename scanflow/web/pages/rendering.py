@@ -20,12 +20,14 @@ from scanflow.domain.derive import stands_still
 from scanflow.domain.life import DoubtEnd, NotAllowed
 from scanflow.domain.things import Held
 from scanflow.domain.whereabouts import Whereabouts
-from scanflow.domain.words import AT_THE_DOOR, HOLDS, REFUSALS
+from scanflow.domain.words import AT_THE_DOOR, HOLDS, REFUSALS, units
 from scanflow.storage.database import trouble_of
+from scanflow.storage.program import typed
 from scanflow.storage.trust.guard import STOPPED
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views import where as where_views
 from scanflow.web import problem
+from scanflow.web.door.addresses import is_loopback
 from scanflow.web.door.visitors import shop
 from scanflow.web.ledger_words import said
 from scanflow.web.pages.declare import View, follows, may, menu
@@ -117,8 +119,15 @@ def when(at: datetime | None, zone: ZoneInfo, now: datetime) -> str:
     near = {0: "today", 1: "tomorrow", -1: "yesterday"}
     if days in near:
         return f"{near[days]} {local:%H:%M}"
-    year = "" if local.year == now.year else f" {local.year}"
-    return f"{local.day} {local:%b}{year}" + (f" {local:%H:%M}" if abs(days) < 7 else "")
+    return day(local, now) + (f" {local:%H:%M}" if abs(days) < 7 else "")
+
+
+def day(local: datetime, now: datetime) -> str:
+    """A day as this shop writes it, with its year if that is another than now."""
+    year = "" if local.year == now.year else str(local.year)
+    if room().settings.dates == "month-first":
+        return f"{local:%b} {local.day}" + (year and f", {year}")
+    return f"{local.day} {local:%b}" + (year and f" {year}")
 
 
 def due(at: datetime | None, zone: ZoneInfo, now: datetime) -> str:
@@ -129,11 +138,6 @@ def due(at: datetime | None, zone: ZoneInfo, now: datetime) -> str:
     if days < 0:
         return f"{-days} day{'s' if days < -1 else ''} late"
     return {0: "due today", 1: "due tomorrow"}.get(days, f"due in {days} days")
-
-
-def count(number: int, one: str, many: str = "") -> str:
-    """A number with its unit."""
-    return f"{number:,} {one if number == 1 else many or one + 's'}"
 
 
 _WHOLE = re.compile(r"\b[A-Za-z0-9]+(?:-[0-9]+){1,2}\b|(?<!\S)--[a-z]+")
@@ -171,6 +175,12 @@ def headings(at_the_door: bool = False) -> dict[str, str]:
     return {reason: said.heading for reason, said in (AT_THE_DOOR if at_the_door else REFUSALS).items()}
 
 
+def command(*words: str) -> str:
+    """What to type on the service's machine. A stranger in the network learns no folder of it."""
+    known = g.get("visitor") is not None or is_loopback(f"[{request.remote_addr}]")
+    return shop().command(*words) if known else typed("scanflow", *words)
+
+
 def where_are(rows: Iterable[Any]) -> dict[str, Whereabouts]:
     """Where the things and cards of these rows are, by their `code`."""
     return ask(where_views.whereabouts_of, [row.code for row in rows])
@@ -179,6 +189,7 @@ def where_are(rows: Iterable[Any]) -> dict[str, Whereabouts]:
 def register(app: Flask) -> None:
     app.add_template_filter(split)
     app.add_template_filter(when)
+    app.add_template_filter(day)
     app.add_template_filter(due)
     app.add_template_filter(among)
     app.add_template_filter(why)
@@ -193,12 +204,13 @@ def register(app: Flask) -> None:
     app.add_template_test(lambda line: line.state in life.LIVE, "live")
     app.add_template_filter(whole)
     app.add_template_filter(agents.words, "browser")
-    app.add_template_filter(count, "units")
+    app.add_template_filter(units)
     app.add_template_filter("{:,}".format, "figures")
     app.add_template_global(lambda colour: colour if colour in COLOURS else "white", "paper_of")
     app.add_template_global(lambda: (known.csrf or "") if (known := g.get("visitor")) else "", "csrf")
     app.add_template_global(lambda: g.get("visitor"), "visitor")
     app.add_template_global(may)
+    app.add_template_global(command)
     app.add_template_global(photos.address_of, "photo_of")
     app.add_template_global(advice.order_says)
     app.add_template_global(menu)

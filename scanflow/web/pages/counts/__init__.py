@@ -16,6 +16,7 @@ from scanflow.domain.counts.findings import CountedPlace, places
 from scanflow.domain.counts.stocktake import Area, AreaKind, BadArea, Certainty, Look, Read, Stocktake
 from scanflow.domain.life import StocktakeState
 from scanflow.domain.things import Bin, Rack, Round, Section
+from scanflow.domain.words import units
 from scanflow.planning import sampling
 from scanflow.planning.room import Shape
 from scanflow.storage.views import lists
@@ -24,7 +25,6 @@ from scanflow.web import count_pictures, count_words
 from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.rendering import Refusal, act, do, offset, render
-from scanflow.web.pages.rendering import count as units
 from scanflow.web.pages.room_view import ask, room
 from scanflow.web.pages.stock import room_drawing
 from scanflow.workflow.counts import cycle, stocktakes

@@ -66,7 +66,7 @@ def load() -> ResponseReturnValue:
     begun = 0
     apply = request.form.get("step") == "apply" and request.form.get("shown") == columns.to_json()
     try:
-        parsed = orders_csv.orders(table, columns)
+        parsed = orders_csv.orders(table, columns, order_files.usual_dates(room()))
         outcome = _apply(parsed, columns, table, name) if apply else _try(parsed)
         begun = 0 if apply else room().loads.far(parsed.key).done
     except MappingError as error:

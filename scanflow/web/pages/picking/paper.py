@@ -18,6 +18,7 @@ from labels.sheet import SheetPage
 from scanflow.domain.advice import order_says
 from scanflow.domain.derive import to_walk
 from scanflow.domain.things import Order, Round
+from scanflow.domain.words import units
 from scanflow.storage.views import lists
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import picking as round_views
@@ -28,7 +29,7 @@ from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.forms import KEY
 from scanflow.web.pages.orders import STATES
 from scanflow.web.pages.picking.rounds import StopPlace, spots_of
-from scanflow.web.pages.rendering import Refusal, act, asked, count, render, when
+from scanflow.web.pages.rendering import Refusal, act, asked, render, when
 from scanflow.web.pages.room_view import ask, let_go, room
 from scanflow.web.problem import Problem
 from scanflow.workflow import orders
@@ -89,7 +90,7 @@ def sheet(id: str) -> ResponseReturnValue:
     opened = when(must(unit, Round, id).opened, zone, unit.at.astimezone(zone))
     stops = ask(round_views.round_stops, id)
     things = _things(stops)
-    title = f"Round of {opened}, {count(len(stops), 'stop')}"
+    title = f"Round of {opened}, {units(len(stops), 'stop')}"
     spots = spots_of(stops, id, scan=False)
     drawn = [_stop(stop, spots[stop.position], thing, id) for stop, thing in zip(stops, things, strict=True)]
     return _pdf(walk.walk(drawn, title, _paper(walk.PAPERS)), title, "round")
@@ -97,7 +98,7 @@ def sheet(id: str) -> ResponseReturnValue:
 
 def _paper(papers: Iterable[str]) -> str:
     chosen = request.args.get("paper") or request.cookies.get(COOKIE, "")
-    return chosen if chosen in papers else "letter"
+    return chosen if chosen in papers else room().settings.paper
 
 
 def _pdf(pages: Sequence[SheetPage], title: str, name: str) -> ResponseReturnValue:
@@ -128,7 +129,7 @@ def _slips(order_ids: Sequence[str]) -> list[slip.Slip]:
 
 
 def _slip(order: Any, things: list[Thing], basket: int | None) -> slip.Slip:
-    under = count(len(things), "thing") + (f", basket {basket}" if basket else "")
+    under = units(len(things), "thing") + (f", basket {basket}" if basket else "")
     return slip.Slip(order.number, order.slip, under, things)
 
 

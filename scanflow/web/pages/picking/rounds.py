@@ -15,13 +15,14 @@ from scanflow.domain.derive import to_walk
 from scanflow.domain.life import LineState
 from scanflow.domain.things import Station
 from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
+from scanflow.domain.words import units
 from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views.lists import LineRow
 from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.picking.last_scan import last_scan
-from scanflow.web.pages.rendering import PAGE, Refusal, act, asked, count, do, offset, render, where_are
+from scanflow.web.pages.rendering import PAGE, Refusal, act, asked, do, offset, render, where_are
 from scanflow.web.pages.room_view import ask, room
 from scanflow.web.problem import Problem
 from scanflow.workflow.counts import cycle
@@ -42,7 +43,7 @@ def index(said: str = "", status: int = 200) -> ResponseReturnValue:
 
 def round_of(waiting: int) -> str:
     """How many things the next round takes of those that wait."""
-    return count(waiting, "thing") if waiting <= MOST else f"up to {count(MOST, 'thing')}"
+    return units(waiting, "thing") if waiting <= MOST else f"up to {units(MOST, 'thing')}"
 
 
 @page(blueprint, "POST", "/rounds", roles=STAFF)

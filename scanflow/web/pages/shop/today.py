@@ -9,6 +9,7 @@ from flask.typing import ResponseReturnValue
 
 from scanflow.domain.counts.stocktake import Stocktake
 from scanflow.domain.life import StocktakeState
+from scanflow.domain.words import units
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
 from scanflow.storage.views import picking as round_views
@@ -22,7 +23,7 @@ from scanflow.web.count_words import subject
 from scanflow.web.door.visitors import shop
 from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.picking.rounds import round_of
-from scanflow.web.pages.rendering import count, render, where_are
+from scanflow.web.pages.rendering import render, where_are
 from scanflow.web.pages.room_view import ask, room
 
 blueprint = Blueprint("today", __name__)
@@ -87,16 +88,16 @@ def next_of(day: Overview, *, scan_at_bin: bool = True) -> Next:
             numbers = ", ".join(day.numbers.get(name, name) for name in parcel.orders.split())
             return Next(f"Go on packing {numbers}", url_for("table_page.show", table=parcel.at_table))
     for walk in day.rounds:
-        return Next(f"Go on with the round, {count(walk.waiting, 'stop')}", url_for("round_page.show", id=walk.id))
+        return Next(f"Go on with the round, {units(walk.waiting, 'stop')}", url_for("round_page.show", id=walk.id))
     if counts["picked"] or (counts["waiting"] and not scan_at_bin):
         things = counts["picked"] + (0 if scan_at_bin else counts["waiting"])
-        return Next(f"Pack {count(things, 'thing')}", url_for("table_page.show"))
+        return Next(f"Pack {units(things, 'thing')}", url_for("table_page.show"))
     if counts["waiting"]:
         return Next(f"Start a round of {round_of(counts['waiting'])}", url_for("round_page.start"), post=True)
     if counts["held"]:
-        return Next(f"Settle {count(counts['held'], 'held line')}", url_for("order_page.index", state="held"))
+        return Next(f"Settle {units(counts['held'], 'held line')}", url_for("order_page.index", state="held"))
     if counts["due"]:
-        return Next(f"Scan {count(counts['due'], 'card')} into the tray", url_for("station_page.tray"))
+        return Next(f"Scan {units(counts['due'], 'card')} into the tray", url_for("station_page.tray"))
     if counts["slots"]:
         return Next("Put something away", url_for("put_away.show"))
     return Next("Plan the first section", url_for("plan_page.show"))

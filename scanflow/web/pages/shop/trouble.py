@@ -10,7 +10,7 @@ from flask import Blueprint, url_for
 from flask.typing import ResponseReturnValue
 
 from scanflow.domain.things import Station
-from scanflow.domain.words import FINDINGS, REFUSALS
+from scanflow.domain.words import FINDINGS, REFUSALS, units
 from scanflow.planning.trouble import (
     COUNT,
     ENOUGH,
@@ -26,7 +26,6 @@ from scanflow.planning.trouble import (
 )
 from scanflow.storage.views import trouble as trouble_views
 from scanflow.web.pages.declare import Group, MenuEntry, page
-from scanflow.web.pages.rendering import count as units
 from scanflow.web.pages.rendering import render
 from scanflow.web.pages.room_view import ask, room
 

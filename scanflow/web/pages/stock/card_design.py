@@ -19,7 +19,7 @@ STYLES = {
     card.Style.BIN.value: "front of a bin",
 }
 DUPLEX = {"": "one side only", "long": "both sides, turned at the long edge", "short": "both, turned at the short edge"}
-DEFAULTS = {"style": "filed", "paper": "a4", "columns": "3", "rows": "6", "margin": "5", "gutter": "0"}
+DEFAULTS = {"style": "filed", "columns": "3", "rows": "6", "margin": "5", "gutter": "0"}
 
 
 @dataclass(frozen=True, slots=True)

@@ -32,7 +32,7 @@ _drawing = threading.Lock()
 
 def _given(unit: Unit, section: Section) -> dict[str, str]:
     """What was typed, and what stands in a field before anything is."""
-    given = DEFAULTS | request.args.to_dict()
+    given = DEFAULTS | {"paper": unit.settings.paper} | request.args.to_dict()
     if not given.get("numbers", "").strip():
         given["numbers"] = card_design.unprinted(unit.find(Slot, section=section.code))
     return given

@@ -22,8 +22,9 @@ blueprint = Blueprint("search_page", __name__)
 
 @page(blueprint, "GET", "/search", roles=STAFF)
 def show() -> ResponseReturnValue:
+    """Where these words lead; a list of all that has them where they lead to no one thing, or where one still types."""
     words = request.args.get("q", "").strip()[:200]
-    if words:
+    if words and not request.args.get("list"):
         exact = _exact(room(), words)
         if exact is not None:
             return redirect(exact, 303)

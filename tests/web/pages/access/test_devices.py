@@ -206,9 +206,9 @@ def rastered(svg: str) -> np.ndarray[Any, Any]:
 
 
 @SQLITE_ONLY
-def test_a_service_at_home_says_how_to_start_it(client: FlaskClient) -> None:
+def test_a_service_at_home_says_how_to_start_it(shop: Shop, client: FlaskClient) -> None:
     """Where it listens on this machine alone no link is made, and the page says what to do."""
-    assert "scanflow serve --https" in client.get("/devices").text
+    assert f"<code>{shop.command('serve', '--https')}</code>" in html.unescape(client.get("/devices").text)
     assert 409 == client.post("/devices/pair").status_code
 
 

@@ -77,3 +77,14 @@ def test_an_open_round_goes_where_the_card_was_read(shop: Shop, client: FlaskCli
     assert facts is not None
     (stop,) = stops(client.get(f"/rounds/{round_}").text)
     assert ("S004", facts.slot.bin, "") == (stop["code"], stop["bin"], stop["where"])
+
+
+def test_what_was_said_to_be_missing_is_found_again_on_the_round(shop: Shop, client: FlaskClient) -> None:
+    """A slip of the thumb, or a thing that stood beside: one press, and its stop is walked to again."""
+    room = furnish(shop, 2)
+    assert room.round is not None
+    first = client.get(f"/api/orders/{room.orders[0].id}").json["lines"][0]["id"]
+    page = client.post(f"/lines/{first}/short", data={"round": room.round.id}, follow_redirects=True).text
+    assert (True, [False]) == ("Said to be missing" in page, [each["waits"] for each in stops(page)])
+    page = client.post(f"/lines/{first}/found", data={"round": room.round.id}, follow_redirects=True).text
+    assert (False, [True]) == ("Said to be missing" in page, [each["waits"] for each in stops(page)])

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import re
+from datetime import timedelta
 
 import pytest
 from clients import SQLITE_ONLY, client_of
 from flask import Flask
 from flask.testing import FlaskClient
 from furnished import furnish
+from pypdfium2 import PdfDocument
 
 from scanflow.domain.access import Role
 from scanflow.domain.things import Rack, Section, Slot
@@ -26,8 +28,25 @@ def test_shop(shop: Shop, client: FlaskClient) -> None:
     fields |= {"scan_at_bin": "yes", "by_person": "yes"}
     assert 303 == client.post("/settings", data=fields).status_code
     with shop.looking() as unit:
-        assert Settings(False, True, "Europe/Berlin", "Reclaimed parts", photo_days=30, by_person=True) == unit.settings
+        said = {"zone": "Europe/Berlin", "name": "Reclaimed parts", "photo_days": 30, "by_person": True}
+        assert Settings(auto_close=False, **said) == unit.settings
     assert "settings changed" in client.get("/ledger").text
+
+
+def test_dates_and_paper(shop: Shop, client: FlaskClient) -> None:
+    """Days are written as the shop writes them, and what is printed is offered on its paper."""
+    room = furnish(shop, 1)
+    slip = f"/orders/{room.orders[0].id}/slip.pdf"
+    now = shop.clock()
+    shop.clock = lambda: now + timedelta(days=40)
+    assert f"received {now.day} {now:%b}" in client.get("/orders").text
+    assert 595 == round(PdfDocument(client.get(slip).data)[0].get_width())  # A4, in points
+    fields = {"name": "Reclaimed parts", "zone": "UTC", "dates": "month-first", "paper": "letter"}
+    assert 303 == client.post("/settings", data=fields).status_code
+    assert f"received {now:%b} {now.day}" in client.get("/orders").text
+    assert 612 == round(PdfDocument(client.get(slip).data)[0].get_width())  # Letter
+    assert '<option value="letter" selected>' in client.get(f"/orders/{room.orders[0].id}").text
+    assert '<option value="letter" selected>' in client.get("/cards").text
 
 
 @pytest.mark.parametrize("wrong", [{"zone": "Mars/Olympus"}, {"name": ""}, {"name": "x" * 61}, {"photo_days": "0"}])

@@ -238,6 +238,27 @@ def test_a_part_of_the_room_is_found_by_what_people_call_it(
     assert path == client.get("/search", query_string={"q": words}).headers.get("Location")
 
 
+def test_notes_and_parts_of_a_code_are_found(shop: Shop, client: FlaskClient) -> None:
+    """Each word may stand in the title, in the notes or in the code."""
+    room = furnish(shop, 3)
+    rusty = stock.ChangeItem(notes="Rust under the left rail")
+    shop.act("owner", lambda unit: stock.change_item(unit, room.stays[1].id, rusty))
+    for words in ("rust RAIL", "S00 rust"):
+        page = client.get("/search", query_string={"q": words}).text
+        assert (1, True) == (page.count("/stays/"), f"/stays/{room.stays[1].id}" in page)
+    alike = [stay for stay in room.stays if stay.code.startswith("D00")]
+    assert len(alike) == client.get("/search?q=D00").text.count("/stays/")
+
+
+def test_a_list_while_one_still_types(shop: Shop, client: FlaskClient) -> None:
+    """A number that leads to one order leads nowhere yet: another may follow it."""
+    room = furnish(shop, 3)
+    number = room.orders[0].number
+    assert 303 == client.get("/search", query_string={"q": number}).status_code
+    listed = client.get("/search", query_string={"q": number, "list": "yes"})
+    assert (200, True) == (listed.status_code, f"/orders/{room.orders[0].id}" in listed.text)
+
+
 def test_a_section_is_found_by_its_name(shop: Shop, client: FlaskClient) -> None:
     """Whatever the case of its letters."""
     furnish(shop, 3)

@@ -1,7 +1,7 @@
 // A scan where no station is: it goes where the page asks for this card, else it finds what was scanned, unless
 // something was written that would be lost.
 
-import { make } from "../page/elements.js";
+import { make, press } from "../page/elements.js";
 
 const find = document.querySelector(".find input[name='q']");
 
@@ -24,6 +24,7 @@ export function found(texts) {
     link.href = `/search?q=${encodeURIComponent(text)}`;
     words.append(link, " ");
   }
+  words.append(press("Close", () => words.remove()));
 }
 
 /**
