@@ -7,7 +7,8 @@ from dataclasses import dataclass
 
 from scanflow.domain.counts.findings import Finding, FindingKind
 from scanflow.domain.counts.stocktake import TRAY
-from scanflow.domain.life import Hold
+from scanflow.domain.derive import OrderState
+from scanflow.domain.life import Hold, LineState
 from scanflow.domain.verdict import Reason
 
 
@@ -106,20 +107,43 @@ AT_THE_DOOR: Mapping[Reason, RefusalWords] = {
 """Where a parcel is handed over: some reasons mean something else there than at a station."""
 
 HOLDS: Mapping[Hold, str] = {
-    Hold.SUSPECT: "A doubt",
+    Hold.SUSPECT: "Check the thing",
     Hold.MISPLACED: "Its card was read elsewhere",
     Hold.CANCELLED_IN_BOX: "Cancelled, and in the box",
     Hold.CHANGED_AFTER_PICK: "The order was changed",
     Hold.NOT_IN_FILE: "The order came without it",
     Hold.ALREADY_SOLD: "Already sold",
     Hold.WITHDRAWN: "Withdrawn",
-    Hold.STALE_CODE: "Stale code",
-    Hold.SLOT_FREE: "Slot free",
-    Hold.UNKNOWN_CODE: "Unknown code",
-    Hold.BAD_ROW: "Bad row",
-    Hold.DOUBTFUL: "It may be another thing",
+    Hold.STALE_CODE: "An old code",
+    Hold.SLOT_FREE: "Its slot is free",
+    Hold.UNKNOWN_CODE: "No such code",
+    Hold.BAD_ROW: "Its row can’t be read",
+    Hold.DOUBTFUL: "Check the match",
 }
-"""Above the reason why a line stands still."""
+"""Above the reason why a line stands still, and beside its state."""
+
+LINES: Mapping[LineState, str] = {
+    LineState.UNBOUND: "to settle",
+    LineState.WAITING: "waiting",
+    LineState.PICKED: "picked",
+    LineState.PACKED: "packed",
+    LineState.SHORT: "missing",
+    LineState.RELEASED: "closed",
+    LineState.CANCELLED: "cancelled",
+    LineState.RETURNED: "came back",
+}
+"""How far a line is."""
+
+ORDERS: Mapping[OrderState, str] = {
+    OrderState.HELD: "held",
+    OrderState.WAITING: "waiting",
+    OrderState.PICKING: "picking",
+    OrderState.PACKING: "packing",
+    OrderState.RELEASED: "closed",
+    OrderState.CANCELLED: "cancelled",
+    OrderState.RETURNED: "came back",
+}
+"""How far an order is."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -30,9 +30,21 @@ def length(text: str) -> float:
     return _lengths(text, 1)[0]
 
 
-def size(text: str) -> Size:
-    """Depth x width x height like `23x8x6in` or `584 x 203 x 152`; one unit at the end, or each its own."""
-    return Size(*_lengths(text, 3))
+def size(text: str, usual: str = "mm") -> Size:
+    """Depth x width x height like `23x8x6in` or `584 x 203 x 152`; one unit at the end, or each its own, or none for
+    the `usual` one.
+    """
+    return Size(*_lengths(text, 3, usual))
+
+
+def unit_of(text: str) -> str:
+    """The unit at the end of what was typed; empty where none is.
+
+    >>> unit_of("23 x 8 x 6 in"), unit_of("584 x 203 x 152")
+    ('in', '')
+    """
+    found = _LENGTH.fullmatch(re.split(r"[x×*]", text[:_LONGEST].lower())[-1])
+    return found[2] or "" if found else ""
 
 
 def across_down(text: str) -> tuple[float, float]:
@@ -41,14 +53,14 @@ def across_down(text: str) -> tuple[float, float]:
     return width, height
 
 
-def _lengths(text: str, count: int) -> list[float]:
+def _lengths(text: str, count: int, usual: str = "mm") -> list[float]:
     parts = re.split(r"[x×*]", text[: _LONGEST + 1].lower())
     found = [_LENGTH.fullmatch(part) for part in parts]
     if len(parts) != count or len(text) > _LONGEST or not all(found):
         what = {1: "length like 23in", 2: "pair of measures like 63.5x38.1 or 4x6in", 3: "size like 23x8x6in"}[count]
         raise ValueError(f"{text[:_LONGEST]!r} is no {what}, in mm, cm or in")
     matches = [match for match in found if match]
-    last = matches[-1][2] or "mm"
+    last = matches[-1][2] or usual
     units = [match[2] or last for match in matches]
     if any(match[2] for match in matches[:-1]) and not all(match[2] for match in matches):
         raise ValueError(f"{text!r} names a unit for some sides only")

@@ -53,8 +53,9 @@ class Settings:
     `hand_overs`: that a parcel leaves is recorded by a scan; without that a closed one is gone after `gone_days`.
     `slip_closes`: a box closes by the scan of its slip, when all is packed. `paper`: what its printer has. `dates`:
     which number comes first where days are shown, and in files that prove nothing; empty for a shop that never said.
-    `backups`: where they go, how often. `restored_at`: when the shop was last put back from a backup (ISO 8601, empty
-    for never); `slips_from`: the least number of a slip since then.
+    `baskets`: the most orders of a round that takes what waits, 0 for no such limit. `backups`: where they go, how
+    often. `restored_at`: when the shop was last put back from a backup (ISO 8601, empty for never); `slips_from`: the
+    least number of a slip since then.
     """
 
     auto_close: bool = True
@@ -73,6 +74,7 @@ class Settings:
     hand_overs: bool = False
     gone_days: int = 3
     slip_closes: bool = False
+    baskets: int = 0
     backups: Backups = field(default_factory=Backups)
     restored_at: str = ""
     slips_from: int = 0

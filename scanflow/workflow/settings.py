@@ -32,6 +32,7 @@ class ChangeSettings(Command):
     photo_days: Maybe[Annotated[int, integer(1, 9999)]] = Field(default=None, title="Days that photos are kept")
     count_weeks: Maybe[Annotated[int, integer(0, 99)]] = Field(default=None, title="Weeks to count every bin")
     gone_days: Maybe[Annotated[int, integer(1, 999)]] = Field(default=None, title="Days until a parcel counts as gone")
+    baskets: Maybe[Annotated[int, integer(0, 99)]] = Field(default=None, title="Baskets on one round")
     auto_close: Flag = False
     by_person: Flag = False
     scan_at_bin: Flag = False

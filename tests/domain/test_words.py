@@ -10,9 +10,9 @@ import pytest
 import scanflow
 from scanflow.domain.counts.findings import FindingKind
 from scanflow.domain.derive import OrderState
-from scanflow.domain.life import Hold
+from scanflow.domain.life import Hold, LineState
 from scanflow.domain.verdict import HAND_OVER, Reason
-from scanflow.domain.words import AT_THE_DOOR, FINDINGS, HOLDS, REFUSALS
+from scanflow.domain.words import AT_THE_DOOR, FINDINGS, HOLDS, LINES, ORDERS, REFUSALS
 
 HOUSE = Path(scanflow.__file__).parent
 
@@ -34,8 +34,10 @@ def test_a_hold_and_a_finding_have_their_words() -> None:
     """There is a row for each, and a finding's says what is amiss, why, what to do, and how trouble calls it: a place
     to look at again is none.
     """
-    assert (set(Hold), set(FindingKind)) == (set(HOLDS), set(FINDINGS))
-    assert all(HOLDS.values())
+    assert [set(each) for each in (Hold, FindingKind, LineState, OrderState)] == [
+        set(each) for each in (HOLDS, FINDINGS, LINES, ORDERS)
+    ]
+    assert all((*HOLDS.values(), *LINES.values(), *ORDERS.values()))
     assert all(all((said.amiss, said.why, said.todo)) for said in FINDINGS.values())
     assert [FindingKind.UNREADABLE] == [kind for kind, said in FINDINGS.items() if not said.trouble]
 

@@ -16,11 +16,11 @@ from labels import slot_code
 from labels.paper import COLOURS
 from scanflow.domain import advice, life, whereabouts
 from scanflow.domain.access import agents
-from scanflow.domain.derive import stands_still
+from scanflow.domain.derive import OrderState, stands_still
 from scanflow.domain.life import DoubtEnd, NotAllowed
 from scanflow.domain.things import Held
 from scanflow.domain.whereabouts import Whereabouts
-from scanflow.domain.words import AT_THE_DOOR, HOLDS, REFUSALS, units
+from scanflow.domain.words import AT_THE_DOOR, HOLDS, LINES, ORDERS, REFUSALS, units
 from scanflow.storage.database import trouble_of
 from scanflow.storage.program import typed
 from scanflow.storage.trust.guard import STOPPED
@@ -166,8 +166,13 @@ def why(holds: Iterable[Held]) -> str:
 
 
 def reasons(holds: Iterable[Held]) -> str:
-    """The names of the holds of a line."""
-    return ", ".join(each.hold.replace("_", " ") for each in holds)
+    """What holds a line, in a few words."""
+    return ", ".join(HOLDS[each.hold].lower() for each in holds)
+
+
+def standing(line: Any) -> str:
+    """What holds a line, and how far it is."""
+    return ", ".join(filter(None, (reasons(line.holds), LINES[line.state])))
 
 
 def headings(at_the_door: bool = False) -> dict[str, str]:
@@ -194,6 +199,8 @@ def register(app: Flask) -> None:
     app.add_template_filter(among)
     app.add_template_filter(why)
     app.add_template_filter(reasons)
+    app.add_template_filter(standing)
+    app.add_template_filter(lambda state: ORDERS[OrderState(state)], "order_state")
     app.add_template_filter(whereabouts.words, "place")
     app.add_template_filter(advice.put_right)
     app.add_template_filter(said)

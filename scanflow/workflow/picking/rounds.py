@@ -38,11 +38,14 @@ class OpenRound(Command, json_schema_extra={"examples": [{}]}):
     )
 
 
-def open_round(unit: Unit, said: OpenRound, *, most: int | None = None) -> tuple[Round, tuple[LeftOut, ...]]:
+def open_round(
+    unit: Unit, said: OpenRound, *, most: int | None = None, baskets: int = 0
+) -> tuple[Round, tuple[LeftOut, ...]]:
     """Plan a round for these orders, or for all that wait; its stops stand in the order to walk.
 
-    `most` things are on it, of the first orders, unless the first alone has more. A round without stops is closed at
-    once. Where a bin on the way is due to be counted, the count of what is due begins.
+    `most` things are on it, of the first orders, unless the first alone has more, and the orders of so many `baskets`,
+    0 for as many as there are. A round without stops is closed at once. Where a bin on the way is due to be counted,
+    the count of what is due begins.
     """
     orders = _orders(unit, said.orders)
     round_ = Round(unit.new_id(), unit.at)
@@ -58,6 +61,8 @@ def open_round(unit: Unit, said: OpenRound, *, most: int | None = None) -> tuple
             continue
         waiting = [line for line in lines if to_fetch(line)]
         if most is not None and chosen and len(chosen) + len(waiting) > most:
+            break
+        if baskets and len({line.basket for line, _ in chosen}) == baskets:
             break
         basket = next(free)
         chosen += [(replace(line, round=round_.id, basket=basket), _bin_of(unit, line)) for line in waiting]

@@ -16,6 +16,7 @@ from scanflow.domain.life import LineState
 from scanflow.domain.things import Station
 from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
 from scanflow.domain.words import units
+from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views.lists import LineRow
@@ -37,12 +38,19 @@ MOST = 100
 @page(blueprint, "GET", "/rounds", roles=STAFF, live=True, menu=MenuEntry(Group.DAY, 4, "Rounds", "r", top=True))
 def index(said: str = "", status: int = 200) -> ResponseReturnValue:
     counts = ask(room_views.counts)
-    shown = {"rounds": ask(round_views.open_rounds), "counts": counts, "things": round_of(counts["waiting"])}
+    walks = ask(round_views.open_rounds)
+    under_way = {walk.id for walk in walks}
+    orders = ask(order_views.order_list, ["waiting"], 0, MOST)
+    lines = ask(order_views.lines_by_order, [order.id for order in orders])
+    orders = [order for order in orders if not any(line.round in under_way for line in lines[order.id])]
+    shown = {"rounds": walks, "counts": counts, "things": round_of(counts["waiting"]), "orders": orders, "lines": lines}
     return render("picking/rounds.html", **shown, most=MOST, said=said), status
 
 
 def round_of(waiting: int) -> str:
-    """How many things the next round takes of those that wait."""
+    """How much the next round takes of the things that wait."""
+    if 0 < (baskets := room().settings.baskets) < waiting:
+        return f"up to {units(baskets, 'order')}"
     return units(waiting, "thing") if waiting <= MOST else f"up to {units(MOST, 'thing')}"
 
 
@@ -50,8 +58,10 @@ def round_of(waiting: int) -> str:
 def start() -> ResponseReturnValue:
     """A round of what waits, or of the orders asked for."""
     chosen = request.form.getlist("order")
-    most = None if chosen else MOST
-    made = act(lambda unit: rounds.open_round(unit, sent(rounds.OpenRound, orders=chosen), most=most)[0])
+    if request.form.get("choose") and not chosen:
+        return index("Choose an order first.", 422)
+    limits: dict[str, Any] = {} if chosen else {"most": MOST, "baskets": room().settings.baskets}
+    made = act(lambda unit: rounds.open_round(unit, sent(rounds.OpenRound, orders=chosen), **limits)[0])
     return index(*made) if isinstance(made, Refusal) else redirect(url_for("round_page.show", id=made.id), 303)
 
 

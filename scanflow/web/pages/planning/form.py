@@ -9,10 +9,11 @@ from datetime import datetime, timedelta
 from scanflow.domain.things import Stay
 from scanflow.planning import stays
 from scanflow.planning.bulk import Bulk, NothingFits, bulk
-from scanflow.planning.measures import Size, size
+from scanflow.planning.measures import Size, size, unit_of
 from scanflow.planning.sizing import Burst, Demand, Season
 from scanflow.web.pages.planning import form_values
 from scanflow.workflow.ports import Invalid
+from scanflow.workflow.stock import MOST_PER_BIN
 
 RISKS = {"0.01": "1 in 100", "0.05": "1 in 20", "0.1": "1 in 10", "0.001": "1 in 1,000"}
 BIN = "23 x 8 x 6 in"
@@ -80,15 +81,20 @@ def measured(given: Mapping[str, str]) -> Bulk | None:
         return None
     if len(lines) > 300:
         raise Invalid("/things", "too_many", "Up to 300 sizes are enough.")
+    inside, usual = form_values.size(given, "bin_size"), unit_of(given["bin_size"]) or "mm"
     try:
-        return bulk([_size(number, line) for number, line in enumerate(lines, 1)], form_values.size(given, "bin_size"))
+        found = bulk([_size(number, line, usual) for number, line in enumerate(lines, 1)], inside)
     except NothingFits as error:
         raise Invalid("/things", "nothing_fits", str(error)) from error
+    if found.count.slots_per_bin > MOST_PER_BIN:
+        fitting = f"{found.count.slots_per_bin:,} of these would lie in one bin."
+        raise Invalid("/things", "too_many", f"{fitting} Check the units of the bin and of the things.")
+    return found
 
 
-def _size(number: int, line: str) -> Size:
+def _size(number: int, line: str, usual: str) -> Size:
     try:
-        return size(line)
+        return size(line, usual)
     except ValueError as error:
         raise Invalid("/things", "bad_size", f"Line {number}: {form_values.sentence(error)}") from error
 

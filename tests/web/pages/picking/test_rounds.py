@@ -15,10 +15,11 @@ from paperwork import words
 from pypdfium2 import PdfDocument
 
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
-from scanflow.domain.things import Station, Stay
+from scanflow.domain.things import Line, Order, Station, Stay, Stop
 from scanflow.shop import Shop
 from scanflow.workflow import orders, stock
 from scanflow.workflow.picking import rounds
+from scanflow.workflow.ports import Unit, must
 
 pytestmark = SQLITE_ONLY
 
@@ -88,3 +89,50 @@ def test_what_was_said_to_be_missing_is_found_again_on_the_round(shop: Shop, cli
     assert (True, [False]) == ("Said to be missing" in page, [each["waits"] for each in stops(page)])
     page = client.post(f"/lines/{first}/found", data={"round": room.round.id}, follow_redirects=True).text
     assert (False, [True]) == ("Said to be missing" in page, [each["waits"] for each in stops(page)])
+
+
+@pytest.fixture
+def waiting(shop: Shop) -> list[Order]:
+    """Orders of one thing each that wait, the most urgent first, beside what is left of an earlier round."""
+    room = furnish(shop, 8)
+    assert room.round is not None
+    walk = room.round.id
+
+    def receive(unit: Unit) -> list[Order]:
+        rounds.close_round(unit, walk)
+        told = ((f"W-{n}", f"2020-12-{n:02}", reference(stay)) for n, stay in enumerate(room.stays[1::2], 1))
+        return [
+            orders.receive(unit, IncomingOrder(number, "", None, by, (IncomingLine(each),)))[0]
+            for number, by, each in told
+        ]
+
+    return shop.act("owner", receive)
+
+
+def walked(shop: Shop, address: str) -> set[str]:
+    """The orders of the round whose page this is."""
+    with shop.looking() as unit:
+        stops = unit.find(Stop, round=address.rpartition("/")[2])
+        return {must(unit, Line, stop.line).order for stop in stops}
+
+
+def test_a_round_takes_no_more_orders_than_there_are_baskets(
+    shop: Shop, client: FlaskClient, waiting: list[Order]
+) -> None:
+    """Those that must go first; the button says so before."""
+    fields = {"name": "Reclaimed parts", "zone": "UTC", "scan_at_bin": "yes", "baskets": "2"}
+    assert 303 == client.post("/settings", data=fields).status_code
+    assert "Start a round of up to 2 orders" in client.get("/rounds").text
+    made = client.post("/rounds").headers["Location"]
+    assert {order.id for order in waiting[:2]} == walked(shop, made)
+
+
+def test_the_orders_of_a_round_can_be_chosen(shop: Shop, client: FlaskClient, waiting: list[Order]) -> None:
+    """Nothing chosen is no round of everything, and an order that is walked for already is not offered."""
+    chosen = [waiting[1].id, waiting[3].id]
+    nothing = client.post("/rounds", data={"choose": "yes"})
+    assert (422, True) == (nothing.status_code, "Choose an order first." in nothing.text)
+    made = client.post("/rounds", data={"choose": "yes", "order": chosen}).headers["Location"]
+    assert set(chosen) == walked(shop, made)
+    page = client.get("/rounds").text
+    assert [False, False] == [f'value="{name}"' in page for name in chosen] and f'value="{waiting[0].id}"' in page

@@ -112,9 +112,23 @@ def test_bulk_from_sizes(client: FlaskClient) -> None:
     assert len(expected.warnings) > 0
 
 
+def test_sizes_without_a_unit_are_in_that_of_the_bin(client: FlaskClient) -> None:
+    """Nobody who measures a bin in inches means millimetres by the things."""
+    query = GOODS | {"bin_size": "23x8x6in", "step": "3"}
+    pages = [client.get("/plan", query_string=query | {"things": each}).text for each in ("5x4x3", "5 x 4 x 3 in")]
+    each = bulk([size("5x4x3in")], size("23x8x6in")).count.slots_per_bin
+    assert [True, True] == [f"{each} in every bin" in page for page in pages]
+
+
 @pytest.mark.parametrize(
     ("wrong", "step", "question", "sentence"),
     [
+        (
+            {"slots_per_bin": "", "bin_size": "23x8x6in", "things": "5x4x3mm"},
+            3,
+            "How big are they?",
+            "of these would lie in one bin. Check the units of the bin and of the things.",
+        ),
         ({"code": "B4"}, 5, "What do you sell?", "One or two letters from A to Z."),
         ({"code": "S"}, 3, "What do you sell?", "Section S exists. Choose other letters."),
         ({"section": ""}, 2, "What do you sell?", "Name is needed."),
