@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
-import json
+import re
 from typing import Any, NamedTuple
 
 from scanflow.domain import events
+from scanflow.domain.verdict import Reason
+from scanflow.domain.words import REFUSALS
+
+_ID = re.compile("[0-9a-f]{16}")
+_BY = {"wedge": "by a scanner", "camera": "by a camera", "typed": "typed"}
 
 
 class Part(NamedTuple):
@@ -16,26 +21,39 @@ class Part(NamedTuple):
 
 
 def said(event: events.Told) -> list[Part]:
-    """A scan as a sentence, of all else what it tells, name by name."""
+    """A scan as a sentence, of all else what it tells, name by name; the API gives the ids and keys besides."""
     if isinstance(event, events.Scanned):
-        return [Part("", _scan(event)), Part(f"by {event.via}, key {event.key}", "")]
-    told = ((name, value) for name, value in event.data().items() if value not in (None, "", [], False))
-    return [Part(name.replace("_", " "), _words(value)) for name, value in told]
+        return [Part("", _scan(event)), Part(_BY.get(event.via, event.via), "")]
+    return [Part(*each) for each in _told(event.data())]
+
+
+def _told(data: dict[str, Any]) -> list[tuple[str, str]]:
+    """What says something to a person, in words by name."""
+    words = {name.replace("_", " "): _words(value) for name, value in data.items() if value not in (None, "", False)}
+    return [(name, each) for name, each in words.items() if each]
 
 
 def _scan(scan: events.Scanned) -> str:
-    why = f", {scan.reason.replace('_', ' ')}" if scan.reason else ""
+    why = f", {_why(scan.reason)}" if scan.reason else ""
     order = f" of order {scan.order_number}, {scan.line_state}" if scan.order_number else ""
     released = f"; released {', '.join(scan.released)}" if scan.released else ""
     return f"{scan.verdict} at the {scan.station}{why}: {scan.code or ', '.join(scan.text)}{order}{released}"
 
 
+def _why(reason: str) -> str:
+    known = REFUSALS.get(Reason(reason)) if reason in list(Reason) else None
+    return known.trouble if known else reason.replace("_", " ")
+
+
 def _words(value: Any) -> str:
+    """In words; empty for what is an id alone."""
     match value:
         case True:
             return "yes"
+        case {"reference": reference}:
+            return str(reference)
         case dict():
-            return json.dumps(value, ensure_ascii=False)
-        case list():
-            return ", ".join(str(each.get("reference", each) if isinstance(each, dict) else each) for each in value)
-    return str(value)
+            return ", ".join(" ".join(each) for each in _told(value))
+        case list() | tuple():
+            return ", ".join(filter(None, map(_words, value)))
+    return "" if _ID.fullmatch(str(value)) else str(value)

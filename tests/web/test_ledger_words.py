@@ -28,14 +28,14 @@ def words(event: events.Told) -> str:
 @pytest.mark.parametrize(
     ("changed", "sentence"),
     [
-        ({}, "refused at the bin, not ordered: D0145; by wedge, key k1"),
+        ({}, "refused at the bin, nobody ordered it: D0145; by a scanner"),
         (
             {"verdict": "accepted", "reason": None, "code": "D014", "order_number": "7", "line_state": "picked"},
-            "accepted at the bin: D014 of order 7, picked; by wedge, key k1",
+            "accepted at the bin: D014 of order 7, picked; by a scanner",
         ),
         (
             {"verdict": "accepted", "reason": None, "code": "D014", "released": ["D014", "D020"]},
-            "accepted at the bin: D014; released D014, D020; by wedge, key k1",
+            "accepted at the bin: D014; released D014, D020; by a scanner",
         ),
     ],
 )
@@ -60,8 +60,10 @@ def test_a_scan_is_a_sentence(changed: dict[str, Any], sentence: str) -> None:
         ),
         (
             events.StocktakeClosed(stocktake="c1", looked=2, findings={"missing": 1}),
-            'stocktake c1; looked 2; findings {"missing": 1}',
+            "stocktake c1; looked 2; findings missing 1",
         ),
+        (events.CardReprinted(code="D014", lost="Under the rack"), "code D014; lost Under the rack"),
+        (events.LineShort(line="0123456789abcdef", note="Not beside it either"), "note Not beside it either"),
         (events.Unknown("sold by lot", {"code": "D014", "lots": [1, 2]}), "code D014; lots 1, 2"),
     ],
 )

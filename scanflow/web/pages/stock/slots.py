@@ -114,8 +114,9 @@ def story(id: str, said: str = "", status: int = 200, looked: str = "") -> Respo
     doubted = doubts.open_doubts(room(), stay.item)
     reference = slot_code.reference(stay.code, stay.turn)
     shown: dict[str, Any] = {"stay": stay, "stays": stays, "lines": lines, "entries": entries, "reference": reference}
-    shown |= {"said": said, "looked": looked, "doubted": doubted, "asked": stock.WORDS}
-    return render("stock/stay.html", **shown, where=where_are([stay]), why=request.args.get("why", "")), status
+    moved = next((each for each in stays if each.id == request.args.get("moved")), None)
+    shown |= {"said": said, "looked": looked, "doubted": doubted, "asked": stock.WORDS, "moved": moved}
+    return render("stock/stay.html", **shown, where=where_are([stay])), status
 
 
 @page(blueprint, "POST", "/stays/<id>/doubts/<doubt>")
@@ -169,7 +170,7 @@ def move(id: str) -> ResponseReturnValue:
         cards.believe(unit, to, request.form.get("looked", ""))
         return stock.move(unit, id, stock.Move(to=_slot_named(unit, "to")))
 
-    return _moved(id, work, to)
+    return _moved(id, work, to, moved=id)
 
 
 @page(blueprint, "POST", "/stays/<id>/exchange", roles=STAFF)
@@ -183,8 +184,8 @@ def _slot_named(unit: Unit, field: str) -> str:
     return (unit.facts(text) or cards.card_facts(unit, text, f"/{field}")).slot.code
 
 
-def _moved(id: str, work: Callable[[Unit], Stay], looked: str = "") -> ResponseReturnValue:
+def _moved(id: str, work: Callable[[Unit], Stay], looked: str = "", moved: str = "") -> ResponseReturnValue:
     stay = act(work)
     if isinstance(stay, Refusal):
         return story(id, *stay, looked if stay.said == ONCE_MORE else "")
-    return redirect(url_for("slot_page.story", id=stay.id), 303)
+    return redirect(url_for("slot_page.story", id=stay.id, moved=moved or None), 303)

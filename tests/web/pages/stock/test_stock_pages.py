@@ -160,6 +160,16 @@ def test_story_of_a_moved_thing(shop: Shop, client: FlaskClient) -> None:
     assert "Go to where it is now" in old
 
 
+def test_a_move_says_what_to_carry(shop: Shop, client: FlaskClient) -> None:
+    """Thing and both cards; of a thing that is in a basket nothing is carried to a bin."""
+    told = "Carry it to bin A-1-1 and put card D005 on it. Bring card S001 to the tray."
+    picked, stored = furnish(shop, 2).stays
+    move = client.post(f"/stays/{stored.id}/move", data={"to": slot_code.card_text("D005")}, follow_redirects=True)
+    assert told in move.text
+    move = client.post(f"/stays/{picked.id}/move", data={"to": slot_code.card_text("S002")}, follow_redirects=True)
+    assert ("turn 1 of S002" in move.text, "Carry it to bin" in move.text) == (True, False)
+
+
 def test_moves_that_are_refused(shop: Shop, client: FlaskClient) -> None:
     """A taken slot or a text that is no slot is refused on the page."""
     stays = furnish(shop, 5).stays
