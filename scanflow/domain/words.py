@@ -25,6 +25,11 @@ class RefusalWords:
     late: str = ""
 
 
+MISREAD = (
+    "The check digit is wrong or missing. Scan again, or type the small text at the bars: it has one digit more than "
+    "the big number."
+)
+
 REFUSALS: Mapping[Reason, RefusalWords] = {
     Reason.UNREADABLE: RefusalWords(
         "Nothing was read", "No card was read. Hold it flat and in the light, or type its text.", "no card read"
@@ -34,7 +39,7 @@ REFUSALS: Mapping[Reason, RefusalWords] = {
     ),
     Reason.BAD_CHECK: RefusalWords(
         "Wrong check digit",
-        "The check digit is wrong or missing. Scan again, or type all of the card's text.",
+        MISREAD,
         "wrong check digit",
     ),
     Reason.UNKNOWN_CODE: RefusalWords("No card of this room", "This is no card of the room.", "no card of the room"),

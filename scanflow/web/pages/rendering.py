@@ -20,7 +20,7 @@ from scanflow.domain.derive import OrderState, stands_still
 from scanflow.domain.life import DoubtEnd, NotAllowed
 from scanflow.domain.things import Held
 from scanflow.domain.whereabouts import Whereabouts
-from scanflow.domain.words import AT_THE_DOOR, HOLDS, LINES, ORDERS, REFUSALS, units
+from scanflow.domain.words import AT_THE_DOOR, HOLDS, LINES, MISREAD, ORDERS, REFUSALS, units
 from scanflow.storage.database import trouble_of
 from scanflow.storage.program import typed
 from scanflow.storage.trust.guard import STOPPED
@@ -206,6 +206,7 @@ def register(app: Flask) -> None:
     app.add_template_filter(said)
     app.add_template_filter(HOLDS.get, "heading")
     app.add_template_global(headings)
+    app.jinja_env.globals["misread"] = MISREAD
     app.add_template_filter(lambda words: words[:1].upper() + words[1:], "capital")
     app.add_template_test(stands_still, "held_still")
     app.add_template_test(lambda line: line.state in life.LIVE, "live")

@@ -13,6 +13,7 @@ from labels import slot_code
 from scanflow.domain import advice, events
 from scanflow.domain.life import CardState
 from scanflow.domain.things import Alias, Section, Slot
+from scanflow.domain.words import MISREAD
 from scanflow.planning.adopting import Form, Meaning, Room, is_foreign, meanings
 from scanflow.workflow.fields import CardText, Code, Command, Maybe, Reason
 from scanflow.workflow.ports import Invalid, Missing, Refused, SlotFacts, Unit, must
@@ -101,7 +102,7 @@ def card_facts(unit: Unit, text: str, pointer: str = "/text") -> SlotFacts:
     try:
         code = named(unit, text, widths(unit)).code
     except slot_code.BadCheck as wrong:
-        raise Invalid(pointer, "bad_check", "The check digit is wrong. Read the card again.") from wrong
+        raise Invalid(pointer, "bad_check", MISREAD) from wrong
     except slot_code.BadFormat as wrong:
         raise Invalid(pointer, "unknown_code", "This is not the text of a card.") from wrong
     return slot_facts(unit, code, pointer)

@@ -13,6 +13,7 @@ from labels import slot_code
 from scanflow.domain.advice import ONCE_MORE
 from scanflow.domain.life import CardState, StayState
 from scanflow.domain.things import Item, Section, Slot, Stay
+from scanflow.domain.words import MISREAD
 from scanflow.shop import Shop
 from scanflow.workflow import stock
 from scanflow.workflow.stock import cards
@@ -137,7 +138,7 @@ def test_a_move_by_a_card_without_a_check(unchecked: Shop, client: FlaskClient) 
     [
         ({"title": "Saddle"}, 422, "Scan the card in your hand, or choose a section."),
         ({"code": "D002"}, 422, "Title is needed."),
-        ({"text": "D0010", "title": "x"}, 422, "The check digit is wrong. Read the card again."),
+        ({"text": "D0010", "title": "x"}, 422, MISREAD),
         ({"text": "D0016", "title": "x"}, 409, "Slot D001 already holds Rear derailleur 1. Take another card."),
     ],
 )

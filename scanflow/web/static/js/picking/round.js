@@ -25,7 +25,7 @@ export function judge(text, records) {
   const stop = stopOf(text);
   const code = stop?.code ?? slotOf(text);
   if (!code && document.body.dataset.check !== "none")
-    return { word: "Not read whole", advice: "The check digit is wrong or missing. Scan again." };
+    return { word: "Not read whole", advice: document.body.dataset.misread };
   if (!stop)
     return { word: "Not on this list", advice: "Leave the thing in its bin. Scan it again with the network.", code };
   if (codesOf(records).has(code))
