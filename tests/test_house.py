@@ -31,6 +31,7 @@ HOUSE = Path(__file__).parents[1]
         pytest.param(("djlint", "--lint", "--quiet", "scanflow/web/templates"), id="templates"),
         pytest.param(("oxlint", "--deny-warnings", "--import-plugin", "scanflow/web/static"), id="scripts"),
         pytest.param(("oxfmt", "--check", "scanflow/web/static/js"), id="format of scripts"),
+        pytest.param(("codespell",), id="spelling"),
     ],
 )
 def test_a_tool_finds_nothing_amiss(command: tuple[str, ...]) -> None:
