@@ -75,9 +75,17 @@ def png(page: SheetPage, *, title: str, dpi: float = PNG_DPI) -> bytes:
     return image.getvalue()
 
 
-def pdf(pages: Sequence[SheetPage], out: str | PathLike[str] | IO[bytes], *, title: str, language: str = "en") -> None:
+def pdf(
+    pages: Sequence[SheetPage],
+    out: str | PathLike[str] | IO[bytes],
+    *,
+    title: str,
+    language: str = "en",
+    stacked: int = 1,
+) -> None:
     """Write the pages to a path or a binary file, tagged: every card is a figure that says its code.
 
+    So many pages are `stacked` on each sheet of paper, which is as much higher, with a line between two to cut along.
     Same pages, same bytes. OSError if it can't be written.
     """
     canvas = Canvas(out if hasattr(out, "write") else fspath(out), invariant=1, lang=language)
@@ -85,14 +93,18 @@ def pdf(pages: Sequence[SheetPage], out: str | PathLike[str] | IO[bytes], *, tit
     canvas.setViewerPreference("PrintScaling", "None")  # ISO 32000-1 12.2: print dialogs start at actual size
     canvas.setViewerPreference("DisplayDocTitle", "true")
     tags = Tags(canvas)
-    for page in pages:
-        canvas.setPageSize((page.width * mm, page.height * mm))
-        for card in page.cards:
-            with tags.figure(card.alt):
-                _card(canvas, card, page.height)
-        with tags.artifact():
-            for shape in page.marks:
-                _draw(canvas, shape, page.height)
+    for first in range(0, len(pages), stacked):
+        high = pages[first].height * stacked
+        canvas.setPageSize((pages[first].width * mm, high * mm))
+        for place, page in enumerate(pages[first : first + stacked]):
+            top = high - place * page.height
+            for card in page.cards:
+                with tags.figure(card.alt):
+                    _card(canvas, card, top)
+            cut = [Rect(0, -0.1, page.width, 0.2, INK)] if place else []
+            with tags.artifact():
+                for shape in (*page.marks, *cut):
+                    _draw(canvas, shape, top)
         tags.show_page()
     tags.finish()
     canvas.save()

@@ -6,6 +6,9 @@ from dataclasses import dataclass
 SHEETS = {"a4": (210.0, 297.0), "letter": (215.9, 279.4), "legal": (215.9, 355.6), "4x6": (101.6, 152.4)}
 """Width and height in mm: ISO 216, ANSI Y14.1, 8.5 x 14 in, a label of 4 x 6 in from a roll."""
 
+HALVES = {"half-a4": (210.0, 148.5), "half-letter": (215.9, 139.7)}
+"""Of two that lie one above the other on a sheet."""
+
 INK = "#1f1b16"
 WHITE = "#ffffff"
 TILE = 4.0

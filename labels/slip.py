@@ -5,11 +5,12 @@ from dataclasses import dataclass
 
 from labels import row, slot_code, typeface
 from labels.card import Card
-from labels.paper import SHEETS
+from labels.paper import HALVES, SHEETS
 from labels.row import MARGIN, SMALL, STRIP, Thing
 from labels.shape import SheetArea
 from labels.sheet import SheetPage
 
+PAPERS = SHEETS | HALVES
 _ROW = 21.0
 _SIDE = _ROW - 3
 _WIDE = 150.0  # a page so wide has the bars beside the number
@@ -26,8 +27,8 @@ class Slip:
 
 
 def slips(orders: Sequence[Slip], paper: str) -> list[SheetPage]:
-    """A page for each order, or several, in their order; `paper` is a key of `labels.paper.SHEETS`."""
-    return [page for slip in orders for page in _pages(slip, SHEETS[paper])]
+    """A page for each order, or several, in their order; `paper` is a key of `PAPERS`."""
+    return [page for slip in orders for page in _pages(slip, PAPERS[paper])]
 
 
 def _pages(slip: Slip, page: row.Size) -> list[SheetPage]:

@@ -12,13 +12,13 @@ from flask import Blueprint, request, send_file
 from flask.typing import ResponseReturnValue
 
 from labels import draw, slip, walk
-from labels.paper import COLOURS, SHEETS
+from labels.paper import COLOURS, HALVES
 from labels.row import Thing
 from labels.sheet import SheetPage
 from scanflow.domain.advice import order_says
-from scanflow.domain.derive import to_walk
+from scanflow.domain.derive import OrderState, to_walk
 from scanflow.domain.things import Order, Round
-from scanflow.domain.words import units
+from scanflow.domain.words import ORDERS, units
 from scanflow.storage.views import lists
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import picking as round_views
@@ -59,8 +59,7 @@ DONE = {
 @page(blueprint, "GET", "/orders/<id>/slip.pdf", roles=STAFF)
 def order_slip(id: str) -> ResponseReturnValue:
     order = must(room(), Order, id)
-    pages = slip.slips(_slips([id]), _paper(SHEETS))
-    return _pdf(pages, f"Slip of order {order.number}", "slip")
+    return _slips_pdf([id], f"Slip of order {order.number}", "slip")
 
 
 @page(blueprint, "GET", "/orders/slips.pdf", roles=STAFF)
@@ -70,8 +69,7 @@ def order_slips() -> ResponseReturnValue:
     if state not in STATES:
         raise Invalid("/state", "unknown_state", f"Choose one of {', '.join(STATES)}.")
     rows = ask(order_views.order_list, [state], 0, MOST_SLIPS)
-    pages = slip.slips(_slips([row.id for row in rows]), _paper(SHEETS))
-    return _pdf(pages, f"Slips of orders, {state}", "slips")
+    return _slips_pdf([row.id for row in rows], f"Slips of orders, {ORDERS[OrderState(state)]}", "slips")
 
 
 @page(blueprint, "GET", "/rounds/<id>/slips.pdf", roles=STAFF)
@@ -79,8 +77,7 @@ def round_slips(id: str) -> ResponseReturnValue:
     """Of all orders of a round, in the order of its baskets."""
     must(room(), Round, id)
     stops = sorted(ask(round_views.round_stops, id), key=lambda stop: stop.basket or 0)
-    pages = slip.slips(_slips(list(dict.fromkeys(stop.order for stop in stops))), _paper(SHEETS))
-    return _pdf(pages, "Slips of a round", "slips")
+    return _slips_pdf(list(dict.fromkeys(stop.order for stop in stops)), "Slips of a round", "slips")
 
 
 @page(blueprint, "GET", "/rounds/<id>/sheet.pdf", roles=STAFF)
@@ -101,14 +98,19 @@ def _paper(papers: Iterable[str]) -> str:
     return chosen if chosen in papers else room().settings.paper
 
 
-def _pdf(pages: Sequence[SheetPage], title: str, name: str) -> ResponseReturnValue:
+def _slips_pdf(order_ids: Sequence[str], title: str, name: str) -> ResponseReturnValue:
+    paper = _paper(slip.PAPERS)
+    return _pdf(slip.slips(_slips(order_ids), paper), title, name, stacked=2 if paper in HALVES else 1)
+
+
+def _pdf(pages: Sequence[SheetPage], title: str, name: str, stacked: int = 1) -> ResponseReturnValue:
     if not pages:
         raise Missing("There is no order to print.")
     let_go()
     out = BytesIO()
-    draw.pdf(pages, out, title=title)
+    draw.pdf(pages, out, title=title, stacked=stacked)
     response = send_file(BytesIO(out.getvalue()), "application/pdf", download_name=f"{name}.pdf")
-    if request.args.get("paper") in SHEETS:
+    if request.args.get("paper") in slip.PAPERS:
         year = 365 * 24 * 3600
         response.set_cookie(
             COOKIE, request.args["paper"], max_age=year, samesite="Lax", httponly=True, secure=request.is_secure

@@ -75,6 +75,19 @@ def test_slips_of_a_round_in_the_order_of_its_baskets(client: FlaskClient, shop:
     assert len(slips) > 5
 
 
+@pytest.mark.parametrize(("paper", "size"), [("half-a4", (595, 842)), ("half-letter", (612, 792))])
+def test_two_slips_on_a_sheet(
+    client: FlaskClient, shop: Shop, room: Furnished, paper: str, size: tuple[int, int]
+) -> None:
+    """One above the other in the order of the baskets, whole and to be cut apart; the last may be alone."""
+    assert room.round is not None
+    alone = pdf(client.get(f"/rounds/{room.round.id}/slips.pdf?paper=4x6"))
+    slips = [text for page in alone for text in seen(page)]
+    pages = pdf(client.get(f"/rounds/{room.round.id}/slips.pdf?paper={paper}"))
+    assert size == tuple(map(round, pages[0].get_size()))
+    assert [sorted(slips[at : at + 2]) for at in range(0, len(slips), 2)] == [sorted(seen(page)) for page in pages]
+
+
 def test_slips_of_all_orders_in_one_state(client: FlaskClient, room: Furnished) -> None:
     """As they are listed; a state that is none is refused, and no order is no file."""
     pages = pdf(client.get("/orders/slips.pdf?state=waiting&paper=4x6"))
