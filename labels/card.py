@@ -253,7 +253,9 @@ def _number(
     size = min((baseline - top) / typeface.CAP_HEIGHT, length / sum(per_size))
     cap_height = size * typeface.CAP_HEIGHT
     if cap_height < CAP_MIN:
-        raise CardTooSmall(f"{letters}{number} would be {cap_height:.1f} mm high, at least {CAP_MIN} mm can be read")
+        high = f"would be {cap_height:.1f} mm high, and can be read from {CAP_MIN} mm on"
+        left = high if cap_height > 0 else "has no room left"
+        raise CardTooSmall(f"{letters}{number} {left}: make the card larger, or the margins smaller")
     baseline -= (baseline - top - cap_height) / 2
     start = middle - size * sum(per_size) / 2
     return [

@@ -14,7 +14,7 @@ from scanflow.cli.cards import cards
 from scanflow.cli.cards.adopt import adopt
 from scanflow.cli.cards.printcheck import printcheck
 from scanflow.cli.cards.reprint import reprint
-from scanflow.cli.opening import in_shop, open_shop
+from scanflow.cli.opening import PORT, in_shop, open_shop
 from scanflow.cli.password import password
 from scanflow.cli.plan import plan
 from scanflow.cli.read import read
@@ -60,9 +60,10 @@ main.add_command(health)
 @main.command()
 @click.option("--data", type=click.Path(file_okay=False, path_type=Path), help="An empty or new folder to make it in.")
 @click.option("--serve", "then_serve", is_flag=True, help="Open the shop afterwards, until Ctrl+C.")
+@click.option("--port", default=PORT, show_default=True, type=click.IntRange(0, 65535), help="Port to open it at.")
 @click.option("--json", "as_json", is_flag=True, help="Report as one JSON document.")
 @click.pass_context
-def demo(context: click.Context, data: Path | None, then_serve: bool, as_json: bool) -> None:
+def demo(context: click.Context, data: Path | None, then_serve: bool, port: int, as_json: bool) -> None:
     """Make an example shop and run its day: real cards, photographs of them, a real service."""
     from scanflow import demo as example
 
@@ -80,7 +81,7 @@ def demo(context: click.Context, data: Path | None, then_serve: bool, as_json: b
     else:
         example.tell(report, say)
     if then_serve:
-        context.invoke(serve, data=folder)
+        context.invoke(serve, data=folder, port=port)
 
 
 @main.command()
