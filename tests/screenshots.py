@@ -5,6 +5,7 @@ from __future__ import annotations
 import tempfile
 from pathlib import Path
 
+import chromium
 import control_names
 from listening import listening
 from live_shop import PASSWORD
@@ -32,7 +33,7 @@ def main() -> None:
         shop = Shop(Database(sqlite_url(data)))
         shop.act("owner", lambda unit: unit.access.set_password(PASSWORD))
         with listening(create_app(shop), shop) as server, sync_playwright() as playwright:
-            browser = playwright.chromium.launch(executable_path="/usr/bin/chromium", args=CHROMIUM)
+            browser = playwright.chromium.launch(executable_path=chromium.program(), args=CHROMIUM)
             page = browser.new_page(viewport=PHONE, base_url=f"http://127.0.0.1:{server.effective_port}")
             take_all(page)
             take_count(page, data)
@@ -84,13 +85,21 @@ def take_count(page: Page, data: Path) -> None:
 
 SEEN = """() => [...document.images].every(
   (each) => each.naturalWidth || !each.checkVisibility() || each.getBoundingClientRect().top > innerHeight)"""
-"""Pictures of things come when they are near the screen, and some time after the page."""
+"""Pictures of things come when they are near the screen, and some time after the page; those in a fold, never."""
+
+
+DECODED = """() => Promise.all(
+  [...document.images].filter((each) => each.complete && each.naturalWidth).map((each) => each.decode()))"""
+
+
+DECODED = """() => Promise.all(
+  [...document.images].filter((each) => each.complete && each.naturalWidth).map((each) => each.decode()))"""
 
 
 def take(page: Page, name: str) -> None:
     page.wait_for_load_state()
     page.wait_for_function(SEEN)
-    page.evaluate("Promise.all([...document.images].filter((each) => each.naturalWidth).map((each) => each.decode()))")
+    page.evaluate(DECODED)
     page.screenshot(path=PICTURES / f"{name}.png", animations="disabled")
 
 

@@ -6,7 +6,6 @@ from no server; all are opened in turns. Goals: 150 kB and 100 ms of script.
 
 from __future__ import annotations
 
-import shutil
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass
@@ -14,6 +13,7 @@ from pathlib import Path
 from statistics import median
 from tempfile import TemporaryDirectory
 
+import chromium
 from furnished import Furnished, furnish
 from paperwork import jpeg
 from playwright.sync_api import Browser, sync_playwright
@@ -87,10 +87,9 @@ def at_a_shop() -> Iterator[tuple[str, str, Furnished]]:
 
 
 def main() -> None:
-    program = shutil.which("chromium") or shutil.which("chromium-browser") or shutil.which("google-chrome")
     with at_a_shop() as (at, secret, room), sync_playwright() as playwright:
         assert room.round is not None
-        browser = playwright.chromium.launch(executable_path=program, args=ARGUMENTS)
+        browser = playwright.chromium.launch(executable_path=chromium.program(), args=ARGUMENTS)
         pages = {"bare": "/bare/page", "today": "/", "round": f"/rounds/{room.round.id}", "table": "/table"}
         views: Mapping[str, list[View]] = {name: [] for name in pages}
         for _ in range(TIMES):

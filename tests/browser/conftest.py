@@ -8,6 +8,7 @@ from collections.abc import Callable, Iterable, Iterator
 from pathlib import Path
 from typing import Any
 
+import chromium
 import pytest
 from listening import listening
 from live_shop import Live
@@ -20,8 +21,6 @@ from scanflow.web import create_app
 
 ARGUMENTS = ("--no-sandbox", "--disable-background-networking", "--disable-gpu")
 expect.set_options(timeout=20_000)  # the machine may be busy
-
-NAMES = ("chromium", "chromium-browser", "google-chrome")
 
 
 @pytest.fixture
@@ -45,10 +44,9 @@ def live(sqlite_template: Path, tmp_path: Path, readers: Readers) -> Iterator[Li
 
 @pytest.fixture(scope="session")
 def launch() -> Iterator[Callable[..., Browser]]:
-    """Starts Debian's Chromium with more arguments; the tests fail where there is none."""
-    program = next((found for name in NAMES if (found := shutil.which(name))), None)
+    """Starts Chromium with more arguments; the tests fail where there is none."""
     with sync_playwright() as playwright:
-        yield lambda *more: playwright.chromium.launch(executable_path=program, args=[*ARGUMENTS, *more])
+        yield lambda *more: playwright.chromium.launch(executable_path=chromium.program(), args=[*ARGUMENTS, *more])
 
 
 @pytest.fixture(scope="session")

@@ -44,7 +44,8 @@ def room(live: Live) -> Furnished:
 def desk(browser: Browser, live: Live, page: Page, room: Furnished) -> Iterator[Page]:
     """The page of another browser, signed in as `page` is then too."""
     sign_in(page, live)
-    context = browser.new_context(base_url=live.address, storage_state=page.context.storage_state())
+    context = browser.new_context(base_url=live.address)
+    context.add_cookies(page.context.cookies())  # type: ignore[arg-type]  # what it takes is what it gives
     yield context.new_page()
     context.close()
 

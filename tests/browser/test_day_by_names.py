@@ -104,7 +104,6 @@ def test_by_keyboard_alone(live: Live, page: Page, tmp_path: Path) -> None:
     page.wait_for_url("**/orders/load")
     expect(page.locator("#file")).to_be_focused()
     page.set_input_files("#file", file_of_orders(tmp_path, *references))  # in the system's dialog
-    keys.press("button", control_names.LOOK_AT_THE_FILE)
     expect(page.get_by_role("heading", level=1)).to_have_text(control_names.CHECK_THE_FILE)
     keys.press("button", control_names.LOAD_ORDERS.format("2"))
     expect(page.get_by_role("heading", level=1)).to_have_text(control_names.FILE_IS_LOADED)
@@ -190,7 +189,6 @@ def test_by_names_alone(live: Live, page: Page, tmp_path: Path) -> None:
     reader.visit(control_names.ORDERS)
     reader.one("link", control_names.LOAD_A_FILE).click()
     page.get_by_label(control_names.CSV_FILE).set_input_files(file_of_orders(tmp_path, *references))
-    reader.one("button", control_names.LOOK_AT_THE_FILE).click()
     reader.one("button", control_names.LOAD_ORDERS.format("2")).click()
     reader.one("link", control_names.GO_TO_TODAY).click()
 

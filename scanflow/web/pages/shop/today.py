@@ -21,7 +21,7 @@ from scanflow.storage.views.where import Duty
 from scanflow.web.backup_words import sentences
 from scanflow.web.count_words import subject
 from scanflow.web.door.visitors import shop
-from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
+from scanflow.web.pages.declare import STAFF, Group, MenuEntry, may, page
 from scanflow.web.pages.picking.rounds import round_of
 from scanflow.web.pages.rendering import render, where_are
 from scanflow.web.pages.room_view import ask, room
@@ -95,7 +95,9 @@ def next_of(day: Overview, *, scan_at_bin: bool = True) -> Next:
     if counts["waiting"]:
         return Next(f"Start a round of {round_of(counts['waiting'])}", url_for("round_page.start"), post=True)
     if counts["held"]:
-        return Next(f"Settle {units(counts['held'], 'held line')}", url_for("order_page.index", state="held"))
+        first = url_for("order_page.settle_page", id=day.held[0].id)
+        to = first if may("order_page.settle_page") else url_for("order_page.index", state="held")
+        return Next(f"Settle {units(counts['held'], 'held line')}", to)
     if counts["due"]:
         return Next(f"Scan {units(counts['due'], 'card')} into the tray", url_for("station_page.tray"))
     if counts["slots"]:

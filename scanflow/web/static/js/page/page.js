@@ -21,6 +21,7 @@ function unfolded({ target }) {
 }
 
 document.addEventListener("toggle", unfolded, true);
+document.addEventListener("change", ({ target }) => "atOnce" in target.dataset && target.form.requestSubmit());
 
 document.addEventListener("click", async ({ target }) => {
   const button = target.closest("[data-copy]");
