@@ -125,6 +125,14 @@ def _walk(unit: Unit, chosen: list[tuple[Line, str]]) -> list[tuple[Line, str]]:
     return [pair for index in tour.order for pair in by_bin[bins[index].name]]
 
 
+def close_finished(unit: Unit) -> None:
+    """Close each round on which nothing is left to walk to; its baskets are free once they are packed."""
+    for walk in unit.find(Round, state=RoundState.OPEN):
+        lines = (must(unit, Line, stop.line) for stop in unit.find(Stop, round=walk.id))
+        if not any(to_walk(line, walk.id) for line in lines):
+            close_round(unit, walk.id)
+
+
 def close_round(unit: Unit, round_id: str) -> Round:
     """The walk is over; what was not picked waits for another round."""
     round_ = must(unit, Round, round_id).after("close")

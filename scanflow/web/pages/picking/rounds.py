@@ -13,7 +13,7 @@ from scanflow.domain.advice import at_stop, order_says
 from scanflow.domain.counts.stocktake import Stocktake
 from scanflow.domain.derive import to_walk
 from scanflow.domain.life import LineState
-from scanflow.domain.things import Station
+from scanflow.domain.things import Round, Station
 from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
 from scanflow.domain.words import units
 from scanflow.storage.views import orders as order_views
@@ -28,6 +28,7 @@ from scanflow.web.pages.room_view import ask, room
 from scanflow.web.problem import Problem
 from scanflow.workflow.counts import cycle
 from scanflow.workflow.picking import rounds
+from scanflow.workflow.ports import Unit
 from scanflow.workflow.stock import cards
 
 blueprint = Blueprint("round_page", __name__)
@@ -56,12 +57,17 @@ def round_of(waiting: int) -> str:
 
 @page(blueprint, "POST", "/rounds", roles=STAFF)
 def start() -> ResponseReturnValue:
-    """A round of what waits, or of the orders asked for."""
+    """A round of what waits, or of the orders asked for. Rounds that are finished need nobody to close them."""
     chosen = request.form.getlist("order")
     if request.form.get("choose") and not chosen:
         return index("Choose an order first.", 422)
     limits: dict[str, Any] = {} if chosen else {"most": MOST, "baskets": room().settings.baskets}
-    made = act(lambda unit: rounds.open_round(unit, sent(rounds.OpenRound, orders=chosen), **limits)[0])
+
+    def work(unit: Unit) -> Round:
+        rounds.close_finished(unit)
+        return rounds.open_round(unit, sent(rounds.OpenRound, orders=chosen), **limits)[0]
+
+    made = act(work)
     return index(*made) if isinstance(made, Refusal) else redirect(url_for("round_page.show", id=made.id), 303)
 
 

@@ -14,8 +14,9 @@ from furnished import furnish, reference, scan
 from paperwork import words
 from pypdfium2 import PdfDocument
 
+from scanflow.domain.life import RoundState
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
-from scanflow.domain.things import Line, Order, Station, Stay, Stop
+from scanflow.domain.things import Line, Order, Round, Station, Stay, Stop
 from scanflow.shop import Shop
 from scanflow.workflow import orders, stock
 from scanflow.workflow.picking import rounds
@@ -136,3 +137,16 @@ def test_the_orders_of_a_round_can_be_chosen(shop: Shop, client: FlaskClient, wa
     assert set(chosen) == walked(shop, made)
     page = client.get("/rounds").text
     assert [False, False] == [f'value="{name}"' in page for name in chosen] and f'value="{waiting[0].id}"' in page
+
+
+def test_a_finished_round_is_closed_by_the_next(shop: Shop, client: FlaskClient, waiting: list[Order]) -> None:
+    """One on which a stop still waits stays open."""
+    first, second = (client.post("/rounds", data={"order": order.id}).headers["Location"] for order in waiting[:2])
+    with shop.looking() as unit:
+        (line,) = unit.find(Line, order=waiting[0].id)
+        code = must(unit, Stay, line.stay or "").code
+    scan(shop, Station.BIN, code, key="in-time", round=first.rpartition("/")[2])
+    client.post("/rounds", data={"order": waiting[2].id})
+    with shop.looking() as unit:
+        states = [must(unit, Round, each.rpartition("/")[2]).state for each in (first, second)]
+    assert [RoundState.CLOSED, RoundState.OPEN] == states
