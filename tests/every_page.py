@@ -116,7 +116,7 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
         "/table?table=two",
     )
     yield from ("/tray", "/shelf", "/shelf?bin=A-1-1", "/shelf?bin=Z-9-9", "/slots", "/slots?section=D&state=taken")
-    yield from ("/slots/D001", f"/stays/{stay}", f"/stays/{stay}?why=By+mistake", "/search", "/search?q=saddle")
+    yield from ("/slots/D001", f"/stays/{stay}", "/search?q=D00&list=yes", "/search", "/search?q=saddle")
     yield from (
         "/search?q=nothing+at+all",
         "/ledger",
