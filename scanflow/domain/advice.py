@@ -154,7 +154,7 @@ def _done(scene: Scene, missing: Sequence[str], released: Sequence[str]) -> str:
     if released:
         return f"Parcel closed. Put back in the tray: {', '.join(released)}."
     if missing:
-        return f"Packed. Still missing: {', '.join(missing)}."
+        return f"Packed. Still to pack: {', '.join(missing)}."
     return f"Packed. {CLOSE_BY_SLIP}" if scene.by_slip else "Packed. Close the parcel when it is ready."
 
 

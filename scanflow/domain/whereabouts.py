@@ -188,7 +188,7 @@ def bin_of_stop(planned: str, line: LineState, where: Whereabouts | None) -> str
 def words(where: Whereabouts) -> str:
     """Where it is, for a sentence: “in bin A-1-2”."""
     said = f"missing from bin {where.home}" if where.missing else _words(where)
-    return f"{said}, but {read_words(where)}" if where.read is not None else said
+    return f"{said} by the records, but {read_words(where)}" if where.read is not None else said
 
 
 def _words(where: Whereabouts) -> str:
@@ -220,7 +220,7 @@ def read_words(where: Whereabouts) -> str:
     if seen.station is Station.TRAY and not seen.accepted:
         there = where.place is PlaceKind.TRAY
         return "its card was not found there" if there else "its card is not on it: look in the tray"
-    return f"its card was read {place_words(seen)}"
+    return f"its card was seen {place_words(seen)}"
 
 
 def place_words(seen: Sighting) -> str:

@@ -88,7 +88,7 @@ REFUSALS: Mapping[Reason, RefusalWords] = {
     Reason.NOT_RELEASED: RefusalWords(
         "Still in stock",
         "{code} is still in stock, {where}. Put the card back on it.",
-        "its item is still in stock",
+        "its thing is still in stock",
     ),
     Reason.WRONG_BIN: RefusalWords("Wrong bin", "{code} does not belong here. {belongs}", "belongs in another bin"),
     Reason.NOT_CLOSED: RefusalWords(
@@ -113,7 +113,7 @@ AT_THE_DOOR: Mapping[Reason, RefusalWords] = {
 
 HOLDS: Mapping[Hold, str] = {
     Hold.SUSPECT: "Check the thing",
-    Hold.MISPLACED: "Its card was read elsewhere",
+    Hold.MISPLACED: "Its card was seen elsewhere",
     Hold.CANCELLED_IN_BOX: "Cancelled, and in the box",
     Hold.CHANGED_AFTER_PICK: "The order was changed",
     Hold.NOT_IN_FILE: "The order came without it",
@@ -185,15 +185,16 @@ FINDINGS: Mapping[FindingKind, FindingWords] = {
     ),
     FindingKind.SLOT_FREE: FindingWords(
         "A free card in {where}",
-        "By the account nothing is stored in its slot.",
-        "Take the card to the tray. If it hangs on a thing, that was never sent, or never put away.",
+        "By the records its slot is empty.",
+        "Is the card on a thing? Then that thing was never sent, or never put away: find out which first. If the card "
+        "is alone, take it to the tray.",
         "nothing is stored in its slot",
     ),
     FindingKind.IN_TRAY: FindingWords(
         "In the tray, its thing in stock",
         "The thing should stand in {home} with this card.",
         "Take the card to its thing in {home}.",
-        "counted in the tray, its item in stock",
+        "counted in the tray, its thing in stock",
     ),
     FindingKind.CARD_DUE: FindingWords(
         "Not back in the tray",

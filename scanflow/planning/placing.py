@@ -131,10 +131,11 @@ def compare(
         near,
         reserved,
         (
-            f"{days:.0f} days were simulated after {start:.0f} to fill the room: {intake:g} items a week come at "
-            f"random, {quick_share:.0%} of them quick ({quick_stay:g} days on average, the others {slow_stay:g}).",
+            f"The computer played through {days:.0f} days, after {start:.0f} days to fill the room: {intake:g} things "
+            f"a week come at random, {quick_share:.0%} of them quick ({quick_stay:g} days on average, the "
+            f"others {slow_stay:g}).",
             "Which ones are quick is known when they come; who guesses wrong gains less.",
-            "Every item is fetched by itself; in a round of several stops the gain is smaller.",
+            "Every thing is fetched by itself; in a round of several stops the gain is smaller.",
         ),
     )
 

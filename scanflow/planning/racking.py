@@ -115,12 +115,13 @@ class Racking:
         return tuple(said)
 
     def _weight(self, bin_kg: float | None, rated_kg: float | None) -> str:
+        rating = "the maker's rating for an evenly loaded shelf"
         if bin_kg is None:
-            return "Weigh a full bin, and hold a shelf of them against the maker's rating for an evenly loaded shelf."
+            return f"Weigh a full bin. Compare the weight of a full shelf of bins with {rating}."
         load = self.positions * bin_kg
         carried = f"A shelf of {self.positions} full bins carries {load:g} kg"
         if rated_kg is None:
-            return f"{carried}. Hold it against the maker's rating for an evenly loaded shelf."
+            return f"{carried}. Compare that with {rating}."
         if load > rated_kg:
             return f"{carried}, more than its maker's rating of {rated_kg:g} kg. Put fewer or lighter bins on it."
         return f"{carried}, within its maker's rating of {rated_kg:g} kg when it is evenly loaded."

@@ -123,13 +123,13 @@ class Demand:
         """What the answer takes for granted, as sentences."""
         taken = f"{self.load:.1f}" if self.load >= 0.05 else "hardly any"
         said = [
-            f"Items that come in a week: about {self.intake:g}. They stay {self.stay:.3g} days on average, so {taken} "
+            f"Things that come in a week: about {self.intake:g}. They stay {self.stay:.3g} days on average, so {taken} "
             "slots are taken on average.",
-            "An item that finds no free card is not put into this section later.",
+            "A thing that finds no free card is not put into this section later.",
         ]
         if self.burst is None:
-            said.append("Items come one by one, at random. If you buy in batches, say so: it takes more cards.")
-            said.append("Only the mean of the stays matters, not how they spread.")
+            said.append("Things come one by one, at random. If you buy in batches, say so: it takes more cards.")
+            said.append("Only the average time in stock matters, not how it varies.")
         else:
             said.append(
                 f"Buying days come at random and bring {self.burst.mean:.3g} items on average; the slots taken vary "

@@ -64,13 +64,13 @@ class StayEstimate:
         """What the estimate takes for granted, as sentences."""
         said = [
             f"Stays that have ended: {self.ended:,}. "
-            f"Still open, counted as long as so far or longer: {self.still_open:,}.",
-            "What is still here will sell like what was here as long before it, and the trade stays as it was.",
+            f"Things still here, counted as staying at least this long: {self.still_open:,}.",
+            "Things still here will sell as fast as earlier things did after the same time, and trade stays as it was.",
         ]
         if self.tail:
             said.append(
                 f"Nothing was watched beyond {self.horizon:.0f} days, where {self.curve[-1].surviving:.0%} are still "
-                f"there. Beyond that an exponential tail is assumed: {self.tail / self.mean:.0%} of the mean."
+                f"there. What happens later is estimated; it makes up {self.tail / self.mean:.0%} of the average."
             )
         return tuple(said)
 

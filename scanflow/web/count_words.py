@@ -115,7 +115,7 @@ def agree(told: Whole) -> str:
         return "No card belongs in what was looked at." if told.looked else "No place was looked at."
     hidden = f", {told.unclear:,} {'is' if told.unclear == 1 else 'are'} unclear" if told.unclear else ""
     if not whole_counted(told):
-        return f"{between(told.agreement)} agree, with 95 % certainty{hidden}."
+        return f"With 95 % certainty, {between(told.agreement)} of all cards are where the records say{hidden}."
     if told.agreed < told.counted:
         return f"{told.agreed:,} of all {units(told.counted, 'card', 'cards')} agree{hidden}."
     return f"All {told.counted:,} cards agree." if told.counted > 1 else "The only card agrees."
@@ -150,17 +150,17 @@ def rest(told: Whole) -> str:
         due = "These were chosen because they were due, not at random"
         return f"{differ} {due}, so nothing certain follows for the other {others}."
     least, most = told.rest
-    between = f"{differ} Of the other {others}, between {least} and {most} do, with 95 % certainty"
+    between = f"{differ} Of the other {others}, {least} to {most} don't match either, with 95 % certainty"
     if told.chosen is None:
-        return f"{between}, if those looked at were drawn blind."
+        return f"{between}, if the places you looked at were picked by chance."
     left, others = told.places - told.well, told.unfinished
     doubts = []
     if left > 0:
-        doubts.append(f"{left} of those drawn blind {_were(left)} not seen well enough")
+        doubts.append(f"{left} of those picked {_were(left)} not seen well enough")
     if others > 0:
         doubts.append(f"{units(others, 'sample', 'samples')} drawn before {_were(others)} not finished")
     if not doubts:
-        return f"{between}: all were drawn blind."
+        return f"{between}: all were picked by chance."
     return f"{between}, if it is chance alone that {' and that '.join(doubts)}."
 
 
@@ -175,11 +175,11 @@ _WORDS = {
     "lost": "Its card is lost",
     "reprint": "Print its card again",
     "withdraw": "The thing is gone",
-    "ignore": "Leave it so",
+    "ignore": "Change nothing",
     "still_here": "Its order got another thing",
     "hold": "Hold the order that wants it, now or later",
 }
-_WHY = {"withdraw": "Why is it gone", "ignore": "Why leave it", "hold": "Why hold it"}
+_WHY = {"withdraw": "Why it is gone", "ignore": "Why you change nothing", "hold": "Why you hold it"}
 _DONE = {
     FindingKind.ELSEWHERE: "It is in {home}",
     FindingKind.TWIN: "One card is left",

@@ -6,8 +6,9 @@ import re
 from typing import Any, NamedTuple
 
 from scanflow.domain import events
+from scanflow.domain.life import LineState
 from scanflow.domain.verdict import Reason
-from scanflow.domain.words import REFUSALS
+from scanflow.domain.words import LINES, REFUSALS
 
 _ID = re.compile("[0-9a-f]{16}")
 _BY = {"wedge": "by a scanner", "camera": "by a camera", "typed": "typed"}
@@ -35,8 +36,8 @@ def _told(data: dict[str, Any]) -> list[tuple[str, str]]:
 
 def _scan(scan: events.Scanned) -> str:
     why = f", {_why(scan.reason)}" if scan.reason else ""
-    order = f" of order {scan.order_number}, {scan.line_state}" if scan.order_number else ""
-    released = f"; released {', '.join(scan.released)}" if scan.released else ""
+    order = f" of order {scan.order_number}, {LINES[LineState(scan.line_state)]}" if scan.order_number else ""
+    released = f"; cards to go back to the tray: {', '.join(scan.released)}" if scan.released else ""
     return f"{scan.verdict} at the {scan.station}{why}: {scan.code or ', '.join(scan.text)}{order}{released}"
 
 

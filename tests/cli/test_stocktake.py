@@ -88,7 +88,7 @@ def test_what_is_amiss_is_told(folder: Path, tmp_path: Path) -> None:
     assert [
         "elsewhere: D003 (Thing of D003): In A-1-2, not in A-1-1. It was seen there, and nowhere else.",
         "elsewhere: D004 (Thing of D004): In A-1-1, not in A-1-2. It was seen there, and nowhere else.",
-        "slot free: D005: A free card in A-1-2. By the account nothing is stored in its slot.",
+        "slot free: D005: A free card in A-1-2. By the records its slot is empty.",
         f"unknown: {card_text('Q077')}: A foreign card in A-1-1. No slot of this room has this number.",
         f"unreadable: {HIDDEN}",
         "2 of 2 places looked at: 2 elsewhere, 1 slot free, 1 unknown, 1 unreadable.",

@@ -133,7 +133,7 @@ def test_another_orders_thing_without_a_basket_is_laid_aside():
         ({"station": Station.SHELF}, (), (), "D001 stands where it belongs."),
         ({"take_out": True}, (), (), "D001 is out of the parcel. Put it back in A-1-1 if it is not wanted."),
         ({}, (), ("D001", "D002"), "Parcel closed. Put back in the tray: D001, D002."),
-        ({}, ("D002",), (), "Packed. Still missing: D002."),
+        ({}, ("D002",), (), "Packed. Still to pack: D002."),
         ({}, (), (), "Packed. Close the parcel when it is ready."),
     ],
 )

@@ -156,13 +156,14 @@ def whole(
         (whole(9, 0, 0, None), "No place was looked at well enough to say anything."),
         (
             whole(9, 4, 1, (0, 3)),
-            "Of the other 5, between 0 and 3 do, with 95 % certainty, if those looked at were drawn blind.",
+            "Of the other 5, 0 to 3 don't match either, with 95 % certainty, if the places you looked at were picked "
+            "by chance.",
         ),
         (whole(4, 4, 1, (0, 3), 9, Chosen.BLIND), "Of the other 5, between 0 and 3 do, with 95 % certainty: all were"),
-        (whole(5, 4, 1, (0, 3), 9, Chosen.BLIND), "if it is chance alone that 1 of those drawn blind was not seen"),
+        (whole(5, 4, 1, (0, 3), 9, Chosen.BLIND), "if it is chance alone that 1 of those picked was not seen"),
         (
             replace(whole(5, 4, 1, (0, 3), 9, Chosen.BLIND), unfinished=2),
-            "of those drawn blind was not seen well enough and that 2 samples drawn before were not finished.",
+            "of those picked was not seen well enough and that 2 samples drawn before were not finished.",
         ),
         (whole(4, 4, 1, None, 9, Chosen.TURN), "so nothing certain follows for the other 5."),
         (whole(9, 9, 1, None, 9, Chosen.TURN), "All places were looked at."),

@@ -301,7 +301,8 @@ def _act(finding: Finding, said: Resolve) -> Act:
         raise Invalid("/text", "required", "Read the text of the damaged card, or say why the card is lost.")
     acts_on_it = acts[said.how] not in (_noted, _still_missing)
     if finding.certainty is Certainty.MATCHED and acts_on_it and not said.sure:
-        raise Refused("look_closer", "No decoder read this card. Take a closer photo, or look yourself and say so.")
+        unread = "The bars of this card were not read."
+        raise Refused("look_closer", f"{unread} Take a closer photo, or look yourself and say so.")
     if finding.kind is FindingKind.MISSING and finding.bin == TRAY and said.how == "found_later":
         return _brought_back
     return acts[said.how]

@@ -97,7 +97,7 @@ def _close(
     elif not unit.find(Line, parcel=parcel.id, state=LineState.PACKED):
         words, slips = "The parcel is empty. Set it aside.", ()
     elif left:
-        words = f"Nothing is missing. Scan the {'slip' if len(left) == 1 else 'slips'} of {', '.join(left)} too."
+        words = f"Everything is packed. Scan the {'slip' if len(left) == 1 else 'slips'} of {', '.join(left)} too."
     else:
         released = parcels.close_parcel(unit, parcel.id, scan=key)
         words = f"Parcel closed. Put back in the tray: {', '.join(released)}." if released else "Parcel closed."
@@ -112,6 +112,6 @@ def _missing(unit: Unit, wanted: Sequence[Line]) -> str:
     """What keeps a parcel from being complete."""
     held = [line for line in wanted if line.holds]
     missing = parcels.codes_of(unit, [line for line in wanted if not line.holds])
-    words = [f"Still missing: {', '.join(missing)}."] if missing else []
+    words = [f"Still to pack: {', '.join(missing)}."] if missing else []
     words += [f"{code} is held: {line.why}" for code, line in zip(parcels.codes_of(unit, held), held, strict=True)]
     return " ".join(words)

@@ -67,7 +67,7 @@ def test_a_slip_says_what_is_missing_and_closes_nothing() -> None:
     slip(room, order)
     room.pack("D001")
     answer = slip(room, order)
-    assert (("accepted", False, "open", []), "Still missing: D002.") == (told(answer), answer["advice"])
+    assert (("accepted", False, "open", []), "Still to pack: D002.") == (told(answer), answer["advice"])
     orders.cancel(room.unit, order.id, orders.Cancel(line=room.line("D002").id))
     assert ("accepted", True, "closed", ["D001"]) == told(slip(room, order))
 
@@ -100,7 +100,7 @@ def test_joined_orders_close_by_the_slips_of_both(first: int) -> None:
     for _ in range(2):
         answer = slip(room, one)
         assert ("accepted", False, "open", []) == told(answer)
-        assert f"Nothing is missing. Scan the slip of {other.number} too." == answer["advice"]
+        assert f"Everything is packed. Scan the slip of {other.number} too." == answer["advice"]
     assert ["D001", "D002", "D003"] == sorted(slip(room, other)["released"])
     assert ParcelState.CLOSED is room.parcel_now(parcel).state
 

@@ -62,7 +62,7 @@ def test_an_answer_names_all_that_it_is_about():
         **{"verdict": "accepted", "reason": None, "replayed": False, "changed": True, "photo": None, "released": []},
         **{"code": "D001", "title": "thing of D001", "order": first.id, "order_number": "1", "line": line.id},
         **{"line_state": "packed", "order_state": "picking", "parcel": parcel.id, "parcel_state": "open"},
-        "advice": "Packed. Still missing: D002.",
+        "advice": "Packed. Still to pack: D002.",
     }
     assert wanted == answer
 

@@ -47,7 +47,7 @@ PLACES = {
     Station.TRAY: "at the tray",
     Station.SHELF: "at shelves",
     COUNT: "in counts",
-    "": "without a scan",
+    "": "reported by hand",
 }
 """Where it went wrong: at a station, in a count, or where a person said so."""
 
@@ -81,7 +81,7 @@ def _told(found: list[Trouble], scans: int) -> str:
     scanned = len(found) - counted - unscanned
     told = [f"{_often(scanned) if scanned else 'never'} in {units(scans, 'scan')}"] if scans else []
     told += [f"{_often(counted)} in counts"] if counted else []
-    told += [f"{_often(unscanned)} without a scan"] if unscanned else []
+    told += [f"{_often(unscanned)} reported by hand"] if unscanned else []
     words = ", ".join(told)
     return words[:1].upper() + words[1:]
 

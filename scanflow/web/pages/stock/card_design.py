@@ -148,7 +148,8 @@ def _fronts(unit: Unit, slots: list[Slot], card_design: card.CardDesign) -> tupl
 
 def _layout(given: Mapping[str, str]) -> sheet.Layout:
     page = SHEETS[form_values.choice(given, "paper", SHEETS)]
-    columns, rows = (form_values.whole(given, name, name.capitalize(), 1, 40) for name in ("columns", "rows"))
+    columns = form_values.whole(given, "columns", "Cards across", 1, 40)
+    rows = form_values.whole(given, "rows", "Cards down", 1, 40)
     margin = form_values.decimal(given, "margin", "Margin", 0, 50)
     if given.get("label", "").strip():
         label, corner = (

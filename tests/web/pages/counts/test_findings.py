@@ -67,13 +67,13 @@ def test_each_finding_shows_why(client: FlaskClient, count: Stocktake) -> None:
 def test_looks_alone_want_a_closer_photo(client: FlaskClient, shop: Shop, count: Stocktake) -> None:
     """The first thing to do leads to it; nothing changes before somebody says to have looked at the card."""
     found = items(page(client, count))["D005"]
-    assert f"/counts/{count.id}?place=A-1-2&amp;closer=look3" in found and "No decoder read this card" in found
+    assert f"/counts/{count.id}?place=A-1-2&amp;closer=look3" in found and "The bars of this card were not read" in found
     assert 409 == send(client, count, "elsewhere-D005", "put_right")
     assert [] == how(shop)
     html = client.get(f"/counts/{count.id}?place=A-1-2&closer=look3").text
     assert "Take a closer photo of D005" in html and 'data-closer="look3"' in html
     shown(shop, count, "A-1-2", "D005", key="near", closer="look3")
-    assert "No decoder read this card" not in items(page(client, count))["D005"]
+    assert "The bars of this card were not read" not in items(page(client, count))["D005"]
     assert 303 == send(client, count, "elsewhere-D005", "put_right")
 
 
@@ -137,13 +137,13 @@ def test_every_form_does_what_it_says(client: FlaskClient, shop: Shop, count: St
 def test_what_asks_for_something_is_a_fold_of_its_own(client: FlaskClient, count: Stocktake) -> None:
     """Named by its act, with what it asks for inside; what asks for nothing is a button."""
     part = re.sub('<span class="heard">, S001</span>', "", items(page(client, count))["S001"])
-    others = part.partition("Something else</summary>")[2]
+    others = part.partition("Other ways to settle it</summary>")[2]
     folds = re.findall(r"<summary>([^<]*)</summary>(.*?)</details>", others, re.DOTALL)
     asked = {name: re.findall(r"<label for=[^>]*>([^<]*)", inside) for name, inside in folds}
     assert {
         "It stays in A-1-2": ["Into slot "],
-        "The thing is gone": ["Why is it gone"],
-        "Leave it so": ["Why leave it"],
+        "The thing is gone": ["Why it is gone"],
+        "Change nothing": ["Why you change nothing"],
     } == asked
     assert all(f'<button class="boxed plain">{name}</button>' in inside for name, inside in folds)
 

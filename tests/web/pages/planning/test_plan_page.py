@@ -146,11 +146,11 @@ def test_sizes_without_a_unit_are_in_that_of_the_bin(client: FlaskClient) -> Non
             "Days that a thing stays: write a number from 0.1 to 10,000.",
         ),
         ({"risk": "7"}, 4, "How many, and for how long?", "Choose one of 0.01, 0.05, 0.1, 0.001."),
-        ({"count": "0"}, 5, "So many cards", "Cards to begin with: write a whole number from 1 to 5,000."),
+        ({"count": "0"}, 5, "How many cards?", "Cards to begin with: write a whole number from 1 to 5,000."),
         (
             {"colour": "plaid"},
             5,
-            "So many cards",
+            "How many cards?",
             "Colour: choose 'yellow', 'orange', 'pink', 'green', 'blue', 'grey', 'violet' or 'white'.",
         ),
     ],

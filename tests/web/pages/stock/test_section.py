@@ -106,7 +106,7 @@ def test_proposed_slots_fill_the_last_bin(shop: Shop, client: FlaskClient) -> No
     [
         ("intake=many&stay=9", "Things that come in a week: write a number from 0.01 to 10,000."),
         ("intake=9&stay=0", "Days that a thing stays: write a number from 0.1 to 10,000."),
-        ("intake=9&stay=9&batch=2,x", "Things of some buying days: write whole numbers like 4, 12, 20."),
+        ("intake=9&stay=9&batch=2,x", "Things bought on each of some days: write whole numbers like 4, 12, 20."),
         ("intake=9&stay=9&cards=0", "Cards: write a whole number from 1 to 100,000."),
         ("intake=10000&stay=10000", "That is more than 10000 items at once."),
         ("intake=9&stay=9&risk=2", "Choose one of 0.01, 0.05, 0.1, 0.001."),

@@ -156,7 +156,7 @@ def test_story_of_a_moved_thing(shop: Shop, client: FlaskClient) -> None:
     """A move is told on the story of the item, which leads on to where it is now."""
     stay = furnish(shop, 1).stays[0]
     response = client.post(f"/stays/{stay.id}/move", data={"to": slot_code.card_text("S002")}, follow_redirects=True)
-    assert ("turn 1 of S002" in response.text, "turn 1 of D001" in response.text) == (True, True)
+    assert ("thing no. 1 in S002" in response.text, "thing no. 1 in D001" in response.text) == (True, True)
     old = client.get(f"/stays/{stay.id}").text
     assert "Go to where it is now" in old
 
@@ -168,7 +168,7 @@ def test_a_move_says_what_to_carry(shop: Shop, client: FlaskClient) -> None:
     move = client.post(f"/stays/{stored.id}/move", data={"to": slot_code.card_text("D005")}, follow_redirects=True)
     assert told in move.text
     move = client.post(f"/stays/{picked.id}/move", data={"to": slot_code.card_text("S002")}, follow_redirects=True)
-    assert ("turn 1 of S002" in move.text, "Carry it to bin" in move.text) == (True, False)
+    assert ("thing no. 1 in S002" in move.text, "Carry it to bin" in move.text) == (True, False)
 
 
 def test_moves_that_are_refused(shop: Shop, client: FlaskClient) -> None:
