@@ -188,7 +188,9 @@ def bin_of_stop(planned: str, line: LineState, where: Whereabouts | None) -> str
 def words(where: Whereabouts) -> str:
     """Where it is, for a sentence: “in bin A-1-2”."""
     said = f"missing from bin {where.home}" if where.missing else _words(where)
-    return f"{said} by the records, but {read_words(where)}" if where.read is not None else said
+    if where.read is None:
+        return said
+    return f"{said}{'' if where.missing else ' by the records'}, but {read_words(where)}"
 
 
 def _words(where: Whereabouts) -> str:

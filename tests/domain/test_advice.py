@@ -164,11 +164,11 @@ ELSEWHERE = Sighting(Station.SHELF, "A-1-2", False)
         ),
         (
             replace(IN_ITS_BIN, read=ELSEWHERE),
-            "Its card was read in bin A-1-2. Look there first. Its own bin is A-1-1.",
+            "Its card was seen in bin A-1-2. Look there first. Its own bin is A-1-1.",
         ),
         (
             replace(IN_ITS_BIN, read=Sighting(Station.TABLE, "two", False)),
-            "Its card was read at table two. Look there first.",
+            "Its card was seen at table two. Look there first.",
         ),
     ],
 )

@@ -117,7 +117,7 @@ def test_a_taken_number_is_never_free_to_give():
     ],
 )
 def test_the_bin_to_walk_to(slot, line, bin_):
-    """Where its card was read last, else its own; none while it lies elsewhere."""
+    """Where its card was seen last, else its own; none while it lies elsewhere."""
     assert bin_ == of(slot, line=line).bin
 
 
@@ -170,15 +170,18 @@ def test_a_missing_thing_that_was_read_since_is_misplaced():
         (of(replace(SLOT, out=TABLE)), "on table main"),
         (of(line=LineState.PACKED, table="main", order="1001"), "in the parcel of 1001 at table main"),
         (of(line=LineState.PACKED, order="1001"), "in the parcel of 1001, set aside"),
-        (of(replace(SLOT, seen=ASTRAY)), "in bin A-1-1, but its card was read in bin A-1-2"),
-        (of(replace(SLOT, out=BASKET, seen=ASTRAY)), "in basket 3, but its card was read in bin A-1-2"),
+        (of(replace(SLOT, seen=ASTRAY)), "in bin A-1-1 by the records, but its card was seen in bin A-1-2"),
+        (of(replace(SLOT, out=BASKET, seen=ASTRAY)), "in basket 3 by the records, but its card was seen in bin A-1-2"),
         (of(line=LineState.SHORT, missed=NOON), "missing from bin A-1-1"),
         (whereabouts(Account(FREE, False)), "in the tray"),
         (
             whereabouts(Account(replace(FREE, seen=REFUSED_AT_TRAY), False)),
-            "in the tray, but its card was not found there",
+            "in the tray by the records, but its card was not found there",
         ),
-        (of(replace(SLOT, seen=REFUSED_AT_TRAY)), "in bin A-1-1, but its card is not on it: look in the tray"),
+        (
+            of(replace(SLOT, seen=REFUSED_AT_TRAY)),
+            "in bin A-1-1 by the records, but its card is not on it: look in the tray",
+        ),
     ],
 )
 def test_words_of_a_place(where, said):

@@ -66,7 +66,7 @@ def test_cautions(rack: RackShape, words: list[str]) -> None:
 
 @pytest.mark.parametrize(
     ("rated", "words"),
-    [(None, "Hold it against the maker's rating"), (50, "more than its maker's rating of 50 kg"), (60, "within its")],
+    [(None, "Compare that with the maker's rating"), (50, "more than its maker's rating of 50 kg"), (60, "within its")],
 )
 def test_weight_of_a_shelf(rated: float | None, words: str) -> None:
     """Five bins of 12 kg make 60 kg, held against the rating where it is known."""

@@ -35,8 +35,8 @@ def test_areas(text: str, words: str) -> None:
         (9, 1, 1, 0, "The only card agrees."),
         (9, 4, 3, 0, "3 of all 4 cards agree."),
         (9, 4, 2, 1, "2 of all 4 cards agree, 1 is unclear."),
-        (8, 4, 3, 0, "60 % to 100 % agree, with 95 % certainty."),
-        (8, 4, 2, 2, "60 % to 100 % agree, with 95 % certainty, 2 are unclear."),
+        (8, 4, 3, 0, "With 95 % certainty, 60 % to 100 % of all cards are where the records say."),
+        (8, 4, 2, 2, "With 95 % certainty, 60 % to 100 % of all cards are where the records say, 2 are unclear."),
         (0, 0, 0, 0, "No place was looked at."),
         (8, 0, 0, 0, "No card belongs in what was looked at."),
     ],
@@ -159,7 +159,10 @@ def whole(
             "Of the other 5, 0 to 3 don't match either, with 95 % certainty, if the places you looked at were picked "
             "by chance.",
         ),
-        (whole(4, 4, 1, (0, 3), 9, Chosen.BLIND), "Of the other 5, between 0 and 3 do, with 95 % certainty: all were"),
+        (
+            whole(4, 4, 1, (0, 3), 9, Chosen.BLIND),
+            "Of the other 5, 0 to 3 don't match either, with 95 % certainty: all were",
+        ),
         (whole(5, 4, 1, (0, 3), 9, Chosen.BLIND), "if it is chance alone that 1 of those picked was not seen"),
         (
             replace(whole(5, 4, 1, (0, 3), 9, Chosen.BLIND), unfinished=2),

@@ -35,7 +35,7 @@ def words(event: events.Told) -> str:
         ),
         (
             {"verdict": "accepted", "reason": None, "code": "D014", "released": ["D014", "D020"]},
-            "accepted at the bin: D014; released D014, D020; by a scanner",
+            "accepted at the bin: D014; cards to go back to the tray: D014, D020; by a scanner",
         ),
     ],
 )

@@ -430,14 +430,16 @@ class Person(Seller):
 
     def label_for(self, box: Box) -> Label:
         """What is stuck on it, or the one that was printed for it."""
+        return box.label or self.printed_for(box)
+
+    def printed_for(self, box: Box) -> Label:
         sale = box.slip or box.sale
-        printed = self.world.labels.setdefault(box.n, Label(f"LABEL-{sale.number}-{sale.channel}-{box.n}", sale))
-        return box.label or printed
+        return self.world.labels.setdefault(box.n, Label(f"LABEL-{sale.number}-{sale.channel}-{box.n}", sale))
 
     def label_is_on(self, wrong: Box, box: Box) -> None:
         """This box's label is on another one, which is opened again for it; if that has left, one is printed again."""
         self.tally.noticed.append((self.calls.now, "label: on another box", "", wrong.sale.number))
-        label = self.world.labels[box.n]
+        label = self.printed_for(box)
         if not wrong.gone and self.open_again(wrong):
             wrong.label = None
             self.put_label(box, box.slip or box.sale, label)

@@ -90,12 +90,12 @@ def test_stays_from_the_shops_own(old_shop):
     assert (8, 4, 30.0) == (answer["ended"], answer["still_open"], answer["median"])
     assert answer["mean"] > 30
     assert (
-        "Stays that have ended: 8. Still open, counted as long as so far or longer: 4."
+        "Stays that have ended: 8. Things still here, counted as staying at least this long: 4."
         in run("stays", "S", "--data", old_shop).output
     )
     sized = answered("slots", "--intake", 7, "--section", "S", "--data", old_shop)
     assert pytest.approx(answer["mean"], rel=1e-3) == sized["stay"]
-    assert any("Still open" in sentence for sentence in sized["assumptions"])
+    assert any("Things still here" in sentence for sentence in sized["assumptions"])
     for section, words in (("L", "No stay has ended"), ("Q", "Q")):
         refused = run("stays", section, "--data", old_shop)
         assert (1, True) == (refused.exit_code, words in refused.output)

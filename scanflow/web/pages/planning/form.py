@@ -54,7 +54,7 @@ def demand(given: Mapping[str, str], estimate: stays.StayEstimate | None = None)
         days, shorter = form_values.decimal(given, "stay", "Days that a thing stays", 0.1, 10_000), 0.5
     else:
         days, shorter = estimate.mean, estimate.shorter_of_two
-    batch = form_values.counts(given, "batch", "Things of some buying days")
+    batch = form_values.counts(given, "batch", "Things bought on each of some days")
     swing = (
         form_values.decimal(given, "season", "Swing of the season", 0, 100) if given.get("season", "").strip() else 0.0
     )

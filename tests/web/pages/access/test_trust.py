@@ -26,7 +26,7 @@ def home(tmp_path: Path) -> Home:
 def test_without_https(anonymous: FlaskClient) -> None:
     """The page says that there is no live camera and why, and there is no certificate to load."""
     page = anonymous.get("/trust").text
-    assert "There is no live camera" in page and "scanflow serve --https --database" in page
+    assert "need HTTPS" in page and "scanflow serve --https --database" in page
     assert "/trust/authority.crt" not in page
     assert 404 == anonymous.get("/trust/authority.crt").status_code
 

@@ -67,7 +67,9 @@ def test_each_finding_shows_why(client: FlaskClient, count: Stocktake) -> None:
 def test_looks_alone_want_a_closer_photo(client: FlaskClient, shop: Shop, count: Stocktake) -> None:
     """The first thing to do leads to it; nothing changes before somebody says to have looked at the card."""
     found = items(page(client, count))["D005"]
-    assert f"/counts/{count.id}?place=A-1-2&amp;closer=look3" in found and "The bars of this card were not read" in found
+    assert (
+        f"/counts/{count.id}?place=A-1-2&amp;closer=look3" in found and "The bars of this card were not read" in found
+    )
     assert 409 == send(client, count, "elsewhere-D005", "put_right")
     assert [] == how(shop)
     html = client.get(f"/counts/{count.id}?place=A-1-2&closer=look3").text
@@ -114,7 +116,9 @@ def test_a_refusal_stands_in_its_finding(client: FlaskClient, count: Stocktake) 
     answer = client.post(f"/counts/{count.id}/findings", data=form)
     refused = items(answer.text)["S001"]
     assert 'role="alert"' in refused and 'value="d999"' in refused
-    assert ["Something else", "It stays in A-1-2"] == re.findall(r'class="fold" open><summary>([^<]*)', answer.text)
+    assert ["Other ways to settle it", "It stays in A-1-2"] == re.findall(
+        r'class="fold" open><summary>([^<]*)', answer.text
+    )
     assert 1 == answer.text.count('role="alert"')
     assert 303 == send(client, count, "elsewhere-S001", "put_right")
     again = client.post(f"/counts/{count.id}/findings", data=form).text
@@ -194,7 +198,7 @@ def test_what_is_next(client: FlaskClient, shop: Shop, count: Stocktake, places:
     if places == 3:
         shown(shop, count, "A-1-3", key="empty")
     html = page(client, count)
-    assert ("Go on counting, 1 place left" in html, "Close the count" in html) == (places == 1, places == 3)
+    assert ("Go on counting, 1 place left" in html, "End the count" in html) == (places == 1, places == 3)
     shop.act("owner", lambda unit: stocktake_report.close(unit, count.id))
     assert "Show the report" in page(client, count)
 

@@ -39,10 +39,10 @@ def test_what_is_left_is_next(client: FlaskClient, shop: Shop) -> None:
     _, closed = two_counts(shop)
     address = f"/counts/{closed.id}/report"
     before = text_of(client.get(address).text)
-    assert (found := re.search(r"Put (\d+) things right", before)) is not None
+    assert (found := re.search(r"Put (\d+) findings right", before)) is not None
     shop.act("owner", lambda unit: resolving.resolve(unit, closed.id, "unknown-Q0771", Resolve(how="put_right")))
     after = text_of(client.get(address).text)
-    assert f"Put {int(found[1]) - 1} things right" in after
+    assert f"Put {int(found[1]) - 1} findings right" in after
     assert before.partition("By section")[2] == after.partition("By section")[2]
 
 

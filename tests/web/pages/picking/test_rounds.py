@@ -66,7 +66,7 @@ def test_an_open_round_goes_where_the_card_was_read(shop: Shop, client: FlaskCli
     round_ = walk(shop)
     scan(shop, Station.SHELF, stay.code, key="astray", bin="B-1-1")
     page = client.get(f"/rounds/{round_}").text
-    said = "Its card was read in bin B-1-1. Look there first. Its own bin is A-1-1."
+    said = "Its card was seen in bin B-1-1. Look there first. Its own bin is A-1-1."
     assert (True, True) == ("<small>Bin</small>B-1-1" in page, f'<p class="say">{said}</p>' in page)
     assert "bin B-1-1, basket 1" in client.get(f"/rounds/{round_}/paper").text
     sheet = words(PdfDocument(client.get(f"/rounds/{round_}/sheet.pdf").data)[0])

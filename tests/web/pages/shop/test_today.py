@@ -114,9 +114,9 @@ def test_what_is_out_of_place(shop: Shop, client: FlaskClient) -> None:
     scan(shop, Station.TRAY, "S001")
     scan(shop, Station.TABLE, "L003")
     assert [
-        "Missing from bin A-1-1, but its card was read in bin B-1-1. Order B-1 still needs it: bring it to the table.",
-        "In the tray, but its card was read at table main. Bring it to the tray, and scan it there.",
-        "In bin B-1-1, but its card is not on it: look in the tray. Put the card back on it.",
+        "Missing from bin A-1-1, but its card was seen in bin B-1-1. Order B-1 still needs it: bring it to the table.",
+        "In the tray by the records, but its card was seen at table main. Bring it to the tray, and scan it there.",
+        "In bin B-1-1 by the records, but its card is not on it: look in the tray. Put the card back on it.",
     ] == out_of_place(client)
 
 

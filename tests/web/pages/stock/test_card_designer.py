@@ -123,7 +123,7 @@ def test_a_picture_is_no_finer_than_600_dots_an_inch(shop: Shop, client: FlaskCl
         ("numbers=99", "Section D has no slot 99. Make more slots first."),
         ("numbers=x", "&#39;x&#39; is no number or range like 1-18."),
         ("numbers=1,1", "A number stands twice, and a slot has one card."),
-        ("rows=0", "Rows: write a whole number from 1 to 40."),
+        ("rows=0", "Cards down: write a whole number from 1 to 40."),
         (
             "label=63.5",
             "Size of a label: &#39;63.5&#39; is no pair of measures like 63.5x38.1 or 4x6in, in mm, cm or in.",

@@ -74,9 +74,9 @@ def test_a_lost_card(shop: Shop, client: FlaskClient) -> None:
 def test_the_owner_adopts_a_card(shop: Shop, app: Flask, client: FlaskClient) -> None:
     """Offered only in a room that takes such cards, refused to a helper; after two looks a search finds it."""
     furnish(shop, 1)
-    assert "another system" not in client.get("/slots/D001").text
+    assert "your old system" not in client.get("/slots/D001").text
     shop.act("owner", lambda unit: cards.choose_check(unit, "none"))
-    assert "another system" in client.get("/slots/D001").text
+    assert "your old system" in client.get("/slots/D001").text
     helper = client_of(app, shop, Role.HELPER)
     assert 403 == helper.post("/slots/D001/adopt", data={"text": "BOX-17"}).status_code
     first = client.post("/slots/D001/adopt", data={"text": "BOX-17"})

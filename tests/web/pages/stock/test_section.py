@@ -29,8 +29,8 @@ def test_typed_demand(shop: Shop, client: FlaskClient) -> None:
     html = client.get("/sections/S?intake=15&stay=45&risk=0.01&batch=4,12,20").text
     sizing = size_section(Demand(15, 45, Burst((4, 12, 20))), 0.01, 10)
     assert f"{sizing.needed.slots} cards would do. {sizing.bins} bins of 10 make {sizing.chosen.slots}" in html
-    assert f"{sizing.one_more.slots} cards, {odds(sizing.one_more.risk)}: it has a place for" in html
-    assert f"about {sizing.no_card_a_year:.1f} a year" in html
+    assert f"{sizing.one_more.slots} cards: {odds(sizing.one_more.risk)}, room for" in html
+    assert f"about {sizing.no_card_a_year:.1f} times a year" in html
     assert "9 cards are too few for such buying days" in html
     assert all(words.replace("'", "&#39;") in html for words in sizing.assumptions)
 
@@ -41,14 +41,14 @@ def test_the_reverse(shop: Shop, client: FlaskClient) -> None:
     for query, cards in (("", 9), ("&cards=120", 120)):
         html = client.get(f"/sections/S?intake=15&stay=45{query}").text
         risk = judge_section(Demand(15, 45), cards, 10).chosen.risk
-        assert f"With {cards} cards, none is free for {odds(risk)} things." in html
+        assert f"With {cards} cards, you run out of cards for {odds(risk)} things." in html
 
 
 def test_lost_cards_do_not_count(shop: Shop, client: FlaskClient) -> None:
     """A slot whose card is lost is no card that could be free."""
     furnish(shop, 4)
     shop.act("owner", lambda unit: stock.lose_card(unit, "S009"))
-    assert "With 8 cards, none is free" in client.get("/sections/S?intake=15&stay=45").text
+    assert "With 8 cards, you run out" in client.get("/sections/S?intake=15&stay=45").text
 
 
 def test_own_past(shop: Shop, client: FlaskClient) -> None:
@@ -153,8 +153,8 @@ def test_near_places(shop: Shop, client: FlaskClient) -> None:
     found = compare(35, 0.5, 10, 90, 10, walks)
     assert found.metres_saved > 0
     assert (
-        f"up to {found.reserved} for quick things saves {found.metres_saved:.2f} m a thing fetched, and "
-        f"{found.bins_more:.1f} more bins stand open."
+        f"up to {found.reserved} for quick things saves {found.metres_saved:.2f} m of walking for each thing. "
+        f"It takes {found.bins_more:.1f} more bins."
     ) in html
 
 
