@@ -36,7 +36,8 @@ def _told(data: dict[str, Any]) -> list[tuple[str, str]]:
 
 def _scan(scan: events.Scanned) -> str:
     why = f", {_why(scan.reason)}" if scan.reason else ""
-    order = f" of order {scan.order_number}, {LINES[LineState(scan.line_state)]}" if scan.order_number else ""
+    state = f", {LINES[LineState(scan.line_state)]}" if scan.line_state else ""
+    order = f" of order {scan.order_number}{state}" if scan.order_number else ""
     released = f"; cards to go back to the tray: {', '.join(scan.released)}" if scan.released else ""
     return f"{scan.verdict} at the {scan.station}{why}: {scan.code or ', '.join(scan.text)}{order}{released}"
 
