@@ -267,7 +267,7 @@ FORGOTTEN: dict[str, tuple[Any, str, Any]] = {
     ),
     "the tray says that what is packed is not": (sightings, "contradicts_parcel", lambda seen, parcel: True),
     "a shelf says nothing of a closed parcel": (sightings, "contradicts_closing", lambda seen: False),
-    "a reopened parcel is not looked into": (parcels, "_read_again", lambda unit, line: None),
+    "a reopened parcel is not looked into": (parcels, "_read_again", lambda unit, line, closed: None),
     "a card in the tray is not back at closing": (parcels, "_back_already", lambda unit, code: False),
     "a number goes out wherever its card was read": (
         memory,

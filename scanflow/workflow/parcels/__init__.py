@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
+from datetime import datetime
 
 from pydantic import Field
 
@@ -188,7 +189,7 @@ def reopen(unit: Unit, parcel_id: str) -> Parcel:
         raise Refused("not_allowed", "Nothing of this parcel is still with its buyer.")
     _step_all(unit, released, REOPENING, None)
     for line in released:
-        _read_again(unit, must(unit, Line, line.id))
+        _read_again(unit, must(unit, Line, line.id), parcel.closed)
     unit.put(opened)
     _bind(unit, parcel.orders, parcel.id)
     unit.record(events.ParcelReopened(parcel=parcel.id, orders=parcel.orders))
@@ -203,14 +204,15 @@ def can_reopen(unit: Unit, parcel: Parcel) -> bool:
     return parcel.state is ParcelState.CLOSED and bool(stays) and unused and not gone(unit, parcel)
 
 
-def _read_again(unit: Unit, line: Line) -> None:
-    """A thing that is in its box again, whose card was read on a shelf since, may not be there; other readings of it
-    are older than this step, and say nothing against it.
+def _read_again(unit: Unit, line: Line, closed: datetime | None) -> None:
+    """A thing that is in its box again, whose card was read elsewhere since that closed, may not be there: its card is
+    read at the box before it closes again. Readings of which nobody knows the time say nothing against it.
     """
     slot = must(unit, Slot, must(unit, Stay, line.stay or "").code)
     if slot.seen is None or line.has(Hold.MISPLACED):
         return
-    if contradicts_closing(slot.seen):
+    since = closed is not None and slot.seen.at is not None and slot.seen.at >= closed
+    if contradicts_closing(slot.seen) or (since and contradicts_parcel(slot.seen, line.parcel)):
         unit.put(line.held(Hold.MISPLACED, f"Its card was read {place_words(slot.seen)} after the parcel was closed."))
     elif contradicts_parcel(slot.seen, line.parcel):
         unit.put(replace(slot, seen=None))

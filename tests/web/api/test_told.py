@@ -209,6 +209,21 @@ def test_tables_and_the_tray_say_nothing_of_a_closed_parcel(calls: Calls) -> Non
     assert [[], []] == [holds(calls, order, place) for place in (0, 1)]
 
 
+def test_a_parcel_that_is_opened_again_wants_the_cards_that_were_read_elsewhere(calls: Calls) -> None:
+    """A card that lay about while its parcel was closed may have had its thing with it: it is read at the box before
+    that closes again. One that went into the tray says nothing.
+    """
+    calls.section()
+    (first, second), order, parcel = calls.packed(things=2)
+    calls.scan("table", first["code"], table="side")
+    calls.scan("tray", second["code"])
+    calls.post(f"/api/parcels/{parcel['id']}/reopen")
+    assert [[HELD], []] == [holds(calls, order, place) for place in (0, 1)]
+    refused = calls.post(f"/api/parcels/{parcel['id']}/close", status=409)
+    assert "still_in_box" == refused["code"]
+    assert "closed" == calls.scan("table", first["code"])["parcel_state"]
+
+
 def test_a_parcel_that_left_is_not_held(shop: Shop, calls: Calls) -> None:
     """Where hand-overs are not recorded a closed parcel is gone after some days; its card is a card then, no more."""
     calls.section()

@@ -122,7 +122,7 @@ def test_a_count_and_the_day_agree_on_what_strays(calls: Calls, count: Count) ->
     """A card in another bin is a finding and out of place, until it is put right."""
     count.look("A-1-1", "D002", "D003", "D004")
     count.look("A-1-2", "D001")
-    said = "In bin A-1-1, but its card was read in bin A-1-2."
+    said = "In bin A-1-1 by the records, but its card was seen in bin A-1-2."
     assert ["elsewhere-D001"] == count.findings()
     assert said in calls.client.get("/").text
     count.resolve("elsewhere-D001", "put_right")
