@@ -10,7 +10,9 @@ from scanflow.domain.life import LineState
 from scanflow.domain.verdict import Reason
 from scanflow.domain.words import LINES, REFUSALS
 
-_ID = re.compile("[0-9a-f]{16}")
+_ID = re.compile("(?=.*[a-f])[0-9a-f]{16}")
+"""An id of this room's. Figures alone may be an order's number or a listing's, and are told."""
+
 _BY = {"wedge": "by a scanner", "camera": "by a camera", "typed": "typed"}
 
 

@@ -63,6 +63,10 @@ def test_a_scan_is_a_sentence(changed: dict[str, Any], sentence: str) -> None:
             "stocktake c1; looked 2; findings missing 1",
         ),
         (events.CardReprinted(code="D014", lost="Under the rack"), "code D014; lost Under the rack"),
+        (
+            events.OrderChanged(order="0123456789abcdef", number="4000123412341234", lines=()),
+            "number 4000123412341234",
+        ),
         (events.LineShort(line="0123456789abcdef", note="Not beside it either"), "note Not beside it either"),
         (events.Unknown("sold by lot", {"code": "D014", "lots": [1, 2]}), "code D014; lots 1, 2"),
     ],
