@@ -206,7 +206,8 @@ def can_reopen(unit: Unit, parcel: Parcel) -> bool:
 
 def _read_again(unit: Unit, line: Line, closed: datetime | None) -> None:
     """A thing that is in its box again, whose card was read elsewhere since that closed, may not be there: its card is
-    read at the box before it closes again. Readings of which nobody knows the time say nothing against it.
+    read at the box before it closes again. Readings of which nobody knows the time say nothing against it. A card that
+    was in the tray is on its thing again: it is scanned there once more when the parcel has closed.
     """
     slot = must(unit, Slot, must(unit, Stay, line.stay or "").code)
     if slot.seen is None or line.has(Hold.MISPLACED):
@@ -214,7 +215,7 @@ def _read_again(unit: Unit, line: Line, closed: datetime | None) -> None:
     since = closed is not None and slot.seen.at is not None and slot.seen.at >= closed
     if contradicts_closing(slot.seen) or (since and contradicts_parcel(slot.seen, line.parcel)):
         unit.put(line.held(Hold.MISPLACED, f"Its card was read {place_words(slot.seen)} after the parcel was closed."))
-    elif contradicts_parcel(slot.seen, line.parcel):
+    elif slot.seen.station is Station.TRAY or contradicts_parcel(slot.seen, line.parcel):
         unit.put(replace(slot, seen=None))
 
 

@@ -224,6 +224,20 @@ def test_a_parcel_that_is_opened_again_wants_the_cards_that_were_read_elsewhere(
     assert "closed" == calls.scan("table", first["code"])["parcel_state"]
 
 
+def test_a_card_that_was_in_the_tray_is_not_back_once_its_parcel_was_opened_again(calls: Calls) -> None:
+    """Its thing has it again. Read on a shelf after the next closing, it holds the parcel; its number is not free."""
+    calls.section("E", 3, 1)
+    calls.section()
+    (first, second), order, parcel = calls.packed(things=2)
+    calls.scan("tray", first["code"])
+    calls.post(f"/api/parcels/{parcel['id']}/reopen")
+    calls.post(f"/api/parcels/{parcel['id']}/close")
+    states = {each["code"]: each["state"] for each in calls.get("/api/slots")["slots"]}
+    assert ("due", "due") == (states[first["code"]], states[second["code"]])
+    at_a_shelf(calls, first)
+    assert [HELD] == holds(calls, order)
+
+
 def test_a_parcel_that_left_is_not_held(shop: Shop, calls: Calls) -> None:
     """Where hand-overs are not recorded a closed parcel is gone after some days; its card is a card then, no more."""
     calls.section()
