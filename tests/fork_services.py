@@ -1,8 +1,8 @@
 """Starts services quickly: a process that has all modules loaded forks a real `scanflow serve` for each line it reads.
 
-A line is JSON: `database`, a URL, and `die`, null or a moment at which the new process kills itself with SIGKILL in
-its first write: `inside` (after its first ledger entry), `before` the commit, or `after` it. The answer is a line with
-the process id; what the service prints follows on the same stream.
+A line is JSON: `database`, a URL, `die`, null or a moment at which the new process kills itself with SIGKILL in a
+write: `inside` (after its first ledger entry), `before` the commit, or `after` it, and `spared`, the number of writes
+before that one. The answer is a line with the process id; what the service prints follows on the same stream.
 """
 
 from __future__ import annotations
@@ -13,36 +13,47 @@ import signal
 import sys
 import threading
 from collections.abc import Sequence
-from typing import Any
+from types import SimpleNamespace
+from typing import Any, cast
 
+import built_once
 import waitress  # noqa: F401  (loaded once for all)
-from sqlalchemy import Engine, event
+from sqlalchemy import Connection, Engine, event
 
 from scanflow import cli
 from scanflow.domain.events import Event
 from scanflow.storage import access  # noqa: F401
 from scanflow.storage.unit import SqlUnit
-from scanflow.web import create_app  # noqa: F401
+from scanflow.web import create_app
 
 
 def _die() -> None:
     os.kill(os.getpid(), signal.SIGKILL)
 
 
-def arm(moment: str) -> None:
-    """Die at this moment of the first transaction that writes to the ledger."""
-    here = threading.local()
+def arm(moment: str, spared: int) -> None:
+    """Die at this moment of a transaction that writes to the ledger, after so many others."""
+    here, left = threading.local(), [spared]
     record = SqlUnit.record
+
+    def due() -> bool:
+        return getattr(here, "wrote", False) and not left[0]
 
     def recorded(unit: SqlUnit, event: Event, now: Sequence[str] = ()) -> None:
         record(unit, event, now)
         here.wrote = True
-        if moment == "inside":
+        if moment == "inside" and due():
             _die()
 
+    def committing(connection: Connection) -> None:
+        here.last = due()
+        if moment == "before" and here.last:
+            _die()
+        left[0] -= getattr(here, "wrote", False) and not here.last
+        here.wrote = False
+
     SqlUnit.record = recorded  # type: ignore[method-assign]
-    if moment == "before":
-        event.listen(Engine, "commit", lambda connection: _die() if getattr(here, "wrote", False) else None)
+    event.listen(Engine, "commit", committing)
     if moment == "after":
         event.listen(Engine, "engine_connect", lambda connection: _wrap(connection.engine.dialect, here))
 
@@ -54,13 +65,15 @@ def _wrap(dialect: Any, here: threading.local) -> None:
 
     def committed(connection: Any) -> None:
         commit(connection)
-        if getattr(here, "wrote", False):
+        if getattr(here, "last", False):
             _die()
 
     dialect.do_commit = committed
 
 
 def main() -> None:
+    built_once.install()
+    create_app(cast(Any, SimpleNamespace(readers=SimpleNamespace())))  # its routes are compiled here, for all children
     signal.signal(signal.SIGCHLD, signal.SIG_IGN)  # nobody waits for the children
     for line in sys.stdin:
         wanted = json.loads(line)
@@ -69,7 +82,7 @@ def main() -> None:
             signal.signal(signal.SIGCHLD, signal.SIG_DFL)
             os.close(0)
             if wanted["die"]:
-                arm(wanted["die"])
+                arm(wanted["die"], wanted["spared"])
             cli.main(["serve", "--port", "0", "--database", wanted["database"]])
         os.write(sys.stdout.fileno(), (json.dumps({"pid": child}) + "\n").encode())  # whole, beside the children's
 

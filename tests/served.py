@@ -57,9 +57,9 @@ class ServiceForks:
     process: subprocess.Popen[str]
     started: list[Server] = field(default_factory=list)
 
-    def start(self, url: str, die: str | None = None) -> Server:
+    def start(self, url: str, die: str | None = None, spared: int = 0) -> Server:
         assert self.process.stdin is not None and self.process.stdout is not None
-        self.process.stdin.write(json.dumps({"database": url, "die": die}) + "\n")
+        self.process.stdin.write(json.dumps({"database": url, "die": die, "spared": spared}) + "\n")
         self.process.stdin.flush()
         pid = port = 0
         while not (pid and port):

@@ -509,7 +509,9 @@ class Person(Seller):
         lines = self.calls.get(f"/api/parcels/{parcel}")["lines"]
         mine = [line for line in lines if line["parcel"] == parcel]
         against = {line["id"]: told.against(line["code"], line["stay"], line["id"], parcel) for line in mine}
-        taken_in = {thing.n: told.taken_in(thing.code, parcel) for thing in box.things}
+        now = {line["code"]: line["stay"] for line in mine}  # a reading of a number that went on was the other thing's
+        its_own = {thing.n: now.get(thing.code, thing.stay) == thing.stay for thing in box.things}
+        taken_in = {thing.n: told.taken_in(thing.code, parcel) if its_own[thing.n] else "" for thing in box.things}
         self.tally.left(self.calls.now, box, list(box.things), mine, against, taken_in)
         self.world.hand_over(box)
 
