@@ -10,8 +10,8 @@ from scanflow.domain.life import LineState
 from scanflow.domain.verdict import Reason
 from scanflow.domain.words import LINES, REFUSALS
 
-_ID = re.compile("(?=.*[a-f])[0-9a-f]{16}")
-"""An id of this room's. Figures alone may be an order's number or a listing's, and are told."""
+_ID = re.compile("(?=.*[a-f])[0-9a-f]{16}(?:[0-9a-f]{48})?")
+"""An id of this room's, or a picture by its SHA-256. Figures alone may be an order's number or a listing's: told."""
 
 _BY = {"wedge": "by a scanner", "camera": "by a camera", "typed": "typed"}
 

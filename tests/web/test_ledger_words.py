@@ -67,6 +67,7 @@ def test_a_scan_is_a_sentence(changed: dict[str, Any], sentence: str) -> None:
             events.OrderChanged(order="0123456789abcdef", number="4000123412341234", lines=()),
             "number 4000123412341234",
         ),
+        (events.PhotoKept(code="D014", stay="0123456789abcdef", photo="7a" * 32), "code D014"),
         (events.LineShort(line="0123456789abcdef", note="Not beside it either"), "note Not beside it either"),
         (events.Unknown("sold by lot", {"code": "D014", "lots": [1, 2]}), "code D014; lots 1, 2"),
     ],

@@ -10,6 +10,8 @@ const papers = JSON.parse(document.body.dataset.sections ?? "{}");
 let open = null;
 let from = 0;
 
+if (matchMedia("(min-width: 60rem)").matches) document.getElementById("stops")?.setAttribute("open", ""); // a desk
+
 const stops = () => JSON.parse(document.querySelector("[data-stops]")?.dataset.stops ?? "[]");
 
 /** The stop whose card has this text: which texts a card may have is the service's to say. */
