@@ -7,8 +7,8 @@ from dataclasses import dataclass
 
 from scanflow.domain.counts.findings import Finding, FindingKind
 from scanflow.domain.counts.stocktake import TRAY
-from scanflow.domain.derive import OrderState
-from scanflow.domain.life import Hold, LineState
+from scanflow.domain.derive import OrderState, SlotState
+from scanflow.domain.life import Hold, LineState, ParcelState, StayState
 from scanflow.domain.verdict import Reason
 
 
@@ -149,6 +149,31 @@ ORDERS: Mapping[OrderState, str] = {
     OrderState.RETURNED: "came back",
 }
 """How far an order is."""
+
+SLOTS: Mapping[SlotState, str] = {
+    SlotState.FREE: "free",
+    SlotState.TAKEN: "taken",
+    SlotState.DUE: "card not back",
+    SlotState.RETIRED: "card lost",
+}
+"""How a slot is."""
+
+STAYS: Mapping[StayState, str] = {
+    StayState.STORED: "in stock",
+    StayState.SHIPPED: "parcel closed",
+    StayState.WITHDRAWN: "withdrawn",
+    StayState.MOVED: "moved",
+}
+"""What became of a thing in its slot."""
+
+PARCELS: Mapping[ParcelState, str] = {
+    ParcelState.OPEN: "open",
+    ParcelState.ASIDE: "set aside",
+    ParcelState.CLOSED: "closed",
+    ParcelState.HANDED_OVER: "handed over",
+    ParcelState.DROPPED: "given up",
+}
+"""How far a parcel is."""
 
 
 @dataclass(frozen=True, slots=True)

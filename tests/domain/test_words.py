@@ -3,16 +3,17 @@
 from __future__ import annotations
 
 import re
+from enum import StrEnum
 from pathlib import Path
 
 import pytest
 
 import scanflow
 from scanflow.domain.counts.findings import FindingKind
-from scanflow.domain.derive import OrderState
-from scanflow.domain.life import Hold, LineState
+from scanflow.domain.derive import OrderState, SlotState
+from scanflow.domain.life import Hold, LineState, ParcelState, StayState
 from scanflow.domain.verdict import HAND_OVER, Reason
-from scanflow.domain.words import AT_THE_DOOR, FINDINGS, HOLDS, LINES, ORDERS, REFUSALS
+from scanflow.domain.words import AT_THE_DOOR, FINDINGS, HOLDS, LINES, ORDERS, PARCELS, REFUSALS, SLOTS, STAYS
 
 HOUSE = Path(scanflow.__file__).parent
 
@@ -30,14 +31,22 @@ def test_a_refusal_at_the_door_has_its_words() -> None:
     assert all(each.heading and each.sentence.format(why="Not this thing") for each in said)
 
 
+STATES = {LineState: LINES, OrderState: ORDERS, SlotState: SLOTS, StayState: STAYS, ParcelState: PARCELS}
+
+
+@pytest.mark.parametrize("states", STATES, ids=lambda each: each.__name__)
+def test_a_state_has_its_words(states: type[StrEnum]) -> None:
+    """Each state of a line, an order, a slot, a stay and a parcel, and none but these."""
+    assert set(states) == set(STATES[states])
+    assert all(STATES[states].values())
+
+
 def test_a_hold_and_a_finding_have_their_words() -> None:
     """There is a row for each, and a finding's says what is amiss, why, what to do, and how trouble calls it: a place
     to look at again is none.
     """
-    assert [set(each) for each in (Hold, FindingKind, LineState, OrderState)] == [
-        set(each) for each in (HOLDS, FINDINGS, LINES, ORDERS)
-    ]
-    assert all((*HOLDS.values(), *LINES.values(), *ORDERS.values()))
+    assert (set(Hold), set(FindingKind)) == (set(HOLDS), set(FINDINGS))
+    assert all(HOLDS.values())
     assert all(all((said.amiss, said.why, said.todo)) for said in FINDINGS.values())
     assert [FindingKind.UNREADABLE] == [kind for kind, said in FINDINGS.items() if not said.trouble]
 
