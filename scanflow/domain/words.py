@@ -154,13 +154,13 @@ SLOTS: Mapping[SlotState, str] = {
     SlotState.FREE: "free",
     SlotState.TAKEN: "taken",
     SlotState.DUE: "card not back",
-    SlotState.RETIRED: "card lost",
+    SlotState.RETIRED: "card is lost",
 }
 """How a slot is."""
 
 STAYS: Mapping[StayState, str] = {
     StayState.STORED: "in stock",
-    StayState.SHIPPED: "parcel closed",
+    StayState.SHIPPED: "in a closed parcel",
     StayState.WITHDRAWN: "withdrawn",
     StayState.MOVED: "moved",
 }

@@ -206,7 +206,7 @@ def test_lost_card(shop: Shop, client: FlaskClient) -> None:
     """A card that is reported lost retires its number; a second report is refused."""
     furnish(shop, 1)
     assert 303 == client.post("/slots/D003/lost").status_code
-    assert "Slot D003, card lost" in client.get("/slots/D003").text
+    assert "Slot D003, card is lost" in client.get("/slots/D003").text
     assert 409 == client.post("/slots/D003/lost").status_code
 
 
