@@ -66,6 +66,19 @@ def count(calls: Calls) -> Count:
     return Count(calls)
 
 
+def test_a_refused_scan_makes_no_card_unexpected_in_its_own_bin(calls: Calls) -> None:
+    """Its thing was at a table, and was refused: seen in its bin since, it is where it belongs, photo and report say."""
+    calls.section()
+    calls.put_away()
+    assert "no_parcel" == calls.scan("table", "D001")["reason"]
+    path = f"/api/stocktakes/{calls.post('/api/stocktakes', 201, area='bin:A-1-1')['id']}"
+    look = calls.upload(f"{path}/looks", key="k1", image=photo("D001"), place="A-1-1")
+    assert [("D001", False)] == [(each["code"], each["unexpected"]) for each in look["reads"]]
+    assert [] == calls.get(f"{path}/findings")["findings"]
+    [section] = calls.post(f"{path}/close")["sections"]
+    assert (1, 1) == (section["expected"], section["agreed"])
+
+
 def test_a_right_room_has_no_findings(calls: Calls, count: Count) -> None:
     """Progress says what is still to look at; at the end nothing is, the report agrees, and the count is closed."""
     assert (0, ["A-1-1", "A-1-2", "tray"]) == tuple(calls.get(count.path)[name] for name in ("looked", "to_look"))
