@@ -81,7 +81,7 @@ class Database:
         self.engine: Engine = connect_frozen(url) if self._frozen else connect(url)
         self._reader: Engine = self.engine if self._frozen else connect(url, read_only=True)
         self.kind = self.engine.dialect.name
-        self._statements = Statements(self.engine.dialect)
+        self._statements = Statements.of(self.engine.dialect)
         if not self._frozen:
             with self._translated():
                 self._upgrade()

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from datetime import datetime
-from typing import Any
+from typing import Any, ClassVar
 
 from sqlalchemy import Boolean, Connection, Executable, TypeDecorator
 from sqlalchemy.engine import Dialect
@@ -65,11 +65,18 @@ class Prepared:
 
 
 class Statements:
-    """The prepared statements of one database, each built when it is first needed."""
+    """The prepared statements of one kind of database, each built when a process first needs it."""
+
+    _of_kinds: ClassVar[dict[str, Statements]] = {}
 
     def __init__(self, dialect: Dialect) -> None:
         self.dialect = dialect
         self._known: dict[Any, Prepared] = {}
+
+    @classmethod
+    def of(cls, dialect: Dialect) -> Statements:
+        """The same for all databases of a kind: a backup that is verified is another database of this process."""
+        return cls._of_kinds.setdefault(dialect.name, cls(dialect))
 
     def get(self, key: Any, build: Callable[[], Executable], names: list[str] | None = None) -> Prepared:
         found = self._known.get(key)

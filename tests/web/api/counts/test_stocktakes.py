@@ -67,7 +67,7 @@ def count(calls: Calls) -> Count:
 
 
 def test_a_refused_scan_makes_no_card_unexpected_in_its_own_bin(calls: Calls) -> None:
-    """Its thing was at a table, and was refused: seen in its bin since, it is where it belongs, photo and report say."""
+    """Its thing was refused at a table: seen in its bin since, it is where it belongs, photo and report say."""
     calls.section()
     calls.put_away()
     assert "no_parcel" == calls.scan("table", "D001")["reason"]
