@@ -34,6 +34,7 @@ ALWAYS = (
     "/orders",
     "/orders?state=held",
     "/orders/load",
+    "/orders/new",
     "/rounds",
     "/table",
     "/table?table=two",
@@ -110,6 +111,8 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
     yield from (f"/orders/{order}", f"/orders/{unbound.order}", f"/lines/{held.id}", f"/lines/{unbound.id}")
     yield from (
         "/orders/load",
+        "/orders/new",
+        f"/orders/new?stay={stay}",
         "/rounds",
         f"/rounds/{room.round.id if room.round else ''}",
         "/table",

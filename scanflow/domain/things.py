@@ -192,7 +192,8 @@ class Order:
     """What a buyer bought: its number, and what picking needs, nothing of the buyer.
 
     `slip` numbers its slip; `parcel` is the one being packed for it, open or set aside. `sent_number`: the number that
-    the channel gave it, where `number` had to differ.
+    the channel gave it, where `number` had to differ. `note` is what a person wrote who took it down by hand;
+    `collected`: the buyer comes for it, nothing is sent.
     """
 
     id: str
@@ -204,6 +205,8 @@ class Order:
     ship_by: datetime | None = None
     parcel: str | None = None
     sent_number: str = ""
+    note: str = ""
+    collected: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -34,7 +34,7 @@ from scanflow.storage.writing.turn import Turn
 from scanflow.storage.writing.unwritable import Unwritable
 from scanflow.workflow.ports import Settings
 
-REVISION = "0009"
+REVISION = "0010"
 LOCK_KEY = 7_265_736  # any number that other programs on the same PostgreSQL are unlikely to take
 
 PROBED = 3.0

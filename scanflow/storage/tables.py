@@ -250,6 +250,8 @@ orders = _table(
     Column("ship_by", Instant),
     _link("parcel", "parcels.id", null=True),
     Column("sent_number", Text, nullable=False, server_default=text("''")),
+    Column("note", Text, nullable=False, server_default=text("''")),
+    Column("collected", Boolean, nullable=False, server_default=false()),
     Index("uq_orders_number", "number", "channel", unique=True),
 )
 lines = _table(

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import field
 from typing import TypedDict
 
-from scanflow.domain.events.kinds import Event, ItemId, LineId, NamedThing, Noun, OrderId, StayId, event
+from scanflow.domain.events.kinds import LEFT_OUT, Event, ItemId, LineId, NamedThing, Noun, OrderId, StayId, event
 
 
 class LineTold(TypedDict):
@@ -23,10 +24,14 @@ def _with_lines(order: Event, lines: tuple[LineTold, ...]) -> tuple[NamedThing, 
 
 @event("order received", moves=())
 class OrderReceived(Event):
+    """`note` and `collected` are told of one that a person took down by hand."""
+
     order: OrderId
     number: str
     channel: str
     lines: tuple[LineTold, ...]
+    note: str | None = field(default=None, metadata=LEFT_OUT)
+    collected: bool | None = field(default=None, metadata=LEFT_OUT)
 
     def about(self) -> tuple[NamedThing, ...]:
         return _with_lines(self, self.lines)

@@ -25,7 +25,7 @@ WORDS = tuple(each.name for each in fields(IncomingLine) if each.name != "bad")
 @dataclass(frozen=True, slots=True)
 class IncomingOrder:
     """`number` is unique within its channel. Times are ISO 8601 as written: a date, or a time that may lack an offset,
-    in which case it is in the shop's zone.
+    in which case it is in the shop's zone. `collected`: the buyer comes for it, nothing is sent.
     """
 
     number: str
@@ -33,3 +33,5 @@ class IncomingOrder:
     ordered_at: str | None = None
     ship_by: str | None = None
     lines: tuple[IncomingLine, ...] = ()
+    note: str = ""
+    collected: bool = False

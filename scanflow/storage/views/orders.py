@@ -84,8 +84,8 @@ def lines_of_stays(connection: Connection, stay_ids: Sequence[str]) -> Rows:
 
 
 def numbers(connection: Connection, order_ids: Sequence[str]) -> Rows:
-    """Id, number and slip of these orders."""
-    query = select(orders.c.id, orders.c.number, orders.c.slip, orders.c.ship_by)
+    """These orders, without their lines."""
+    query = select(*(orders.c[name] for name in ("id", "number", "slip", "ship_by", "note", "collected")))
     return connection.execute(query.where(orders.c.id.in_(order_ids)).order_by(orders.c.n)).all()
 
 

@@ -142,6 +142,8 @@ class Order(TypedDict):
     ordered_at: Instant | None
     ship_by: Instant | None
     slip: Annotated[str, Field(description="What the bars of its slip say.")]
+    note: Annotated[str, Field(description="What a person wrote who took it down by hand.")]
+    collected: Annotated[bool, Field(description="The buyer comes for it: nothing is sent.")]
     lines: list[Line]
 
 

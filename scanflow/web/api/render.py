@@ -113,6 +113,8 @@ def orders(unit: SqlUnit, shown: Sequence[Order | Any]) -> list[given.Order]:
             "ordered_at": time(each.ordered_at),
             "ship_by": time(each.ship_by),
             "slip": slot_code.slip_text(each.slip),
+            "note": each.note,
+            "collected": each.collected,
             "lines": [line(row) for row in lines[each.id]],
         }
         for each in shown

@@ -78,24 +78,44 @@ def receive(unit: Unit, incoming: IncomingOrder) -> tuple[Order, Arrival]:
     A later version binds its new lines, holds absent ones (`not_in_file`) and changed ones; nothing is dropped.
     Without a channel two shops may use one number: what has no line of an order that came before is another order.
     """
-    known = _numbered(unit, incoming)
+    known = numbered(unit, incoming)
     again = known[0] if known and incoming.channel else _most_alike(unit, known, incoming)
     if again is not None:
         return _receive_again(unit, again, incoming)
     ordered_at, ship_by = _times(unit, incoming)
-    number = _free_number(unit, incoming) if known else incoming.number
+    number = free_number(unit, incoming) if known else incoming.number
     sent = incoming.number if known else ""
-    order = Order(unit.new_id(), number, incoming.channel, unit.at, unit.next_slip(), ordered_at, ship_by, None, sent)
+    order = Order(
+        unit.new_id(),
+        number,
+        incoming.channel,
+        unit.at,
+        unit.next_slip(),
+        ordered_at,
+        ship_by,
+        sent_number=sent,
+        note=incoming.note,
+        collected=incoming.collected,
+    )
     unit.add(order)
     lines = [_new_line(unit, order, place, line) for place, line in enumerate(incoming.lines, 1)]
     told = tuple(_told(line) for line in lines)
-    unit.record(events.OrderReceived(order=order.id, number=order.number, channel=order.channel, lines=told))
+    unit.record(
+        events.OrderReceived(
+            order=order.id,
+            number=order.number,
+            channel=order.channel,
+            lines=told,
+            note=order.note or None,
+            collected=order.collected or None,
+        )
+    )
     if known:
         _hold_both(unit, known, order)
     return order, Arrival.NEW
 
 
-def _numbered(unit: Unit, incoming: IncomingOrder) -> tuple[Order, ...]:
+def numbered(unit: Unit, incoming: IncomingOrder) -> tuple[Order, ...]:
     """The orders that came under this number: at most one where a channel is named."""
     first = unit.find(Order, number=incoming.number, channel=incoming.channel)
     if not first or incoming.channel:
@@ -119,7 +139,7 @@ def _identity(line: Line | IncomingLine) -> str:
     return _same(line.reference) or line.title.casefold()
 
 
-def _free_number(unit: Unit, incoming: IncomingOrder) -> str:
+def free_number(unit: Unit, incoming: IncomingOrder) -> str:
     """The number with the next free mark: `1001 (2)`."""
     marked = (f"{incoming.number} ({place})" for place in count(2))
     return next(each for each in marked if not unit.find(Order, number=each, channel=incoming.channel))
@@ -352,7 +372,7 @@ def settle(unit: Unit, line_id: str, said: Settle) -> Line:
         raise Invalid("/stay", "required", "Say which thing this line means.")
     if target != line.stay and target is not None:
         _refuse_in_box(line)
-        _check_wanted(unit, target)
+        check_wanted(unit, target)
         new = replace(_unbound(line.freed(OF_BINDING)), stay=target)
         new = doubts.hold(unit, new.after("settle"), must(unit, Stay, target).item)
         learned.forget(unit, line=line.id)
@@ -403,7 +423,8 @@ def _unbound(line: Line) -> Line:
     return replace(line.after("unbind"), stay=None, round=None, basket=None)
 
 
-def _check_wanted(unit: Unit, stay_id: str) -> None:
+def check_wanted(unit: Unit, stay_id: str) -> None:
+    """`not_in_stock` of a thing that has left, `has_live_line` where another order wants it."""
     stay = unit.get(Stay, stay_id)
     if stay is None:
         raise Invalid("/stay", "unknown_stay", "There is no such stay.")
@@ -499,5 +520,5 @@ def _wanted_again(unit: Unit, line: Line, event: str) -> Line:
     """The line bound to its thing's present stay, held by what is doubted of the thing."""
     new = line.after(event).freed((Hold.MISPLACED, Hold.CANCELLED_IN_BOX))
     latest = unit.find(Stay, item=must(unit, Stay, line.stay or "").item)[-1]
-    _check_wanted(unit, latest.id)
+    check_wanted(unit, latest.id)
     return doubts.hold(unit, replace(new, stay=latest.id, round=None, basket=None, parcel=None), latest.item)

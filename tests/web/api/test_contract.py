@@ -35,6 +35,7 @@ PATCH /api/stays/{stay}
 PUT /api/stays/{stay}/photo
 GET /api/stays/{stay}/photo
 POST /api/stays/{stay}/withdraw
+POST /api/stays/{stay}/sell
 POST /api/stays/{stay}/move
 POST /api/stays/{stay}/exchange
 POST /api/orders
@@ -164,6 +165,7 @@ def test_a_role_may_do_what_is_declared(app: Flask, shop: Shop) -> None:
         "POST /api/sections",
         "POST /api/sections/{section}/slots",
         "POST /api/stays/{stay}/withdraw",
+        "POST /api/stays/{stay}/sell",
         "POST /api/orders",
         "POST /api/orders/import",
         "POST /api/orders/{order}/cancel",

@@ -15,6 +15,7 @@ from scanflow.web.api.photo import PhotoQuery
 from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.once import CallReply
 from scanflow.workflow import stock
+from scanflow.workflow.orders import selling
 from scanflow.workflow.ports import Missing, must
 from scanflow.workflow.stock import photos
 
@@ -74,6 +75,24 @@ def show_photo(stay: str, query: PhotoQuery) -> Response:
 def withdraw(stay: str, said: stock.Withdraw) -> Response:
     """Takes a thing out of stock for good."""
     return do(lambda unit: CallReply(200, render.stay(unit, stock.withdraw(unit, stay, said))))
+
+
+@call(
+    blueprint,
+    "POST",
+    "/api/stays/{stay}/sell",
+    MANAGERS,
+    {201: given.Order},
+    ("not_in_stock", "has_live_line", "taken"),
+)
+def sell(stay: str, said: selling.Sell) -> Response:
+    """Makes an order for a thing that was sold here, by phone or by mail. Answers the order."""
+
+    def work(unit: SqlUnit) -> CallReply:
+        order = selling.sell(unit, stay, said)
+        return CallReply(201, render.order(unit, order), f"/api/orders/{order.id}")
+
+    return do(work)
 
 
 @call(

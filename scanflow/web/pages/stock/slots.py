@@ -29,6 +29,7 @@ from scanflow.web.pages.room_view import ask, room
 from scanflow.web.pages.stock import photo_form
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
+from scanflow.workflow.orders import selling
 from scanflow.workflow.ports import Invalid, Missing, Unit, must
 from scanflow.workflow.stock import cards, doubts, photos
 
@@ -159,6 +160,13 @@ def photo(id: str) -> ResponseReturnValue:
 @page(blueprint, "POST", "/stays/<id>/withdraw")
 def withdraw(id: str) -> ResponseReturnValue:
     return do(story, lambda unit: stock.withdraw(unit, id, sent(stock.Withdraw)), id=id)
+
+
+@page(blueprint, "POST", "/stays/<id>/sell")
+def sell(id: str) -> ResponseReturnValue:
+    """Sold here, by phone or by mail: its order is made, and shown."""
+    order = act(lambda unit: selling.sell(unit, id, sent(selling.Sell)))
+    return story(id, *order) if isinstance(order, Refusal) else redirect(url_for("order_page.show", id=order.id), 303)
 
 
 @page(blueprint, "POST", "/stays/<id>/move", roles=STAFF)

@@ -167,6 +167,18 @@ def test_an_item_gets_new_words(calls: Calls) -> None:
     assert stay | {"notes": "long cage"} == response.get_json()
 
 
+def test_a_thing_is_sold_unless_an_order_wants_it(calls: Calls) -> None:
+    """201 with the order, which tells the note; 409 once an order wants it, and for a number that is another's."""
+    calls.section()
+    one, two = calls.put_away(), calls.put_away()
+    order = calls.post(f"/api/stays/{one['id']}/sell", 201, number="At the door 1", note="Cash", collected=True)
+    assert ("At the door 1", "Cash", True) == (order["number"], order["note"], order["collected"])
+    assert [(one["id"], "waiting")] == [(line["stay"], line["state"]) for line in order["lines"]]
+    assert order == calls.get(f"/api/orders/{order['id']}") == calls.get("/api/orders")["orders"][0]
+    assert "has_live_line" == calls.post(f"/api/stays/{one['id']}/sell", 409)["code"]
+    assert "taken" == calls.post(f"/api/stays/{two['id']}/sell", 409, number="At the door 1")["code"]
+
+
 def test_a_thing_is_withdrawn_unless_an_order_wants_it(calls: Calls) -> None:
     """200 with the stay withdrawn; 409 `has_live_line` while an order wants it."""
     calls.section()

@@ -1,0 +1,53 @@
+"""Sales that no file brings: at the door, by phone, by mail."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Annotated
+
+from pydantic import Field
+
+from labels import slot_code
+from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.things import Item, Order, Stay
+from scanflow.workflow import orders
+from scanflow.workflow.fields import LONGEST_NAME, MOST_LINES, Command, Flag, Identity, Maybe, Name, Note, Time, words
+from scanflow.workflow.ports import Refused, Unit, must
+
+
+class Sell(Command, json_schema_extra={"examples": [{"note": "Comes on Friday", "collected": True}]}):
+    number: Maybe[Name] = Field(default=None, description="Without one the order is named for its thing.")
+    note: Note = ""
+    collected: Annotated[Flag, Field(description="The buyer comes for it: nothing is sent.")] = False
+
+
+class TakeDown(Sell):
+    """An order for several things, as a person takes it down."""
+
+    channel: Annotated[str, words(LONGEST_NAME)] = ""
+    ship_by: Maybe[Time] = None
+    stays: tuple[Identity, ...] = Field(min_length=1, max_length=MOST_LINES)
+
+
+def sell(unit: Unit, stay_id: str, said: Sell) -> Order:
+    """The order of one thing that was sold here and now."""
+    return take_down(unit, TakeDown(stays=(stay_id,), **said.sent()))
+
+
+def take_down(unit: Unit, said: TakeDown) -> Order:
+    """A new order for things in stock that no other order wants; `taken` where its number is another order's."""
+    stays = [must(unit, Stay, each) for each in dict.fromkeys(said.stays)]
+    for stay in stays:
+        orders.check_wanted(unit, stay.id)
+    lines = tuple(_asked(unit, stay) for stay in stays)
+    number = said.number or f"Sale {lines[0].reference}"
+    sold = IncomingOrder(number, said.channel, unit.at.isoformat(), said.ship_by, lines, said.note, said.collected)
+    if orders.numbered(unit, sold):
+        if said.number:
+            raise Refused("taken", f"There is an order {number} already. Give this one another number.")
+        sold = replace(sold, number=orders.free_number(unit, sold))
+    return orders.receive(unit, sold)[0]
+
+
+def _asked(unit: Unit, stay: Stay) -> IncomingLine:
+    return IncomingLine(slot_code.reference(stay.code, stay.turn), must(unit, Item, stay.item).title)
