@@ -191,9 +191,8 @@ def _new_line(unit: Unit, order: Order, position: int, incoming: IncomingLine) -
 def _found(unit: Unit, order: Order, line: IncomingLine | Line) -> tuple[Asked, ReferenceFacts]:
     """What the line says of its thing, and what the room knows of that."""
     bad = line.bad if isinstance(line, IncomingLine) else None
-    widths = cards.widths(unit)
     try:
-        named = slot_code.parse_reference(line.reference, widths)
+        named = cards.referred(unit, line.reference)
     except slot_code.CodeError:
         return Asked(False, bad=bad), ReferenceFacts()
     asked = Asked(True, named.turn, line.title, line.listing, order.ordered_at, bad)

@@ -86,6 +86,14 @@ def bears_name(unit: Unit, text: str) -> bool:
     return unit.settings.check == "none" and unit.get(Alias, slot_code.compact(text)) is not None
 
 
+def referred(unit: Unit, text: str) -> slot_code.Listing:
+    """What a reference, a slot's code, a card's text or an adopted number names. An adopted number says no turn, as a
+    bare code says none. Raises as `slot_code.parse_reference`.
+    """
+    alias = unit.get(Alias, slot_code.compact(text))
+    return slot_code.Listing(alias.code, None) if alias else slot_code.parse_reference(text, widths(unit))
+
+
 def slot_facts(unit: Unit, code: str, pointer: str) -> SlotFacts:
     """All that is known of a slot; `Invalid` where the room has none of this code."""
     facts = unit.facts(code)

@@ -24,7 +24,7 @@ from scanflow.web.pages.room_view import ask, room
 from scanflow.web.problem import Problem
 from scanflow.workflow import orders, parcels
 from scanflow.workflow.ports import Unit
-from scanflow.workflow.stock import doubts, returns
+from scanflow.workflow.stock import cards, doubts, returns
 from scanflow.workflow.stock.sightings import gone
 
 blueprint = Blueprint("order_page", __name__)
@@ -115,7 +115,7 @@ def _candidates(reference: str, words: str, first: Sequence[str]) -> Rows:
     """
     for text in (words, reference):
         with suppress(slot_code.CodeError):
-            return ask(search_views.settle_candidates, slot_code.parse_reference(text).code, words, first)
+            return ask(search_views.settle_candidates, cards.referred(room(), text).code, words, first)
     return ask(search_views.settle_candidates, slot_code.compact(reference)[:4], words, first)
 
 

@@ -9,7 +9,7 @@ from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
 from labels import slot_code
-from scanflow.domain.things import Alias, Stay
+from scanflow.domain.things import Stay
 from scanflow.storage.views import search as search_views
 from scanflow.storage.views import stock as slot_views
 from scanflow.storage.views.lists import Rows
@@ -56,9 +56,8 @@ def _added(stays: list[str], words: str) -> ResponseReturnValue:
 
 def _named(unit: Unit, words: str) -> Stay | None:
     """The latest thing of the slot whose code or card this is, or the thing of this reference."""
-    adopted = unit.get(Alias, slot_code.compact(words))
     with suppress(slot_code.CodeError):
-        named = slot_code.parse_reference(adopted.code if adopted else words, cards.widths(unit))
+        named = cards.referred(unit, words)
         if named.turn is None:
             facts = unit.facts(named.code)
             return facts.stay if facts else None

@@ -6,7 +6,7 @@ from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
 from labels import slot_code
-from scanflow.domain.things import Alias, Bin, Order, Section
+from scanflow.domain.things import Bin, Order, Section
 from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import search as search_views
 from scanflow.storage.views import stock as slot_views
@@ -43,9 +43,11 @@ def _exact(unit: Unit, words: str) -> str | None:
     if len(numbered) == 1:
         return url_for("order_page.show", id=numbered[0].id)
     try:
-        named = slot_code.parse_reference(words, cards.widths(unit))
+        named = cards.referred(unit, words)
     except slot_code.CodeError:
-        return _borne_by(unit, words) or _part_of_the_room(unit, words)
+        parcel = shipping.parcel_of(unit, words)
+        labelled = url_for("hand_over_page.show", parcel=parcel, told="known") if parcel else None
+        return labelled or _part_of_the_room(unit, words)
     stay = ask(slot_views.stay_of, named.code, named.turn) if named.turn is not None else None
     if stay is not None:
         return url_for("slot_page.story", id=stay)
@@ -67,15 +69,6 @@ def _part_of_the_room(unit: Unit, words: str) -> str | None:
     except slot_code.CodeError:
         return None
     return url_for("slot_page.show", code=code) if unit.facts(code) is not None else None
-
-
-def _borne_by(unit: Unit, words: str) -> str | None:
-    """The slot of the adopted card, or the parcel of the shipping label, that bears these words."""
-    adopted = unit.get(Alias, slot_code.compact(words))
-    if adopted is not None:
-        return url_for("slot_page.show", code=adopted.code)
-    parcel = shipping.parcel_of(unit, words)
-    return url_for("hand_over_page.show", parcel=parcel, told="known") if parcel else None
 
 
 def _stop_on_paper(unit: Unit, words: str) -> str | None:

@@ -58,6 +58,24 @@ def test_two_scans_of_a_bare_code_pick_and_pack(adopted: Shop, calls: Calls) -> 
     assert ["picked", "released"] == [picks[1]["line_state"], packs[1]["line_state"]]
 
 
+@pytest.mark.parametrize(
+    ("reference", "title", "bound"),
+    [
+        ("BOX-17", "Chain guard", ("D02", "waiting", None)),
+        ("box 17", "", ("D02", "waiting", None)),
+        ("BOX-17", "Velvet curtain", ("D02", "waiting", "doubtful")),
+        ("BOX-18", "Chain guard", (None, "unbound", "unknown_code")),
+    ],
+)
+def test_an_order_may_say_the_adopted_number(
+    adopted: Shop, calls: Calls, reference: str, title: str, bound: tuple[str | None, str, str | None]
+) -> None:
+    """It means the thing that stands there now, as a bare slot code does, and is held where its title is another."""
+    calls.post("/api/stays", 201, title="Chain guard", code="D02")
+    [line] = calls.post("/api/orders", 201, number="1", lines=[{"reference": reference, "title": title}])["lines"]
+    assert bound == (line["code"], line["state"], line["hold"])
+
+
 def test_a_photograph_that_both_engines_read_needs_no_second(adopted: Shop, calls: Calls) -> None:
     """A Code 39 card with a text of its own, photographed: picked at once, and its text stands in the ledger."""
     stay = calls.post("/api/stays", 201, title="Crank", text="box-17")
