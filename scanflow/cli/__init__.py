@@ -19,6 +19,7 @@ from scanflow.cli.password import password
 from scanflow.cli.plan import plan
 from scanflow.cli.read import read
 from scanflow.cli.serve import serve
+from scanflow.cli.stock import stock
 from scanflow.cli.stocktake import stocktake
 from scanflow.cli.verify import health, verify
 from scanflow.cli.watch import watch
@@ -51,6 +52,7 @@ main.add_command(printcheck)
 main.add_command(password)
 main.add_command(read)
 main.add_command(serve)
+main.add_command(stock)
 main.add_command(stocktake)
 main.add_command(watch)
 main.add_command(verify)

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Connection, func, select
+from sqlalchemy import Connection, func, or_, select
 
 from scanflow.storage.derived import OF_ITEM, SLOT_STATE, SLOTS
-from scanflow.storage.tables import items, slots, stays
+from scanflow.storage.tables import aliases, items, slots, stays
 from scanflow.storage.views.lists import AnyRow, Rows
 
 
@@ -44,6 +45,23 @@ def slot(connection: Connection, code: str) -> AnyRow | None:
 def slots_of(connection: Connection, codes: Sequence[str]) -> Rows:
     """The slots of these codes, in no order."""
     return connection.execute(SLOTS.where(slots.c.code.in_(codes))).all()
+
+
+def standing(connection: Connection, at: datetime) -> Rows:
+    """What stood here at that moment: the number on its card, its words as they are now, since when it is here."""
+    first = select(stays.c.item, func.min(stays.c.began).label("since")).group_by(stays.c.item).subquery()
+    borne = select(func.min(aliases.c.printed)).where(aliases.c.code == stays.c.code).scalar_subquery()
+    query = (
+        select(
+            func.coalesce(borne, stays.c.code).label("number"),
+            *(items.c.title, items.c.listing, items.c.notes, first.c.since, slots.c.bin),
+        )
+        .join(items, items.c.id == stays.c.item)
+        .join(slots, slots.c.code == stays.c.code)
+        .join(first, first.c.item == stays.c.item)
+        .where(stays.c.began <= at, or_(stays.c.ended.is_(None), stays.c.ended > at))
+    )
+    return connection.execute(query.order_by(slots.c.section, slots.c.number)).all()
 
 
 def stay(connection: Connection, stay_id: str) -> AnyRow | None:

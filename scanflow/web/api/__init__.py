@@ -5,7 +5,7 @@ from scanflow.web.api import counts as stocktakes
 from scanflow.web.api.orders import lines
 from scanflow.web.api.parcels import hand_over
 from scanflow.web.api.picking import rounds, scans
-from scanflow.web.api.stock import doubts, sections, slots, stays
+from scanflow.web.api.stock import doubts, file, sections, slots, stays
 
 BLUEPRINTS = tuple(
     noun.blueprint
@@ -15,6 +15,7 @@ BLUEPRINTS = tuple(
         sections,
         slots,
         stays,
+        file,
         orders,
         lines,
         doubts,

@@ -36,6 +36,7 @@ PUT /api/stays/{stay}/photo
 GET /api/stays/{stay}/photo
 POST /api/stays/{stay}/withdraw
 POST /api/stays/{stay}/sell
+GET /api/stock.csv
 POST /api/stays/{stay}/move
 POST /api/stays/{stay}/exchange
 POST /api/orders
@@ -166,6 +167,7 @@ def test_a_role_may_do_what_is_declared(app: Flask, shop: Shop) -> None:
         "POST /api/sections/{section}/slots",
         "POST /api/stays/{stay}/withdraw",
         "POST /api/stays/{stay}/sell",
+        "GET /api/stock.csv",
         "POST /api/orders",
         "POST /api/orders/import",
         "POST /api/orders/{order}/cancel",
