@@ -47,6 +47,12 @@ WHAT_IS_AMISS = "What is amiss"
 WHAT_IS_AMISS_SO_FAR = "What is amiss so far"
 
 # Orders, rounds, the table
+ADD_TO_ORDER = "Add {}"
+ANOTHER_THING = "Another thing"
+MAKE_THE_ORDER = "Make the order"
+NOTE = "Note"
+NOT_IN_ORDER = "Not {}"
+ORDER_BY_HAND = "Write an order down by hand"
 CSV_FILE = "CSV file"
 ITS_LAST_DIGIT = "Last digit of card {}"
 IT_IS_BACK = "It is back: {}"
