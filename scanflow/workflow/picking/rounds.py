@@ -34,19 +34,18 @@ class LeftOut:
 
 class OpenRound(Command, json_schema_extra={"examples": [{}]}):
     orders: Maybe[Annotated[tuple[Identity, ...], Field(max_length=MOST_LINES)]] = Field(
-        default=None, description="Absent: all that wait."
+        default=None, description="Absent: all that wait, as many as the shop has baskets."
     )
 
 
-def open_round(
-    unit: Unit, said: OpenRound, *, most: int | None = None, baskets: int = 0
-) -> tuple[Round, tuple[LeftOut, ...]]:
+def open_round(unit: Unit, said: OpenRound, *, most: int | None = None) -> tuple[Round, tuple[LeftOut, ...]]:
     """Plan a round for these orders, or for all that wait; its stops stand in the order to walk.
 
-    `most` things are on it, of the first orders, unless the first alone has more, and the orders of so many `baskets`,
-    0 for as many as there are. A round without stops is closed at once. Where a bin on the way is due to be counted,
-    the count of what is due begins.
+    `most` things are on it, of the first orders, unless the first alone has more. Of all that wait it takes as many
+    orders as the shop has baskets. A round without stops is closed at once. Where a bin on the way is due to be
+    counted, the count of what is due begins.
     """
+    baskets = 0 if said.orders else unit.settings.baskets
     orders = _orders(unit, said.orders)
     round_ = Round(unit.new_id(), unit.at)
     unit.add(round_)

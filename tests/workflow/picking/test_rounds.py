@@ -1,5 +1,6 @@
 """One walk through the room for the orders that wait."""
 
+from dataclasses import replace
 from itertools import pairwise, permutations
 
 import pytest
@@ -39,6 +40,20 @@ def test_a_round_of_at_most_so_many_things(most, taken):
     walked = [room.unit.get(Line, stop.line) for stop in room.unit.find(Stop, round=walk.id)]
     codes = sorted(code for code in ("D001", "D002", "D003", "D004") if room.line(code) in walked)
     assert (taken, ()) == (" ".join(codes), left_out)
+
+
+@pytest.mark.parametrize(("baskets", "taken"), [(0, "123"), (1, "2"), (2, "23"), (9, "123")])
+def test_a_round_of_as_many_orders_as_there_are_baskets(baskets, taken):
+    """Of all that wait, whoever asks; orders that were chosen are all on it."""
+    room = RoomInMemory("D001", "D002", "D003")
+    room.unit.set_settings(replace(room.unit.settings, baskets=baskets))
+    made = [room.order(n, code, ship_by=f"2026-03-0{day}") for n, code, day in (("1", "D001", 9), ("2", "D002", 3))]
+    made.append(room.order("3", "D003", ship_by="2026-03-04"))
+    walk, _ = rounds.open_round(room.unit, rounds.OpenRound())
+    assert taken == "".join(order.number for order in made if room.lines(order)[0].round == walk.id)
+    rounds.close_round(room.unit, walk.id)
+    chosen, _ = rounds.open_round(room.unit, rounds.OpenRound(orders=[order.id for order in made]))
+    assert [chosen.id] * 3 == [room.lines(order)[0].round for order in made]
 
 
 def test_stops_stand_in_the_order_to_walk():

@@ -61,11 +61,11 @@ def start() -> ResponseReturnValue:
     chosen = request.form.getlist("order")
     if request.form.get("choose") and not chosen:
         return index("Choose an order first.", 422)
-    limits: dict[str, Any] = {} if chosen else {"most": MOST, "baskets": room().settings.baskets}
+    most = None if chosen else MOST
 
     def work(unit: Unit) -> Round:
         rounds.close_finished(unit)
-        return rounds.open_round(unit, sent(rounds.OpenRound, orders=chosen), **limits)[0]
+        return rounds.open_round(unit, sent(rounds.OpenRound, orders=chosen), most=most)[0]
 
     made = act(work)
     return index(*made) if isinstance(made, Refusal) else redirect(url_for("round_page.show", id=made.id), 303)
