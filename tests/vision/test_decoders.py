@@ -1,6 +1,7 @@
 """The two decoders, and what is done where one is missing."""
 
 import logging
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -10,7 +11,8 @@ import pytest
 import zxingcpp
 from numpy.typing import NDArray
 
-from scanflow.vision import decoders
+import scanflow
+from scanflow.vision import decoders, zbar
 from scanflow.vision.readings import Symbology
 
 WITHOUT_LIBZBAR = """
@@ -22,6 +24,15 @@ print(engines())
 for _ in range(2):
     print([(reading.text, reading.engine) for reading in read(open(sys.argv[1], "rb").read()).decoded])
 """
+
+
+def test_all_readers_look_for_the_same_symbologies():
+    """libzbar and the browser's own reader (Barcode Detection API) read all that cards may carry."""
+    script = Path(scanflow.__file__).parent / "web" / "static" / "js" / "scanning" / "decoder.js"
+    browsers = re.search(r"FORMATS = \[(.*?)\]", script.read_text(encoding="utf-8"))
+    assert browsers is not None
+    assert set(Symbology) == set(zbar.SYMBOLOGIES.values())
+    assert set(Symbology) == {name.replace("_", "") for name in re.findall('"([a-z0-9_]+)"', browsers[1])}
 
 
 def bars(text: str, symbology: zxingcpp.BarcodeFormat, quiet: int = 60) -> NDArray[np.uint8]:
