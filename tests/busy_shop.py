@@ -162,6 +162,7 @@ class BusyShop:
             self.calls.post(f"/api/orders/{self.orders[number]['id']}/cancel")
         self.calls.post(f"{self.line('B-21')}/revive")
         self.stays["D020"] = self.calls.post(f"{self.at('D008')}/move", to="D020")  # its line follows
+        self.calls.post(f"{self.at('L012')}/sell", 201, note="Rings at noon", collected=True)
         self._order_file()
 
     def _order_file(self) -> None:

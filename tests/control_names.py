@@ -66,7 +66,7 @@ TAKE_OUT = "Take out"
 
 # Stock
 CARD_IN_YOUR_HAND = "Card in your hand"
-CHANGE_ITS_WORDS = "Change title, listing or notes"
+CHANGE_ITS_WORDS = "Change what is written about it"
 LOOK_AT_PICTURES = "Look at these pictures"
 NOTES = "Notes"
 PICTURE_NOW = "The picture as it is now"

@@ -10,6 +10,7 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
 from dataclasses import asdict
 from datetime import UTC, datetime
+from pathlib import Path
 from typing import Any
 
 from sqlalchemy import Connection, Engine, Executable, Select, bindparam, func, select, text, update
@@ -34,7 +35,9 @@ from scanflow.storage.writing.turn import Turn
 from scanflow.storage.writing.unwritable import Unwritable
 from scanflow.workflow.ports import Settings
 
-REVISION = "0010"
+REVISION = max(each.stem[1:5] for each in (Path(__file__).parent / "migrations" / "versions").glob("v*.py"))
+"""That of the newest migration."""
+
 LOCK_KEY = 7_265_736  # any number that other programs on the same PostgreSQL are unlikely to take
 
 PROBED = 3.0
