@@ -43,7 +43,8 @@ def order(room: Memory, told: Order) -> Json:
     lines = room.find(Line, order=told.id)
     times = {name: when.isoformat() if (when := getattr(told, name)) else None for name in ("ordered_at", "ship_by")}
     names = {"id": told.id, "number": told.number, "channel": told.channel, "slip": slot_code.slip_text(told.slip)}
-    return names | times | {"state": order_state(lines), "lines": [line(room, each) for each in lines]}
+    by_hand = {"note": told.note, "collected": told.collected}
+    return names | times | by_hand | {"state": order_state(lines), "lines": [line(room, each) for each in lines]}
 
 
 def round_(room: Memory, told: Round, left_out: Sequence[LeftOut] = ()) -> Json:
