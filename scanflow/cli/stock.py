@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import datetime
 from pathlib import Path
 
 import click
@@ -20,19 +21,27 @@ def stock() -> None:
 @in_shop
 def save(file: Path, on: str | None, data: Path | None, database: str | None) -> None:
     """Write what stands here to FILE as CSV: number, title, listing, notes, since, bin."""
+    from labels.whole import write_whole
+    from scanflow.domain.words import units
     from scanflow.exchange import stock_csv
     from scanflow.storage.views.stock import standing
-    from scanflow.workflow.times import HOW, instant
 
     must_exist(data, database)
     shop = open_shop(data, database)
     try:
         with shop.looking() as unit:
             zone = unit.settings.zone
-            rows = standing(unit.connection, instant(on, zone) or unit.at)
-    except ValueError as error:
-        raise click.UsageError(HOW) from error
+            rows = standing(unit.connection, _moment(on, zone) or unit.at)
     finally:
         shop.close()
-    file.write_text(stock_csv.text(rows, zone), encoding="utf-8", newline="")
-    click.echo(f"{len(rows):,} {'thing stands' if len(rows) == 1 else 'things stand'} in {file}.")
+    write_whole(file, stock_csv.text(rows, zone).encode())
+    click.echo(f"Wrote {units(len(rows), 'thing')} to {file}.")
+
+
+def _moment(on: str | None, zone: str) -> datetime | None:
+    from scanflow.workflow.times import HOW, instant
+
+    try:
+        return instant(on, zone)
+    except ValueError as error:
+        raise click.UsageError(HOW) from error

@@ -25,11 +25,11 @@ def test_the_stock_is_saved(tmp_path: Path) -> None:
     shop.act("owner", furnish)
     shop.close()
     done = CliRunner().invoke(main, ["stock", "save", str(file), "--data", str(data)])
-    assert (0, f"1 thing stands in {file}.\n") == (done.exit_code, done.output)
+    assert (0, f"Wrote 1 thing to {file}.\n") == (done.exit_code, done.output)
     [row] = csv.DictReader(file.open(encoding="utf-8"))
     assert ("D001", "Rear derailleur", "A-1-1") == (row["number"], row["title"], row["bin"])
     before = CliRunner().invoke(main, ["stock", "save", str(file), "--on", "2020-12-31", "--data", str(data)])
-    assert (0, f"0 things stand in {file}.\n") == (before.exit_code, before.output)
+    assert (0, f"Wrote 0 things to {file}.\n") == (before.exit_code, before.output)
     assert 2 == CliRunner().invoke(main, ["stock", "save", str(file), "--on", "soon", "--data", str(data)]).exit_code
 
 

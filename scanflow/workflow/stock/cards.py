@@ -88,10 +88,12 @@ def bears_name(unit: Unit, text: str) -> bool:
 
 def referred(unit: Unit, text: str) -> slot_code.Listing:
     """What a reference, a slot's code, a card's text or an adopted number names. An adopted number says no turn, as a
-    bare code says none. Raises as `slot_code.parse_reference`.
+    bare code says none, and gives way to a reference of a later section. Raises as `slot_code.parse_reference`.
     """
     alias = unit.get(Alias, slot_code.compact(text))
-    return slot_code.Listing(alias.code, None) if alias else slot_code.parse_reference(text, widths(unit))
+    if alias is not None and not is_foreign(text, widths(unit)):
+        return slot_code.Listing(alias.code, None)
+    return slot_code.parse_reference(text, widths(unit))
 
 
 def slot_facts(unit: Unit, code: str, pointer: str) -> SlotFacts:

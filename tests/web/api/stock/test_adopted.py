@@ -8,6 +8,7 @@ import pytest
 from calls import Calls, bars
 from flat_scene import Flat, flat
 
+from labels import slot_code
 from labels.slot_code import card_text
 from scanflow.domain.advice import ONCE_MORE
 from scanflow.domain.things import Alias
@@ -74,6 +75,18 @@ def test_an_order_may_say_the_adopted_number(
     calls.post("/api/stays", 201, title="Chain guard", code="D02")
     [line] = calls.post("/api/orders", 201, number="1", lines=[{"reference": reference, "title": title}])["lines"]
     assert bound == (line["code"], line["state"], line["hold"])
+
+
+def test_a_reference_outweighs_an_adopted_number_of_the_same_signs(adopted: Shop, calls: Calls) -> None:
+    """It has a check character. The number was adopted before there was a section whose reference it could be."""
+    reference = slot_code.reference("EF01", 1)
+    adopted.act("owner", lambda unit: cards.adopt(unit, cards.Adopt(text=slot_code.compact(reference), code="D01")))
+    calls.post("/api/stays", 201, title="Chain guard", code="D01")
+    calls.post("/api/sections", 201, code="EF", name="Saddles", slots_per_bin=4, digits=2)
+    calls.post("/api/sections/EF/slots", 201, count=1)
+    calls.post("/api/stays", 201, title="Saddle", code="EF01")
+    [line] = calls.post("/api/orders", 201, number="1", lines=[{"reference": reference}])["lines"]
+    assert ("EF01", "waiting", None) == (line["code"], line["state"], line["hold"])
 
 
 def test_a_photograph_that_both_engines_read_needs_no_second(adopted: Shop, calls: Calls) -> None:
