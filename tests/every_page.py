@@ -35,6 +35,7 @@ ALWAYS = (
     "/orders?state=held",
     "/orders/load",
     "/orders/new",
+    "/stock/load",
     "/rounds",
     "/table",
     "/table?table=two",
@@ -112,6 +113,7 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
     yield from (
         "/orders/load",
         "/orders/new",
+        "/stock/load",
         f"/orders/new?stay={stay}",
         "/rounds",
         f"/rounds/{room.round.id if room.round else ''}",

@@ -56,6 +56,11 @@ def slot_state(slot: Slot, stay: Stay | None) -> SlotState:
     return SlotState.FREE if slot.card is CardState.TRAY else SlotState.DUE
 
 
+def unseen(slot: Slot, stay: Stay) -> bool:
+    """Whether a thing came by file and its card was not read since."""
+    return stay.open and stay.load is not None and slot.seen is None
+
+
 def stands_still(line: Standing) -> bool:
     """Whether a line is held. A cancelled one keeps its holds for when it is wanted after all, and asks for nobody."""
     return bool(line.holds) and line.state not in ENDED

@@ -167,7 +167,11 @@ class Item:
 
 @dataclass(frozen=True, slots=True)
 class Stay:
-    """One item's time in one slot: the unit of truth. `reason`: why it was taken out of stock."""
+    """One item's time in one slot: the unit of truth. `reason`: why it was taken out of stock.
+
+    `load`: the file that told of it, `told` the SHA-256 (hex) of the words that the file had. `undated`: nobody knows
+    when it came, and `began` is when it was told.
+    """
 
     id: str
     item: str
@@ -177,6 +181,9 @@ class Stay:
     state: StayState = StayState.STORED
     ended: datetime | None = None
     reason: str = ""
+    load: str | None = None
+    told: str = ""
+    undated: bool = False
 
     @property
     def open(self) -> bool:

@@ -20,4 +20,9 @@ def text(columns: Sequence[str], rows: Iterable[Mapping[str, object]]) -> str:
 
 def _inert(value: object) -> object:
     """As a spreadsheet shows it: no title or reason is a formula there."""
-    return "" if value is None else f"'{value}" if str(value).startswith(("=", "+", "-", "@", "\t", "\r")) else value
+    return "" if value is None else f"'{value}" if is_formula(str(value)) else value
+
+
+def is_formula(text: str) -> bool:
+    """Whether a spreadsheet takes a cell of this text for a formula."""
+    return text.startswith(("=", "+", "-", "@", "\t", "\r"))

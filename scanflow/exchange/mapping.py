@@ -92,7 +92,7 @@ def guess(table: CsvTable, digits: Mapping[str, int] | None = None) -> ColumnMap
 
     `digits`: width of the number by section, as `parse_reference` takes it.
     """
-    columns = _by_name(table.headers)
+    columns = by_name(table.headers, _NAMES)
     named = columns.get("reference")
     if named is None or _share_of_references(table, named, digits) < 0.5:
         taken = set(columns.values())
@@ -104,18 +104,20 @@ def guess(table: CsvTable, digits: Mapping[str, int] | None = None) -> ColumnMap
     return ColumnMapping(columns, date_order_of(table, columns))
 
 
-def date_order_of(table: CsvTable, columns: Mapping[str, str]) -> DateOrder | None:
+def date_order_of(table: CsvTable, columns: Mapping[str, str], dates: Iterable[str] = DATES) -> DateOrder | None:
     """Day first or month first, by all dates of the file that can be read one way only."""
-    headers = [columns[name] for name in DATES if name in columns]
+    headers = [columns[name] for name in dates if name in columns]
     return guess_order(table.cell(row, header) for header in headers for row in table.rows)
 
 
-def _by_name(headers: tuple[str, ...]) -> dict[str, str]:
-    """Headers that are one of the words; then, for fields without one, headers that contain words of two or more."""
+def by_name(headers: tuple[str, ...], names: Mapping[str, str]) -> dict[str, str]:
+    """Header by field: those that are one of its words in `names`, which commas part and of which the surest comes
+    first; then, for fields without one, headers that contain words of two or more.
+    """
     plain = {header: " ".join(re.findall(r"[^\W_]+", header.casefold())) for header in headers}
     columns: dict[str, str] = {}
     for fits in (eq, _has_phrase):
-        for name, words in _NAMES.items():
+        for name, words in names.items():
             free = [header for header in plain if header not in columns.values()]
             fitting = (header for phrase in words.split(", ") for header in free if fits(phrase, plain[header]))
             header = None if name in columns else next(fitting, None)

@@ -21,6 +21,9 @@ SLOT_STATE = case(
 )
 """As `derive.slot_state`, over slots outer joined to their open stay."""
 
+UNSEEN = and_(stays.c.load.is_not(None), slots.c.seen_station.is_(None), stays.c.state == StayState.STORED)
+"""As `derive.unseen`, over slots beside their stays."""
+
 UNWANTED = ~exists(literal_column("1")).where(lines.c.stay == stays.c.id, lines.c.state.in_(sorted(LIVE)))
 """No live line wants the stay."""
 
@@ -78,6 +81,7 @@ LINES = (
         items.c.photo,
         slots.c.bin,
         slots.c.section,
+        UNSEEN.label("unseen"),
         rounds.c.state.label("round_state"),
         lines.c.round,
     )
@@ -106,6 +110,8 @@ SLOTS = (
         stays.c.id.label("stay"),
         stays.c.turn,
         stays.c.began,
+        stays.c.undated,
+        UNSEEN.label("unseen"),
         *OF_ITEM,
         SLOT_STATE.label("state"),
     )

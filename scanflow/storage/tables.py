@@ -192,7 +192,11 @@ stays = _table(
     Column("state", Choice(StayState), nullable=False),
     Column("ended", Instant),
     _text("reason"),
+    Column("load", String(64)),
+    Column("told", String(64), nullable=False, server_default=text("''")),
+    Column("undated", Boolean, nullable=False, server_default=false()),
     Index("uq_stays_turn", "code", "turn", unique=True),
+    Index("ix_stays_load", "load", sqlite_where=text("load IS NOT NULL"), postgresql_where=text("load IS NOT NULL")),
     Index(
         "uq_stays_open",
         "code",

@@ -12,6 +12,7 @@ from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
 
+import chromium
 import control_names
 import pytest
 from furnished import Furnished, furnish, waiting
@@ -317,7 +318,7 @@ def test_service_and_phone_are_killed(
     room = furnish(shop, 25)
     (one, first), (two, second), *_ = waiting(shop, room)
     live = Live(shop, f"http://127.0.0.1:{port}")
-    options = {"executable_path": shutil.which("chromium"), "args": ["--no-sandbox", "--disable-gpu"]}
+    options = {"executable_path": chromium.program(), "args": ["--no-sandbox", "--disable-gpu"]}
 
     def phone() -> BrowserContext:
         return browser.browser_type.launch_persistent_context(profile, base_url=live.address, **options)  # type: ignore[arg-type]

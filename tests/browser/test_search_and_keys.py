@@ -18,9 +18,37 @@ def test_what_is_found_comes_as_one_types(live: Live, page: Page) -> None:
     expect(page.locator("main .line .title")).to_have_text(["Leather saddle 6", "Leather saddle 2"])
     page.locator(".find input").fill(room.orders[0].number)
     expect(page.locator("main .line .title")).to_have_text([f"Order {room.orders[0].number}"])
-    assert page.url.endswith("/search")
+    assert "/search?" in page.url
     page.keyboard.press("Enter")
     page.wait_for_url(f"**/orders/{room.orders[0].id}")
+
+
+def test_a_list_is_narrowed_as_one_types(live: Live, page: Page) -> None:
+    """Slots and orders; the state that was chosen holds with the words, and the way back leads to the same list."""
+    room = furnish(live.shop, 9)
+    sign_in(page, live)
+    rows = page.locator("main .line .title")
+    page.goto("/slots?state=taken")
+    expect(rows).to_have_count(9)
+    page.keyboard.press("Alt+w")
+    page.get_by_label("Only with these words").press_sequentially("saddle leather", delay=30)
+    expect(rows).to_have_text(["Leather saddle 2", "Leather saddle 6"])
+    expect(page.get_by_label("Only with these words")).to_be_focused()
+    page.get_by_role("link", name="free", exact=True).click()
+    expect(page.get_by_text("No slot is like that.")).to_be_visible()
+    page.go_back()
+    expect(rows).to_have_text(["Leather saddle 2", "Leather saddle 6"])
+    expect(page.get_by_label("Only with these words")).to_have_value("saddle leather")
+
+    page.goto("/orders")
+    expect(rows).to_have_count(len(room.orders))
+    page.get_by_label("Only with these words").fill(room.orders[1].number.lower())
+    expect(rows).to_have_count(1)
+    rows.click()
+    page.wait_for_url(f"**/orders/{room.orders[1].id}")
+    page.go_back()
+    page.get_by_label("Only with these words").fill("no order has this")
+    expect(page.get_by_text("No order here has these words")).to_be_visible()
 
 
 def test_a_question_mark_shows_the_keys(live: Live, page: Page) -> None:

@@ -48,6 +48,32 @@ class ItemPutAway(Event):
     turn: int
     title: str
     listing: str
+    load: str | None = field(default=None, metadata=LEFT_OUT)
+
+
+@event("stock loaded", moves=())
+class StockLoaded(Event):
+    """A part of a file of things that stand here is in; each of them has an entry of its own before it."""
+
+    load: str
+    stored: int
+
+
+@event("load taken back", moves=())
+class LoadTakenBack(Event):
+    """A part of what a file brought is out of stock again; each thing has an entry of its own before it."""
+
+    load: str
+    stays: int
+
+
+@event("slot in another bin", moves=("code",))
+class SlotRehung(Event):
+    """A slot is in another bin than it was made for, as a file of the stock says. `before`: the bin until then."""
+
+    code: SlotCode
+    bin: str
+    before: str
 
 
 @event("card to fetch", moves=())

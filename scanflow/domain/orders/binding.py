@@ -28,10 +28,10 @@ class ReferenceFacts:
     """What the room knows of it.
 
     `named` is the stay that was named (for a bare code the slot's last one), `latest` the latest stay of its
-    item (another one after a move), `wanted_by` the number of the order that has or had it, `turns` the stays the
-    slot ever had, `doubts` what is doubted of the item, in words. `listings` are the listing ids known of the item,
-    `listed` the things of which the line's listing id is known, `closer` another thing in stock that the line's title
-    fits better.
+    item (another one after a move), `wanted_by` the number of the order that has or had it, `turns` the stays the slot
+    ever had but for those of a file that was taken back, `doubts` what is doubted of the item, in words. `listings` are
+    the listing ids known of the item, `listed` the things of which the line's listing id is known, `closer` another
+    thing in stock that the line's title fits better.
     """
 
     named: Stay | None = None
@@ -113,8 +113,10 @@ def _doubts(asked: Asked, found: ReferenceFacts) -> Iterator[str]:
 
 
 def _older(asked: Asked, found: ReferenceFacts) -> bool:
-    """Whether it was ordered before the stay began that was named, by the minute: files have no seconds."""
-    if asked.ordered_at is None or found.named is None:
+    """Whether it was ordered before the stay began that was named, by the minute: files have no seconds. Of a thing
+    that came nobody knows when, nothing is known to be older.
+    """
+    if asked.ordered_at is None or found.named is None or found.named.undated:
         return False
     return asked.ordered_at < found.named.began.replace(second=0, microsecond=0)
 

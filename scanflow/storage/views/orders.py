@@ -11,6 +11,7 @@ from scanflow.domain.life import LineState
 from scanflow.storage.derived import BY_URGENCY, HELD, LINES, ORDER_STATE, TO_SETTLE
 from scanflow.storage.tables import lines, orders
 from scanflow.storage.views.lists import AnyRow, LineRow, Rows, line_rows
+from scanflow.storage.views.search import of_order
 
 
 def held_lines(connection: Connection, limit: int, first: str = "") -> Rows:
@@ -25,8 +26,10 @@ def short_lines(connection: Connection, limit: int) -> Rows:
     return connection.execute(query.order_by(*BY_URGENCY, lines.c.position).limit(limit)).all()
 
 
-def order_list(connection: Connection, states: Sequence[str], skip: int, limit: int) -> Rows:
-    """Orders in these states (all where there are none), the most urgent first; of all orders the newest first."""
+def order_list(connection: Connection, states: Sequence[str], skip: int, limit: int, words: str = "") -> Rows:
+    """Orders in these states (all where there are none), the most urgent first; of all orders the newest first. Where
+    there are `words`, the orders that have them.
+    """
     query = (
         select(
             orders.c.id,
@@ -39,13 +42,17 @@ def order_list(connection: Connection, states: Sequence[str], skip: int, limit: 
         .join(lines, lines.c.order == orders.c.id, isouter=True)
         .group_by(orders.c.id, orders.c.n, orders.c.number, orders.c.channel, orders.c.received, orders.c.ship_by)
     )
+    query = query.where(of_order(words)) if words else query
     query = query.having(ORDER_STATE.in_(states)).order_by(*BY_URGENCY) if states else query.order_by(orders.c.n.desc())
     return connection.execute(query.offset(skip).limit(limit)).all()
 
 
-def order_counts(connection: Connection) -> dict[str, int]:
-    """How many orders stand in each state."""
-    each = select(ORDER_STATE.label("state")).group_by(lines.c.order).subquery()
+def order_counts(connection: Connection, words: str = "") -> dict[str, int]:
+    """How many orders stand in each state, of those that have these `words`."""
+    counted = select(ORDER_STATE.label("state")).group_by(lines.c.order)
+    if words:
+        counted = counted.join(orders, orders.c.id == lines.c.order).where(of_order(words))
+    each = counted.subquery()
     return {row[0]: row[1] for row in connection.execute(select(each.c.state, func.count()).group_by(each.c.state))}
 
 

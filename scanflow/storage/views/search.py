@@ -11,8 +11,27 @@ from sqlalchemy import ColumnElement, Connection, and_, case, func, or_, select
 
 from scanflow.domain.life import StayState
 from scanflow.storage.derived import SLOTS, UNWANTED
-from scanflow.storage.tables import items, orders, slots, stays
+from scanflow.storage.tables import items, lines, orders, slots, stays
 from scanflow.storage.views.lists import Rows
+
+
+def of_thing(words: str, code: ColumnElement[str]) -> ColumnElement[bool]:
+    """Whether each word is in the title or notes of a row's item or in its slot's `code`, or its listing id is this."""
+    return or_(each_in(words, items.c.title, items.c.notes, code), items.c.listing == words)
+
+
+def of_order(words: str) -> ColumnElement[bool]:
+    """Whether each word is in the number or channel of a row's order, or in the title of one thing of it."""
+    thing = (
+        select(lines.c.order).outerjoin(stays, stays.c.id == lines.c.stay).outerjoin(items, items.c.id == stays.c.item)
+    )
+    titled = thing.where(each_in(words, lines.c.title, items.c.title))
+    return or_(each_in(words, orders.c.number, orders.c.channel), orders.c.id.in_(titled))
+
+
+def each_in(words: str, *columns: ColumnElement[str]) -> ColumnElement[bool]:
+    """Whether each word stands in one of these columns, in small or capital letters."""
+    return and_(*(or_(*(_holds(each, word) for each in columns)) for word in words.split()[:12]))
 
 
 def search_items(connection: Connection, words: str, limit: int) -> Rows:
@@ -25,10 +44,8 @@ def search_items(connection: Connection, words: str, limit: int) -> Rows:
         .join(slots, slots.c.code == stays.c.code)
         .where(stays.c.state != StayState.MOVED)
     )
-    spoken = (items.c.title, items.c.notes, stays.c.code)
-    told = and_(*(or_(*(_holds(each, word) for each in spoken)) for word in words.split()[:12]))
     in_stock = case((stays.c.state == StayState.STORED, 0), else_=1)
-    found = query.where(or_(told, items.c.listing == words)).order_by(in_stock, stays.c.n.desc()).limit(limit)
+    found = query.where(of_thing(words, stays.c.code)).order_by(in_stock, stays.c.n.desc()).limit(limit)
     return connection.execute(found).all()
 
 

@@ -166,6 +166,12 @@ class Loaded(TypedDict):
     refused: list[RefusedRow]
 
 
+class StockLoaded(TypedDict):
+    stored: Count
+    unchanged: Count
+    refused: list[RefusedRow]
+
+
 class Stop(TypedDict):
     bin: Annotated[str, Field(description="Where to walk to: while it waits, where the thing is now.")]
     code: Code | None

@@ -101,6 +101,11 @@ def offset() -> int:
     return max(0, asked("from"))
 
 
+def typed_words(name: str) -> str:
+    """The words in the address by which a list is narrowed."""
+    return request.args.get(name, "").strip()[:200]
+
+
 def split(code: str) -> tuple[str, str]:
     """Letters and number of a slot code; a text that is none has no letters."""
     try:

@@ -36,6 +36,7 @@ from scanflow.workflow.fields import (
 )
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
 from scanflow.workflow.stock import cards, doubts, learned
+from scanflow.workflow.stock.loading import TAKEN_BACK
 from scanflow.workflow.stock.sightings import gone
 from scanflow.workflow.times import HOW, instant
 
@@ -201,8 +202,9 @@ def _found(unit: Unit, order: Order, line: IncomingLine | Line) -> tuple[Asked, 
         return replace(asked, known=False), ReferenceFacts()
     turn = named.turn if named.turn is not None else facts.slot.turns
     stays = unit.find(Stay, code=named.code, turn=turn)
+    turns = facts.slot.turns - len(unit.find(Stay, code=named.code, reason=TAKEN_BACK))
     if not stays:
-        return asked, ReferenceFacts(turns=facts.slot.turns)
+        return asked, ReferenceFacts(turns=turns)
     latest = unit.find(Stay, item=stays[0].item)[-1]
     item = must(unit, Item, latest.item)
     found = ReferenceFacts(
@@ -210,7 +212,7 @@ def _found(unit: Unit, order: Order, line: IncomingLine | Line) -> tuple[Asked, 
         latest,
         item,
         _wanted_by(unit, latest),
-        facts.slot.turns,
+        turns,
         doubts.said(unit, doubts.open_doubts(unit, item.id)),
         learned.listings_of(unit, item),
         learned.listed(unit, line.listing),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Mapping
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import Annotated, Any, Self
 
@@ -321,12 +321,25 @@ def _next_free(unit: Unit, code: str) -> Slot:
     return slot
 
 
-def begin(unit: Unit, slot: Slot, item: str, out: Out | None = None) -> Stay:
+@dataclass(frozen=True, slots=True)
+class ByFile:
+    """What a stay is begun with that a file told of: see `Stay`. `since` None where nobody knows."""
+
+    load: str
+    told: str = ""
+    since: datetime | None = None
+    undated: bool = False
+
+
+def begin(unit: Unit, slot: Slot, item: str, out: Out | None = None, by_file: ByFile | None = None) -> Stay:
     """The next stay of this slot; its card is taken in hand and attached. `out`: the thing is off its shelf still."""
     turn = slot.turns + (FORGOTTEN if _restored_since(unit, slot) else 1)
     slot = replace(slot.after("take").after("attach"), turns=turn, seen=None, out=out, fetch=None)
     unit.put(slot)
     stay = Stay(unit.new_id(), item, slot.code, slot.turns, unit.at)
+    if by_file is not None:
+        began = by_file.since or stay.began
+        stay = replace(stay, began=began, load=by_file.load, told=by_file.told, undated=by_file.undated)
     unit.add(stay)
     return stay
 
@@ -376,7 +389,7 @@ def withdraw(unit: Unit, stay_id: str, said: Withdraw) -> Stay:
     stay = must(unit, Stay, stay_id)
     if _live_line(unit, stay) is not None:
         raise Refused("has_live_line", "An order wants it. Cancel that line first.")
-    _end(unit, stay.after("withdraw", unit.at, said.reason))
+    end_stay(unit, stay.after("withdraw", unit.at, said.reason))
     doubts.gone(unit, stay.item)
     unit.record(events.Withdrawn(stay=stay.id, code=stay.code, reason=said.reason))
     return must(unit, Stay, stay.id)
@@ -422,11 +435,11 @@ def exchange(unit: Unit, stay_id: str, other: str) -> Stay:
         if slot.card is CardState.LOST:
             raise Refused("retired", f"Card {slot.code} is lost. Scan it first.")
     for stay in ended:
-        _end(unit, stay)
+        end_stay(unit, stay)
     waiting = [line.after("put back") if line and line.state is LineState.PICKED else line for line in lines]
     new = [
-        _next(unit, stay, line, must(unit, Slot, slot.code), slot.out)
-        for stay, line, slot in zip(ended, waiting, reversed(slots), strict=True)
+        _next(unit, stay, line, must(unit, Slot, slot.code), slot.out, read=own.seen is not None)
+        for stay, line, own, slot in zip(ended, waiting, slots, reversed(slots), strict=True)
     ]
     for slot in slots:
         unit.put(replace(must(unit, Slot, slot.code), seen=slot.seen))
@@ -443,14 +456,14 @@ def _swapped_with(unit: Unit, stay_id: str, other: str) -> Stay:
 
 def _carry(unit: Unit, ended: Stay, line: Line | None, slot: Slot) -> Stay:
     """From one slot to another; what was out of its bin is so still."""
-    out = must(unit, Slot, ended.code).out
-    _end(unit, ended)
-    return _next(unit, ended, line, slot, out)
+    former = must(unit, Slot, ended.code)
+    end_stay(unit, ended)
+    return _next(unit, ended, line, slot, former.out, read=former.seen is not None)
 
 
-def _next(unit: Unit, ended: Stay, line: Line | None, slot: Slot, out: Out | None) -> Stay:
-    """The item's next stay, in this slot. `out`: where its thing is, if it is out of its bin."""
-    new = begin(unit, slot, ended.item, out)
+def _next(unit: Unit, ended: Stay, line: Line | None, slot: Slot, out: Out | None, *, read: bool) -> Stay:
+    """The item's next stay, in this slot. `out`: where its thing is, if it is out of its bin; `read`: its card was."""
+    new = begin(unit, slot, ended.item, out, ByFile(ended.load) if ended.load and not read else None)
     if line is not None:
         unit.put(replace(line, stay=new.id, scan=None))
     unit.record(events.Moved(stay=ended.id, code=ended.code, to=new.code, new_stay=new.id))
@@ -462,7 +475,8 @@ def _live_line(unit: Unit, stay: Stay) -> Line | None:
     return facts.live_line if facts is not None and facts.stay is not None and facts.stay.id == stay.id else None
 
 
-def _end(unit: Unit, stay: Stay) -> None:
+def end_stay(unit: Unit, stay: Stay) -> None:
+    """Keep a stay that is over; its card is due back."""
     unit.put(stay)
     unit.put(replace(must(unit, Slot, stay.code).after("release"), out=None))
 

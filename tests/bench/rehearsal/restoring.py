@@ -31,6 +31,7 @@ def restore(person: Counting, evening: Evening) -> None:
     """
     person.calls.restore()
     person.told, person.world.record = evening.told, evening.record
+    person.sheets = [sheet for sheet in person.sheets if is_known(person, f"/api/rounds/{sheet.name}")]
     for box in [box for box in person.world.boxes if not box.gone]:
         unpack(person, box)
     for thing in person.world.things:
@@ -52,6 +53,10 @@ def restore(person: Counting, evening: Evening) -> None:
     person.walk()
 
 
+def is_known(person: Counting, path: str) -> bool:
+    return person.calls.send("GET", path)[0] != 404
+
+
 def to_send(sale: Sale) -> bool:
     return any(not each.off and not each.delivered for each in sale.bought)
 
@@ -68,7 +73,7 @@ def unpack(person: Counting, box: Box) -> None:
 
 def forget_what_is_unknown(person: Counting, thing: Thing) -> None:
     """Of what was stored since there is no page any more."""
-    if thing.stay and person.calls.send("GET", f"/api/stays/{thing.stay}")[0] == 404:
+    if thing.stay and not is_known(person, f"/api/stays/{thing.stay}"):
         thing.stay = thing.code = ""
 
 

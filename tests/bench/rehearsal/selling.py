@@ -21,6 +21,8 @@ PATIENCE = 3 * 24 * 3600.0
 
 class Seller(Stockroom):
     numbers = 1000
+    sent_again = 0.15
+    """The chance that an order of another day is in today's file too."""
 
     # orders come in
 
@@ -29,7 +31,7 @@ class Seller(Stockroom):
 
     def orders_come(self) -> None:
         new = [sale for _ in range(self.random.randint(1, 3)) if (sale := self.sell()) is not None]
-        old = [sale for sale in self.world.sales if sale.id and not sale.done and self.chance(0.15)]
+        old = [sale for sale in self.world.sales if sale.id and not sale.done and self.chance(self.sent_again)]
         if len(new) > 1 and self.chance(0.2):
             new[0].joined, new[1].joined = new[1], new[0]
             new[1].channel = new[0].channel

@@ -37,6 +37,7 @@ GET /api/stays/{stay}/photo
 POST /api/stays/{stay}/withdraw
 POST /api/stays/{stay}/sell
 GET /api/stock.csv
+POST /api/stock/load
 POST /api/stays/{stay}/move
 POST /api/stays/{stay}/exchange
 POST /api/orders
@@ -168,6 +169,7 @@ def test_a_role_may_do_what_is_declared(app: Flask, shop: Shop) -> None:
         "POST /api/stays/{stay}/withdraw",
         "POST /api/stays/{stay}/sell",
         "GET /api/stock.csv",
+        "POST /api/stock/load",
         "POST /api/orders",
         "POST /api/orders/import",
         "POST /api/orders/{order}/cancel",

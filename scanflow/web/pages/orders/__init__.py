@@ -19,7 +19,7 @@ from scanflow.storage.views import search as search_views
 from scanflow.storage.views.lists import Rows
 from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.forms import sent
-from scanflow.web.pages.rendering import PAGE, Refusal, act, do, offset, render, settle_doubt, where_are
+from scanflow.web.pages.rendering import PAGE, Refusal, act, do, offset, render, settle_doubt, typed_words, where_are
 from scanflow.web.pages.room_view import ask, room
 from scanflow.web.problem import Problem
 from scanflow.workflow import orders, parcels
@@ -35,10 +35,11 @@ STATES = tuple(state.value for state in OrderState)
 def index() -> ResponseReturnValue:
     state = request.args.get("state", "")
     state = state if state in STATES else ""
-    rows = ask(order_views.order_list, [state] if state else [], offset(), PAGE)
-    counts = ask(order_views.order_counts)
+    words = typed_words("words")
+    rows = ask(order_views.order_list, [state] if state else [], offset(), PAGE, words)
+    counts = ask(order_views.order_counts, words)
     lines = ask(order_views.lines_by_order, [row.id for row in rows])
-    shown = {"orders": rows, "lines": lines, "counts": counts, "state": state, "states": STATES}
+    shown = {"orders": rows, "lines": lines, "counts": counts, "state": state, "states": STATES, "words": words}
     return render("orders/orders.html", **shown, skip=offset(), size=PAGE)
 
 

@@ -1,13 +1,7 @@
-"""A file of orders: how its columns are understood, what loading it would do, and loading it.
-
-The file travels between the two steps in the form itself; nothing is kept of it here.
-"""
+"""A file of orders: how its columns are understood, what loading it would do, and loading it."""
 
 from __future__ import annotations
 
-import binascii
-import zlib
-from base64 import b64decode, b64encode
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
@@ -26,6 +20,7 @@ from scanflow.shop import a_while
 from scanflow.storage.views import orders as order_views
 from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.pages.declare import page
+from scanflow.web.pages.file_form import carried, file_sent
 from scanflow.web.pages.forms import write_in_parts
 from scanflow.web.pages.rendering import render
 from scanflow.web.pages.room_view import ask, room
@@ -55,7 +50,7 @@ def show(said: str = "", status: int = 200) -> ResponseReturnValue:
 @page(blueprint, "POST", "/orders/load", takes_file=True)
 def load() -> ResponseReturnValue:
     try:
-        data = _file()
+        data = file_sent()
         table = csv_table.read_table(data)
     except FileError as error:
         return show(str(error), 422)
@@ -73,34 +68,12 @@ def load() -> ResponseReturnValue:
         said = str(error)
     if apply and outcome is not None:
         return render("orders/file_done.html", outcome=outcome, shown=SHOWN)
-    shown = {"table": table, "columns": columns, "outcome": outcome, "name": name, "carried": _pack(data)}
+    shown = {"table": table, "columns": columns, "outcome": outcome, "name": name, "carried": carried(data)}
     shown["begun"] = begun
     status = 422 if said else 200
     return render(
         "orders/file_check.html", **shown, fields=mapping.LABELS, sample=SAMPLE, shown=SHOWN, said=said
     ), status
-
-
-def _file() -> bytes:
-    upload = request.files.get("file")
-    if upload is not None and upload.filename:
-        data: bytes = upload.read(csv_table.MAX_BYTES + 1)
-        return data
-    return _unpack(request.form.get("carried", ""))
-
-
-def _pack(data: bytes) -> str:
-    return b64encode(zlib.compress(data, 9)).decode()
-
-
-def _unpack(text: str) -> bytes:
-    try:
-        data = zlib.decompressobj().decompress(b64decode(text), csv_table.MAX_BYTES + 1)
-    except (binascii.Error, zlib.error, ValueError):
-        data = b""
-    if not data:
-        raise FileError("Choose a file first.")
-    return data
 
 
 def _columns(table: CsvTable) -> ColumnMapping:

@@ -119,5 +119,6 @@ def show() -> ResponseReturnValue:
         "subject": subject,
         "shown": SHOWN,
         "backups": told,
+        "unseen": ask(slot_views.unseen),
     }
     return render("shop/today.html", next=next_of(day, scan_at_bin=settings.scan_at_bin), **shown)

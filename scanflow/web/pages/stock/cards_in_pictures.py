@@ -21,7 +21,7 @@ from scanflow.vision.drawn import draw
 from scanflow.vision.stored_pictures import opened
 from scanflow.vision.workers import Readers
 from scanflow.web.door.visitors import shop
-from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
+from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.rendering import render
 from scanflow.web.pages.room_view import ask, let_go, room
 from scanflow.web.problem import Problem
@@ -57,7 +57,7 @@ class ShownPicture:
         return sum(card.reading.certainty == certainty for card in self.cards)
 
 
-@page(blueprint, "GET", "/look", roles=STAFF, menu=MenuEntry(Group.ROOM, 6, "Cards in pictures", "i"))
+@page(blueprint, "GET", "/look", roles=STAFF)
 def show() -> ResponseReturnValue:
     return _show((), ""), 200
 

@@ -11,7 +11,7 @@ from scanflow.storage.views import picking as round_views
 from scanflow.storage.views import search as search_views
 from scanflow.storage.views import stock as slot_views
 from scanflow.web.pages.declare import STAFF, page
-from scanflow.web.pages.rendering import PAGE, render, where_are
+from scanflow.web.pages.rendering import PAGE, render, typed_words, where_are
 from scanflow.web.pages.room_view import ask, room
 from scanflow.workflow.parcels import shipping
 from scanflow.workflow.ports import Unit
@@ -23,7 +23,7 @@ blueprint = Blueprint("search_page", __name__)
 @page(blueprint, "GET", "/search", roles=STAFF)
 def show() -> ResponseReturnValue:
     """Where these words lead; a list of all that has them where they lead to no one thing, or where one still types."""
-    words = request.args.get("q", "").strip()[:200]
+    words = typed_words("q")
     if words and not request.args.get("list"):
         exact = _exact(room(), words)
         if exact is not None:

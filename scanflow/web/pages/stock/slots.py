@@ -24,7 +24,7 @@ from scanflow.storage.views import where as where_views
 from scanflow.storage.views.lists import Rows
 from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.forms import sent
-from scanflow.web.pages.rendering import PAGE, Refusal, act, do, offset, render, settle_doubt, where_are
+from scanflow.web.pages.rendering import PAGE, Refusal, act, do, offset, render, settle_doubt, typed_words, where_are
 from scanflow.web.pages.room_view import ask, room
 from scanflow.web.pages.stock import photo_form
 from scanflow.web.problem import Problem
@@ -34,29 +34,31 @@ from scanflow.workflow.ports import Invalid, Missing, Unit, must
 from scanflow.workflow.stock import cards, doubts, photos
 
 blueprint = Blueprint("slot_page", __name__)
-STATES = (*(state.value for state in SlotState), "away")
+STATES = (*(state.value for state in SlotState), "away", slot_views.NOT_YET_SEEN)
 
 
 @page(blueprint, "GET", "/slots", roles=STAFF, live=True, menu=MenuEntry(Group.ROOM, 2, "Slots", "l"))
 def index() -> ResponseReturnValue:
     section, state = request.args.get("section", ""), request.args.get("state", "")
     state = state if state in STATES else ""
-    rows, found = _to_put_back(section) if state == "away" else _listed(section, state)
+    words = typed_words("words")
+    rows, found = _to_put_back(section, words) if state == "away" else _listed(section, state, words)
     sections = ask(room_views.section_list)
     shown = {"slots": rows, "found": found, "skip": offset(), "size": PAGE, "placed": where_are(rows)}
-    return render("stock/slots.html", **shown, sections=sections, section=section, state=state)
+    return render("stock/slots.html", **shown, sections=sections, section=section, state=state, words=words)
 
 
-def _listed(section: str, state: str) -> tuple[Rows, int]:
-    rows = ask(slot_views.slot_list, section=section, state=state, skip=offset(), limit=PAGE)
-    return rows, ask(slot_views.slot_count, section, state)
+def _listed(section: str, state: str, words: str) -> tuple[Rows, int]:
+    rows = ask(slot_views.slot_list, section=section, state=state, words=words, skip=offset(), limit=PAGE)
+    return rows, ask(slot_views.slot_count, section, state, words)
 
 
-def _to_put_back(section: str) -> tuple[Rows, int]:
+def _to_put_back(section: str, words: str) -> tuple[Rows, int]:
     """The slots of things and cards that are not where they belong, and how many there are."""
     codes = [duty.code for duty in ask(where_views.duties) if section in ("", duty.section)]
-    shown = codes[offset() : offset() + PAGE]
-    return sorted(ask(slot_views.slots_of, shown), key=lambda row: shown.index(row.code)), len(codes)
+    place = {code: i for i, code in enumerate(codes)}
+    rows = sorted(ask(slot_views.slots_of, codes, words), key=lambda row: place[row.code])
+    return rows[offset() : offset() + PAGE], len(rows)
 
 
 @page(blueprint, "GET", "/slots/<code>", roles=STAFF, live=True)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import html
 import io
 import re
 from dataclasses import replace
@@ -11,6 +10,7 @@ import pytest
 from calls import Calls
 from clients import SQLITE_ONLY
 from flask.testing import FlaskClient
+from form_fields import fields_of
 from furnished import furnish, reference, scan
 from paperwork import jpeg
 from werkzeug.test import TestResponse
@@ -36,16 +36,6 @@ def look_at(client: FlaskClient, text: str) -> TestResponse:
     """The page that shows how a file is understood."""
     file = {"file": (io.BytesIO(text.encode()), "orders.csv")}
     return client.post("/orders/load", data=file, content_type="multipart/form-data")
-
-
-def fields_of(page: str) -> dict[str, str]:
-    """What the form of that page would send, apart from its button."""
-    hidden = dict(re.findall(r'<input type="hidden" name="([a-z]+)" value="([^"]*)">', page))
-    selects = re.findall(r'<select id="[^"]*" name="([^"]*)">(.*?)</select>', page)
-    for name, options in selects:
-        chosen = re.search(r'<option(?: value="([^"]*)")? selected>([^<]*)', options)
-        hidden[name] = (chosen[1] or chosen[2]) if chosen else ""
-    return {name: html.unescape(value) for name, value in hidden.items()}
 
 
 def orders(shop: Shop) -> list[str]:

@@ -1,0 +1,19 @@
+"""Things come by file: which file told of them, in which words, and whether it knew since when they are here."""
+
+from __future__ import annotations
+
+import sqlalchemy as sa
+from alembic import op
+
+revision = "0011"
+down_revision = "0010"
+branch_labels = None
+depends_on = None
+
+
+def upgrade() -> None:
+    op.add_column("stays", sa.Column("load", sa.String(64)))
+    op.add_column("stays", sa.Column("told", sa.String(64), nullable=False, server_default=sa.text("''")))
+    op.add_column("stays", sa.Column("undated", sa.Boolean, nullable=False, server_default=sa.false()))
+    some = sa.text("load IS NOT NULL")
+    op.create_index("ix_stays_load", "stays", ["load"], sqlite_where=some, postgresql_where=some)

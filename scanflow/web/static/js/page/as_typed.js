@@ -1,0 +1,21 @@
+// A form whose page shows what is typed as one types; without this module, after Enter. The address keeps what was
+// typed, so that a way back leads to the same list.
+
+import { refresh } from "./live.js";
+
+const REST = 200; // ms without a key; somebody who types fast asks once
+const form = document.querySelector("main form[data-as-typed]") ?? document.querySelector("form[data-as-typed]");
+let timer = 0;
+
+function show() {
+  const typed = new URLSearchParams([...new FormData(form), ...new URLSearchParams(form.dataset.asTyped)]);
+  document.body.dataset.here = `${form.action}?${typed}`;
+  history.replaceState(history.state, "", document.body.dataset.here);
+  for (const field of form.querySelectorAll("input")) field.defaultValue = field.value; // nothing that could be lost
+  return refresh();
+}
+
+form?.addEventListener("input", () => {
+  clearTimeout(timer);
+  timer = setTimeout(show, REST);
+});
