@@ -12,8 +12,10 @@ from zoneinfo import ZoneInfo
 
 from scanflow.shop import Shop
 from scanflow.storage.database import trouble_of
+from scanflow.storage.views.stock import kept_until
 from scanflow.storage.writing.unwritable import Unwritable
 from scanflow.workflow.counts.stocktakes import forget_old_photos
+from scanflow.workflow.stock import reserving
 
 MINUTE = timedelta(minutes=1)
 HOUR = timedelta(hours=1)
@@ -51,6 +53,14 @@ def _verify(shop: Shop) -> None:
         shop.database.verify(shop.clock(), whole=True, pace=3.0)
 
 
+def _end_reservations(shop: Shop) -> None:
+    """What is kept for somebody until now is so no more."""
+    with shop.looking() as unit:
+        over = kept_until(unit.connection, unit.at)
+    if over:
+        shop.act("scanflow", lambda unit: reserving.end_of_time(unit, over))
+
+
 def verify_due(last: str, now: datetime) -> bool:
     """Whether it is time to verify all, `last` done then (ISO 8601, empty for never): at night by the shop's clock,
     and at once where a night was missed, or where a clock that was wrong has dated it ahead.
@@ -64,6 +74,7 @@ def verify_due(last: str, now: datetime) -> bool:
 JOBS = (
     Job("keep the note beside the database", MINUTE, lambda shop: shop.database.keep_note()),
     Job("verify all data", HOUR / 4, _verify),
+    Job("end reservations", MINUTE, _end_reservations),
     Job("delete old photos of counts", DAY, _forget_old_photos),
     Job("see which backups are due", 5 * MINUTE, lambda shop: shop.keeper.check()),
 )

@@ -121,6 +121,9 @@ class BusyShop:
         self.calls.post(f"{self.at('W004')}/withdraw", reason="Bent beyond use")
         self.stays["S013"] = self.calls.post(f"{self.at('S009')}/move", to="S013")
         self._photos()
+        rows = b"number,title,since\r\nL013,Carbide lamp,2026-01-10\r\nL014,Rear lamp,\r\n"
+        assert 2 == self.calls.upload("/api/stock/load", file=rows)["stored"]
+        self.calls.post(f"{self.at('W012')}/reserve", **{"for": "Ann", "until": "2026-12-24"})
 
     def at(self, code: str) -> str:
         """The path of the stay in a slot."""

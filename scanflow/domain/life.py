@@ -81,6 +81,7 @@ class Hold(StrEnum):
     UNKNOWN_CODE = "unknown_code"
     BAD_ROW = "bad_row"
     DOUBTFUL = "doubtful"
+    RESERVED = "reserved"
 
 
 GRAVITY = {hold: place for place, hold in enumerate(Hold)}
@@ -96,6 +97,7 @@ OF_BINDING = frozenset(
         Hold.UNKNOWN_CODE,
         Hold.BAD_ROW,
         Hold.DOUBTFUL,
+        Hold.RESERVED,
     }
 )
 """Holds that are about the thing a line is bound to: they end when a person binds it to another."""

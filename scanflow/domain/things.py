@@ -155,7 +155,8 @@ class Photo:
 class Item:
     """One thing, or one lot sold whole.
 
-    `listing` is the listing's own id where the shop keeps one, `photo` names its picture.
+    `listing` is the listing's own id where the shop keeps one, `photo` names its picture. `kept_for`: for whom it is
+    reserved, until `kept_until`.
     """
 
     id: str
@@ -163,6 +164,11 @@ class Item:
     listing: str = ""
     notes: str = ""
     photo: str | None = None
+    kept_for: str = ""
+    kept_until: datetime | None = None
+
+    def reserved(self, at: datetime) -> bool:
+        return self.kept_until is not None and self.kept_until > at
 
 
 @dataclass(frozen=True, slots=True)

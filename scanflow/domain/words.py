@@ -124,6 +124,7 @@ HOLDS: Mapping[Hold, str] = {
     Hold.UNKNOWN_CODE: "No such code",
     Hold.BAD_ROW: "Its row can’t be read",
     Hold.DOUBTFUL: "Check the match",
+    Hold.RESERVED: "Kept for somebody",
 }
 """Above the reason why a line stands still, and beside its state."""
 

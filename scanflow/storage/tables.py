@@ -180,7 +180,15 @@ items = _table(
     _text("listing"),
     _text("notes"),
     _link("photo", "photos.hash", null=True),
+    Column("kept_for", Text, nullable=False, server_default=text("''")),
+    Column("kept_until", Instant),
     Index("ix_items_listing", "listing"),
+    Index(
+        "ix_items_kept",
+        "kept_until",
+        sqlite_where=text("kept_until IS NOT NULL"),
+        postgresql_where=text("kept_until IS NOT NULL"),
+    ),
 )
 stays = _table(
     "stays",

@@ -76,6 +76,23 @@ class SlotRehung(Event):
     before: str
 
 
+@event("reserved", moves=())
+class Reserved(Event):
+    """For whom is not told here: that is a person's name, and the ledger stays."""
+
+    stay: StayId
+    code: SlotCode
+    until: str
+
+
+@event("reservation ended", moves=())
+class ReservationEnded(Event):
+    """Because its time was up, a person said so, or it was sold to whom it was kept for."""
+
+    stay: StayId
+    code: SlotCode
+
+
 @event("card to fetch", moves=())
 class CardToFetch(Event):
     """A person is named the number whose card lies in the tray until they take it."""

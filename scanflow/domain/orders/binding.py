@@ -31,7 +31,7 @@ class ReferenceFacts:
     item (another one after a move), `wanted_by` the number of the order that has or had it, `turns` the stays the slot
     ever had but for those of a file that was taken back, `doubts` what is doubted of the item, in words. `listings` are
     the listing ids known of the item, `listed` the things of which the line's listing id is known, `closer` another
-    thing in stock that the line's title fits better.
+    thing in stock that the line's title fits better. `kept`: for whom it is reserved, in words.
     """
 
     named: Stay | None = None
@@ -43,6 +43,7 @@ class ReferenceFacts:
     listings: tuple[str, ...] = ()
     listed: tuple[Titled, ...] = ()
     closer: Titled | None = None
+    kept: str = ""
 
     @property
     def listed_here(self) -> bool:
@@ -87,7 +88,7 @@ def bind(asked: Asked, found: ReferenceFacts) -> Bound:
         return _unbound(Hold.ALREADY_SOLD, f"It has left with order {found.wanted_by}.")
     if found.wanted_by is not None:
         return _unbound(Hold.ALREADY_SOLD, f"Order {found.wanted_by} has it.")
-    holds = ((Hold.SUSPECT, found.doubts), (Hold.DOUBTFUL, doubt_of(asked, found)))
+    holds = ((Hold.SUSPECT, found.doubts), (Hold.DOUBTFUL, doubt_of(asked, found)), (Hold.RESERVED, found.kept))
     return Bound(latest.id, tuple(Held(hold, why) for hold, why in holds if why))
 
 

@@ -119,6 +119,13 @@ def unseen(connection: Connection) -> int:
     return connection.execute(query).scalar_one()
 
 
+def kept_until(connection: Connection, at: datetime) -> tuple[str, ...]:
+    """The latest stays of the things whose reservation is over by this time."""
+    over = select(items.c.id).where(items.c.kept_until <= at)
+    latest = select(func.max(stays.c.n)).where(stays.c.item.in_(over)).group_by(stays.c.item)
+    return tuple(connection.execute(select(stays.c.id).where(stays.c.n.in_(latest))).scalars())
+
+
 def stay(connection: Connection, stay_id: str) -> AnyRow | None:
     """A stay with its item and where its slot is."""
     query = (

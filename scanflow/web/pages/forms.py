@@ -65,7 +65,8 @@ def sent(
     said, unless it is to be kept. `more` are fields that stand there under another name. `Invalid` as the API's.
     """
     said = request.form if fields is None else fields
-    words = {name: said[name] for name in kind.model_fields if name in said} | more
+    names = [field.alias or name for name, field in kind.model_fields.items()]
+    words = {name: said[name] for name in names if name in said} | more
     texts = {name: each.strip() if isinstance(each, str) else each for name, each in words.items()}
     return kind.read({name: each for name, each in texts.items() if each or name in keep})
 

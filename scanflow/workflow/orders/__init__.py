@@ -35,7 +35,7 @@ from scanflow.workflow.fields import (
     words,
 )
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
-from scanflow.workflow.stock import cards, doubts, learned
+from scanflow.workflow.stock import cards, doubts, learned, reserving
 from scanflow.workflow.stock.loading import TAKEN_BACK
 from scanflow.workflow.stock.sightings import gone
 from scanflow.workflow.times import HOW, instant
@@ -216,6 +216,7 @@ def _found(unit: Unit, order: Order, line: IncomingLine | Line) -> tuple[Asked, 
         doubts.said(unit, doubts.open_doubts(unit, item.id)),
         learned.listings_of(unit, item),
         learned.listed(unit, line.listing),
+        kept=reserving.why(unit, item),
     )
     return asked, found if found.listed_here else replace(found, closer=_closer(unit, line.title, item))
 
@@ -375,7 +376,7 @@ def settle(unit: Unit, line_id: str, said: Settle) -> Line:
         _refuse_in_box(line)
         check_wanted(unit, target)
         new = replace(_unbound(line.freed(OF_BINDING)), stay=target)
-        new = doubts.hold(unit, new.after("settle"), must(unit, Stay, target).item)
+        new = _held_by(unit, new.after("settle"), must(unit, Stay, target).item)
         learned.forget(unit, line=line.id)
         settled = line.hold
     else:
@@ -383,7 +384,14 @@ def settle(unit: Unit, line_id: str, said: Settle) -> Line:
         new = line.freed((settled,)) if settled is not None else line
     unit.put(new)
     unit.record(events.LineSettled(line=line.id, stay=target, hold=settled))
+    if settled is Hold.RESERVED and target is not None and target == line.stay:
+        reserving.end(unit, target)
     return new
+
+
+def _held_by(unit: Unit, line: Line, item: str) -> Line:
+    """The line with what holds the thing that it is bound to now."""
+    return reserving.hold(unit, doubts.hold(unit, line, item), item)
 
 
 def _refuse_in_box(line: Line) -> None:
@@ -518,8 +526,8 @@ def send_again(unit: Unit, line_id: str) -> Line:
 
 
 def _wanted_again(unit: Unit, line: Line, event: str) -> Line:
-    """The line bound to its thing's present stay, held by what is doubted of the thing."""
+    """The line bound to its thing's present stay, held by what holds the thing."""
     new = line.after(event).freed((Hold.MISPLACED, Hold.CANCELLED_IN_BOX))
     latest = unit.find(Stay, item=must(unit, Stay, line.stay or "").item)[-1]
     check_wanted(unit, latest.id)
-    return doubts.hold(unit, replace(new, stay=latest.id, round=None, basket=None, parcel=None), latest.item)
+    return _held_by(unit, replace(new, stay=latest.id, round=None, basket=None, parcel=None), latest.item)

@@ -32,6 +32,8 @@ def restore(person: Counting, evening: Evening) -> None:
     person.calls.restore()
     person.told, person.world.record = evening.told, evening.record
     person.sheets = [sheet for sheet in person.sheets if is_known(person, f"/api/rounds/{sheet.name}")]
+    if person.counted and not is_known(person, f"/api/stocktakes/{person.counted}"):
+        person.counted = person.begin_count()
     for box in [box for box in person.world.boxes if not box.gone]:
         unpack(person, box)
     for thing in person.world.things:

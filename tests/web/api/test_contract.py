@@ -36,6 +36,7 @@ PUT /api/stays/{stay}/photo
 GET /api/stays/{stay}/photo
 POST /api/stays/{stay}/withdraw
 POST /api/stays/{stay}/sell
+POST /api/stays/{stay}/reserve
 GET /api/stock.csv
 POST /api/stock/load
 POST /api/stays/{stay}/move
@@ -168,6 +169,7 @@ def test_a_role_may_do_what_is_declared(app: Flask, shop: Shop) -> None:
         "POST /api/sections/{section}/slots",
         "POST /api/stays/{stay}/withdraw",
         "POST /api/stays/{stay}/sell",
+        "POST /api/stays/{stay}/reserve",
         "GET /api/stock.csv",
         "POST /api/stock/load",
         "POST /api/orders",

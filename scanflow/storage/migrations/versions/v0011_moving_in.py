@@ -1,4 +1,4 @@
-"""Things come by file: which file told of them, in which words, and whether it knew since when they are here."""
+"""Things come by file, which may not know since when they are here; a thing is reserved for somebody until a day."""
 
 from __future__ import annotations
 
@@ -17,3 +17,7 @@ def upgrade() -> None:
     op.add_column("stays", sa.Column("undated", sa.Boolean, nullable=False, server_default=sa.false()))
     some = sa.text("load IS NOT NULL")
     op.create_index("ix_stays_load", "stays", ["load"], sqlite_where=some, postgresql_where=some)
+    op.add_column("items", sa.Column("kept_for", sa.Text, nullable=False, server_default=sa.text("''")))
+    op.add_column("items", sa.Column("kept_until", sa.String(32)))
+    kept = sa.text("kept_until IS NOT NULL")
+    op.create_index("ix_items_kept", "items", ["kept_until"], sqlite_where=kept, postgresql_where=kept)

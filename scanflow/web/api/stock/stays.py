@@ -17,7 +17,7 @@ from scanflow.web.once import CallReply
 from scanflow.workflow import stock
 from scanflow.workflow.orders import selling
 from scanflow.workflow.ports import Missing, must
-from scanflow.workflow.stock import photos
+from scanflow.workflow.stock import photos, reserving
 
 blueprint = Blueprint("api_stays", __name__)
 
@@ -93,6 +93,12 @@ def sell(stay: str, said: selling.Sell) -> Response:
         return CallReply(201, render.order(unit, order), f"/api/orders/{order.id}")
 
     return do(work)
+
+
+@call(blueprint, "POST", "/api/stays/{stay}/reserve", MANAGERS, {200: given.Stay}, ("not_in_stock", "has_live_line"))
+def reserve(stay: str, said: reserving.Reserve) -> Response:
+    """Keeps a thing for somebody until a time; an order on it is held meanwhile."""
+    return do(lambda unit: CallReply(200, render.stay(unit, reserving.reserve(unit, stay, said))))
 
 
 @call(

@@ -31,7 +31,7 @@ from scanflow.web.problem import Problem
 from scanflow.workflow import stock
 from scanflow.workflow.orders import selling
 from scanflow.workflow.ports import Invalid, Missing, Unit, must
-from scanflow.workflow.stock import cards, doubts, photos
+from scanflow.workflow.stock import cards, doubts, photos, reserving
 
 blueprint = Blueprint("slot_page", __name__)
 STATES = (*(state.value for state in SlotState), "away", slot_views.NOT_YET_SEEN)
@@ -169,6 +169,17 @@ def sell(id: str) -> ResponseReturnValue:
     """Sold here, by phone or by mail: its order is made, and shown."""
     order = act(lambda unit: selling.sell(unit, id, sent(selling.Sell)))
     return story(id, *order) if isinstance(order, Refusal) else redirect(url_for("order_page.show", id=order.id), 303)
+
+
+@page(blueprint, "POST", "/stays/<id>/reserve")
+def reserve(id: str) -> ResponseReturnValue:
+    return do(story, lambda unit: reserving.reserve(unit, id, sent(reserving.Reserve)), id=id)
+
+
+@page(blueprint, "POST", "/stays/<id>/free")
+def free(id: str) -> ResponseReturnValue:
+    """It is kept for nobody any more."""
+    return do(story, lambda unit: reserving.end(unit, id), id=id)
 
 
 @page(blueprint, "POST", "/stays/<id>/move", roles=STAFF)
