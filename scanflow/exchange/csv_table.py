@@ -11,6 +11,8 @@ from contextlib import suppress
 from dataclasses import dataclass, field
 from itertools import islice
 
+from scanflow.domain.words import units
+
 MAX_BYTES = 10_000_000
 MAX_ROWS = 50_000  # below the header, blank ones too
 MAX_COLUMNS = 200
@@ -60,6 +62,15 @@ class CsvTable:
         """The cell under a header, without surrounding spaces; empty where the row or the table is too narrow."""
         index = self._places.get(header, len(row.cells))
         return row.cells[index].strip() if index < len(row.cells) else ""
+
+    def misfit(self, row: CsvRow) -> str:
+        """Why the cells of a row may stand under the wrong headers, as a sentence; empty where they do not."""
+        if row.broken:
+            return "The quotation marks of this row don't close."
+        width = len(self.headers)
+        if len(row.cells) < width or any(cell.strip() for cell in row.cells[width:]):
+            return f"This row has {units(len(row.cells), 'cell')}, the header {units(width, 'column')}."
+        return ""
 
 
 def read_table(data: bytes) -> CsvTable:

@@ -5,7 +5,6 @@ from dataclasses import dataclass, field
 
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.orders.loaded import RefusedRow
-from scanflow.domain.words import units
 from scanflow.exchange.csv_table import CsvRow, CsvTable
 from scanflow.exchange.dates import DateOrder, read_date
 from scanflow.exchange.mapping import DATES, FIELDS, ColumnMapping, MappingError, date_order_of, missing
@@ -108,11 +107,9 @@ def _read(
     table: CsvTable, row: CsvRow, cells: dict[str, str], date_order: DateOrder | None
 ) -> tuple[dict[str, str], str | None]:
     """The dates of a row by field, and why the row can't be read if it can't; cells out of place date nothing."""
-    if row.broken:
-        return {}, "The quotation marks of this row don't close."
-    width = len(table.headers)
-    if len(row.cells) < width or any(cell.strip() for cell in row.cells[width:]):
-        return {}, f"This row has {units(len(row.cells), 'cell')}, the header {units(width, 'column')}."
+    misfit = table.misfit(row)
+    if misfit:
+        return {}, misfit
     bad = None if cells["reference"] else "This row has no reference."
     dates = {}
     for name in DATES:

@@ -79,7 +79,7 @@ def rows(
         cells = {name: _active(table.cell(row, header)) for name, header in columns.items()}
         with suppress(ValueError):
             cells["since"] = read_date(cells.get("since", ""), order)
-        found.append(Row(row.number, {name: cell for name, cell in cells.items() if cell}))
+        found.append(Row(row.number, {name: cell for name, cell in cells.items() if cell}, table.misfit(row)))
     return tuple(found)
 
 

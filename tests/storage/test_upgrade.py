@@ -161,7 +161,8 @@ def test_nothing_is_lost(upgraded: Upgraded) -> None:
     before, after = upgraded.before, upgraded.after
     old, new = after.ledger[: len(before.ledger)], after.ledger[len(before.ledger) :]
     assert before.counts == {name: after.counts.get(name) for name in before.counts} | {"ledger": len(old)}
-    assert (before.stays, before.ledger) == (after.stays, old)
+    kept = [{name: now[name] for name in was} for was, now in zip(before.stays, after.stays, strict=True)]
+    assert (before.stays, before.ledger) == (kept, old)
     told = set() if upgraded.old.revision == REVISION else {"baseline"}
     assert told == {entry["kind"] for entry in new}
     with upgraded.shop.looking() as unit:

@@ -33,18 +33,20 @@ class StoredThing(Words):
     bin: Maybe[Annotated[str, words(LONGEST_NAME), Field(title="Bin")]] = None
 
 
-FIELDS: Mapping[str, str] = {
-    name: each["title"] for name, each in StoredThing.model_json_schema()["properties"].items()
-}
+_TITLES = {name: each["title"] for name, each in StoredThing.model_json_schema()["properties"].items()}
+FIELDS: Mapping[str, str] = {name: _TITLES[name] for name in ("number", *WORDS, "since", "bin")}
 """Their labels."""
 
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """`number` is its place in the file, 1 for the first; `cells` are the fields of `StoredThing` that it says."""
+    """`number` is its place in the file, 1 for the first; `cells` are the fields of `StoredThing` that it says. `bad`:
+    why it can't be read.
+    """
 
     number: int
     cells: Mapping[str, str]
+    bad: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -141,6 +143,8 @@ def _fate(unit: Unit, file: StockFile, row: Row) -> Fate:
 
 
 def _said(row: Row) -> StoredThing:
+    if row.bad:
+        raise Invalid("", "bad_row", row.bad)
     try:
         return StoredThing.of(row.cells)
     except Invalid as error:
@@ -179,7 +183,8 @@ def _stands_there(facts: SlotFacts, said: StoredThing) -> bool:
 def _refuse(unit: Unit, facts: SlotFacts, said: StoredThing) -> None:
     """What a row says that can't be, as the room stands. Nothing is guessed."""
     slot = facts.slot
-    cards.refuse_taken(facts)
+    if facts.taken and facts.item is not None:
+        raise Refused("taken", f"{slot.code} holds {facts.item.title}.")
     if slot_state(slot, facts.stay) is SlotState.RETIRED:
         raise Refused("retired", f"Card {slot.code} is lost. Scan it at the tray when it turns up.")
     since = _since(unit, said)

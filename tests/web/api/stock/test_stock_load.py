@@ -61,9 +61,10 @@ def test_what_can_be_stored_is_and_the_rest_is_listed(calls: Calls) -> None:
         "D006,Rim,,,2199-01-01,",
         f"{card_text('D007')},Hub,,,,",
         "D008-1X,Pump,,,,",
+        "D008,Pump, chromed,L-9,,,A-1-1",
     )
     told = [(3, "taken"), (4, "required"), (5, "unknown_code"), (6, "twice"), (7, "twice"), (8, "bad_time")]
-    assert [*told, (9, "bad_time"), (11, "unknown_code")] == codes(loaded)
+    assert [*told, (9, "bad_time"), (11, "unknown_code"), (12, "bad_row")] == codes(loaded)
     assert (2, 0) == (loaded["stored"], loaded["unchanged"])
     assert [("D001", "Saddle"), ("D002", "Crank"), ("D007", "Hub")] == [(s["code"], s["title"]) for s in stored(calls)]
     assert ("L-2", "left arm") == (stored(calls)[1]["listing"], stored(calls)[1]["notes"])

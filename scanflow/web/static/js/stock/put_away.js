@@ -1,5 +1,7 @@
 // Put away: a scanned card goes into its field, then the title is asked for. A card without a check is scanned twice.
+// Once both are there the next card's scan stores this thing and begins the next one.
 
+import "../page/copy.js";
 import { alert } from "../page/elements.js";
 import * as camera from "../scanning/camera.js";
 import { isWhole } from "../scanning/card_text.js";
@@ -10,6 +12,7 @@ const card = document.querySelector("#text");
 const title = document.querySelector("#title");
 const looked = card?.form.elements.looked;
 const checked = document.body.dataset.check !== "none";
+let once = ""; // the next thing's card, without a check and read once
 
 function enter() {
   if (title.value.trim()) card.form.requestSubmit();
@@ -23,12 +26,19 @@ function tell(sentence) {
 
 function scanned(text) {
   if (!card) return found(text); // there is no section yet
-  const sure = checked || isWhole(text) || looked.value === text;
-  if (!sure) looked.value = text;
-  card.value = sure ? text : "";
+  const next = card.value && card.value !== text && title.value.trim();
+  const sure = checked || isWhole(text) || (next ? once : looked.value) === text;
   tell(sure ? "" : card.form.dataset.again);
-  if (sure) enter();
-  else card.focus();
+  if (next && sure) {
+    card.form.elements.next.value = text;
+    card.form.requestSubmit();
+  } else if (next) once = text;
+  else {
+    if (!sure) looked.value = text;
+    card.value = sure ? text : "";
+    if (sure) enter();
+    else card.focus();
+  }
 }
 
 /** An Enter in the card's field. */
@@ -37,5 +47,8 @@ function entered() {
   else enter();
 }
 
-listen(() => card, { scanned, entered, unclear: found });
+/** A card that stands there is not written over: the next scan is the next thing's. */
+const box = () => (card?.value && document.activeElement !== card ? null : card);
+
+listen(box, { scanned, entered, unclear: found });
 camera.offer({ scanned });
