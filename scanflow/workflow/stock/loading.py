@@ -60,11 +60,13 @@ class Fate:
 
 @dataclass(frozen=True, slots=True)
 class StockFile:
-    """The rows of a file as one room sees them: `twice` are the codes that more than one row names, `zeros` the
+    """The rows of a file as one room sees them. `key`, the SHA-256 (hex) of the rows, names what the file brought: the
+    same file sent again has it. `twice` are the codes that more than one row names, `zeros` the
     adopted numbers that begin with zeros, by what a spreadsheet makes of them.
     """
 
     rows: Sequence[Row]
+    key: str
     twice: frozenset[str]
     zeros: Mapping[str, str]
 
@@ -74,13 +76,9 @@ class StockFile:
         named = Counter(code for number in numbers if (code := _code(unit, number)))
         aliases = (alias.printed for alias in unit.find(Alias) if alias.printed.isdigit())
         zeros = {text.lstrip("0"): text for text in aliases if text.startswith("0")}
-        return cls(rows, frozenset(code for code, n in named.items() if n > 1), zeros)
-
-    @property
-    def key(self) -> str:
-        """SHA-256 (hex) of its rows: the same file sent again has it. It names what the file brought."""
-        said = repr([(row.number, sorted(row.cells.items())) for row in self.rows])
-        return hashlib.sha256(said.encode(errors="backslashreplace")).hexdigest()
+        said = repr([(row.number, sorted(row.cells.items()), row.bad) for row in rows])
+        key = hashlib.sha256(said.encode(errors="backslashreplace")).hexdigest()
+        return cls(rows, key, frozenset(code for code, n in named.items() if n > 1), zeros)
 
 
 def fates(unit: Unit, file: StockFile) -> list[Fate]:
@@ -191,13 +189,14 @@ def _refuse(unit: Unit, facts: SlotFacts, said: StoredThing) -> None:
     if since is not None and since > unit.at:
         raise Invalid("/since", "bad_time", f"It can't be here since {said.since}: that is not yet.")
     for stay in unit.find(Stay, code=slot.code):
+        if stay.reason == TAKEN_BACK:
+            continue
         item = must(unit, Item, stay.item)
-        if stay.reason != TAKEN_BACK and (item.title, item.listing) == (said.title, said.listing):
+        if (item.title, item.listing) == (said.title, said.listing):
             raise Refused("left", f"{item.title} stood in {slot.code} and left. Is it back? Put it away by its card.")
-    last = facts.stay
-    if since is not None and last is not None and last.ended is not None and since < last.ended:
-        ended = clock(last.ended, unit.at, unit.settings.zone)
-        raise Refused("left", f"Another thing stood in {slot.code} until {ended}. Since when is this one here?")
+        if since is not None and stay.ended is not None and since < stay.ended:
+            ended = clock(stay.ended, unit.at, unit.settings.zone)
+            raise Refused("left", f"Another thing stood in {slot.code} until {ended}. Since when is this one here?")
     _bin(unit, slot, said)
 
 

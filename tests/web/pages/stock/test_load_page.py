@@ -15,7 +15,7 @@ from labels.slot_code import card_text
 from scanflow.domain.things import Slot, Stay
 from scanflow.shop import Shop
 
-FILE = "number,title,bin\r\nD001,Crank,\r\nD002,Saddle,\r\nD099,Bell,\r\n"
+FILE = "number,title,since\r\nD001,Crank,\r\nD002,Saddle,2026-02-03\r\nD099,Bell,\r\n"
 
 
 def look(client: FlaskClient, text: str = FILE) -> TestResponse:
