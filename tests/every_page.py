@@ -140,7 +140,12 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
     yield from (f"/rounds/{walk}/paper", f"/rounds/{walk}/paper?stop=7")
     with shop.looking() as unit:
         closed = unit.find(Parcel, state=ParcelState.CLOSED)[0].id
-    yield from ("/hand-over", f"/hand-over?parcel={closed}", f"/hand-over?parcel={closed}&told=known")
+    yield from (
+        f"/table/{closed}/with",
+        "/hand-over",
+        f"/hand-over?parcel={closed}",
+        f"/hand-over?parcel={closed}&told=known",
+    )
     yield "/closing-up"
     yield "/sections/D/near?intake=9&quick=30&quick_stay=9&slow_stay=90"
     yield from ("/devices", "/account", "/trust", "/backups", f"/backups/key?path={backup_places(shop)}")

@@ -12,6 +12,22 @@ class ParcelOpened(Event):
     orders: tuple[OrderId, ...]
 
 
+@event("parcel joined", moves=())
+class ParcelJoined(Event):
+    """Another order goes into the open box too."""
+
+    parcel: ParcelId
+    order: OrderId
+
+
+@event("parcel parted", moves=())
+class ParcelParted(Event):
+    """An order of which nothing lay in the box gets one of its own."""
+
+    parcel: ParcelId
+    order: OrderId
+
+
 @event("parcel resumed", moves=())
 class ParcelResumed(Event):
     parcel: ParcelId

@@ -10,7 +10,7 @@ from pydantic import Field
 
 from scanflow.domain import events
 from scanflow.domain.derive import OrderState, order_state, stands_still
-from scanflow.domain.life import CLOSING, REOPENING, Hold, LineState, ParcelState
+from scanflow.domain.life import CLOSING, REOPENING, Hold, LineState, NotAllowed, ParcelState
 from scanflow.domain.things import Line, Order, Parcel, Slot, Station, Stay
 from scanflow.domain.whereabouts import contradicts_closing, contradicts_parcel, place_words
 from scanflow.workflow.fields import Command, Flag, Identity, Place
@@ -77,6 +77,48 @@ def open_parcel(unit: Unit, said: OpenParcel) -> Parcel:
     unit.add(parcel)
     _bind(unit, names, parcel.id)
     unit.record(events.ParcelOpened(parcel=parcel.id, table=table, orders=names))
+    return parcel
+
+
+def pack_with(unit: Unit, parcel_id: str, order_id: str) -> Parcel:
+    """Put another order into an open box, too; a person knows that both go to one buyer.
+
+    Refused: `parcel_open` where its things lie in another box, `nothing_to_pack`, and a parcel that is not open.
+    """
+    parcel, [order] = _open(unit, parcel_id), named(unit, (order_id,))
+    if order.id in parcel.orders:
+        return parcel
+    if order.parcel:
+        raise Refused("parcel_open", "Another parcel of this order is not closed yet.", parcel=order.parcel)
+    _refuse_ended(unit, [order])
+    parcel = replace(parcel, orders=(*parcel.orders, order.id))
+    unit.put(parcel)
+    _bind(unit, (order.id,), parcel.id)
+    unit.record(events.ParcelJoined(parcel=parcel.id, order=order.id))
+    return parcel
+
+
+def pack_apart(unit: Unit, parcel_id: str, order_id: str) -> Parcel:
+    """Take an order out of an open box again, of which nothing lies in it.
+
+    Refused: `still_in_box`, `only_order`.
+    """
+    parcel = _open(unit, parcel_id)
+    if parcel.orders in ((), (order_id,)) or order_id not in parcel.orders:
+        raise Refused("only_order", "A parcel has one order at least. Set it aside instead.")
+    if unit.find(Line, order=order_id, parcel=parcel.id, state=LineState.PACKED):
+        raise Refused("still_in_box", "Things of this order lie in the parcel. Take them out with a scan first.")
+    parcel = replace(parcel, orders=tuple(name for name in parcel.orders if name != order_id))
+    unit.put(parcel)
+    _bind(unit, (order_id,), None)
+    unit.record(events.ParcelParted(parcel=parcel.id, order=order_id))
+    return parcel
+
+
+def _open(unit: Unit, parcel_id: str) -> Parcel:
+    parcel = must(unit, Parcel, parcel_id)
+    if not parcel.open:
+        raise NotAllowed(parcel.state, "pack with")
     return parcel
 
 

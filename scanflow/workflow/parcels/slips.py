@@ -4,16 +4,18 @@ from __future__ import annotations
 
 import json
 from collections.abc import Sequence
+from contextlib import suppress
 from dataclasses import dataclass
 from functools import partial
 
+from labels import slot_code
 from scanflow.domain.derive import OrderState, order_state
 from scanflow.domain.life import LineState, ParcelState
 from scanflow.domain.things import Line, Order, Parcel, Scan, Station
 from scanflow.domain.verdict import Reason
 from scanflow.workflow import parcels
 from scanflow.workflow.answers import Answer, answer_of, recalled
-from scanflow.workflow.ports import Unit, must
+from scanflow.workflow.ports import Invalid, Unit, must
 
 ENDED = {
     OrderState.RELEASED: (Reason.ALREADY_RELEASED, "This order has left already."),
@@ -31,6 +33,17 @@ class _Before:
     order: str = ""
     parcel: str = ""
     slips: tuple[str, ...] = ()
+
+
+def order_named(unit: Unit, text: str) -> Order:
+    """The order of a slip's text or of this number; `Invalid` where it is none, or several channels'."""
+    found = unit.find(Order, number=text)
+    with suppress(slot_code.CodeError):
+        found = unit.find(Order, slip=slot_code.parse_slip(text)) or found
+    if len(found) != 1:
+        why = "Several orders have this number. Scan the slip." if found else "No order has this slip or number."
+        raise Invalid("/text", "unknown_order", why)
+    return found[0]
 
 
 def scan_slip(unit: Unit, order: Order, table: str, key: str) -> tuple[Answer, str]:

@@ -42,8 +42,8 @@ def open_round(unit: Unit, said: OpenRound, *, most: int | None = None) -> tuple
     """Plan a round for these orders, or for all that wait; its stops stand in the order to walk.
 
     `most` things are on it, of the first orders, unless the first alone has more. Of all that wait it takes as many
-    orders as the shop has baskets. A round without stops is closed at once. Where a bin on the way is due to be
-    counted, the count of what is due begins.
+    orders as the shop has baskets; orders that go into one box have one. A round without stops is closed at once. Where
+    a bin on the way is due to be counted, the count of what is due begins.
     """
     baskets = 0 if said.orders else unit.settings.baskets
     orders = _orders(unit, said.orders)
@@ -52,6 +52,7 @@ def open_round(unit: Unit, said: OpenRound, *, most: int | None = None) -> tuple
     left_out: list[LeftOut] = []
     chosen: list[tuple[Line, str]] = []
     free = _free_baskets(unit)
+    shared: dict[str, int] = {}
     for order in orders:
         lines = unit.find(Line, order=order.id)
         why = _left_out(unit, lines)
@@ -61,9 +62,10 @@ def open_round(unit: Unit, said: OpenRound, *, most: int | None = None) -> tuple
         waiting = [line for line in lines if to_fetch(line)]
         if most is not None and chosen and len(chosen) + len(waiting) > most:
             break
-        if baskets and len({line.basket for line, _ in chosen}) == baskets:
+        box = order.parcel or order.id
+        if baskets and box not in shared and len(shared) == baskets:
             break
-        basket = next(free)
+        basket = shared.setdefault(box, shared.get(box) or next(free))
         chosen += [(replace(line, round=round_.id, basket=basket), _bin_of(unit, line)) for line in waiting]
     for position, (line, where) in enumerate(_walk(unit, chosen), 1):
         unit.put(line)

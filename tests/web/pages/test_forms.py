@@ -37,7 +37,7 @@ UNSEEN = frozenset(
         *("table_page.open_parcel", "table_page.close", "order_page.pack"),
         *("count_page.start", "count_page.due", "device_page.pair"),
         *("order_page.take_back", "order_page.send_again"),
-        *("amiss_page.accept", "stock_file_page.take_back", "slot_page.free"),
+        *("amiss_page.accept", "stock_file_page.take_back", "slot_page.free", "table_page.pack_apart"),
     }
 )
 """Rules whose forms are not met in the room below: other parcels and counts would have to be open in it, something

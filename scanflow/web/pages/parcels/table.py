@@ -11,7 +11,7 @@ from flask.typing import ResponseReturnValue
 
 from scanflow.domain.derive import stands_still
 from scanflow.domain.life import Hold, LineState
-from scanflow.domain.things import Station
+from scanflow.domain.things import Order, Parcel, Station
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
 from scanflow.storage.views.lists import LineRow, Rows
@@ -21,7 +21,8 @@ from scanflow.web.pages.picking.last_scan import last_scan
 from scanflow.web.pages.rendering import do, render, where_are
 from scanflow.web.pages.room_view import ask, room
 from scanflow.workflow import parcels
-from scanflow.workflow.ports import Unit
+from scanflow.workflow.parcels import slips
+from scanflow.workflow.ports import Unit, must
 
 blueprint = Blueprint("table_page", __name__)
 SHOWN = 30
@@ -106,6 +107,32 @@ def _done(work: Callable[[Unit], object]) -> ResponseReturnValue:
 def open_parcel() -> ResponseReturnValue:
     chosen = request.form.getlist("order")
     return _done(lambda unit: parcels.open_parcel(unit, sent(parcels.OpenParcel, orders=chosen, table=_name())))
+
+
+@page(blueprint, "GET", "/table/<id>/with", roles=STAFF)
+def other_order(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
+    """Which other order goes into this box."""
+    parcel = must(room(), Parcel, id)
+    numbers = [must(room(), Order, name).number for name in parcel.orders]
+    states = (LineState.PICKED, LineState.WAITING)
+    ready = ask(parcel_views.orders_to_pack, states, SHOWN)
+    return render("parcels/with.html", parcel=parcel, numbers=numbers, ready=ready, said=said), status
+
+
+@page(blueprint, "POST", "/table/<id>/with", roles=STAFF)
+def pack_with(id: str) -> ResponseReturnValue:
+    text, chosen = request.form.get("text", "").strip(), request.form.get("order", "")
+
+    def work(unit: Unit) -> object:
+        return parcels.pack_with(unit, id, chosen or slips.order_named(unit, text).id)
+
+    parcel = must(room(), Parcel, id)
+    return do(other_order, work, url_for(".show", table=parcel.table), id=id)
+
+
+@page(blueprint, "POST", "/table/<id>/apart", roles=STAFF)
+def pack_apart(id: str) -> ResponseReturnValue:
+    return _done(lambda unit: parcels.pack_apart(unit, id, request.form.get("order", "")))
 
 
 @page(blueprint, "POST", "/table/<id>/close", roles=STAFF)
