@@ -156,7 +156,7 @@ class Item:
     """One thing, or one lot sold whole.
 
     `listing` is the listing's own id where the shop keeps one, `photo` names its picture. `kept_for`: for whom it is
-    reserved, until `kept_until`.
+    reserved, until `kept_until`. `away`: where it is while it is out of its bin for a while, since `away_since`.
     """
 
     id: str
@@ -166,6 +166,8 @@ class Item:
     photo: str | None = None
     kept_for: str = ""
     kept_until: datetime | None = None
+    away: str = ""
+    away_since: datetime | None = None
 
     def reserved(self, at: datetime) -> bool:
         return self.kept_until is not None and self.kept_until > at

@@ -79,6 +79,8 @@ LINES = (
         func.coalesce(items.c.title, lines.c.title).label("title"),
         items.c.notes,
         items.c.photo,
+        items.c.away,
+        items.c.away_since,
         slots.c.bin,
         slots.c.section,
         UNSEEN.label("unseen"),

@@ -182,12 +182,20 @@ items = _table(
     _link("photo", "photos.hash", null=True),
     Column("kept_for", Text, nullable=False, server_default=text("''")),
     Column("kept_until", Instant),
+    Column("away", Text, nullable=False, server_default=text("''")),
+    Column("away_since", Instant),
     Index("ix_items_listing", "listing"),
     Index(
         "ix_items_kept",
         "kept_until",
         sqlite_where=text("kept_until IS NOT NULL"),
         postgresql_where=text("kept_until IS NOT NULL"),
+    ),
+    Index(
+        "ix_items_away",
+        "away_since",
+        sqlite_where=text("away_since IS NOT NULL"),
+        postgresql_where=text("away_since IS NOT NULL"),
     ),
 )
 stays = _table(

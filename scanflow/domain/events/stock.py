@@ -76,6 +76,22 @@ class SlotRehung(Event):
     before: str
 
 
+@event("out of its bin", moves=("code",))
+class OutOfBin(Event):
+    """For a while, to be photographed or mended, or lent. `where` may be a person's name, and is not told here."""
+
+    stay: StayId
+    code: SlotCode
+
+
+@event("back in its bin", moves=("code",))
+class BackInBin(Event):
+    """As a person says, or a scan."""
+
+    stay: StayId
+    code: SlotCode
+
+
 @event("reserved", moves=())
 class Reserved(Event):
     """For whom is not told here: that is a person's name, and the ledger stays."""

@@ -119,6 +119,11 @@ def unseen(connection: Connection) -> int:
     return connection.execute(query).scalar_one()
 
 
+def away(connection: Connection) -> Rows:
+    """The slots whose things are out of their bins for a while, the longest first."""
+    return connection.execute(SLOTS.where(items.c.away_since.is_not(None)).order_by(items.c.away_since)).all()
+
+
 def kept_until(connection: Connection, at: datetime) -> tuple[str, ...]:
     """The latest stays of the things whose reservation is over by this time."""
     over = select(items.c.id).where(items.c.kept_until <= at)

@@ -17,6 +17,7 @@ from scanflow.domain.whereabouts import (
     whereabouts,
 )
 from scanflow.workflow.ports import SlotFacts, Unit, must
+from scanflow.workflow.stock import lending
 from scanflow.workflow.stock.doubts import not_this, open_doubts
 from scanflow.workflow.times import clock
 
@@ -57,6 +58,8 @@ def sight(unit: Unit, facts: SlotFacts, seen: Sighting) -> None:
     if not _is_news(facts, slot, seen):
         return
     unit.put(replace(slot, seen=seen))
+    if seen.accepted and facts.taken and facts.stay is not None and facts.item is not None and facts.item.away_since:
+        lending.bring_back(unit, facts.stay.id)
     _hold_packed(unit, facts, seen)
     if slot.twin and slot.seen is not None and _are_two(unit, facts, slot.seen, seen):
         _tell_two(unit, facts, slot.seen, seen)

@@ -37,11 +37,12 @@ UNSEEN = frozenset(
         *("table_page.open_parcel", "table_page.close", "order_page.pack"),
         *("count_page.start", "count_page.due", "device_page.pair"),
         *("order_page.take_back", "order_page.send_again"),
-        *("amiss_page.accept", "stock_file_page.take_back", "slot_page.free", "table_page.pack_apart"),
+        *("stock_file_page.take_back", "slot_page.free", "slot_page.bring_back"),
+        *("amiss_page.accept", "table_page.pack_apart"),
     }
 )
 """Rules whose forms are not met in the room below: other parcels and counts would have to be open in it, something
-would have had to come back, to be loaded or kept for somebody, or something be amiss with the data."""
+would have had to come back, to be loaded, lent or kept for somebody, or something be amiss with the data."""
 
 
 class Forms(HTMLParser):

@@ -321,6 +321,13 @@ def test_losing_a_card_needs_a_card_that_was_not_lost():
 
 def test_what_is_told_of_a_thing_is_said_once():
     """Every word of a thing is a field of it, is asked for when it is put away, and its change is told."""
-    assert {field.name for field in fields(Item)} - {"id", "photo", "kept_for", "kept_until"} == set(stock.WORDS)
+    assert {field.name for field in fields(Item)} - {
+        "id",
+        "photo",
+        "kept_for",
+        "kept_until",
+        "away",
+        "away_since",
+    } == set(stock.WORDS)
     assert set(stock.WORDS) == set(stock.ChangeItem.model_fields)
     assert set(stock.WORDS) == {field.name for field in fields(events.ItemChanged)} - {"stay", "code"}

@@ -1,4 +1,4 @@
-"""Things come by file, which may not know since when they are here; a thing is reserved for somebody until a day."""
+"""Things come by file, which may not know since when they are here; they are reserved, or out of their bins."""
 
 from __future__ import annotations
 
@@ -21,3 +21,7 @@ def upgrade() -> None:
     op.add_column("items", sa.Column("kept_until", sa.String(32)))
     kept = sa.text("kept_until IS NOT NULL")
     op.create_index("ix_items_kept", "items", ["kept_until"], sqlite_where=kept, postgresql_where=kept)
+    op.add_column("items", sa.Column("away", sa.Text, nullable=False, server_default=sa.text("''")))
+    op.add_column("items", sa.Column("away_since", sa.String(32)))
+    out = sa.text("away_since IS NOT NULL")
+    op.create_index("ix_items_away", "items", ["away_since"], sqlite_where=out, postgresql_where=out)

@@ -120,5 +120,6 @@ def show() -> ResponseReturnValue:
         "shown": SHOWN,
         "backups": told,
         "unseen": ask(slot_views.unseen),
+        "out": ask(slot_views.away)[:SHOWN],
     }
     return render("shop/today.html", next=next_of(day, scan_at_bin=settings.scan_at_bin), **shown)

@@ -31,7 +31,7 @@ from scanflow.web.problem import Problem
 from scanflow.workflow import stock
 from scanflow.workflow.orders import selling
 from scanflow.workflow.ports import Invalid, Missing, Unit, must
-from scanflow.workflow.stock import cards, doubts, photos, reserving
+from scanflow.workflow.stock import cards, doubts, lending, photos, reserving
 
 blueprint = Blueprint("slot_page", __name__)
 STATES = (*(state.value for state in SlotState), "away", slot_views.NOT_YET_SEEN)
@@ -174,6 +174,17 @@ def sell(id: str) -> ResponseReturnValue:
 @page(blueprint, "POST", "/stays/<id>/reserve")
 def reserve(id: str) -> ResponseReturnValue:
     return do(story, lambda unit: reserving.reserve(unit, id, sent(reserving.Reserve)), id=id)
+
+
+@page(blueprint, "POST", "/stays/<id>/out", roles=STAFF)
+def take_out(id: str) -> ResponseReturnValue:
+    """It is out of its bin for a while."""
+    return do(story, lambda unit: lending.take_out(unit, id, sent(lending.TakeOut)), id=id)
+
+
+@page(blueprint, "POST", "/stays/<id>/back", roles=STAFF)
+def bring_back(id: str) -> ResponseReturnValue:
+    return do(story, lambda unit: lending.bring_back(unit, id), id=id)
 
 
 @page(blueprint, "POST", "/stays/<id>/free")
