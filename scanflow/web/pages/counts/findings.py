@@ -14,6 +14,7 @@ from flask.typing import ResponseReturnValue
 
 from scanflow.domain.counts.findings import Finding, FindingKind
 from scanflow.domain.counts.stocktake import Certainty, Look
+from scanflow.domain.derive import unseen
 from scanflow.domain.life import StocktakeState
 from scanflow.domain.things import Order
 from scanflow.domain.words import FindingWords, place, said
@@ -43,7 +44,7 @@ class FindingShown:
 
     `looks` are the newest photos that show it, one of each place, `of` the card that they are cut to, `by_hand` the
     places where it was held up. `closer`: the place and the look of which a photo from nearer is wanted first. `again`:
-    the place to photograph. `at`: how many to do come before it.
+    the place to photograph. `at`: how many to do come before it. `unseen`: its thing came by file, and was not seen.
     """
 
     found: TrackedFinding
@@ -57,6 +58,7 @@ class FindingShown:
     closer: tuple[str, str] | None
     again: str
     at: int
+    unseen: bool
 
     @property
     def name(self) -> str:
@@ -167,6 +169,7 @@ def _shown(unit: Unit, now: stocktakes.CountState, found: TrackedFinding, at: in
         (unsure.place, unsure.key) if matched and unsure else None,
         finding.places[0] if finding.kind is FindingKind.UNREADABLE and running else "",
         at,
+        slot is not None and slot.stay is not None and unseen(slot.slot, slot.stay),
     )
 
 
