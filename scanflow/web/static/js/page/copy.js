@@ -1,4 +1,4 @@
-// A button that copies a text of the page.
+// A button that copies a text of the page; `copied` tells the page of it.
 
 async function copy(place) {
   try {
@@ -6,6 +6,7 @@ async function copy(place) {
   } catch {
     getSelection().selectAllChildren(place); // plain http has no clipboard
     document.execCommand("copy");
+    getSelection().removeAllRanges();
   }
 }
 
@@ -14,4 +15,5 @@ document.addEventListener("click", async ({ target }) => {
   if (!button) return;
   await copy(document.getElementById(button.dataset.copy));
   button.textContent = "Copied";
+  document.dispatchEvent(new Event("copied"));
 });

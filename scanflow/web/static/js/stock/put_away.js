@@ -52,3 +52,6 @@ const box = () => (card?.value && document.activeElement !== card ? null : card)
 
 listen(box, { scanned, entered, unclear: found });
 camera.offer({ scanned });
+
+/** The reference of the thing before is copied in the middle of this one. */
+document.addEventListener("copied", () => title.focus());
