@@ -27,7 +27,7 @@ def test_set_up_has_the_only_two_sh_blocks() -> None:
 
 def test_the_blocks_end_with_the_demo_and_with_the_tests() -> None:
     """The first block's last command is the demo, the second's the tests."""
-    assert [".venv/bin/scanflow demo", ".venv/bin/python -m pytest -q -n 3"] == [
+    assert [".venv/bin/scanflow demo", ".venv/bin/python -m pytest -q -n 2"] == [
         block.splitlines()[-1] for block in blocks()
     ]
 

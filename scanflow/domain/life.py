@@ -82,6 +82,7 @@ class Hold(StrEnum):
     BAD_ROW = "bad_row"
     DOUBTFUL = "doubtful"
     RESERVED = "reserved"
+    NOT_CLEARED = "not_cleared"
 
 
 GRAVITY = {hold: place for place, hold in enumerate(Hold)}

@@ -208,7 +208,8 @@ class Order:
 
     `slip` numbers its slip; `parcel` is the one being packed for it, open or set aside. `sent_number`: the number that
     the channel gave it, where `number` had to differ. `note` is what a person wrote who took it down by hand;
-    `collected`: the buyer comes for it, nothing is sent.
+    `collected`: the buyer comes for it, nothing is sent. `status`: what its channel said of it last, a `ChannelStatus`,
+    empty where it said nothing.
     """
 
     id: str
@@ -222,6 +223,7 @@ class Order:
     sent_number: str = ""
     note: str = ""
     collected: bool = False
+    status: str = ""
 
 
 @dataclass(frozen=True, slots=True)

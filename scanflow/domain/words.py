@@ -125,6 +125,7 @@ HOLDS: Mapping[Hold, str] = {
     Hold.BAD_ROW: "Its row can’t be read",
     Hold.DOUBTFUL: "Check the match",
     Hold.RESERVED: "Kept for somebody",
+    Hold.NOT_CLEARED: "Not paid yet",
 }
 """Above the reason why a line stands still, and beside its state."""
 

@@ -272,6 +272,7 @@ orders = _table(
     Column("sent_number", Text, nullable=False, server_default=text("''")),
     Column("note", Text, nullable=False, server_default=text("''")),
     Column("collected", Boolean, nullable=False, server_default=false()),
+    Column("status", Text, nullable=False, server_default=text("''")),
     Index("uq_orders_number", "number", "channel", unique=True),
 )
 lines = _table(

@@ -37,6 +37,15 @@ class OrderReceived(Event):
         return _with_lines(self, self.lines)
 
 
+@event("order cleared", moves=())
+class Cleared(Event):
+    """Its channel says now that it is to be packed: these lines of it wait no more for that."""
+
+    order: OrderId
+    number: str
+    lines: tuple[LineId, ...]
+
+
 @event("order changed", moves=())
 class OrderChanged(Event):
     """It came again; `lines` are those of which it says something else now."""

@@ -1,6 +1,7 @@
 """An order as it comes in, from a file or a program, before any of its lines is bound to a stay."""
 
 from dataclasses import dataclass, fields
+from enum import StrEnum
 from typing import Any
 
 
@@ -22,10 +23,19 @@ class IncomingLine:
 WORDS = tuple(each.name for each in fields(IncomingLine) if each.name != "bad")
 
 
+class ChannelStatus(StrEnum):
+    """`aside`: not paid, or not cleared yet."""
+
+    PACK = "pack"
+    ASIDE = "aside"
+    CANCELLED = "cancelled"
+
+
 @dataclass(frozen=True, slots=True)
 class IncomingOrder:
     """`number` is unique within its channel. Times are ISO 8601 as written: a date, or a time that may lack an offset,
-    in which case it is in the shop's zone. `collected`: the buyer comes for it, nothing is sent.
+    in which case it is in the shop's zone. `collected`: the buyer comes for it, nothing is sent. `status`: what its
+    channel says is to be done with it, None where it says nothing.
     """
 
     number: str
@@ -35,3 +45,4 @@ class IncomingOrder:
     lines: tuple[IncomingLine, ...] = ()
     note: str = ""
     collected: bool = False
+    status: ChannelStatus | None = None

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter, defaultdict
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import replace
 from datetime import datetime
 from enum import StrEnum
@@ -16,7 +16,7 @@ from labels import slot_code
 from scanflow.domain import events
 from scanflow.domain.life import OF_BINDING, DoubtEnd, DoubtKind, Hold, LineState
 from scanflow.domain.orders.binding import Asked, ReferenceFacts, bind, learns
-from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.orders.incoming import ChannelStatus, IncomingLine, IncomingOrder
 from scanflow.domain.orders.titles import Titled, words_of
 from scanflow.domain.things import Item, Line, Order, Parcel, Stay
 from scanflow.workflow import parcels
@@ -65,12 +65,16 @@ class NewOrder(
     channel: Annotated[str, words(LONGEST_NAME)] = ""
     ordered_at: Maybe[Time] = None
     ship_by: Maybe[Time] = None
+    status: Maybe[ChannelStatus] = Field(
+        default=None,
+        description="`aside`: not paid or cleared yet, held until `pack` is said. Absent: nothing new is said of it.",
+    )
     lines: tuple[NewLine, ...] = Field(min_length=1, max_length=MOST_LINES)
 
     @property
     def incoming(self) -> IncomingOrder:
         lines = tuple(IncomingLine(**line.known()) for line in self.lines)
-        return IncomingOrder(self.number, self.channel, self.ordered_at, self.ship_by, lines)
+        return IncomingOrder(self.number, self.channel, self.ordered_at, self.ship_by, lines, status=self.status)
 
 
 def receive(unit: Unit, incoming: IncomingOrder) -> tuple[Order, Arrival]:
@@ -113,7 +117,7 @@ def receive(unit: Unit, incoming: IncomingOrder) -> tuple[Order, Arrival]:
     )
     if known:
         _hold_both(unit, known, order)
-    return order, Arrival.NEW
+    return _take_status(unit, order, incoming.status, ())[0], Arrival.NEW
 
 
 def numbered(unit: Unit, incoming: IncomingOrder) -> tuple[Order, ...]:
@@ -264,12 +268,51 @@ def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[O
             position += 1
             changes.append(_new_line(unit, undated, position, wanted))
     changes += [line for gone in left.values() for line in _absent(unit, gone)]
-    if newer == order and not changes:
-        return order, Arrival.UNCHANGED
-    unit.put(newer)
-    told = tuple(_told(line) for line in changes)
-    unit.record(events.OrderChanged(order=order.id, number=order.number, lines=told))
-    return newer, Arrival.CHANGED
+    if newer != order or changes:
+        unit.put(newer)
+        told = tuple(_told(line) for line in changes)
+        unit.record(events.OrderChanged(order=order.id, number=order.number, lines=told))
+    last, done = _take_status(unit, newer, incoming.status, [line.id for line in lines])
+    return last, Arrival.CHANGED if done or newer != order or changes else Arrival.UNCHANGED
+
+
+NOT_CLEARED = "Its channel says that it is not paid or not cleared yet."
+
+
+def _take_status(unit: Unit, order: Order, status: ChannelStatus | None, before: Collection[str]) -> tuple[Order, bool]:
+    """Do what the channel says of the order, and whether anything came of it. `before`: the lines that it had already.
+
+    What was said before is done once, so that a person's answer stands: only a new line of an order that is aside is
+    held with the others.
+    """
+    new = status is not None and order.status != status
+    lines = unit.find(Line, order=order.id)
+    if ChannelStatus.ASIDE in (status, order.status if status is None else None):
+        _hold_aside(unit, [line for line in lines if new or line.id not in before])
+    if status is ChannelStatus.PACK:
+        _clear(unit, order, [line for line in lines if line.has(Hold.NOT_CLEARED)])
+    if status is ChannelStatus.CANCELLED and new and any(_can_be_cancelled(unit, line) for line in lines):
+        cancel(unit, order.id, Cancel())
+    if not new:
+        return order, False
+    order = replace(must(unit, Order, order.id), status=str(status))
+    unit.put(order)
+    return order, True
+
+
+def _hold_aside(unit: Unit, lines: Iterable[Line]) -> None:
+    for line in lines:
+        if line.state is not LineState.CANCELLED and _can_be_held(unit, line):
+            unit.put(line.held(Hold.NOT_CLEARED, NOT_CLEARED))
+            unit.record(events.LineHeld(line=line.id, why=NOT_CLEARED))
+
+
+def _clear(unit: Unit, order: Order, lines: Sequence[Line]) -> None:
+    for line in lines:
+        unit.put(line.freed((Hold.NOT_CLEARED,)))
+    if lines:
+        told = tuple(line.id for line in lines)
+        unit.record(events.Cleared(order=order.id, number=order.number, lines=told))
 
 
 def _same(reference: str) -> str:

@@ -1,4 +1,7 @@
-"""Things come by file, which may not know since when they are here; they are reserved, or out of their bins."""
+"""Things come by file, which may not know since when they are here; they are reserved, or out of their bins.
+
+And what its channel said of an order last.
+"""
 
 from __future__ import annotations
 
@@ -25,3 +28,4 @@ def upgrade() -> None:
     op.add_column("items", sa.Column("away_since", sa.String(32)))
     out = sa.text("away_since IS NOT NULL")
     op.create_index("ix_items_away", "items", ["away_since"], sqlite_where=out, postgresql_where=out)
+    op.add_column("orders", sa.Column("status", sa.Text, nullable=False, server_default=sa.text("''")))

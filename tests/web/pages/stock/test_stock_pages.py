@@ -297,3 +297,14 @@ def test_a_bin_is_counted_from_its_own_page(shop: Shop, client: FlaskClient) -> 
     furnish(shop, 1)
     assert 'href="/counts?area=bin:A-1-1"' in client.get("/shelf?bin=A-1-1").text
     assert 'name="area" value="bin:A-1-1"' in client.get("/counts?area=bin:A-1-1").text
+
+
+def test_a_number_that_was_scanned_into_the_title(unchecked: Shop, client: FlaskClient) -> None:
+    """It is taken out of it, and nothing is stored: the next card was meant. A title may end with such a number."""
+    for text, code in (("0410", "S003"), ("0411", "S004")):
+        unchecked.act("owner", lambda unit, t=text, c=code: cards.adopt(unit, cards.Adopt(text=t, code=c)))
+    fields = {"text": "0410", "looked": "0410"}
+    page = client.post("/put-away", data=fields | {"title": "Brass bell0411"})
+    assert (422, True) == (page.status_code, "0411" in said(page.text))
+    assert 'value="Brass bell"' in page.text
+    assert 303 == client.post("/put-away", data=fields | {"title": "Brass bell, like 0411"}).status_code
