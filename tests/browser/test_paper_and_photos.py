@@ -19,7 +19,10 @@ from scanflow.storage.views import picking as round_views
 from scanflow.vision import photographs
 from scanflow.workflow.stock import photos
 
-LOADED = "(image) => image.complete && image.naturalWidth > 0"
+LOADED = """(image) => image.complete ? image.naturalWidth > 0 : new Promise((done) => {
+  image.onload = () => done(true);
+  image.onerror = () => done(false);
+})"""
 
 
 def test_a_picture_is_taken_and_shown(live: Live, page: Page) -> None:
