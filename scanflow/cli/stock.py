@@ -50,6 +50,7 @@ def load(file: Path, dry_run: bool, data: Path | None, database: str | None) -> 
     from scanflow.workflow.ports import Invalid
     from scanflow.workflow.stock import loading
 
+    must_exist(data, database)
     shop = open_shop(data, database)
     try:
         with shop.looking() as unit:

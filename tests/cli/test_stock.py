@@ -37,8 +37,10 @@ def test_the_stock_is_saved(tmp_path: Path) -> None:
 
 def test_a_folder_without_a_shop_gets_none(tmp_path: Path) -> None:
     """A mistyped folder is named, and stays as it was."""
-    done = CliRunner().invoke(main, ["stock", "save", str(tmp_path / "s.csv"), "--data", str(tmp_path / "no")])
-    assert (1, False) == (done.exit_code, (tmp_path / "no").exists())
+    (tmp_path / "s.csv").write_text("number,title\nD001,Crank\n", encoding="utf-8")
+    for command in ("save", "load"):
+        done = CliRunner().invoke(main, ["stock", command, str(tmp_path / "s.csv"), "--data", str(tmp_path / "no")])
+        assert (1, False) == (done.exit_code, (tmp_path / "no").exists())
 
 
 def test_the_stock_is_loaded(tmp_path: Path) -> None:
