@@ -23,6 +23,7 @@ def test_its_stop_its_page_and_today_say_where_it_is(calls: Calls) -> None:
     stay, walk = taken_out(calls)
     pages = [f"/rounds/{walk}", f"/stays/{stay['id']}", "/"]
     assert [True, True, True] == ["On the bench, since" in text_of(calls.client.get(page).text) for page in pages]
+    assert "In stock, out of bin A-1-1." in text_of(calls.client.get(pages[1]).text)
     assert 303 == calls.client.post(f"/stays/{stay['id']}/back").status_code
     assert [False, False, False] == ["On the bench" in text_of(calls.client.get(page).text) for page in pages]
 
