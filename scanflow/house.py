@@ -54,7 +54,7 @@ def _verify(shop: Shop) -> None:
 
 
 def _end_reservations(shop: Shop) -> None:
-    """What is kept for somebody until now is so no more."""
+    """Reservations end when their time is up."""
     with shop.looking() as unit:
         over = kept_until(unit.connection, unit.at)
     if over:

@@ -178,7 +178,7 @@ class Stay:
     """One item's time in one slot: the unit of truth. `reason`: why it was taken out of stock.
 
     `load`: the file that told of it, `told` the SHA-256 (hex) of the words that the file had. `undated`: nobody knows
-    when it came, and `began` is when it was told.
+    when it came, and `began` is when it was told. `rehung_from`: the bin of its slot before the file named another.
     """
 
     id: str
@@ -192,6 +192,7 @@ class Stay:
     load: str | None = None
     told: str = ""
     undated: bool = False
+    rehung_from: str = ""
 
     @property
     def open(self) -> bool:

@@ -211,6 +211,7 @@ stays = _table(
     Column("load", String(64)),
     Column("told", String(64), nullable=False, server_default=text("''")),
     Column("undated", Boolean, nullable=False, server_default=false()),
+    Column("rehung_from", Text, nullable=False, server_default=text("''")),
     Index("uq_stays_turn", "code", "turn", unique=True),
     Index("ix_stays_load", "load", sqlite_where=text("load IS NOT NULL"), postgresql_where=text("load IS NOT NULL")),
     Index(

@@ -32,6 +32,6 @@ def instant(text: str | None, zone: str) -> datetime | None:
 
 
 def clock(at: datetime, now: datetime, zone: str) -> str:
-    """A time that is past, in this zone: the hour, and the day unless it is today."""
+    """A time in this zone: the hour, and the day unless it is today."""
     local, today = (each.astimezone(ZoneInfo(zone)) for each in (at, now))
     return f"{local:%H:%M}" if local.date() == today.date() else f"{local.day} {local:%b %H:%M}"

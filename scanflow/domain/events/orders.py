@@ -39,7 +39,7 @@ class OrderReceived(Event):
 
 @event("order cleared", moves=())
 class Cleared(Event):
-    """Its channel says now that it is to be packed: these lines of it wait no more for that."""
+    """Its channel now says to pack it: these lines of it wait no longer."""
 
     order: OrderId
     number: str

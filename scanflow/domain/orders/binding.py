@@ -114,8 +114,8 @@ def _doubts(asked: Asked, found: ReferenceFacts) -> Iterator[str]:
 
 
 def _older(asked: Asked, found: ReferenceFacts) -> bool:
-    """Whether it was ordered before the stay began that was named, by the minute: files have no seconds. Of a thing
-    that came nobody knows when, nothing is known to be older.
+    """Whether it was ordered before the stay began that was named, by the minute: files have no seconds. If nobody
+    knows when the thing came, no order counts as older.
     """
     if asked.ordered_at is None or found.named is None or found.named.undated:
         return False

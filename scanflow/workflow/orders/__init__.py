@@ -480,8 +480,7 @@ def check_wanted(unit: Unit, stay_id: str) -> None:
     stay = unit.get(Stay, stay_id)
     if stay is None:
         raise Invalid("/stay", "unknown_stay", "There is no such stay.")
-    if not stay.open:
-        raise Refused("not_in_stock", "That thing has left its slot.")
+    cards.in_stock(unit, stay_id)
     for line in unit.find(Line, stay=stay_id):
         if line.live:
             number = must(unit, Order, line.order).number

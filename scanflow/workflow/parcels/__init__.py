@@ -104,7 +104,9 @@ def pack_apart(unit: Unit, parcel_id: str, order_id: str) -> Parcel:
     Refused: `still_in_box`, `only_order`.
     """
     parcel = _open(unit, parcel_id)
-    if parcel.orders in ((), (order_id,)) or order_id not in parcel.orders:
+    if order_id not in parcel.orders:
+        return parcel
+    if parcel.orders == (order_id,):
         raise Refused("only_order", "A parcel has one order at least. Set it aside instead.")
     if unit.find(Line, order=order_id, parcel=parcel.id, state=LineState.PACKED):
         raise Refused("still_in_box", "Things of this order lie in the parcel. Take them out with a scan first.")

@@ -65,8 +65,9 @@ def open_round(unit: Unit, said: OpenRound, *, most: int | None = None) -> tuple
         box = order.parcel or order.id
         if baskets and box not in shared and len(shared) == baskets:
             break
-        basket = shared.setdefault(box, shared.get(box) or next(free))
-        chosen += [(replace(line, round=round_.id, basket=basket), _bin_of(unit, line)) for line in waiting]
+        if box not in shared:
+            shared[box] = next(free)
+        chosen += [(replace(line, round=round_.id, basket=shared[box]), _bin_of(unit, line)) for line in waiting]
     for position, (line, where) in enumerate(_walk(unit, chosen), 1):
         unit.put(line)
         unit.add(Stop(round_.id, position, line.id, where))

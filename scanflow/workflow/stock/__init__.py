@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from datetime import datetime, timedelta
 from typing import Annotated, Any, Self
 
@@ -39,7 +39,7 @@ from scanflow.workflow.fields import (
 )
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
 from scanflow.workflow.stock import doubts
-from scanflow.workflow.stock.cards import card_facts, refuse_named, refuse_taken, slot_facts
+from scanflow.workflow.stock.cards import card_facts, refuse_lost, refuse_named, refuse_taken, slot_facts
 from scanflow.workflow.stock.sightings import where
 from scanflow.workflow.times import clock
 
@@ -270,11 +270,9 @@ def in_hand(unit: Unit, text: str) -> Slot:
 def _free_slot(unit: Unit, code: str, pointer: str) -> Slot:
     facts = slot_facts(unit, code, pointer)
     refuse_taken(facts)
-    match slot_state(facts.slot, facts.stay):
-        case SlotState.DUE:
-            raise Refused("card_due", f"Card {code} was not seen in the tray since its last item left. Scan it there.")
-        case SlotState.RETIRED:
-            raise Refused("retired", f"Card {code} is lost. Scan it at the tray when it turns up.")
+    refuse_lost(facts.slot)
+    if slot_state(facts.slot, facts.stay) is SlotState.DUE:
+        raise Refused("card_due", f"Card {code} was not seen in the tray since its last item left. Scan it there.")
     now = where(unit, facts)
     if now.misplaced:
         raise Refused("card_due", f"Card {code} is free, but {read_words(now)}. Scan it at the tray first.")
@@ -329,6 +327,7 @@ class ByFile:
     told: str = ""
     since: datetime | None = None
     undated: bool = False
+    rehung_from: str = ""
 
 
 def begin(unit: Unit, slot: Slot, item: str, out: Out | None = None, by_file: ByFile | None = None) -> Stay:
@@ -338,8 +337,8 @@ def begin(unit: Unit, slot: Slot, item: str, out: Out | None = None, by_file: By
     unit.put(slot)
     stay = Stay(unit.new_id(), item, slot.code, slot.turns, unit.at)
     if by_file is not None:
-        began = by_file.since or stay.began
-        stay = replace(stay, began=began, load=by_file.load, told=by_file.told, undated=by_file.undated)
+        said = {field.name: getattr(by_file, field.name) for field in fields(by_file) if field.name != "since"}
+        stay = replace(stay, began=by_file.since or stay.began, **said)
     unit.add(stay)
     return stay
 
@@ -387,8 +386,7 @@ class Withdraw(Command, json_schema_extra={"examples": [{"reason": "Cracked on i
 def withdraw(unit: Unit, stay_id: str, said: Withdraw) -> Stay:
     """Take a thing out of stock for good; `has_live_line` while an order wants it. Its card is due back."""
     stay = must(unit, Stay, stay_id)
-    if _live_line(unit, stay) is not None:
-        raise Refused("has_live_line", "An order wants it. Cancel that line first.")
+    doubts.refuse_wanted(_live_line(unit, stay))
     end_stay(unit, stay.after("withdraw", unit.at, said.reason))
     doubts.gone(unit, stay.item)
     unit.record(events.Withdrawn(stay=stay.id, code=stay.code, reason=said.reason))

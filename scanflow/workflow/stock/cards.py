@@ -12,7 +12,7 @@ from pydantic_core import PydanticCustomError
 from labels import slot_code
 from scanflow.domain import advice, events
 from scanflow.domain.life import CardState
-from scanflow.domain.things import Alias, Section, Slot
+from scanflow.domain.things import Alias, Section, Slot, Stay
 from scanflow.domain.words import MISREAD
 from scanflow.planning.adopting import Form, Meaning, Room, is_foreign, meanings
 from scanflow.workflow.fields import CardText, Code, Command, Maybe, Reason
@@ -217,6 +217,20 @@ def refuse_taken(facts: SlotFacts) -> None:
     if facts.taken:
         title = facts.item.title if facts.item else "another thing"
         raise Refused("taken", f"Slot {facts.slot.code} already holds {title}. Take another card.")
+
+
+def refuse_lost(slot: Slot) -> None:
+    """`Refused` where nobody knows where the slot's card is."""
+    if slot.card is CardState.LOST:
+        raise Refused("retired", f"Card {slot.code} is lost. Scan it at the tray when it turns up.")
+
+
+def in_stock(unit: Unit, stay_id: str) -> Stay:
+    """The stay, or `Refused` where its thing stands there no more."""
+    stay = must(unit, Stay, stay_id)
+    if not stay.open:
+        raise Refused("not_in_stock", "That thing has left its slot.")
+    return stay
 
 
 def refuse_named(unit: Unit, codes: Collection[str]) -> None:

@@ -60,6 +60,12 @@ def hold(unit: Unit, line: Line, item: str) -> Line:
     return line.held(Hold.SUSPECT, said(unit, left)) if left else line
 
 
+def refuse_wanted(line: Line | None) -> None:
+    """`Refused` where there is a live line that wants the thing."""
+    if line is not None:
+        raise Refused("has_live_line", "An order wants it. Cancel that line first.")
+
+
 def live_line(unit: Unit, item: str) -> Line | None:
     """The live line that wants the item."""
     for stay in unit.find(Stay, item=item):

@@ -10,7 +10,8 @@ from pydantic import Field
 from scanflow.domain import events
 from scanflow.domain.things import Item, Stay
 from scanflow.workflow.fields import LONGEST_NAME, Command, words
-from scanflow.workflow.ports import Refused, Unit, must
+from scanflow.workflow.ports import Unit, must
+from scanflow.workflow.stock import cards
 
 
 class TakeOut(Command, json_schema_extra={"examples": [{"where": "On the bench, new cable"}]}):
@@ -21,9 +22,7 @@ def take_out(unit: Unit, stay_id: str, said: TakeOut) -> Stay:
     """Say where a thing is while it is not in its bin; said again, it is there since the first time. The next accepted
     scan of its card ends it. Refused: `not_in_stock`.
     """
-    stay = must(unit, Stay, stay_id)
-    if not stay.open:
-        raise Refused("not_in_stock", "That thing has left its slot.")
+    stay = cards.in_stock(unit, stay_id)
     item = must(unit, Item, stay.item)
     unit.put(replace(item, away=said.where, away_since=item.away_since or unit.at))
     if item.away_since is None:

@@ -14,8 +14,8 @@ from pydantic import Field
 
 from labels import slot_code
 from scanflow.domain import events
-from scanflow.domain.derive import SlotState, slot_state, unseen
-from scanflow.domain.life import StayState
+from scanflow.domain.derive import unseen
+from scanflow.domain.life import CardState, StayState
 from scanflow.domain.orders.loaded import Loaded, RefusedRow
 from scanflow.domain.things import Alias, Bin, Doubt, Item, Line, Slot, Stay
 from scanflow.domain.words import units
@@ -61,8 +61,8 @@ class Fate:
 @dataclass(frozen=True, slots=True)
 class StockFile:
     """The rows of a file as one room sees them. `key`, the SHA-256 (hex) of the rows, names what the file brought: the
-    same file sent again has it. `twice` are the codes that more than one row names, `zeros` the
-    adopted numbers that begin with zeros, by what a spreadsheet makes of them.
+    same file sent again has it. `twice` are the codes that more than one row names, `zeros` the adopted numbers that
+    begin with zeros, by what a spreadsheet makes of them.
     """
 
     rows: Sequence[Row]
@@ -183,11 +183,10 @@ def _refuse(unit: Unit, facts: SlotFacts, said: StoredThing) -> None:
     slot = facts.slot
     if facts.taken and facts.item is not None:
         raise Refused("taken", f"{slot.code} holds {facts.item.title}.")
-    if slot_state(slot, facts.stay) is SlotState.RETIRED:
-        raise Refused("retired", f"Card {slot.code} is lost. Scan it at the tray when it turns up.")
+    cards.refuse_lost(slot)
     since = _since(unit, said)
     if since is not None and since > unit.at:
-        raise Invalid("/since", "bad_time", f"It can't be here since {said.since}: that is not yet.")
+        raise Invalid("/since", "bad_time", f"{said.since} is still to come.")
     for stay in unit.find(Stay, code=slot.code):
         if stay.reason == TAKEN_BACK:
             continue
@@ -223,16 +222,23 @@ def _bin(unit: Unit, slot: Slot, said: StoredThing) -> str:
 def _store(unit: Unit, fate: Fate, load_name: str) -> None:
     said = _said(fate.row)
     slot = must(unit, Slot, fate.code)
-    there = _bin(unit, slot, said)
-    if there != slot.bin:
-        unit.record(events.SlotRehung(code=slot.code, bin=there, before=slot.bin))
-        slot = replace(slot, bin=there)
+    there, before = _bin(unit, slot, said), slot.bin
+    if there != before:
+        slot = _rehang(unit, slot, there)
     item = Item(unit.new_id(), **{name: getattr(said, name) for name in WORDS})
     unit.add(item)
     since = _since(unit, said)
-    stay = begin(unit, slot, item.id, by_file=ByFile(load_name, _told(item), since, since is None))
+    by_file = ByFile(load_name, _told(item), since, since is None, before if there != before else "")
+    stay = begin(unit, slot, item.id, by_file=by_file)
     told = {"title": item.title, "listing": item.listing, "load": load_name}
     unit.record(events.ItemPutAway(stay=stay.id, code=stay.code, turn=stay.turn, **told))
+
+
+def _rehang(unit: Unit, slot: Slot, there: str) -> Slot:
+    unit.record(events.SlotRehung(code=slot.code, bin=there, before=slot.bin))
+    slot = replace(slot, bin=there)
+    unit.put(slot)
+    return slot
 
 
 def _told(item: Item) -> str:
@@ -259,6 +265,7 @@ def taking_back(
 
     def part(unit: Unit) -> tuple[int, int] | None:
         nonlocal out, kept
+        unit.loads.end(load_name, unit.loads.far(load_name), Loaded(0, 0, 0, (), ()))  # the file begins anew
         done, kept, until = 0, 0, enough()
         stays = unit.find(Stay, load=load_name, state=StayState.STORED)
         for stay in stays:
@@ -284,6 +291,8 @@ def _built_on(unit: Unit, stay: Stay) -> str:
         return ""
     if not stay.open:
         return "left"
+    if slot.card is CardState.LOST:
+        return "lost its card"
     if not unseen(slot, stay):
         return "was scanned"
     if unit.find(Line, stay=stay.id):
@@ -298,6 +307,8 @@ def _take_out(unit: Unit, stay: Stay) -> None:
     end_stay(unit, stay.after("withdraw", unit.at, TAKEN_BACK))
     if len(unit.find(Stay, code=stay.code)) == len(unit.find(Stay, code=stay.code, reason=TAKEN_BACK)):
         unit.put(must(unit, Slot, stay.code).after("see in tray"))  # nothing ever hung on it
+    if stay.rehung_from:
+        _rehang(unit, must(unit, Slot, stay.code), stay.rehung_from)
     unit.record(events.Withdrawn(stay=stay.id, code=stay.code, reason=TAKEN_BACK))
 
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import replace
 from typing import Annotated
-from zoneinfo import ZoneInfo
 
 from pydantic import Field
 
@@ -12,9 +11,9 @@ from scanflow.domain import events
 from scanflow.domain.life import Hold
 from scanflow.domain.things import Item, Line, Stay
 from scanflow.workflow.fields import LONGEST_NAME, Command, Time, words
-from scanflow.workflow.ports import Invalid, Refused, Unit, must
-from scanflow.workflow.stock import doubts
-from scanflow.workflow.times import instant
+from scanflow.workflow.ports import Invalid, Unit, must
+from scanflow.workflow.stock import cards, doubts
+from scanflow.workflow.times import clock, instant
 
 
 class Reserve(Command, json_schema_extra={"examples": [{"for": "Ann, who rings on Friday", "until": "2026-12-05"}]}):
@@ -27,11 +26,8 @@ def reserve(unit: Unit, stay_id: str, said: Reserve) -> Stay:
 
     Refused: `not_in_stock`, `has_live_line` where an order wants it already. Invalid: a time that is past.
     """
-    stay = must(unit, Stay, stay_id)
-    if not stay.open:
-        raise Refused("not_in_stock", "That thing has left its slot.")
-    if doubts.live_line(unit, stay.item) is not None:
-        raise Refused("has_live_line", "An order wants it. Cancel that line first.")
+    stay = cards.in_stock(unit, stay_id)
+    doubts.refuse_wanted(doubts.live_line(unit, stay.item))
     until = instant(said.until, unit.settings.zone)
     if until is None or until <= unit.at:
         raise Invalid("/until", "past", "Choose a time that is still to come.")
@@ -44,8 +40,7 @@ def why(unit: Unit, item: Item) -> str:
     """For whom it is kept, and until when; empty where it is not."""
     if item.kept_until is None or not item.reserved(unit.at):
         return ""
-    day = item.kept_until.astimezone(ZoneInfo(unit.settings.zone))
-    return f"It is kept for {item.kept_for} until {day.day} {day:%b %H:%M}."
+    return f"It is kept for {item.kept_for} until {clock(item.kept_until, unit.at, unit.settings.zone)}."
 
 
 def hold(unit: Unit, line: Line, item_id: str) -> Line:
@@ -55,7 +50,7 @@ def hold(unit: Unit, line: Line, item_id: str) -> Line:
 
 
 def end(unit: Unit, stay_id: str) -> Stay:
-    """It is kept for nobody any more, and what waited for that goes on."""
+    """Keep it for nobody, and let the line go on that waited for that."""
     stay = must(unit, Stay, stay_id)
     item = must(unit, Item, stay.item)
     if item.kept_until is not None:
@@ -68,7 +63,7 @@ def end(unit: Unit, stay_id: str) -> Stay:
 
 
 def end_of_time(unit: Unit, stays: tuple[str, ...]) -> None:
-    """The same of all these that nobody keeps any more as their time is up."""
+    """The same for all of these whose time is up."""
     for stay_id in stays:
         item = must(unit, Item, must(unit, Stay, stay_id).item)
         if not item.reserved(unit.at):

@@ -18,6 +18,7 @@ def upgrade() -> None:
     op.add_column("stays", sa.Column("load", sa.String(64)))
     op.add_column("stays", sa.Column("told", sa.String(64), nullable=False, server_default=sa.text("''")))
     op.add_column("stays", sa.Column("undated", sa.Boolean, nullable=False, server_default=sa.false()))
+    op.add_column("stays", sa.Column("rehung_from", sa.Text, nullable=False, server_default=sa.text("''")))
     some = sa.text("load IS NOT NULL")
     op.create_index("ix_stays_load", "stays", ["load"], sqlite_where=some, postgresql_where=some)
     op.add_column("items", sa.Column("kept_for", sa.Text, nullable=False, server_default=sa.text("''")))

@@ -32,8 +32,8 @@ SHOWN = 100
 
 
 @page(blueprint, "GET", "/stock/load")
-def show(said: str = "", status: int = 200) -> ResponseReturnValue:
-    return render("stock/load.html", said=said, loads=ask(slot_views.loads)), status
+def show(said: str = "", status: int = 200, done: str = "") -> ResponseReturnValue:
+    return render("stock/load.html", said=said, done=done, loads=ask(slot_views.loads)), status
 
 
 @page(blueprint, "POST", "/stock/load", takes_file=True)
@@ -71,8 +71,11 @@ def take_back(id: str) -> ResponseReturnValue:
         out, kept = write_in_parts(loading.taking_back(room(), id, a_while))
     except Refused as error:
         return show(error.detail, 409)
-    stay = f" {units(kept, 'thing')} stay: their cards were scanned meanwhile." if kept else ""
-    return show(f"{units(out, 'thing')} of that file {'is' if out == 1 else 'are'} out of stock again.{stay}")
+    done = f"{units(out, 'thing')} of that file {'is' if out == 1 else 'are'} out of stock again."
+    if kept:
+        stay, them = ("stays", "it") if kept == 1 else ("stay", "them")
+        done += f" {units(kept, 'thing')} {stay}: somebody scanned, sold or changed {them} meanwhile."
+    return show(done=done)
 
 
 def _columns(table: CsvTable) -> tuple[dict[str, str], DateOrder | None]:

@@ -13,7 +13,10 @@ from werkzeug.test import TestResponse
 
 from labels.slot_code import card_text
 from scanflow.domain.things import Slot, Stay
+from scanflow.exchange import stock_csv
 from scanflow.shop import Shop
+from scanflow.workflow import stock
+from scanflow.workflow.stock import loading
 
 FILE = "number,title,since\r\nD001,Crank,\r\nD002,Saddle,2026-02-03\r\nD099,Bell,\r\n"
 
@@ -99,6 +102,30 @@ def test_a_file_is_not_taken_back_once_something_is_built_on_it(calls: Calls, sh
     calls.post("/api/orders", 201, number="7", lines=[{"reference": "D003", "title": "Rim"}])
     assert "D003 was ordered" in take_back(calls.client).text
     assert ["D001", "D002", "D003"] == stands(shop)
+
+
+def test_a_load_that_was_cut_off_and_taken_back_begins_anew(calls: Calls, shop: Shop) -> None:
+    """Nothing of the file is taken for loaded that is out of stock again; a bin that the file named is as before."""
+    calls.section()
+    text = "number,title,bin\r\nD001,Crank,A-1-2\r\nD002,Saddle,\r\nD003,Rim,\r\n"
+    with shop.looking() as unit:
+        file = loading.StockFile.of(unit, stock_csv.read(text.encode()))
+    assert None is shop.act("owner", loading.in_parts(file, lambda: lambda: True))
+    assert ["D001"] == stands(shop)
+    assert 200 == take_back(calls.client).status_code
+    assert "A-1-1" == calls.get("/api/slots")["slots"][0]["bin"]
+    load(calls.client, text)
+    assert ["D001", "D002", "D003"] == stands(shop)
+    assert "A-1-2" == calls.get("/api/slots")["slots"][0]["bin"]
+
+
+def test_a_lost_card_keeps_a_file_from_being_taken_back(calls: Calls, shop: Shop) -> None:
+    """Somebody looked for it, and said so."""
+    calls.section()
+    load(calls.client)
+    shop.act("owner", lambda unit: stock.lose_card(unit, "D001"))
+    assert "D001 lost its card" in take_back(calls.client).text
+    assert ["D001", "D002"] == stands(shop)
 
 
 def test_what_is_not_yet_seen_is_said_at_its_stop(calls: Calls) -> None:

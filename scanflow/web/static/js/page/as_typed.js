@@ -8,9 +8,10 @@ const form = document.querySelector("main form[data-as-typed]") ?? document.quer
 let timer = 0;
 
 function show() {
-  const typed = new URLSearchParams([...new FormData(form), ...new URLSearchParams(form.dataset.asTyped)]);
-  document.body.dataset.here = `${form.action}?${typed}`;
-  history.replaceState(history.state, "", document.body.dataset.here);
+  const address = new URL(form.action); // that of the page, with what was typed before, where the form names none
+  address.search = new URLSearchParams([...new FormData(form), ...new URLSearchParams(form.dataset.asTyped)]);
+  document.body.dataset.here = address.pathname + address.search;
+  history.replaceState(history.state, "", address);
   for (const field of form.querySelectorAll("input")) field.defaultValue = field.value; // nothing that could be lost
   return refresh();
 }
