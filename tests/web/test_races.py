@@ -48,6 +48,6 @@ def _was_a_race(sent: list[Sent], entries: list[dict]) -> None:
     same = Counter(each.key for each in sent if each.key.startswith("same-"))
     assert {f"same-{number}": CLIENTS for number in range(TOGETHER)} == same
     kinds = Counter(entry["kind"] for entry in entries)
-    assert kinds["put away"] > len(CODES) and kinds["order received"] >= 20 and kinds["parcel closed"] >= 1, kinds
+    assert min(kinds["put away"], kinds["order received"]) > len(CODES) and kinds["parcel closed"] >= 1, kinds
     verdicts = Counter(each.answer["verdict"] for each in sent if each.path == "/api/scans" and each.status == 200)
-    assert min(verdicts["accepted"], verdicts["refused"]) >= 40, verdicts
+    assert min(verdicts["accepted"], verdicts["refused"]) >= TOGETHER // 2, verdicts
