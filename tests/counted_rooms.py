@@ -15,6 +15,7 @@ from labels import slot_code
 from scanflow.domain.things import Line, Order, Station
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.counts import looks, stocktakes
+from scanflow.workflow.orders import receiving
 from scanflow.workflow.picking import rounds
 
 RIGHT = {"A-1-1": ("D001",), "A-1-2": ("D002",), "A-1-3": (), "tray": ("D003",)}
@@ -41,7 +42,7 @@ def counted(amiss: Mapping[str, tuple[str, ...]], before: Callable[[Memory], obj
 
 def picked(unit: Memory) -> None:
     """D001 is on a round's basket and D002 short, for one order."""
-    orders.receive(unit, FIRST)
+    receiving.receive(unit, FIRST)
     walk, _ = rounds.open_round(unit, rounds.OpenRound())
     scan(unit, Station.BIN, "D001", round=walk.id)
     orders.short(unit, list(unit.all(Line))[1], orders.Short())
@@ -50,7 +51,7 @@ def picked(unit: Memory) -> None:
 
 def shipped(unit: Memory) -> None:
     """The order of D001 and D002 has gone; the one card is in the tray, the other due."""
-    orders.receive(unit, FIRST)
+    receiving.receive(unit, FIRST)
     walk, _ = rounds.open_round(unit, rounds.OpenRound())
     for code in ("D001", "D002"):
         scan(unit, Station.BIN, code, round=walk.id)

@@ -25,6 +25,7 @@ from scanflow.domain.things import Bin, Doubt, Line, Order, Parcel, Round, Scan,
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.counts import looks, resolving, stocktakes, taking_back
 from scanflow.workflow.counts import report as stocktake_report
+from scanflow.workflow.orders import receiving
 from scanflow.workflow.parcels import hand_over
 from scanflow.workflow.picking import rounds, scans, undoing
 from scanflow.workflow.picking.reading import ScanBase, StationReading
@@ -248,7 +249,7 @@ def _for_lines(kind: str, act: Callable[[Memory, str], Any]) -> Callable[[Room, 
 def _receive(room: Room, unit: Memory) -> Iterator[Event]:
     for version in room.versions:
         text = f"receive {version.number}: {', '.join(f'{x.reference} {x.title}' for x in version.lines)}"
-        yield Event("receive", text, lambda u, v=version: orders.receive(u, v))
+        yield Event("receive", text, lambda u, v=version: receiving.receive(u, v))
 
 
 def _cancel_order(room: Room, unit: Memory) -> Iterator[Event]:

@@ -13,6 +13,7 @@ from scanflow.shop import Shop
 from scanflow.storage.unit import SqlUnit
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.answers import Answer
+from scanflow.workflow.orders import receiving
 from scanflow.workflow.picking import rounds, scans
 from scanflow.workflow.picking.reading import ScanBase, StationReading
 
@@ -62,7 +63,7 @@ def furnish(shop: Shop, things: int, title: str = "") -> Furnished:
             if number % 5 == 3:
                 lines.append(IncomingLine("Z999", title or "Nothing we have"))
             ship_by = (unit.at + timedelta(days=number - 1)).isoformat()
-            order = orders.receive(unit, IncomingOrder(f"B-{number + 1}", "fair", None, ship_by, tuple(lines)))[0]
+            order = receiving.receive(unit, IncomingOrder(f"B-{number + 1}", "fair", None, ship_by, tuple(lines)))[0]
             room.orders.append(order)
 
     shop.act("owner", stock_it)

@@ -11,7 +11,8 @@ from labels import slot_code
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Item, Line, Order, Parcel, Round, Slot, Stay
 from scanflow.domain.whereabouts import Whereabouts
-from scanflow.workflow import orders, parcels, stock
+from scanflow.workflow import parcels, stock
+from scanflow.workflow.orders import receiving
 from scanflow.workflow.picking import rounds, scans
 from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.ports import Settings
@@ -40,7 +41,7 @@ class RoomInMemory:
     def order(self, number: str, *references: str | IncomingLine, **more: Any) -> Order:
         """Bare slot codes stand for the reference of their present stay."""
         lines = tuple(self._asked(each) if isinstance(each, str) else each for each in references)
-        return orders.receive(self.unit, IncomingOrder(number, lines=lines, **more))[0]
+        return receiving.receive(self.unit, IncomingOrder(number, lines=lines, **more))[0]
 
     def _asked(self, code: str) -> IncomingLine:
         return IncomingLine(slot_code.reference(code, max(self.slot(code).turns, 1)))

@@ -22,6 +22,7 @@ from scanflow.storage.trust.replay import NOW, rows_now
 from scanflow.storage.views.lists import ledger_page
 from scanflow.web import create_app
 from scanflow.workflow import orders, parcels, stock
+from scanflow.workflow.orders import receiving
 from scanflow.workflow.picking import rounds, scans, undoing
 from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.ports import Settings
@@ -199,7 +200,7 @@ class ServiceAndModel:
         known = bool(self.room.find(Order, number=body["number"]))
 
         def work(unit: Memory) -> Any:
-            return model.order(unit, orders.receive(unit, incoming)[0])
+            return model.order(unit, receiving.receive(unit, incoming)[0])
 
         self.call("/api/orders", {**body, "lines": told}, work, 200 if known else 201)
 

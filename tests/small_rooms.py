@@ -18,7 +18,8 @@ from memory import Memory
 from labels import slot_code
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Order, Station
-from scanflow.workflow import orders, parcels, stock
+from scanflow.workflow import parcels, stock
+from scanflow.workflow.orders import receiving
 from scanflow.workflow.picking import rounds, scans
 from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.ports import Settings
@@ -80,8 +81,8 @@ def room(
         if spare:
             stock.lose_card(unit, "D006")
         if ordered:
-            orders.receive(unit, FIRST)
-            orders.receive(unit, SECOND)
+            receiving.receive(unit, FIRST)
+            receiving.receive(unit, SECOND)
         if picked:
             walk, _ = rounds.open_round(unit, rounds.OpenRound())
             for code in picked:

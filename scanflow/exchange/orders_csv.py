@@ -9,7 +9,7 @@ from scanflow.exchange.csv_table import CsvRow, CsvTable
 from scanflow.exchange.dates import DateOrder, read_date
 from scanflow.exchange.mapping import DATES, FIELDS, ColumnMapping, MappingError, date_order_of, missing
 from scanflow.workflow.fields import LONGEST_NAME
-from scanflow.workflow.orders import NewLine
+from scanflow.workflow.orders.receiving import NewLine
 from scanflow.workflow.ports import Invalid
 
 LONGEST = {name: each["maxLength"] for name, each in NewLine.model_json_schema()["properties"].items()}

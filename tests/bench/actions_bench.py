@@ -27,7 +27,8 @@ from scanflow.domain.things import Line, Order, Slot, Stay, Stop
 from scanflow.shop import Shop
 from scanflow.storage.database import Database
 from scanflow.web.door.visitors import COOKIE
-from scanflow.workflow import orders, stock
+from scanflow.workflow import stock
+from scanflow.workflow.orders import receiving
 from scanflow.workflow.ports import Unit
 
 OWNER = Visitor("owner", Role.OWNER)
@@ -223,7 +224,7 @@ def settle(person: Person, shop: Shop) -> None:
     references = [slot_code.reference(stay.code, stay.turn) for stay in stays]
     for number, (each, title) in enumerate(zip(references, ["Chain guard", "Pump", "Brass bell"], strict=True)):
         order = IncomingOrder(f"H-{number}", lines=(IncomingLine(each, title),))
-        shop.act("owner", lambda unit, order=order: orders.receive(unit, order))
+        shop.act("owner", lambda unit, order=order: receiving.receive(unit, order))
     person.page.goto("/")
     person.tap(person.page.locator("main .next"))
     for left in (2, 1, 0):

@@ -17,6 +17,7 @@ from scanflow.exchange import mapping, orders_csv
 from scanflow.exchange.csv_table import read_table
 from scanflow.workflow import orders, parcels
 from scanflow.workflow.orders import file as order_file
+from scanflow.workflow.orders import receiving
 from scanflow.workflow.stock import doubts
 
 HEADER = ("number", "channel", "ordered_at", "ship_by", "reference", "title", "listing")
@@ -60,7 +61,7 @@ class OrderPeople(StockPeople):
             self._load_file(by_file)
         for sale in arriving:
             if not sale.by_file:
-                self.call(orders.receive, sale.incoming)
+                self.call(receiving.receive, sale.incoming)
             self._received(sale)
 
     def _sell(self, unsold: list[Thing]) -> Sale:

@@ -16,7 +16,8 @@ from scanflow.domain.counts.findings import FindingKind
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Slot, Station
 from scanflow.shop import Shop
-from scanflow.workflow import orders, stock
+from scanflow.workflow import stock
+from scanflow.workflow.orders import receiving
 from scanflow.workflow.picking import rounds, scans
 from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.ports import Unit
@@ -195,7 +196,7 @@ def _suspect(shop: Shop, room: Room, chosen: Sequence[tuple[str, str]]) -> None:
 
     def work(unit: Unit) -> None:
         wanted = tuple(IncomingLine(slot_code.reference(code, 1)) for code, _ in chosen)
-        order, _ = orders.receive(unit, IncomingOrder("1001", lines=wanted))
+        order, _ = receiving.receive(unit, IncomingOrder("1001", lines=wanted))
         walk, _ = rounds.open_round(unit, rounds.OpenRound(orders=[order.id]))
         for code, _ in chosen:
             texts = (slot_code.card_text(code),)

@@ -22,8 +22,8 @@ from scanflow.demo import goods
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.orders.titles import Stocked, Titled, shared_words, words_of
 from scanflow.storage.database import Database
-from scanflow.workflow import orders
 from scanflow.workflow.orders import file as order_file
+from scanflow.workflow.orders import receiving
 
 ROOM, ROOMS = 300, 10
 SMALL = 12
@@ -135,7 +135,7 @@ def pace() -> None:
         for each in calls:
             begin = perf_counter()
             with database.writing(AT, "bench") as unit:
-                orders.receive(unit, each)
+                receiving.receive(unit, each)
             times.append(1000 * (perf_counter() - begin))
         print(f"an order of one line by itself: median {median(times):.1f} ms, worst {max(times):.1f} ms")
         database.close()

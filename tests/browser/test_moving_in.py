@@ -15,7 +15,8 @@ from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Slot
 from scanflow.domain.words import FINDINGS
 from scanflow.storage.unit import SqlUnit
-from scanflow.workflow import orders, stock
+from scanflow.workflow import stock
+from scanflow.workflow.orders import receiving
 
 NUMBERS = [f"D{number:03}" for number in range(1, 51)]
 SOLD, GONE = ("D003", "D011", "D024", "D037", "D050"), ("D018", "D042")
@@ -39,7 +40,7 @@ def sell(live: Live) -> None:
     for number in SOLD:
         line = IncomingLine(number, f"Rear derailleur {number}", f"L{number}")
         order = IncomingOrder(f"W-{number}", "north", "2026-01-05T10:00:00Z", None, (line,))
-        live.shop.act("owner", lambda unit, order=order: orders.receive(unit, order))
+        live.shop.act("owner", lambda unit, order=order: receiving.receive(unit, order))
 
 
 def test_fifty_things_move_in(live: Live, page: Page, tmp_path: Path) -> None:

@@ -10,6 +10,7 @@ from labels.slot_code import card_text
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Line
 from scanflow.workflow import orders
+from scanflow.workflow.orders import receiving
 
 
 def test_a_doubt_is_settled_by_a_scan(live: Live, page: Page) -> None:
@@ -36,7 +37,7 @@ def test_a_doubt_is_settled_by_a_scan(live: Live, page: Page) -> None:
 def test_the_second_click_of_a_double_one_settles_nothing(live: Live, page: Page) -> None:
     """It may come when the page of the next held line stands there, with its button at the same place."""
     incoming = IncomingOrder("H-1", lines=(IncomingLine("X1", "Bell"),))
-    live.shop.act("owner", lambda unit: orders.receive(unit, incoming))
+    live.shop.act("owner", lambda unit: receiving.receive(unit, incoming))
     with live.shop.looking() as unit:
         (line,) = unit.find(Line)
     sign_in(page, live)

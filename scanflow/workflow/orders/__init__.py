@@ -1,354 +1,28 @@
-"""Orders come in and their lines are bound; a person settles what is held."""
+"""Orders and their lines once they are here: a person settles what is held, cancels, misses, finds and doubts."""
 
 from __future__ import annotations
 
-from collections import Counter, defaultdict
-from collections.abc import Collection, Iterable, Sequence
 from dataclasses import replace
-from datetime import datetime
-from enum import StrEnum
-from itertools import count
-from typing import Annotated
 
 from pydantic import Field
 
-from labels import slot_code
 from scanflow.domain import events
 from scanflow.domain.life import OF_BINDING, DoubtEnd, DoubtKind, Hold, LineState
-from scanflow.domain.orders.binding import Asked, ReferenceFacts, bind, learns
-from scanflow.domain.orders.incoming import ChannelStatus, IncomingLine, IncomingOrder
-from scanflow.domain.orders.titles import Titled, words_of
-from scanflow.domain.things import Item, Line, Order, Parcel, Stay
+from scanflow.domain.things import Line, Order, Parcel, Stay
 from scanflow.workflow import parcels
 from scanflow.workflow.fields import (
-    LONGEST_NAME,
-    MOST_LINES,
     Command,
     Identity,
-    Listing,
     Maybe,
-    Name,
     Note,
     Reason,
-    Reference,
-    Time,
-    words,
 )
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
 from scanflow.workflow.stock import cards, doubts, learned, reserving
-from scanflow.workflow.stock.loading import TAKEN_BACK
 from scanflow.workflow.stock.sightings import gone
-from scanflow.workflow.times import HOW, instant
 
 
-class Arrival(StrEnum):
-    """What an order that comes in is beside what stood of it."""
-
-    NEW = "new"
-    CHANGED = "changed"
-    UNCHANGED = "unchanged"
-
-
-class NewLine(Command, json_schema_extra={"examples": [{"reference": "D014-01K"}]}):
-    reference: Reference
-    title: Annotated[str, words(500)] = ""
-    listing: Listing = ""
-
-
-class NewOrder(
-    Command,
-    json_schema_extra={
-        "examples": [{"number": "1001", "lines": [{"reference": "D014-01K", "title": "Rear derailleur, long cage"}]}]
-    },
-):
-    number: Name
-    channel: Annotated[str, words(LONGEST_NAME)] = ""
-    ordered_at: Maybe[Time] = None
-    ship_by: Maybe[Time] = None
-    status: Maybe[ChannelStatus] = Field(
-        default=None,
-        description="`aside`: not paid or cleared yet, held until `pack` is said. Absent: nothing new is said of it.",
-    )
-    lines: tuple[NewLine, ...] = Field(min_length=1, max_length=MOST_LINES)
-
-    @property
-    def incoming(self) -> IncomingOrder:
-        lines = tuple(IncomingLine(**line.known()) for line in self.lines)
-        return IncomingOrder(self.number, self.channel, self.ordered_at, self.ship_by, lines, status=self.status)
-
-
-def receive(unit: Unit, incoming: IncomingOrder) -> tuple[Order, Arrival]:
-    """Take an order in, once: its number is unique per channel, and the same again changes nothing.
-
-    A later version binds its new lines, holds absent ones (`not_in_file`) and changed ones; nothing is dropped.
-    Without a channel two shops may use one number: what has no line of an order that came before is another order.
-    """
-    known = numbered(unit, incoming)
-    again = known[0] if known and incoming.channel else _most_alike(unit, known, incoming)
-    if again is not None:
-        return _receive_again(unit, again, incoming)
-    ordered_at, ship_by = _times(unit, incoming)
-    number = free_number(unit, incoming) if known else incoming.number
-    sent = incoming.number if known else ""
-    order = Order(
-        unit.new_id(),
-        number,
-        incoming.channel,
-        unit.at,
-        unit.next_slip(),
-        ordered_at,
-        ship_by,
-        sent_number=sent,
-        note=incoming.note,
-        collected=incoming.collected,
-    )
-    unit.add(order)
-    lines = [_new_line(unit, order, place, line) for place, line in enumerate(incoming.lines, 1)]
-    told = tuple(_told(line) for line in lines)
-    unit.record(
-        events.OrderReceived(
-            order=order.id,
-            number=order.number,
-            channel=order.channel,
-            lines=told,
-            note=order.note or None,
-            collected=order.collected or None,
-        )
-    )
-    if known:
-        _hold_both(unit, known, order)
-    return _take_status(unit, order, incoming.status, ())[0], Arrival.NEW
-
-
-def numbered(unit: Unit, incoming: IncomingOrder) -> tuple[Order, ...]:
-    """The orders that came under this number: at most one where a channel is named."""
-    first = unit.find(Order, number=incoming.number, channel=incoming.channel)
-    if not first or incoming.channel:
-        return first
-    return (*first, *unit.find(Order, sent_number=incoming.number, channel=""))
-
-
-def _most_alike(unit: Unit, known: Iterable[Order], incoming: IncomingOrder) -> Order | None:
-    """The order that has the most lines of the one that comes, None where none has any."""
-    asked = Counter(_identity(line) for line in incoming.lines)
-
-    def shared(order: Order) -> int:
-        return (asked & Counter(_identity(line) for line in unit.find(Line, order=order.id))).total()
-
-    best = max(known, key=shared, default=None)
-    return best if best is not None and (shared(best) or not asked) else None
-
-
-def _identity(line: Line | IncomingLine) -> str:
-    """What tells that two lines are the same: the reference, or the title of a row that has none."""
-    return _same(line.reference) or line.title.casefold()
-
-
-def free_number(unit: Unit, incoming: IncomingOrder) -> str:
-    """The number with the next free mark: `1001 (2)`."""
-    marked = (f"{incoming.number} ({place})" for place in count(2))
-    return next(each for each in marked if not unit.find(Order, number=each, channel=incoming.channel))
-
-
-def _hold_both(unit: Unit, known: Iterable[Order], order: Order) -> None:
-    """Two orders came under one number: nothing of either leaves until a person has looked at each line."""
-    names = ", ".join(each.number for each in known)
-    held = [
-        (each, f"A different order came under the number {order.sent_number}. It is kept as {order.number}.")
-        for each in known
-    ]
-    held.append((order, f"It came under the number {order.sent_number}, which another order already has: {names}."))
-    for each, why in held:
-        for line in unit.find(Line, order=each.id):
-            if line.live or line.state is LineState.UNBOUND:
-                unit.put(line.held(Hold.DOUBTFUL, why))
-                unit.record(events.LineHeld(line=line.id, why=why))
-
-
-def _times(unit: Unit, incoming: IncomingOrder) -> tuple[datetime | None, datetime | None]:
-    times = []
-    for name in ("ordered_at", "ship_by"):
-        try:
-            times.append(instant(getattr(incoming, name), unit.settings.zone))
-        except (ValueError, OverflowError) as error:
-            raise Invalid(f"/{name}", "bad_time", HOW) from error
-    return times[0], times[1]
-
-
-def _told(line: Line) -> events.LineTold:
-    return {"line": line.id, "reference": line.reference, "stay": line.stay, "hold": line.hold}
-
-
-def _new_line(unit: Unit, order: Order, position: int, incoming: IncomingLine) -> Line:
-    line = Line(unit.new_id(), order.id, position, **incoming.words)
-    asked, found = _found(unit, order, incoming)
-    bound = bind(asked, found)
-    if bound.stay is not None:
-        line = replace(line.after("settle"), stay=bound.stay)
-    for each in bound.holds:
-        line = line.held(each.hold, each.why)
-    unit.add(line)
-    if found.item is not None and learns(asked, found, bound):
-        learned.learn(unit, asked.listing, found.item.id, line.id)
-    return line
-
-
-def _found(unit: Unit, order: Order, line: IncomingLine | Line) -> tuple[Asked, ReferenceFacts]:
-    """What the line says of its thing, and what the room knows of that."""
-    bad = line.bad if isinstance(line, IncomingLine) else None
-    try:
-        named = cards.referred(unit, line.reference)
-    except slot_code.CodeError:
-        return Asked(False, bad=bad), ReferenceFacts()
-    asked = Asked(True, named.turn, line.title, line.listing, order.ordered_at, bad)
-    facts = unit.facts(named.code)
-    if facts is None:
-        return replace(asked, known=False), ReferenceFacts()
-    turn = named.turn if named.turn is not None else facts.slot.turns
-    stays = unit.find(Stay, code=named.code, turn=turn)
-    turns = facts.slot.turns - len(unit.find(Stay, code=named.code, reason=TAKEN_BACK))
-    if not stays:
-        return asked, ReferenceFacts(turns=turns)
-    latest = unit.find(Stay, item=stays[0].item)[-1]
-    item = must(unit, Item, latest.item)
-    found = ReferenceFacts(
-        stays[0],
-        latest,
-        item,
-        _wanted_by(unit, latest),
-        turns,
-        doubts.said(unit, doubts.open_doubts(unit, item.id)),
-        learned.listings_of(unit, item),
-        learned.listed(unit, line.listing),
-        kept=reserving.why(unit, item),
-    )
-    return asked, found if found.listed_here else replace(found, closer=_closer(unit, line.title, item))
-
-
-def _closer(unit: Unit, said: str, item: Item | None) -> Titled | None:
-    """Another thing in stock that the title fits better; what has every word of it can't be outdone."""
-    ours = item.title if item else ""
-    if words_of(said) <= words_of(ours):
-        return None
-    return unit.stocked().closer(said, ours, item.id if item else "")
-
-
-def others(unit: Unit, line_id: str) -> tuple[Titled, ...]:
-    """The other things that a line's listing id and title name: what a person compares first."""
-    line = must(unit, Line, line_id)
-    item = unit.get(Item, must(unit, Stay, line.stay).item) if line.stay else None
-    closer = _closer(unit, line.title, item)
-    found = (*learned.listed(unit, line.listing), *((closer,) if closer else ()))
-    return tuple(dict.fromkeys(each for each in found if item is None or each.item != item.id))
-
-
-def _wanted_by(unit: Unit, stay: Stay) -> str | None:
-    """The number of the order that has the thing, or had it shipped."""
-    for line in unit.find(Line, stay=stay.id):
-        if line.live or line.state is LineState.RELEASED:
-            return must(unit, Order, line.order).number
-    return None
-
-
-def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[Order, Arrival]:
-    ordered_at, ship_by = _times(unit, incoming)
-    newer = replace(order, ordered_at=ordered_at or order.ordered_at, ship_by=ship_by or order.ship_by)
-    lines = unit.find(Line, order=order.id)
-    left: dict[str, list[Line]] = defaultdict(list)
-    for line in lines:
-        left[_same(line.reference)].append(line)
-    changes = []
-    undated = replace(newer, ordered_at=None)  # what it has more now was ordered later, nobody says when
-    position = max((line.position for line in lines), default=0)
-    for wanted in incoming.lines:
-        old = left[_same(wanted.reference)]
-        if old:
-            changes += _compare(unit, old.pop(0), wanted)
-        else:
-            position += 1
-            changes.append(_new_line(unit, undated, position, wanted))
-    changes += [line for gone in left.values() for line in _absent(unit, gone)]
-    if newer != order or changes:
-        unit.put(newer)
-        told = tuple(_told(line) for line in changes)
-        unit.record(events.OrderChanged(order=order.id, number=order.number, lines=told))
-    last, done = _take_status(unit, newer, incoming.status, [line.id for line in lines])
-    return last, Arrival.CHANGED if done or newer != order or changes else Arrival.UNCHANGED
-
-
-NOT_CLEARED = "Its channel says that it is not paid or not cleared yet."
-
-
-def _take_status(unit: Unit, order: Order, status: ChannelStatus | None, before: Collection[str]) -> tuple[Order, bool]:
-    """Do what the channel says of the order, and whether anything came of it. `before`: the lines that it had already.
-
-    What was said before is done once, so that a person's answer stands: only a new line of an order that is aside is
-    held with the others.
-    """
-    new = status is not None and order.status != status
-    lines = unit.find(Line, order=order.id)
-    if ChannelStatus.ASIDE in (status, order.status if status is None else None):
-        _hold_aside(unit, [line for line in lines if new or line.id not in before])
-    if status is ChannelStatus.PACK:
-        _clear(unit, order, [line for line in lines if line.has(Hold.NOT_CLEARED)])
-    if status is ChannelStatus.CANCELLED and new and any(_can_be_cancelled(unit, line) for line in lines):
-        cancel(unit, order.id, Cancel())
-    if not new:
-        return order, False
-    order = replace(must(unit, Order, order.id), status=str(status))
-    unit.put(order)
-    return order, True
-
-
-def _hold_aside(unit: Unit, lines: Iterable[Line]) -> None:
-    for line in lines:
-        if line.state is not LineState.CANCELLED and _can_be_held(unit, line):
-            unit.put(line.held(Hold.NOT_CLEARED, NOT_CLEARED))
-            unit.record(events.LineHeld(line=line.id, why=NOT_CLEARED))
-
-
-def _clear(unit: Unit, order: Order, lines: Sequence[Line]) -> None:
-    for line in lines:
-        unit.put(line.freed((Hold.NOT_CLEARED,)))
-    if lines:
-        told = tuple(line.id for line in lines)
-        unit.record(events.Cleared(order=order.id, number=order.number, lines=told))
-
-
-def _same(reference: str) -> str:
-    return slot_code.compact(reference)
-
-
-def _compare(unit: Unit, line: Line, wanted: IncomingLine) -> list[Line]:
-    """The line if the order now says something else of it; a live one is held for a person to look."""
-    new = replace(line, **wanted.words | {"reference": line.reference}, in_file=True)
-    if new == line:
-        return []
-    if (new.title, new.listing) != (line.title, line.listing):
-        touched = line.state in (LineState.PICKED, LineState.PACKED, LineState.RELEASED)
-        hold = Hold.CHANGED_AFTER_PICK if touched else Hold.DOUBTFUL
-        new = _held(unit, new, hold, f"The order now says “{wanted.title}”, before it said “{line.title}”.")
-    unit.put(new)
-    return [new]
-
-
-def _absent(unit: Unit, lines: Iterable[Line]) -> list[Line]:
-    """Hold the lines that the order lacks now and had before; once, so that a person's answer stands."""
-    gone = [
-        replace(_held(unit, line, Hold.NOT_IN_FILE, "The order came again without this line."), in_file=False)
-        for line in lines
-        if line.in_file and line.state is not LineState.CANCELLED and _can_be_held(unit, line)
-    ]
-    for line in gone:
-        unit.put(line)
-    return gone
-
-
-def _held(unit: Unit, line: Line, hold: Hold, why: str) -> Line:
-    return line.held(hold, why) if _can_be_held(unit, line) else line
-
-
-def _can_be_held(unit: Unit, line: Line) -> bool:
+def can_be_held(unit: Unit, line: Line) -> bool:
     """Not what has left or come back; a cancelled line keeps its holds for when it is wanted after all."""
     if line.state is LineState.RELEASED:
         return not gone(unit, must(unit, Parcel, line.parcel or ""))
@@ -369,7 +43,7 @@ def cancel(unit: Unit, order_id: str, said: Cancel) -> Order:
         lines = tuple(line for line in lines if line.id == said.line)
         if not lines:
             raise Invalid("/line", "unknown_line", "The order has no such line.")
-    open_lines = [line for line in lines if _can_be_cancelled(unit, line)]
+    open_lines = [line for line in lines if can_be_cancelled(unit, line)]
     if not open_lines and any(line.state is LineState.RELEASED for line in lines):
         raise Refused("already_released", "It has left. Nothing can be cancelled.")
     cancelled = [_cancel(unit, line) for line in open_lines]
@@ -379,9 +53,10 @@ def cancel(unit: Unit, order_id: str, said: Cancel) -> Order:
     return order
 
 
-def _can_be_cancelled(unit: Unit, line: Line) -> bool:
+def can_be_cancelled(unit: Unit, line: Line) -> bool:
+    """Whether it has neither left nor been cancelled before."""
     if line.state is LineState.RELEASED:
-        return _can_be_held(unit, line)
+        return can_be_held(unit, line)
     return line.live or line.state is LineState.UNBOUND
 
 

@@ -9,7 +9,7 @@ from scanflow.domain.derive import stands_still
 from scanflow.domain.orders.incoming import IncomingOrder
 from scanflow.domain.orders.loaded import Loaded, RefusedRow
 from scanflow.domain.things import Line
-from scanflow.workflow.orders import Arrival, receive
+from scanflow.workflow.orders.receiving import Arrival, receive
 from scanflow.workflow.ports import Invalid, Unit
 
 Rows = Mapping[tuple[str, str], Sequence[int]]

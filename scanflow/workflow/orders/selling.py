@@ -12,6 +12,7 @@ from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Item, Order, Stay
 from scanflow.workflow import orders
 from scanflow.workflow.fields import LONGEST_NAME, MOST_LINES, Command, Flag, Identity, Maybe, Name, Note, Time, words
+from scanflow.workflow.orders import receiving
 from scanflow.workflow.ports import Refused, Unit, must
 
 
@@ -42,11 +43,11 @@ def take_down(unit: Unit, said: TakeDown) -> Order:
     lines = tuple(_asked(unit, stay) for stay in stays)
     number = said.number or f"Sale {lines[0].reference}"
     sold = IncomingOrder(number, said.channel, unit.at.isoformat(), said.ship_by, lines, said.note, said.collected)
-    if orders.numbered(unit, sold):
+    if receiving.numbered(unit, sold):
         if said.number:
             raise Refused("taken", f"There is an order {number} already. Give this one another number.")
-        sold = replace(sold, number=orders.free_number(unit, sold))
-    return orders.receive(unit, sold)[0]
+        sold = replace(sold, number=receiving.free_number(unit, sold))
+    return receiving.receive(unit, sold)[0]
 
 
 def _asked(unit: Unit, stay: Stay) -> IncomingLine:

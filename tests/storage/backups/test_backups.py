@@ -41,6 +41,7 @@ from scanflow.storage.database import Database
 from scanflow.storage.engine import connect, sqlite_url
 from scanflow.storage.unit import SqlUnit
 from scanflow.workflow import orders, stock
+from scanflow.workflow.orders import receiving
 from scanflow.workflow.ports import must
 
 NOON = datetime(2026, 3, 2, 12, 0, tzinfo=UTC)
@@ -157,7 +158,7 @@ def test_what_was_given_out_after_the_backup_is_not_given_out_again(
     def work(unit: SqlUnit) -> tuple[Stay, Order]:
         stay = stock.put_away(unit, stock.PutAway(title="Saddle", section="S"))
         line = IncomingLine(slot_code.reference(stay.code, stay.turn), "Saddle")
-        return stay, orders.receive(unit, IncomingOrder(stay.id, "", lines=(line,)))[0]
+        return stay, receiving.receive(unit, IncomingOrder(stay.id, "", lines=(line,)))[0]
 
     furnish(shop, 4)
     backups.take(shop.database, place, NOON)
@@ -169,7 +170,7 @@ def test_what_was_given_out_after_the_backup_is_not_given_out_again(
     with again.writing(datetime.now(UTC), "owner") as unit:
         stay, order = work(unit)
         late = IncomingLine(slot_code.reference(forgotten.code, forgotten.turn), "Saddle")
-        (held,) = unit.find(Line, order=orders.receive(unit, IncomingOrder("late", lines=(late,)))[0].id)
+        (held,) = unit.find(Line, order=receiving.receive(unit, IncomingOrder("late", lines=(late,)))[0].id)
         orders.cancel(unit, order.id, orders.Cancel())
         stock.withdraw(unit, stay.id, stock.Withdraw(reason="Cracked"))
         unit.put(must(unit, Slot, stay.code).after("see in tray"))

@@ -18,7 +18,8 @@ from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Line, Station
 from scanflow.shop import Shop
 from scanflow.web.pages.declare import PAGES
-from scanflow.workflow import orders, parcels, stock
+from scanflow.workflow import parcels, stock
+from scanflow.workflow.orders import receiving
 from scanflow.workflow.picking import rounds
 
 HEAVIEST = 150_000
@@ -69,7 +70,7 @@ def through_a_day(shop: Shop) -> Iterator[Furnished]:
     yield Furnished()
     stay = shop.act("owner", lambda unit: stock.put_away(unit, stock.PutAway(title="Rear derailleur", section="D")))
     lines = (IncomingLine(reference(stay)),)
-    order = shop.act("owner", lambda unit: orders.receive(unit, IncomingOrder("B-9", "fair", None, None, lines)))[0]
+    order = shop.act("owner", lambda unit: receiving.receive(unit, IncomingOrder("B-9", "fair", None, None, lines)))[0]
     yield Furnished([stay], [order])
     room = Furnished([stay], [order], shop.act("owner", lambda unit: rounds.open_round(unit, rounds.OpenRound()))[0])
     yield room

@@ -12,7 +12,8 @@ from scanflow.domain.life import DoubtEnd, Hold, LineState, NotAllowed
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Doubt, Learned, Line, Order
 from scanflow.workflow import orders, parcels, stock
-from scanflow.workflow.orders import Arrival
+from scanflow.workflow.orders import binding, receiving
+from scanflow.workflow.orders.receiving import Arrival
 from scanflow.workflow.parcels import hand_over
 from scanflow.workflow.ports import Invalid, Missing, Refused
 from scanflow.workflow.stock import doubts
@@ -111,7 +112,7 @@ def test_what_names_another_thing_is_held_with_its_name(more):
     line = room.lines(room.order("1", exact("D001", **more)))[0]
     assert (room.stay("D001").id, Hold.DOUBTFUL) == (line.stay, line.hold)
     assert (True, True) == ("D002" in line.why, "Rear wheel, 28 inch" in line.why)
-    assert [room.stay("D002").id] == [each.stay for each in orders.others(room.unit, line.id)]
+    assert [room.stay("D002").id] == [each.stay for each in binding.others(room.unit, line.id)]
 
 
 def test_a_thing_that_has_left_has_its_listing_id_still():
@@ -219,8 +220,8 @@ A2 = IncomingLine("D002", "thing of D002")
 def received(*lines, room=None, **more):
     """The room and the order after it arrived as A1 and A2, and then again with these lines."""
     room = room or RoomInMemory("D001", "D002", "D003")
-    order, _ = orders.receive(room.unit, IncomingOrder("1", lines=(A1, A2)))
-    again, outcome = orders.receive(room.unit, IncomingOrder("1", lines=lines, **more))
+    order, _ = receiving.receive(room.unit, IncomingOrder("1", lines=(A1, A2)))
+    again, outcome = receiving.receive(room.unit, IncomingOrder("1", lines=lines, **more))
     assert order.id == again.id
     return room, order, outcome
 
@@ -241,7 +242,7 @@ def test_numbers_are_unique_within_their_channel_only():
 def sent(room, *codes, number="1001", **more):
     """The order as which these things are kept, and the outcome."""
     lines = tuple(exact(code) for code in codes)
-    return orders.receive(room.unit, IncomingOrder(number, lines=lines, **more))
+    return receiving.receive(room.unit, IncomingOrder(number, lines=lines, **more))
 
 
 def test_two_orders_under_one_number_stay_two():
@@ -309,15 +310,15 @@ def test_an_absent_line_is_held_once():
     room, order, outcome = received(A1)
     assert (Arrival.CHANGED, [("waiting", None), ("waiting", "not_in_file")]) == (outcome, told(room, order))
     orders.settle(room.unit, room.line("D002").id, orders.Settle())
-    assert Arrival.UNCHANGED is orders.receive(room.unit, IncomingOrder("1", lines=(A1,)))[1]
+    assert Arrival.UNCHANGED is receiving.receive(room.unit, IncomingOrder("1", lines=(A1,)))[1]
 
 
 def test_an_absent_line_that_comes_back_and_goes_again_is_held_again():
     """Each time a line falls out of the order a person is asked."""
     room, order, _ = received(A1)
     orders.settle(room.unit, room.line("D002").id, orders.Settle())
-    orders.receive(room.unit, IncomingOrder("1", lines=(A1, A2)))
-    orders.receive(room.unit, IncomingOrder("1", lines=(A1,)))
+    receiving.receive(room.unit, IncomingOrder("1", lines=(A1, A2)))
+    receiving.receive(room.unit, IncomingOrder("1", lines=(A1,)))
     assert ("waiting", "not_in_file") == told(room, order)[1]
 
 
@@ -328,7 +329,7 @@ def test_a_changed_line_is_held(picked, hold):
     order = room.order("1", A1)
     if picked:
         room.pick("D001")
-    orders.receive(room.unit, IncomingOrder("1", lines=(replace(A1, title="brass bell"),)))
+    receiving.receive(room.unit, IncomingOrder("1", lines=(replace(A1, title="brass bell"),)))
     line = room.lines(order)[0]
     assert (hold, "brass bell") == (line.hold, line.title)
 
@@ -338,7 +339,7 @@ def test_a_cancelled_line_keeps_what_a_later_version_says_until_it_is_wanted_aft
     room = RoomInMemory("D001")
     order = room.order("1", A1)
     orders.cancel(room.unit, order.id, orders.Cancel())
-    orders.receive(room.unit, IncomingOrder("1", lines=(replace(A1, title="brass bell"),)))
+    receiving.receive(room.unit, IncomingOrder("1", lines=(replace(A1, title="brass bell"),)))
     assert (LineState.CANCELLED, OrderState.CANCELLED) == (room.lines(order)[0].state, order_state(room.lines(order)))
     assert Hold.DOUBTFUL is orders.revive(room.unit, room.lines(order)[0].id).hold
 
@@ -347,7 +348,7 @@ def test_new_times_are_taken_over_and_missing_ones_kept():
     """A later version may bring times; it takes none away."""
     room, order, outcome = received(A1, A2, ship_by="2026-03-05")
     assert Arrival.CHANGED is outcome
-    assert Arrival.UNCHANGED is orders.receive(room.unit, IncomingOrder("1", lines=(A1, A2)))[1]
+    assert Arrival.UNCHANGED is receiving.receive(room.unit, IncomingOrder("1", lines=(A1, A2)))[1]
     assert datetime(2026, 3, 5, 23, 59, 59, tzinfo=UTC) == room.unit.get(Order, order.id).ship_by
 
 

@@ -11,6 +11,7 @@ from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Line, Order, Round, Stay
 from scanflow.workflow import orders, stock
 from scanflow.workflow.answers import Answer
+from scanflow.workflow.orders import receiving
 from scanflow.workflow.picking import paper, rounds
 from scanflow.workflow.ports import Invalid
 
@@ -26,7 +27,7 @@ class Shop:
         stock.add_slots(self.unit, "D", stock.AddSlots(count=9))
         self.stays = [stock.put_away(self.unit, stock.PutAway(title=f"Thing {n}", section="D")) for n in range(3)]
         lines = tuple(IncomingLine(slot_code.reference(each.code, each.turn)) for each in self.stays)
-        self.order: Order = orders.receive(self.unit, IncomingOrder("1001", "", None, None, lines))[0]
+        self.order: Order = receiving.receive(self.unit, IncomingOrder("1001", "", None, None, lines))[0]
         self.round: Round = rounds.open_round(self.unit, rounds.OpenRound())[0]
         self.lines = self.unit.find(Line, order=self.order.id)
 
@@ -115,7 +116,7 @@ def test_only_stops_of_the_round_are_entered() -> None:
     shop = Shop()
     stay = stock.put_away(shop.unit, stock.PutAway(title="Later", section="D"))
     line = IncomingLine(slot_code.reference(stay.code, stay.turn))
-    order = orders.receive(shop.unit, IncomingOrder("1002", "", None, None, (line,)))[0]
+    order = receiving.receive(shop.unit, IncomingOrder("1002", "", None, None, (line,)))[0]
     (later,) = shop.unit.find(Line, order=order.id)
     with pytest.raises(Invalid):
         paper.enter(shop.unit, shop.round.id, later.id, digit(stay), "form", LATER)

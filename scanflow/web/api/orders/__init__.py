@@ -20,18 +20,19 @@ from scanflow.web.once import CallReply
 from scanflow.workflow import orders
 from scanflow.workflow.fields import Command, Maybe, words
 from scanflow.workflow.orders import file as order_file
+from scanflow.workflow.orders import receiving
 from scanflow.workflow.ports import must
 
 blueprint = Blueprint("api_orders", __name__)
 
 
 @call(blueprint, "POST", "/api/orders", MANAGERS, {200: given.Order, 201: given.Order})
-def create(said: orders.NewOrder) -> Response:
+def create(said: receiving.NewOrder) -> Response:
     """Takes an order in and binds its lines: 201 for a new one, 200 for one sent again."""
 
     def work(unit: SqlUnit) -> CallReply:
-        order, outcome = orders.receive(unit, said.incoming)
-        status = 201 if outcome is orders.Arrival.NEW else 200
+        order, outcome = receiving.receive(unit, said.incoming)
+        status = 201 if outcome is receiving.Arrival.NEW else 200
         return CallReply(status, render.order(unit, order), f"/api/orders/{order.id}" if status == 201 else "")
 
     return do(work)

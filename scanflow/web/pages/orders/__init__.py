@@ -23,6 +23,7 @@ from scanflow.web.pages.rendering import PAGE, Refusal, act, do, offset, render,
 from scanflow.web.pages.room_view import ask, room
 from scanflow.web.problem import Problem
 from scanflow.workflow import orders, parcels
+from scanflow.workflow.orders import binding
 from scanflow.workflow.ports import Unit
 from scanflow.workflow.stock import cards, doubts, returns
 from scanflow.workflow.stock.sightings import gone
@@ -92,7 +93,7 @@ def settle_page(id: str, said: str = "", status: int = 200) -> ResponseReturnVal
     doubted = doubts.open_doubts(unit, stay.item) if stay else ()
     parcel = unit.get(Parcel, line.parcel) if line.parcel else None
     again = parcel is not None and parcels.can_reopen(unit, parcel)
-    named = () if words else [each.stay for each in orders.others(unit, id)]
+    named = () if words else [each.stay for each in binding.others(unit, id)]
     candidates = _candidates(line.reference, words or line.said, named) if choosing else ()
     shown = {"line": line, "doubted": doubted, "parcel": parcel, "choosing": choosing, "candidates": candidates}
     where = where_are([line, *candidates])

@@ -24,7 +24,7 @@ from scanflow.shop import Shop, a_while
 from scanflow.storage.unit import SqlUnit
 from scanflow.vision import photographs
 from scanflow.workflow.orders import file as order_file
-from scanflow.workflow.orders import receive
+from scanflow.workflow.orders.receiving import receive
 from scanflow.workflow.parcels import OpenParcel, close_parcel, open_parcel
 from scanflow.workflow.stock import photos
 from scanflow.workflow.stock.doubts import missed

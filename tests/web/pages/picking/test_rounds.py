@@ -19,6 +19,7 @@ from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Line, Order, Round, Station, Stay, Stop
 from scanflow.shop import Shop
 from scanflow.workflow import orders, stock
+from scanflow.workflow.orders import receiving
 from scanflow.workflow.picking import rounds
 from scanflow.workflow.ports import Unit, must
 
@@ -33,7 +34,7 @@ def stay(shop: Shop) -> Stay:
     assert room.round is not None
     shop.act("owner", lambda unit: rounds.close_round(unit, room.round.id if room.round else ""))
     lines = (IncomingLine(reference(room.stays[0])),)
-    shop.act("owner", lambda unit: orders.receive(unit, IncomingOrder("C-1", lines=lines)))
+    shop.act("owner", lambda unit: receiving.receive(unit, IncomingOrder("C-1", lines=lines)))
     return room.stays[0]
 
 
@@ -103,7 +104,7 @@ def waiting(shop: Shop) -> list[Order]:
         rounds.close_round(unit, walk)
         told = ((f"W-{n}", f"2020-12-{n:02}", reference(stay)) for n, stay in enumerate(room.stays[1::2], 1))
         return [
-            orders.receive(unit, IncomingOrder(number, "", None, by, (IncomingLine(each),)))[0]
+            receiving.receive(unit, IncomingOrder(number, "", None, by, (IncomingLine(each),)))[0]
             for number, by, each in told
         ]
 

@@ -17,6 +17,7 @@ from scanflow.domain.things import Line, Parcel, Slot, Station
 from scanflow.shop import Shop
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.counts import stocktakes
+from scanflow.workflow.orders import receiving
 from scanflow.workflow.picking import rounds
 
 pytestmark = SQLITE_ONLY
@@ -126,7 +127,7 @@ def test_what_was_picked_and_sold_again(shop: Shop, client: FlaskClient) -> None
     shop.act("owner", lambda unit: orders.cancel(unit, room.orders[0].id, orders.Cancel()))
     assert ["In basket 1. Put it back in A-1-1."] == out_of_place(client)
     lines = (IncomingLine(reference(room.stays[0])),)
-    shop.act("owner", lambda unit: orders.receive(unit, IncomingOrder("C-1", lines=lines)))
+    shop.act("owner", lambda unit: receiving.receive(unit, IncomingOrder("C-1", lines=lines)))
     wanted = "In basket 1. Order C-1 wants it: bring it to the table, or pick it on a round."
     assert [wanted] == out_of_place(client)
 

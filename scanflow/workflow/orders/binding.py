@@ -1,0 +1,87 @@
+"""What a line asks for is looked up in the room, and the line is bound to its thing."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from labels import slot_code
+from scanflow.domain.life import LineState
+from scanflow.domain.orders.binding import Asked, ReferenceFacts, bind, learns
+from scanflow.domain.orders.incoming import IncomingLine
+from scanflow.domain.orders.titles import Titled, words_of
+from scanflow.domain.things import Item, Line, Order, Stay
+from scanflow.workflow.ports import Unit, must
+from scanflow.workflow.stock import cards, doubts, learned, reserving
+from scanflow.workflow.stock.loading import TAKEN_BACK
+
+
+def new_line(unit: Unit, order: Order, position: int, incoming: IncomingLine) -> Line:
+    """The line of an order, added and bound, or unbound and held; it may teach a listing id."""
+    line = Line(unit.new_id(), order.id, position, **incoming.words)
+    asked, found = _found(unit, order, incoming)
+    bound = bind(asked, found)
+    if bound.stay is not None:
+        line = replace(line.after("settle"), stay=bound.stay)
+    for each in bound.holds:
+        line = line.held(each.hold, each.why)
+    unit.add(line)
+    if found.item is not None and learns(asked, found, bound):
+        learned.learn(unit, asked.listing, found.item.id, line.id)
+    return line
+
+
+def _found(unit: Unit, order: Order, line: IncomingLine | Line) -> tuple[Asked, ReferenceFacts]:
+    """What the line says of its thing, and what the room knows of that."""
+    bad = line.bad if isinstance(line, IncomingLine) else None
+    try:
+        named = cards.referred(unit, line.reference)
+    except slot_code.CodeError:
+        return Asked(False, bad=bad), ReferenceFacts()
+    asked = Asked(True, named.turn, line.title, line.listing, order.ordered_at, bad)
+    facts = unit.facts(named.code)
+    if facts is None:
+        return replace(asked, known=False), ReferenceFacts()
+    turn = named.turn if named.turn is not None else facts.slot.turns
+    stays = unit.find(Stay, code=named.code, turn=turn)
+    turns = facts.slot.turns - len(unit.find(Stay, code=named.code, reason=TAKEN_BACK))
+    if not stays:
+        return asked, ReferenceFacts(turns=turns)
+    latest = unit.find(Stay, item=stays[0].item)[-1]
+    item = must(unit, Item, latest.item)
+    found = ReferenceFacts(
+        stays[0],
+        latest,
+        item,
+        _wanted_by(unit, latest),
+        turns,
+        doubts.said(unit, doubts.open_doubts(unit, item.id)),
+        learned.listings_of(unit, item),
+        learned.listed(unit, line.listing),
+        kept=reserving.why(unit, item),
+    )
+    return asked, found if found.listed_here else replace(found, closer=_closer(unit, line.title, item))
+
+
+def _closer(unit: Unit, said: str, item: Item | None) -> Titled | None:
+    """Another thing in stock that the title fits better; what has every word of it can't be outdone."""
+    ours = item.title if item else ""
+    if words_of(said) <= words_of(ours):
+        return None
+    return unit.stocked().closer(said, ours, item.id if item else "")
+
+
+def others(unit: Unit, line_id: str) -> tuple[Titled, ...]:
+    """The other things that a line's listing id and title name: what a person compares first."""
+    line = must(unit, Line, line_id)
+    item = unit.get(Item, must(unit, Stay, line.stay).item) if line.stay else None
+    closer = _closer(unit, line.title, item)
+    found = (*learned.listed(unit, line.listing), *((closer,) if closer else ()))
+    return tuple(dict.fromkeys(each for each in found if item is None or each.item != item.id))
+
+
+def _wanted_by(unit: Unit, stay: Stay) -> str | None:
+    """The number of the order that has the thing, or had it shipped."""
+    for line in unit.find(Line, stay=stay.id):
+        if line.live or line.state is LineState.RELEASED:
+            return must(unit, Order, line.order).number
+    return None

@@ -1,0 +1,270 @@
+"""Orders come in, for the first time or again: their lines are bound, and what has changed is held."""
+
+from __future__ import annotations
+
+from collections import Counter, defaultdict
+from collections.abc import Collection, Iterable, Sequence
+from dataclasses import replace
+from datetime import datetime
+from enum import StrEnum
+from itertools import count
+from typing import Annotated
+
+from pydantic import Field
+
+from labels import slot_code
+from scanflow.domain import events
+from scanflow.domain.life import Hold, LineState
+from scanflow.domain.orders.incoming import ChannelStatus, IncomingLine, IncomingOrder
+from scanflow.domain.things import Line, Order
+from scanflow.workflow import orders
+from scanflow.workflow.fields import (
+    LONGEST_NAME,
+    MOST_LINES,
+    Command,
+    Listing,
+    Maybe,
+    Name,
+    Reference,
+    Time,
+    words,
+)
+from scanflow.workflow.orders.binding import new_line
+from scanflow.workflow.ports import Invalid, Unit, must
+from scanflow.workflow.times import HOW, instant
+
+
+class Arrival(StrEnum):
+    """What an order that comes in is beside what stood of it."""
+
+    NEW = "new"
+    CHANGED = "changed"
+    UNCHANGED = "unchanged"
+
+
+class NewLine(Command, json_schema_extra={"examples": [{"reference": "D014-01K"}]}):
+    reference: Reference
+    title: Annotated[str, words(500)] = ""
+    listing: Listing = ""
+
+
+class NewOrder(
+    Command,
+    json_schema_extra={
+        "examples": [{"number": "1001", "lines": [{"reference": "D014-01K", "title": "Rear derailleur, long cage"}]}]
+    },
+):
+    number: Name
+    channel: Annotated[str, words(LONGEST_NAME)] = ""
+    ordered_at: Maybe[Time] = None
+    ship_by: Maybe[Time] = None
+    status: Maybe[ChannelStatus] = Field(
+        default=None,
+        description="`aside`: not paid or cleared yet, held until `pack` is said. Absent: nothing new is said of it.",
+    )
+    lines: tuple[NewLine, ...] = Field(min_length=1, max_length=MOST_LINES)
+
+    @property
+    def incoming(self) -> IncomingOrder:
+        lines = tuple(IncomingLine(**line.known()) for line in self.lines)
+        return IncomingOrder(self.number, self.channel, self.ordered_at, self.ship_by, lines, status=self.status)
+
+
+def receive(unit: Unit, incoming: IncomingOrder) -> tuple[Order, Arrival]:
+    """Take an order in, once: its number is unique per channel, and the same again changes nothing.
+
+    A later version binds its new lines, holds absent ones (`not_in_file`) and changed ones; nothing is dropped.
+    Without a channel two shops may use one number: what has no line of an order that came before is another order.
+    """
+    known = numbered(unit, incoming)
+    again = known[0] if known and incoming.channel else _most_alike(unit, known, incoming)
+    if again is not None:
+        return _receive_again(unit, again, incoming)
+    ordered_at, ship_by = _times(unit, incoming)
+    number = free_number(unit, incoming) if known else incoming.number
+    sent = incoming.number if known else ""
+    order = Order(
+        unit.new_id(),
+        number,
+        incoming.channel,
+        unit.at,
+        unit.next_slip(),
+        ordered_at,
+        ship_by,
+        sent_number=sent,
+        note=incoming.note,
+        collected=incoming.collected,
+    )
+    unit.add(order)
+    lines = [new_line(unit, order, place, line) for place, line in enumerate(incoming.lines, 1)]
+    told = tuple(_told(line) for line in lines)
+    unit.record(
+        events.OrderReceived(
+            order=order.id,
+            number=order.number,
+            channel=order.channel,
+            lines=told,
+            note=order.note or None,
+            collected=order.collected or None,
+        )
+    )
+    if known:
+        _hold_both(unit, known, order)
+    return _take_status(unit, order, incoming.status, ())[0], Arrival.NEW
+
+
+def numbered(unit: Unit, incoming: IncomingOrder) -> tuple[Order, ...]:
+    """The orders that came under this number: at most one where a channel is named."""
+    first = unit.find(Order, number=incoming.number, channel=incoming.channel)
+    if not first or incoming.channel:
+        return first
+    return (*first, *unit.find(Order, sent_number=incoming.number, channel=""))
+
+
+def _most_alike(unit: Unit, known: Iterable[Order], incoming: IncomingOrder) -> Order | None:
+    """The order that has the most lines of the one that comes, None where none has any."""
+    asked = Counter(_identity(line) for line in incoming.lines)
+
+    def shared(order: Order) -> int:
+        return (asked & Counter(_identity(line) for line in unit.find(Line, order=order.id))).total()
+
+    best = max(known, key=shared, default=None)
+    return best if best is not None and (shared(best) or not asked) else None
+
+
+def _identity(line: Line | IncomingLine) -> str:
+    """What tells that two lines are the same: the reference, or the title of a row that has none."""
+    return _same(line.reference) or line.title.casefold()
+
+
+def free_number(unit: Unit, incoming: IncomingOrder) -> str:
+    """The number with the next free mark: `1001 (2)`."""
+    marked = (f"{incoming.number} ({place})" for place in count(2))
+    return next(each for each in marked if not unit.find(Order, number=each, channel=incoming.channel))
+
+
+def _hold_both(unit: Unit, known: Iterable[Order], order: Order) -> None:
+    """Two orders came under one number: nothing of either leaves until a person has looked at each line."""
+    names = ", ".join(each.number for each in known)
+    held = [
+        (each, f"A different order came under the number {order.sent_number}. It is kept as {order.number}.")
+        for each in known
+    ]
+    held.append((order, f"It came under the number {order.sent_number}, which another order already has: {names}."))
+    for each, why in held:
+        for line in unit.find(Line, order=each.id):
+            if line.live or line.state is LineState.UNBOUND:
+                unit.put(line.held(Hold.DOUBTFUL, why))
+                unit.record(events.LineHeld(line=line.id, why=why))
+
+
+def _times(unit: Unit, incoming: IncomingOrder) -> tuple[datetime | None, datetime | None]:
+    times = []
+    for name in ("ordered_at", "ship_by"):
+        try:
+            times.append(instant(getattr(incoming, name), unit.settings.zone))
+        except (ValueError, OverflowError) as error:
+            raise Invalid(f"/{name}", "bad_time", HOW) from error
+    return times[0], times[1]
+
+
+def _told(line: Line) -> events.LineTold:
+    return {"line": line.id, "reference": line.reference, "stay": line.stay, "hold": line.hold}
+
+
+def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[Order, Arrival]:
+    ordered_at, ship_by = _times(unit, incoming)
+    newer = replace(order, ordered_at=ordered_at or order.ordered_at, ship_by=ship_by or order.ship_by)
+    lines = unit.find(Line, order=order.id)
+    left: dict[str, list[Line]] = defaultdict(list)
+    for line in lines:
+        left[_same(line.reference)].append(line)
+    changes = []
+    undated = replace(newer, ordered_at=None)  # what it has more now was ordered later, nobody says when
+    position = max((line.position for line in lines), default=0)
+    for wanted in incoming.lines:
+        old = left[_same(wanted.reference)]
+        if old:
+            changes += _compare(unit, old.pop(0), wanted)
+        else:
+            position += 1
+            changes.append(new_line(unit, undated, position, wanted))
+    changes += [line for gone in left.values() for line in _absent(unit, gone)]
+    if newer != order or changes:
+        unit.put(newer)
+        told = tuple(_told(line) for line in changes)
+        unit.record(events.OrderChanged(order=order.id, number=order.number, lines=told))
+    last, done = _take_status(unit, newer, incoming.status, [line.id for line in lines])
+    return last, Arrival.CHANGED if done or newer != order or changes else Arrival.UNCHANGED
+
+
+NOT_CLEARED = "Its channel says that it is not paid or not cleared yet."
+
+
+def _take_status(unit: Unit, order: Order, status: ChannelStatus | None, before: Collection[str]) -> tuple[Order, bool]:
+    """Do what the channel says of the order, and whether anything came of it. `before`: the lines that it had already.
+
+    What was said before is done once, so that a person's answer stands: only a new line of an order that is aside is
+    held with the others.
+    """
+    new = status is not None and order.status != status
+    lines = unit.find(Line, order=order.id)
+    if ChannelStatus.ASIDE in (status, order.status if status is None else None):
+        _hold_aside(unit, [line for line in lines if new or line.id not in before])
+    if status is ChannelStatus.PACK:
+        _clear(unit, order, [line for line in lines if line.has(Hold.NOT_CLEARED)])
+    if status is ChannelStatus.CANCELLED and new and any(orders.can_be_cancelled(unit, line) for line in lines):
+        orders.cancel(unit, order.id, orders.Cancel())
+    if not new:
+        return order, False
+    order = replace(must(unit, Order, order.id), status=str(status))
+    unit.put(order)
+    return order, True
+
+
+def _hold_aside(unit: Unit, lines: Iterable[Line]) -> None:
+    for line in lines:
+        if line.state is not LineState.CANCELLED and orders.can_be_held(unit, line):
+            unit.put(line.held(Hold.NOT_CLEARED, NOT_CLEARED))
+            unit.record(events.LineHeld(line=line.id, why=NOT_CLEARED))
+
+
+def _clear(unit: Unit, order: Order, lines: Sequence[Line]) -> None:
+    for line in lines:
+        unit.put(line.freed((Hold.NOT_CLEARED,)))
+    if lines:
+        told = tuple(line.id for line in lines)
+        unit.record(events.Cleared(order=order.id, number=order.number, lines=told))
+
+
+def _same(reference: str) -> str:
+    return slot_code.compact(reference)
+
+
+def _compare(unit: Unit, line: Line, wanted: IncomingLine) -> list[Line]:
+    """The line if the order now says something else of it; a live one is held for a person to look."""
+    new = replace(line, **wanted.words | {"reference": line.reference}, in_file=True)
+    if new == line:
+        return []
+    if (new.title, new.listing) != (line.title, line.listing):
+        touched = line.state in (LineState.PICKED, LineState.PACKED, LineState.RELEASED)
+        hold = Hold.CHANGED_AFTER_PICK if touched else Hold.DOUBTFUL
+        new = _held(unit, new, hold, f"The order now says “{wanted.title}”, before it said “{line.title}”.")
+    unit.put(new)
+    return [new]
+
+
+def _absent(unit: Unit, lines: Iterable[Line]) -> list[Line]:
+    """Hold the lines that the order lacks now and had before; once, so that a person's answer stands."""
+    gone = [
+        replace(_held(unit, line, Hold.NOT_IN_FILE, "The order came again without this line."), in_file=False)
+        for line in lines
+        if line.in_file and line.state is not LineState.CANCELLED and orders.can_be_held(unit, line)
+    ]
+    for line in gone:
+        unit.put(line)
+    return gone
+
+
+def _held(unit: Unit, line: Line, hold: Hold, why: str) -> Line:
+    return line.held(hold, why) if orders.can_be_held(unit, line) else line
