@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from datetime import datetime
 from enum import StrEnum
@@ -27,6 +27,24 @@ from scanflow.domain.life import (
     StayState,
     step,
 )
+
+
+class ChannelStatus(StrEnum):
+    """What a channel says is to be done with an order. `aside`: it is not paid, or not cleared yet."""
+
+    PACK = "pack"
+    ASIDE = "aside"
+    CANCELLED = "cancelled"
+    SENT = "sent"
+
+
+def status_key(value: str) -> str:
+    """A status as it is compared: case and spaces don't matter.
+
+    >>> status_key("  Payment   PENDING ")
+    'payment pending'
+    """
+    return " ".join(value.split()).casefold()
 
 
 class Station(StrEnum):
@@ -210,7 +228,7 @@ class Order:
     `slip` numbers its slip; `parcel` is the one being packed for it, open or set aside. `sent_number`: the number that
     the channel gave it, where `number` had to differ. `note` is what a person wrote who took it down by hand;
     `collected`: the buyer comes for it, nothing is sent. `status`: what its channel said of it last, a `ChannelStatus`,
-    empty where it said nothing.
+    empty where it said nothing. `load`: the `OrderLoad` that brought it, if a file did.
     """
 
     id: str
@@ -225,6 +243,32 @@ class Order:
     note: str = ""
     collected: bool = False
     status: str = ""
+    load: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Channel:
+    """Where orders come from and things are offered. Order numbers are unique within it.
+
+    `statuses`: what each value of its file's status column means, by `status_key`. `complete`: its file lists all of
+    its open orders.
+    """
+
+    name: str
+    statuses: Mapping[str, ChannelStatus]
+    complete: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class OrderLoad:
+    """One file of orders as it was loaded. `was`: the orders and lines that it changed, as they stood before and
+    after, as JSON.
+    """
+
+    id: str
+    at: datetime
+    who: str
+    was: str
 
 
 @dataclass(frozen=True, slots=True)

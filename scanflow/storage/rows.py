@@ -26,6 +26,8 @@ KINDS: dict[type, Table] = {
     things.Stop: tables.stops,
     things.Parcel: tables.parcels,
     things.Label: tables.labels,
+    things.Channel: tables.channels,
+    things.OrderLoad: tables.order_loads,
     things.Order: tables.orders,
     things.Line: tables.lines,
     things.Doubt: tables.doubts,
@@ -56,6 +58,13 @@ def _parcel(row: Any) -> things.Parcel:
     return things.Parcel(name, table, tuple(orders.split()), *more)
 
 
+def _channel(row: Any) -> things.Channel:
+    name, statuses, complete = row
+    return things.Channel(
+        name, {value: things.ChannelStatus(each) for value, each in json.loads(statuses).items()}, complete
+    )
+
+
 def _stocktake(row: Any) -> stocktake.Stocktake:
     count = stocktake.Stocktake(*row[:-1])
     return replace(count, sample=_sample(**json.loads(row[-1]))) if row[-1] else count
@@ -81,6 +90,7 @@ def _read(
 _READERS: dict[type, Callable[[Any], Any]] = {
     things.Slot: _slot,
     things.Parcel: _parcel,
+    things.Channel: _channel,
     stocktake.Stocktake: _stocktake,
     stocktake.Look: _looked,
 }
@@ -109,6 +119,8 @@ def values(given: Mapping[str, Any]) -> dict[str, Any]:
         row["at_table"] = row.pop("table")
     if "orders" in row:
         row["orders"] = " ".join(row["orders"])
+    if "statuses" in row:
+        row["statuses"] = json.dumps(row["statuses"], ensure_ascii=False, sort_keys=True)
     if "sample" in row:
         row["sample"] = json.dumps(asdict(row["sample"])) if row["sample"] else None
     if "reads" in row:

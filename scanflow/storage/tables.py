@@ -260,6 +260,13 @@ parcels = _table(
 labels = _table(
     "labels", _name("hash"), _link("parcel", "parcels.id"), _text("ends"), Index("ix_labels_parcel", "parcel")
 )
+channels = _table(
+    "channels",
+    Column("name", String(100), nullable=False, unique=True),
+    _text("statuses"),
+    Column("complete", Boolean, nullable=False, server_default=false()),
+)
+order_loads = _table("order_loads", _name(), Column("at", Instant, nullable=False), _text("who"), _text("was"))
 orders = _table(
     "orders",
     _name(),
@@ -274,7 +281,10 @@ orders = _table(
     Column("note", Text, nullable=False, server_default=text("''")),
     Column("collected", Boolean, nullable=False, server_default=false()),
     Column("status", Text, nullable=False, server_default=text("''")),
+    Column("load", String(64)),
     Index("uq_orders_number", "number", "channel", unique=True),
+    Index("ix_orders_channel", "channel"),
+    Index("ix_orders_load", "load", sqlite_where=text("load IS NOT NULL"), postgresql_where=text("load IS NOT NULL")),
 )
 lines = _table(
     "lines",

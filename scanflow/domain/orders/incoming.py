@@ -1,8 +1,9 @@
 """An order as it comes in, from a file or a program, before any of its lines is bound to a stay."""
 
 from dataclasses import dataclass, fields
-from enum import StrEnum
 from typing import Any
+
+from scanflow.domain.things import ChannelStatus
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,14 +22,6 @@ class IncomingLine:
 
 
 WORDS = tuple(each.name for each in fields(IncomingLine) if each.name != "bad")
-
-
-class ChannelStatus(StrEnum):
-    """`aside`: not paid, or not cleared yet."""
-
-    PACK = "pack"
-    ASIDE = "aside"
-    CANCELLED = "cancelled"
 
 
 @dataclass(frozen=True, slots=True)

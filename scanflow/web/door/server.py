@@ -107,11 +107,11 @@ def create_server(doors: Doors, listeners: list[socket.socket], threads: int) ->
     )
     for each in channels.values():
         if isinstance(each, TcpWSGIServer):
-            each.channel_class, each.doors = Channel, doors
+            each.channel_class, each.doors = ServedChannel, doors
     return server
 
 
-class Channel(HTTPChannel):  # type: ignore[misc]
+class ServedChannel(HTTPChannel):  # type: ignore[misc]
     """A connection, whose other end is who called the front."""
 
     def __init__(self, server: Any, sock: socket.socket, addr: tuple[str, int], adj: Any, map: Any = None) -> None:
@@ -164,7 +164,7 @@ class Parser(Spooled):
     Content-Length, and the connection ends.
     """
 
-    def __init__(self, adj: Any, channel: Channel) -> None:
+    def __init__(self, adj: Any, channel: ServedChannel) -> None:
         super().__init__(adj)
         self._channel, self._most, self._refused = channel, bodies.OPEN, False
 

@@ -15,8 +15,8 @@ from pydantic import Field
 from labels import slot_code
 from scanflow.domain import events
 from scanflow.domain.life import Hold, LineState
-from scanflow.domain.orders.incoming import ChannelStatus, IncomingLine, IncomingOrder
-from scanflow.domain.things import Line, Order
+from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
+from scanflow.domain.things import ChannelStatus, Line, Order
 from scanflow.workflow import orders
 from scanflow.workflow.fields import (
     LONGEST_NAME,

@@ -1,0 +1,39 @@
+"""Channels have what their statuses mean, and a file of orders can be taken back."""
+
+from __future__ import annotations
+
+import sqlalchemy as sa
+from alembic import op
+
+revision = "0012"
+down_revision = "0011"
+branch_labels = None
+depends_on = None
+
+_COUNT = sa.BigInteger().with_variant(sa.Integer, "sqlite")
+
+
+def upgrade() -> None:
+    op.create_table(
+        "channels",
+        sa.Column("n", _COUNT, primary_key=True, autoincrement=True),
+        sa.Column("name", sa.String(100), nullable=False),
+        sa.Column("statuses", sa.Text, nullable=False),
+        sa.Column("complete", sa.Boolean, nullable=False, server_default=sa.false()),
+        sa.PrimaryKeyConstraint("n", name="pk_channels"),
+        sa.UniqueConstraint("name", name="uq_channels_name"),
+    )
+    op.create_table(
+        "order_loads",
+        sa.Column("n", _COUNT, primary_key=True, autoincrement=True),
+        sa.Column("id", sa.String(64), nullable=False),
+        sa.Column("at", sa.String(32), nullable=False),
+        sa.Column("who", sa.Text, nullable=False),
+        sa.Column("was", sa.Text, nullable=False),
+        sa.PrimaryKeyConstraint("n", name="pk_order_loads"),
+        sa.UniqueConstraint("id", name="uq_order_loads_id"),
+    )
+    op.add_column("orders", sa.Column("load", sa.String(64)))
+    some = sa.text("load IS NOT NULL")
+    op.create_index("ix_orders_load", "orders", ["load"], sqlite_where=some, postgresql_where=some)
+    op.create_index("ix_orders_channel", "orders", ["channel"])
