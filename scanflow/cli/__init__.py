@@ -88,11 +88,22 @@ def demo(context: click.Context, data: Path | None, then_serve: bool, port: int,
 
 @main.command()
 @click.argument("file", type=click.Path(exists=True, dir_okay=False, path_type=Path))
+@click.option("--channel", default="", help="Where the orders come from that name no channel in their row.")
 @click.option("--mapping", help="Name of the remembered mapping of columns; by default it is found or guessed.")
+@click.option("--part", is_flag=True, help="The file is a part: open orders that it does not have are not held.")
 @click.option("--json", "as_json", is_flag=True, help="Report as one JSON document.")
 @in_shop
-def orders(file: Path, mapping: str | None, as_json: bool, data: Path | None, database: str | None) -> None:
+def orders(
+    file: Path,
+    channel: str,
+    mapping: str | None,
+    part: bool,
+    as_json: bool,
+    data: Path | None,
+    database: str | None,
+) -> None:
     """Load orders from a CSV file. Status 1 if a line is held or a row was refused."""
+    from scanflow.domain.orders.loaded import ALREADY_SENT
     from scanflow.exchange import order_files
     from scanflow.shop import a_while
     from scanflow.workflow.orders import file as order_file
@@ -100,11 +111,14 @@ def orders(file: Path, mapping: str | None, as_json: bool, data: Path | None, da
 
     shop = open_shop(data, database)
     try:
-        parsed = order_files.read(shop.looking, file.read_bytes(), mapping)
+        parsed = order_files.read(shop.looking, file.read_bytes(), mapping, channel)
+        listed = () if part else parsed.listed
         with shop.looking() as unit:
-            part = order_file.in_parts(unit, parsed.key, parsed.orders, parsed.rows, a_while)
-        done = shop.act_in_parts("scanflow orders", part)
+            load = order_file.in_parts(unit, parsed.key, parsed.orders, parsed.rows, a_while, listed)
+        done = shop.act_in_parts("scanflow orders", load)
     except Invalid as error:
+        if error.pointer == "/channel":
+            raise click.UsageError(f"{error.detail} Name it with --channel.") from error
         raise click.ClickException(error.detail) from error
     finally:
         shop.close()
@@ -115,8 +129,10 @@ def orders(file: Path, mapping: str | None, as_json: bool, data: Path | None, da
     else:
         click.echo(", ".join(f"{count} {what}" for what, count in counts.items()) + f", lines held: {len(done.held)}.")
         for row in refused:
-            click.echo(f"Row {row['row']} was refused: {row['text']}")
-    sys.exit(int(bool(done.held or refused)))
+            click.echo(
+                f"Row {row['row']} {'is left out' if row['code'] == ALREADY_SENT else 'was refused'}: {row['text']}"
+            )
+    sys.exit(int(bool(done.held or any(row["code"] != ALREADY_SENT for row in refused))))
 
 
 @main.command()

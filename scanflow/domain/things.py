@@ -228,7 +228,7 @@ class Order:
     `slip` numbers its slip; `parcel` is the one being packed for it, open or set aside. `sent_number`: the number that
     the channel gave it, where `number` had to differ. `note` is what a person wrote who took it down by hand;
     `collected`: the buyer comes for it, nothing is sent. `status`: what its channel said of it last, a `ChannelStatus`,
-    empty where it said nothing. `load`: the `OrderLoad` that brought it, if a file did.
+    empty where it said nothing. `load` names the file that brought it, if one did.
     """
 
     id: str
@@ -250,8 +250,8 @@ class Order:
 class Channel:
     """Where orders come from and things are offered. Order numbers are unique within it.
 
-    `statuses`: what each value of its file's status column means, by `status_key`. `complete`: its file lists all of
-    its open orders.
+    `statuses`: what each value of its file's status column means; values are compared by `status_key`. `complete`: its
+    file lists all of its open orders.
     """
 
     name: str
@@ -260,14 +260,12 @@ class Channel:
 
 
 @dataclass(frozen=True, slots=True)
-class OrderLoad:
-    """One file of orders as it was loaded. `was`: the orders and lines that it changed, as they stood before and
-    after, as JSON.
-    """
+class ChangedOrder:
+    """An order that a file of orders (`load`) changed. `was`: how it stood before and after, as JSON."""
 
     id: str
-    at: datetime
-    who: str
+    load: str
+    order: str
     was: str
 
 

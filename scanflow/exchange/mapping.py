@@ -19,6 +19,7 @@ LABELS = {
     "reference": "Reference",
     "title": "Title",
     "listing": "Listing id",
+    "status": "Status",
 }
 FIELDS = tuple(LABELS)
 REQUIRED = ("number", "reference")
@@ -39,6 +40,7 @@ _NAMES = {
     "item description, description",
     "listing": "listing, listing id, listing number, listing no, item id, item number, item no, product id, "
     "article number",
+    "status": "status, order status, sale status, payment status, payment, state, order state",
 }
 _SAMPLE = 500  # rows whose cells tell a column of references
 

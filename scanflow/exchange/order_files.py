@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 from contextlib import AbstractContextManager
 
+from scanflow.domain.things import Channel, ChannelStatus, status_key
 from scanflow.exchange import csv_table, orders_csv
 from scanflow.exchange.csv_table import CsvTable, FileError
 from scanflow.exchange.dates import DateOrder
 from scanflow.exchange.mapping import ColumnMapping, MappingError, guess, signature
-from scanflow.exchange.orders_csv import Parsed
+from scanflow.exchange.orders_csv import Meaning, Parsed
 from scanflow.workflow.ports import Invalid, Unit
 from scanflow.workflow.stock import cards
 
@@ -32,15 +33,44 @@ def usual_dates(unit: Unit) -> DateOrder | None:
     return DateOrder.DAY_FIRST if unit.settings.dates == "day-first" else None
 
 
-def read(looking: Callable[[], AbstractContextManager[Unit]], data: bytes, name: str | None = None) -> Parsed:
-    """The orders of a file; `looking` opens a view of the room. `Invalid` at `/file` or `/mapping`."""
+def meanings(unit: Unit) -> Meaning:
+    """What the statuses of each channel mean, as somebody said it here."""
+    said = {
+        channel.name: {status_key(value): meant for value, meant in channel.statuses.items()}
+        for channel in unit.find(Channel)
+    }
+
+    def meaning(channel: str, value: str) -> ChannelStatus | None:
+        return said.get(channel, {}).get(status_key(value))
+
+    return meaning
+
+
+def proposed(unit: Unit, table: CsvTable) -> str:
+    """The one channel whose files had these columns before, empty where that is none or several."""
+    known = [name for name in unit.mappings.named(signature(table.headers)) if name != signature(table.headers)]
+    return known[0] if len(known) == 1 else ""
+
+
+WHICH_CHANNEL = "Say which channel this file is from. Orders of two channels may have the same number."
+
+
+def read(
+    looking: Callable[[], AbstractContextManager[Unit]], data: bytes, name: str | None = None, channel: str = ""
+) -> Parsed:
+    """The orders of a file; `looking` opens a view of the room. `channel` is that of rows that name none. `Invalid` at
+    `/file`, `/mapping` or, where a row has none at all, `/channel`.
+    """
     try:
         table = csv_table.read_table(data)
     except FileError as error:
         raise Invalid("/file", "bad_file", str(error)) from error
     try:
         with looking() as unit:
-            chosen, usual = columns(unit, table, name), usual_dates(unit)
-        return orders_csv.orders(table, chosen, usual)
+            chosen, usual, meaning = columns(unit, table, name), usual_dates(unit), meanings(unit)
+        parsed = orders_csv.orders(table, chosen, usual, channel, meaning)
     except MappingError as error:
         raise Invalid("/file" if name is None else "/mapping", "bad_columns", str(error)) from error
+    if parsed.lacks_channel:
+        raise Invalid("/channel", "required", WHICH_CHANNEL)
+    return parsed

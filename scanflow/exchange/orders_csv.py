@@ -1,10 +1,12 @@
 """Orders from the rows of a table. Every row that isn't blank becomes a line of an order or is listed as refused."""
 
 import hashlib
-from dataclasses import dataclass, field
+from collections.abc import Callable
+from dataclasses import dataclass, field, replace
 
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.orders.loaded import RefusedRow
+from scanflow.domain.things import ChannelStatus, status_key
 from scanflow.exchange.csv_table import CsvRow, CsvTable
 from scanflow.exchange.dates import DateOrder, read_date
 from scanflow.exchange.mapping import DATES, FIELDS, ColumnMapping, MappingError, date_order_of, missing
@@ -17,17 +19,29 @@ LONGEST = {name: each["maxLength"] for name, each in NewLine.model_json_schema()
 
 Key = tuple[str, str]  # channel, number
 
+Meaning = Callable[[str, str], ChannelStatus | None]
+"""What a status of a channel means, None where nobody said it."""
+
 
 @dataclass(frozen=True, slots=True)
 class Parsed:
     """`orders` by the first row of each; `rows`: the row numbers of an order's lines, in the order of its lines.
 
-    `refused`: the rows that belong to no order, `no_number` or `bad_number`.
+    `refused`: the rows that belong to no order, `no_number` or `bad_number`, and those of an order with a status that
+    nobody explained, `new_status`. `listed`: all orders that the file names. `statuses`: the values that stand in its
+    status column, by channel.
     """
 
     orders: tuple[IncomingOrder, ...]
     refused: tuple[RefusedRow, ...]
     rows: dict[Key, tuple[int, ...]]
+    listed: frozenset[Key] = field(default=frozenset(), compare=False)
+    statuses: dict[str, tuple[str, ...]] = field(default_factory=dict, compare=False)
+
+    @property
+    def lacks_channel(self) -> bool:
+        """Whether somebody must say first which channel the file is from."""
+        return any(not channel for channel, _ in self.listed)
 
     @property
     def key(self) -> str:
@@ -41,12 +55,23 @@ class _Draft:
     dates: dict[str, str] = field(default_factory=dict)
     lines: list[IncomingLine] = field(default_factory=list)
     rows: list[int] = field(default_factory=list)
+    statuses: list[str] = field(default_factory=list)
 
 
-def orders(table: CsvTable, mapping: ColumnMapping, usual: DateOrder | None = None) -> Parsed:
+def _means_nothing(channel: str, value: str) -> None:
+    """For a file whose channels have not said what their statuses mean."""
+
+
+def orders(
+    table: CsvTable,
+    mapping: ColumnMapping,
+    usual: DateOrder | None = None,
+    channel: str = "",
+    meaning: Meaning = _means_nothing,
+) -> Parsed:
     """Rows of one channel and number are one order, wherever they stand; its dates are the first ones given.
 
-    `usual` is how days are written here, for dates that nothing proves.
+    `usual` is how days are written here, for dates that nothing proves. `channel` is that of rows that name none.
 
     A row with a number that can't be read otherwise becomes a line with `bad` set. MappingError where the mapping
     names a column that the table lacks, or none for a required field.
@@ -57,7 +82,7 @@ def orders(table: CsvTable, mapping: ColumnMapping, usual: DateOrder | None = No
     refused: list[RefusedRow] = []
     for row in table.rows:
         cells = {name: table.cell(row, mapping.columns[name]) if name in mapping.columns else "" for name in FIELDS}
-        key = (" ".join(cells["channel"].split()), " ".join(cells["number"].split()))
+        key = (" ".join(cells["channel"].split()) or channel, " ".join(cells["number"].split()))
         refusal = _refusal(row.number, key, cells)
         if refusal is not None:
             refused.append(refusal)
@@ -70,11 +95,51 @@ def orders(table: CsvTable, mapping: ColumnMapping, usual: DateOrder | None = No
             bad = _beyond(line)
         draft.lines.append(IncomingLine(**{name: each[: LONGEST[name]] for name, each in line.items()}, bad=bad))
         draft.rows.append(row.number)
-    found = tuple(
-        IncomingOrder(number, channel, draft.dates.get("ordered_at"), draft.dates.get("ship_by"), tuple(draft.lines))
-        for (channel, number), draft in drafts.items()
-    )
-    return Parsed(found, tuple(refused), {key: tuple(draft.rows) for key, draft in drafts.items()})
+        draft.statuses.append(" ".join(cells["status"].split()))
+    listed = frozenset(drafts)
+    statuses = _statuses(drafts)
+    refused += [each for key in listed for each in _unexplained(key, drafts[key], meaning)]
+    left_out = {row.row for row in refused}
+    drafts = {key: draft for key, draft in drafts.items() if draft.rows[0] not in left_out}
+    found = tuple(_order(key, draft, meaning) for key, draft in drafts.items())
+    rows = {key: tuple(draft.rows) for key, draft in drafts.items()}
+    return Parsed(found, tuple(sorted(refused, key=lambda row: row.row)), rows, listed, statuses)
+
+
+def _statuses(drafts: dict[Key, _Draft]) -> dict[str, tuple[str, ...]]:
+    found: dict[str, dict[str, str]] = {}
+    for (channel, _), draft in drafts.items():
+        for value in filter(None, draft.statuses):
+            found.setdefault(channel, {}).setdefault(status_key(value), value)
+    return {channel: tuple(values.values()) for channel, values in found.items()}
+
+
+def _unexplained(key: Key, draft: _Draft, meaning: Meaning) -> list[RefusedRow]:
+    """All rows of an order of which one has a status that nobody explained: a part of it would go out alone."""
+    new = next((value for value in draft.statuses if value and meaning(key[0], value) is None), None)
+    if new is None:
+        return []
+    words = f"Order {key[1]}: nobody has said yet what the status “{new[:60]}” means."
+    return [RefusedRow(row, "new_status", words) for row in draft.rows]
+
+
+def _order(key: Key, draft: _Draft, meaning: Meaning) -> IncomingOrder:
+    channel, number = key
+    meant = [meaning(channel, value) if value else None for value in draft.statuses]
+    said = {each for each in meant if each is not None}
+    status, lines = next(iter(said), None), draft.lines
+    if len(said) > 1:
+        status = ChannelStatus.ASIDE if ChannelStatus.ASIDE in said else ChannelStatus.PACK
+        lines = [_differing(*each) for each in zip(lines, draft.statuses, meant, strict=True)]
+    dates = draft.dates
+    return IncomingOrder(number, channel, dates.get("ordered_at"), dates.get("ship_by"), tuple(lines), status=status)
+
+
+def _differing(line: IncomingLine, value: str, meant: ChannelStatus | None) -> IncomingLine:
+    """A line that was cancelled or sent, of an order that was not: a person looks at it."""
+    if meant not in (ChannelStatus.CANCELLED, ChannelStatus.SENT):
+        return line
+    return replace(line, bad=line.bad or f"Its row says “{value[:60]}”, and other rows of the order say otherwise.")
 
 
 def _beyond(line: dict[str, str]) -> str | None:

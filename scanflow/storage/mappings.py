@@ -20,6 +20,10 @@ class SqlMappings:
     def load(self, name: str) -> str | None:
         return self._connection.execute(select(mappings.c.columns).where(mappings.c.name == name)).scalar()
 
+    def named(self, signature: str) -> list[str]:
+        query = select(mappings.c.name).where(mappings.c.signature == signature)
+        return list(self._connection.execute(query.order_by(mappings.c.n)).scalars())
+
     def by_signature(self, signature: str) -> str | None:
         query = select(mappings.c.columns).where(mappings.c.signature == signature)
         return self._connection.execute(query.order_by(mappings.c.n.desc()).limit(1)).scalar()

@@ -266,7 +266,6 @@ channels = _table(
     _text("statuses"),
     Column("complete", Boolean, nullable=False, server_default=false()),
 )
-order_loads = _table("order_loads", _name(), Column("at", Instant, nullable=False), _text("who"), _text("was"))
 orders = _table(
     "orders",
     _name(),
@@ -285,6 +284,14 @@ orders = _table(
     Index("uq_orders_number", "number", "channel", unique=True),
     Index("ix_orders_channel", "channel"),
     Index("ix_orders_load", "load", sqlite_where=text("load IS NOT NULL"), postgresql_where=text("load IS NOT NULL")),
+)
+changed_orders = _table(
+    "changed_orders",
+    _name(),
+    Column("load", String(64), nullable=False),
+    _link("order", "orders.id"),
+    _text("was"),
+    Index("ix_changed_orders_load", "load"),
 )
 lines = _table(
     "lines",

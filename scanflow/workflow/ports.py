@@ -165,6 +165,10 @@ class Mappings(Protocol):
 
     def load(self, name: str) -> str | None: ...
 
+    def named(self, signature: str) -> Sequence[str]:
+        """The names under which files of these headers are remembered."""
+        ...
+
     def by_signature(self, signature: str) -> str | None:
         """That which was remembered last for a file of these headers."""
         ...

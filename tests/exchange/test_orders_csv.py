@@ -14,8 +14,9 @@ from scanflow.exchange.dates import DateOrder
 from scanflow.exchange.mapping import FIELDS, ColumnMapping, MappingError, guess, missing
 from scanflow.exchange.orders_csv import Parsed, orders
 
-HEADER = ",".join(FIELDS)
-CANONICAL = ColumnMapping({name: name for name in FIELDS})
+HEADERS = [name for name in FIELDS if name != "status"]
+HEADER = ",".join(HEADERS)
+CANONICAL = ColumnMapping({name: name for name in HEADERS})
 
 SAMPLE = [
     ["1001", "web", "2026-11-03", "2026-11-05", "D014-07T", "Derailleur, long cage", "L-1"],
@@ -43,7 +44,7 @@ def parsed(body: str, header: str = HEADER, mapping: ColumnMapping | None = None
 
 def written(rows: list[list[str]], delimiter: str, encoding: str) -> bytes:
     out = io.StringIO(newline="")
-    csv.writer(out, delimiter=delimiter).writerows([FIELDS, *rows])
+    csv.writer(out, delimiter=delimiter).writerows([HEADERS, *rows])
     return out.getvalue().encode(encoding)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import field
 from typing import TypedDict
 
@@ -56,6 +57,42 @@ class OrderChanged(Event):
 
     def about(self) -> tuple[NamedThing, ...]:
         return _with_lines(self, self.lines)
+
+
+@event("orders loaded", moves=())
+class OrdersLoaded(Event):
+    """A part of a file of orders is in; each order has an entry of its own before it."""
+
+    load: str
+    loaded: int
+    changed: int
+
+
+@event("order taken back", moves=())
+class OrderTakenBack(Event):
+    """The file that brought it, or changed it, was taken back: these lines of it are cancelled, or as before."""
+
+    order: OrderId
+    number: str
+    load: str
+    lines: tuple[LineId, ...]
+
+
+@event("channel changed", moves=())
+class ChannelChanged(Event):
+    """What the statuses of a channel mean, and whether its file lists all open orders."""
+
+    channel: str
+    statuses: Mapping[str, str]
+    complete: bool
+
+
+@event("orders of channel", moves=())
+class OrdersOfChannel(Event):
+    """Orders that named no channel are of this one, as a person says."""
+
+    channel: str
+    orders: tuple[OrderId, ...]
 
 
 @event("held", moves=())

@@ -14,6 +14,10 @@ class RefusedRow:
     text: str
 
 
+ALREADY_SENT = "already_sent"
+"""The code of rows that are only told: of orders that nobody here knows and that were sent, as their channel says."""
+
+
 @dataclass(frozen=True, slots=True)
 class Loaded:
     """How many orders were new, changed and unchanged; the file's lines that are held; the rows refused."""

@@ -10,6 +10,7 @@ from typing_extensions import TypedDict
 from labels.paper import COLOURS
 from scanflow.domain.derive import OrderState, SlotState
 from scanflow.domain.life import CardState, DoubtEnd, DoubtKind, Hold, LineState, ParcelState, RoundState, StayState
+from scanflow.domain.things import ChannelStatus
 from scanflow.storage.writing.failing import CODES
 from scanflow.workflow.answers import Count, Photo
 from scanflow.workflow.fields import Code, Identity, OneOf
@@ -145,6 +146,17 @@ class Order(TypedDict):
     note: Annotated[str, Field(description="What a person wrote who took it down by hand.")]
     collected: Annotated[bool, Field(description="The buyer comes for it: nothing is sent.")]
     lines: list[Line]
+
+
+class ChannelSaid(TypedDict):
+    name: str
+    statuses: Annotated[dict[str, ChannelStatus], Field(description="What each value of its status column means.")]
+    complete: Annotated[bool, Field(description="Its file lists all of its open orders.")]
+
+
+class ChannelPage(TypedDict):
+    channels: list[ChannelSaid]
+    next: str | None
 
 
 class OrderPage(TypedDict):

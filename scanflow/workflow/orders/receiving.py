@@ -8,7 +8,7 @@ from dataclasses import replace
 from datetime import datetime
 from enum import StrEnum
 from itertools import count
-from typing import Annotated
+from typing import Annotated, Literal
 
 from pydantic import Field
 
@@ -58,7 +58,7 @@ class NewOrder(
     channel: Annotated[str, words(LONGEST_NAME)] = ""
     ordered_at: Maybe[Time] = None
     ship_by: Maybe[Time] = None
-    status: Maybe[ChannelStatus] = Field(
+    status: Maybe[Literal[ChannelStatus.PACK, ChannelStatus.ASIDE, ChannelStatus.CANCELLED]] = Field(
         default=None,
         description="`aside`: not paid or cleared yet, held until `pack` is said. Absent: nothing new is said of it.",
     )
@@ -70,8 +70,9 @@ class NewOrder(
         return IncomingOrder(self.number, self.channel, self.ordered_at, self.ship_by, lines, status=self.status)
 
 
-def receive(unit: Unit, incoming: IncomingOrder) -> tuple[Order, Arrival]:
-    """Take an order in, once: its number is unique per channel, and the same again changes nothing.
+def receive(unit: Unit, incoming: IncomingOrder, load: str | None = None) -> tuple[Order, Arrival]:
+    """Take an order in, once: its number is unique per channel, and the same again changes nothing. `load` names the
+    file that brings it.
 
     A later version binds its new lines, holds absent ones (`not_in_file`) and changed ones; nothing is dropped.
     Without a channel two shops may use one number: what has no line of an order that came before is another order.
@@ -94,6 +95,7 @@ def receive(unit: Unit, incoming: IncomingOrder) -> tuple[Order, Arrival]:
         sent_number=sent,
         note=incoming.note,
         collected=incoming.collected,
+        load=load,
     )
     unit.add(order)
     lines = [new_line(unit, order, place, line) for place, line in enumerate(incoming.lines, 1)]
@@ -189,16 +191,24 @@ def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[O
         else:
             position += 1
             changes.append(new_line(unit, undated, position, wanted))
-    changes += [line for gone in left.values() for line in _absent(unit, gone)]
+    changes += [line for gone in left.values() for line in hold_absent(unit, gone, WITHOUT_LINE)]
     if newer != order or changes:
         unit.put(newer)
-        told = tuple(_told(line) for line in changes)
-        unit.record(events.OrderChanged(order=order.id, number=order.number, lines=told))
+        tell_change(unit, order, changes)
     last, done = _take_status(unit, newer, incoming.status, [line.id for line in lines])
     return last, Arrival.CHANGED if done or newer != order or changes else Arrival.UNCHANGED
 
 
+def tell_change(unit: Unit, order: Order, changes: Iterable[Line]) -> None:
+    """Record that something else is said of these lines of an order now."""
+    told = tuple(_told(line) for line in changes)
+    unit.record(events.OrderChanged(order=order.id, number=order.number, lines=told))
+
+
 NOT_CLEARED = "Its channel says that it is not paid or not cleared yet."
+SENT = "Its channel says that it was sent. Is it still to be packed?"
+WITHOUT_LINE = "The order came again without this line."
+TO_PACK = frozenset({LineState.UNBOUND, LineState.WAITING, LineState.PICKED, LineState.SHORT})
 
 
 def _take_status(unit: Unit, order: Order, status: ChannelStatus | None, before: Collection[str]) -> tuple[Order, bool]:
@@ -209,8 +219,12 @@ def _take_status(unit: Unit, order: Order, status: ChannelStatus | None, before:
     """
     new = status is not None and order.status != status
     lines = unit.find(Line, order=order.id)
-    if ChannelStatus.ASIDE in (status, order.status if status is None else None):
-        _hold_aside(unit, [line for line in lines if new or line.id not in before])
+    affected = [line for line in lines if new or line.id not in before]
+    match status or order.status:
+        case ChannelStatus.ASIDE:
+            _hold_for_channel(unit, affected, Hold.NOT_CLEARED, NOT_CLEARED)
+        case ChannelStatus.SENT if status is ChannelStatus.SENT:
+            _hold_for_channel(unit, [line for line in affected if line.state in TO_PACK], Hold.NOT_IN_FILE, SENT)
     if status is ChannelStatus.PACK:
         _clear(unit, order, [line for line in lines if line.has(Hold.NOT_CLEARED)])
     if status is ChannelStatus.CANCELLED and new and any(orders.can_be_cancelled(unit, line) for line in lines):
@@ -222,11 +236,11 @@ def _take_status(unit: Unit, order: Order, status: ChannelStatus | None, before:
     return order, True
 
 
-def _hold_aside(unit: Unit, lines: Iterable[Line]) -> None:
+def _hold_for_channel(unit: Unit, lines: Iterable[Line], hold: Hold, why: str) -> None:
     for line in lines:
         if line.state is not LineState.CANCELLED and orders.can_be_held(unit, line):
-            unit.put(line.held(Hold.NOT_CLEARED, NOT_CLEARED))
-            unit.record(events.LineHeld(line=line.id, why=NOT_CLEARED))
+            unit.put(line.held(hold, why))
+            unit.record(events.LineHeld(line=line.id, why=why))
 
 
 def _clear(unit: Unit, order: Order, lines: Sequence[Line]) -> None:
@@ -254,10 +268,10 @@ def _compare(unit: Unit, line: Line, wanted: IncomingLine) -> list[Line]:
     return [new]
 
 
-def _absent(unit: Unit, lines: Iterable[Line]) -> list[Line]:
-    """Hold the lines that the order lacks now and had before; once, so that a person's answer stands."""
+def hold_absent(unit: Unit, lines: Iterable[Line], why: str) -> list[Line]:
+    """Hold the lines that came before and did not come now; once, so that a person's answer stands."""
     gone = [
-        replace(_held(unit, line, Hold.NOT_IN_FILE, "The order came again without this line."), in_file=False)
+        replace(_held(unit, line, Hold.NOT_IN_FILE, why), in_file=False)
         for line in lines
         if line.in_file and line.state is not LineState.CANCELLED and orders.can_be_held(unit, line)
     ]

@@ -43,6 +43,8 @@ POST /api/stays/{stay}/move
 POST /api/stays/{stay}/exchange
 POST /api/orders
 POST /api/orders/import
+GET /api/channels
+POST /api/channels
 GET /api/orders
 GET /api/orders/{order}
 POST /api/orders/{order}/cancel
@@ -172,6 +174,7 @@ def test_a_role_may_do_what_is_declared(app: Flask, shop: Shop) -> None:
         "POST /api/stays/{stay}/reserve",
         "GET /api/stock.csv",
         "POST /api/stock/load",
+        "POST /api/channels",
         "POST /api/orders",
         "POST /api/orders/import",
         "POST /api/orders/{order}/cancel",
@@ -334,9 +337,9 @@ def test_a_file_is_loaded_once_for_a_key(calls: Calls) -> None:
     calls.section()
     calls.client.environ_base["HTTP_IDEMPOTENCY_KEY"] = "file"
 
-    answers = [calls.upload("/api/orders/import", file=b"number,reference\n1,D001\n") for _ in range(2)]
+    answers = [calls.upload("/api/orders/import", file=b"number,channel,reference\n1,fair,D001\n") for _ in range(2)]
     assert 1 == answers[0]["loaded"] == answers[1]["loaded"]
-    assert "key_reused" == calls.upload("/api/orders/import", 422, file=b"number,reference\n2,D001\n")["code"]
+    assert "key_reused" == calls.upload("/api/orders/import", 422, file=b"number,channel,reference\n2,fair,D001\n")["code"]
 
 
 def walk(calls: Calls, path: str, name: str, key: str, add: Any) -> list[Any]:

@@ -24,15 +24,17 @@ def upgrade() -> None:
         sa.UniqueConstraint("name", name="uq_channels_name"),
     )
     op.create_table(
-        "order_loads",
+        "changed_orders",
         sa.Column("n", _COUNT, primary_key=True, autoincrement=True),
         sa.Column("id", sa.String(64), nullable=False),
-        sa.Column("at", sa.String(32), nullable=False),
-        sa.Column("who", sa.Text, nullable=False),
+        sa.Column("load", sa.String(64), nullable=False),
+        sa.Column("order", sa.String(64), nullable=False),
         sa.Column("was", sa.Text, nullable=False),
-        sa.PrimaryKeyConstraint("n", name="pk_order_loads"),
-        sa.UniqueConstraint("id", name="uq_order_loads_id"),
+        sa.ForeignKeyConstraint(["order"], ["orders.id"], name="fk_changed_orders_order"),
+        sa.PrimaryKeyConstraint("n", name="pk_changed_orders"),
+        sa.UniqueConstraint("id", name="uq_changed_orders_id"),
     )
+    op.create_index("ix_changed_orders_load", "changed_orders", ["load"])
     op.add_column("orders", sa.Column("load", sa.String(64)))
     some = sa.text("load IS NOT NULL")
     op.create_index("ix_orders_load", "orders", ["load"], sqlite_where=some, postgresql_where=some)

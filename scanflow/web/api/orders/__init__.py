@@ -18,7 +18,7 @@ from scanflow.web.api.contract import MANAGERS, STAFF, answer_view, call, digest
 from scanflow.web.door.visitors import shop
 from scanflow.web.once import CallReply
 from scanflow.workflow import orders
-from scanflow.workflow.fields import Command, Maybe, words
+from scanflow.workflow.fields import LONGEST_NAME, Command, Flag, Maybe, words
 from scanflow.workflow.orders import file as order_file
 from scanflow.workflow.orders import receiving
 from scanflow.workflow.ports import must
@@ -43,14 +43,17 @@ class OrderFile(Command):
     mapping: Maybe[Annotated[str, words(100, least=1)]] = Field(
         default=None, description="The name of a remembered mapping of columns."
     )
+    channel: Annotated[str, words(LONGEST_NAME), Field(description="Of rows that name none.")] = ""
+    part: Annotated[Flag, Field(description="The file is a part: orders that it does not have are not held.")] = False
 
 
 @call(blueprint, "POST", "/api/orders/import", MANAGERS, {200: given.Loaded})
 def load(said: OrderFile) -> Response:
     """Loads a file of orders, all of it or, where it can't be read, nothing. One that was cut off goes on."""
-    parsed = order_files.read(shop().looking, said.file, said.mapping)
+    parsed = order_files.read(shop().looking, said.file, said.mapping, said.channel)
+    listed = () if said.part else parsed.listed
     with shop().looking() as unit:
-        load_part = order_file.in_parts(unit, parsed.key, parsed.orders, parsed.rows, a_while)
+        load_part = order_file.in_parts(unit, parsed.key, parsed.orders, parsed.rows, a_while, listed)
 
     def work(unit: SqlUnit) -> CallReply | None:
         done = load_part(unit)

@@ -106,7 +106,7 @@ def test_others_have_their_turn_between_two_parts(calls: Calls, shop: Shop) -> N
     calls.upload("/api/orders/import", file=file_of(60))
     thread.join()
     told = [entry["kind"] for entry in calls.get(f"/api/ledger?after={begun}&limit=500")["entries"]]
-    assert ("order received", "order received") == (told[0], told[-1])
+    assert ("order received", "orders loaded") == (told[0], told[-1])
     assert events.Changed.kind in told
 
 
