@@ -35,6 +35,7 @@ ALWAYS = (
     "/orders?state=held",
     "/orders/load",
     "/orders/new",
+    "/channels",
     "/stock/load",
     "/rounds",
     "/table",
@@ -113,6 +114,7 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
     yield from (
         "/orders/load",
         "/orders/new",
+        "/channels",
         "/stock/load",
         f"/orders/new?stay={stay}",
         "/rounds",

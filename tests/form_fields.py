@@ -7,10 +7,14 @@ import re
 
 
 def fields_of(page: str) -> dict[str, str]:
-    """What the form of that page would send, apart from its button."""
-    hidden = dict(re.findall(r'<input type="hidden" name="([a-z]+)" value="([^"]*)">', page))
-    selects = re.findall(r'<select id="[^"]*" name="([^"]*)">(.*?)</select>', page)
-    for name, options in selects:
+    """What the form of that page would send, apart from its button and its file."""
+    fields = {}
+    for tag in re.findall(r"<input ([^>]*)>", page):
+        said = dict(re.findall(r'([a-z-]+)="([^"]*)"', tag))
+        kind = said.get("type", "text")
+        if "name" in said and (kind in ("text", "hidden") or re.search(r" checked\b", tag)):
+            fields[said["name"]] = said.get("value", "")
+    for name, options in re.findall(r'<select\s+id="[^"]*"\s+name="([^"]*)"\s*>(.*?)</select>', page, re.DOTALL):
         chosen = re.search(r'<option(?: value="([^"]*)")? selected>([^<]*)', options)
-        hidden[name] = (chosen[1] or chosen[2]) if chosen else ""
-    return {name: html.unescape(value) for name, value in hidden.items()}
+        fields[name] = (chosen[1] or chosen[2]) if chosen else ""
+    return {html.unescape(name): html.unescape(value) for name, value in fields.items()}

@@ -21,6 +21,8 @@ from scanflow.domain.orders.titles import Stocked, Titled
 from scanflow.domain.things import (
     Alias,
     Bin,
+    ChangedOrder,
+    Channel,
     Doubt,
     Item,
     Label,
@@ -51,7 +53,9 @@ KINDS = (
     Photo,
     Item,
     Stay,
+    Channel,
     Order,
+    ChangedOrder,
     Line,
     Doubt,
     Learned,

@@ -266,6 +266,7 @@ class ChangedOrder:
     id: str
     load: str
     order: str
+    at: datetime
     was: str
 
 

@@ -9,6 +9,7 @@ from scanflow.domain.counts.findings import Finding, FindingKind
 from scanflow.domain.counts.stocktake import TRAY
 from scanflow.domain.derive import OrderState, SlotState
 from scanflow.domain.life import Hold, LineState, ParcelState, StayState
+from scanflow.domain.things import ChannelStatus
 from scanflow.domain.verdict import Reason
 
 
@@ -151,6 +152,14 @@ ORDERS: Mapping[OrderState, str] = {
     OrderState.RETURNED: "came back",
 }
 """How far an order is."""
+
+STATUSES: Mapping[ChannelStatus, str] = {
+    ChannelStatus.PACK: "to be packed",
+    ChannelStatus.ASIDE: "not paid or not cleared: set aside",
+    ChannelStatus.CANCELLED: "cancelled",
+    ChannelStatus.SENT: "sent already",
+}
+"""What each thing means that a channel says of an order."""
 
 SLOTS: Mapping[SlotState, str] = {
     SlotState.FREE: "free",

@@ -290,6 +290,7 @@ changed_orders = _table(
     _name(),
     Column("load", String(64), nullable=False),
     _link("order", "orders.id"),
+    Column("at", Instant, nullable=False),
     _text("was"),
     Index("ix_changed_orders_load", "load"),
 )

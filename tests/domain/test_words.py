@@ -12,8 +12,9 @@ import scanflow
 from scanflow.domain.counts.findings import FindingKind
 from scanflow.domain.derive import OrderState, SlotState
 from scanflow.domain.life import Hold, LineState, ParcelState, StayState
+from scanflow.domain.things import ChannelStatus
 from scanflow.domain.verdict import HAND_OVER, Reason
-from scanflow.domain.words import AT_THE_DOOR, FINDINGS, HOLDS, LINES, ORDERS, PARCELS, REFUSALS, SLOTS, STAYS
+from scanflow.domain.words import AT_THE_DOOR, FINDINGS, HOLDS, LINES, ORDERS, PARCELS, REFUSALS, SLOTS, STATUSES, STAYS
 
 HOUSE = Path(scanflow.__file__).parent
 
@@ -31,12 +32,19 @@ def test_a_refusal_at_the_door_has_its_words() -> None:
     assert all(each.heading and each.sentence.format(why="Not this thing") for each in said)
 
 
-STATES = {LineState: LINES, OrderState: ORDERS, SlotState: SLOTS, StayState: STAYS, ParcelState: PARCELS}
+STATES = {
+    LineState: LINES,
+    OrderState: ORDERS,
+    SlotState: SLOTS,
+    StayState: STAYS,
+    ParcelState: PARCELS,
+    ChannelStatus: STATUSES,
+}
 
 
 @pytest.mark.parametrize("states", STATES, ids=lambda each: each.__name__)
 def test_a_state_has_its_words(states: type[StrEnum]) -> None:
-    """Each state of a line, an order, a slot, a stay and a parcel, and none but these."""
+    """Each state of a line, an order, a slot, a stay and a parcel, each meaning of a status, and none but these."""
     assert set(states) == set(STATES[states])
     assert all(STATES[states].values())
 

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
+from datetime import datetime
+from typing import NamedTuple
 
 from sqlalchemy import Connection, case, func, select
 
 from scanflow.domain.life import LineState
 from scanflow.storage.derived import BY_URGENCY, HELD, LINES, ORDER_STATE, TO_SETTLE
-from scanflow.storage.tables import lines, orders
+from scanflow.storage.tables import changed_orders, lines, orders
 from scanflow.storage.views.lists import AnyRow, LineRow, Rows, line_rows
 from scanflow.storage.views.search import of_order
 
@@ -94,6 +96,28 @@ def numbers(connection: Connection, order_ids: Sequence[str]) -> Rows:
     """These orders, without their lines."""
     query = select(*(orders.c[name] for name in ("id", "number", "slip", "ship_by", "note", "collected")))
     return connection.execute(query.where(orders.c.id.in_(order_ids)).order_by(orders.c.n)).all()
+
+
+class LoadedOrders(NamedTuple):
+    """What a file of orders brought and changed that was not taken back, and when: `first` is one of the new ones."""
+
+    load: str
+    at: datetime
+    new: int
+    changed: int
+    first: str
+
+
+def loads(connection: Connection, limit: int) -> list[LoadedOrders]:
+    """The files of orders that were loaded last, the latest first."""
+    brought = select(orders.c.load, func.max(orders.c.received), func.count(), func.min(orders.c.number))
+    brought = brought.where(orders.c.load.is_not(None)).group_by(orders.c.load)
+    changed = select(changed_orders.c.load, func.max(changed_orders.c.at), func.count()).group_by(changed_orders.c.load)
+    found = {load: LoadedOrders(load, at, new, 0, first) for load, at, new, first in connection.execute(brought).all()}
+    for load, at, count in connection.execute(changed).all():
+        new = found.get(load, LoadedOrders(load, at, 0, 0, ""))
+        found[load] = new._replace(at=max(at, new.at), changed=count)
+    return sorted(found.values(), key=lambda each: each.at, reverse=True)[:limit]
 
 
 def picked_lines(connection: Connection) -> Rows:

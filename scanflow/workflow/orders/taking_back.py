@@ -44,7 +44,7 @@ def _line(line: Line) -> Image:
 def keep(unit: Unit, load: str, order: Order, before: Image) -> None:
     """Keep how a file changed an order, which stood so before."""
     was = json.dumps({"before": before, "after": image(unit, must(unit, Order, order.id))}, ensure_ascii=False)
-    unit.add(ChangedOrder(unit.new_id(), load, order.id, was))
+    unit.add(ChangedOrder(unit.new_id(), load, order.id, unit.at, was))
 
 
 def in_parts(view: Unit, load: str, enough: Callable[[], Callable[[], bool]]) -> Callable[[Unit], int | None]:

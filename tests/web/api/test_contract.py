@@ -339,7 +339,9 @@ def test_a_file_is_loaded_once_for_a_key(calls: Calls) -> None:
 
     answers = [calls.upload("/api/orders/import", file=b"number,channel,reference\n1,fair,D001\n") for _ in range(2)]
     assert 1 == answers[0]["loaded"] == answers[1]["loaded"]
-    assert "key_reused" == calls.upload("/api/orders/import", 422, file=b"number,channel,reference\n2,fair,D001\n")["code"]
+    assert (
+        "key_reused" == calls.upload("/api/orders/import", 422, file=b"number,channel,reference\n2,fair,D001\n")["code"]
+    )
 
 
 def walk(calls: Calls, path: str, name: str, key: str, add: Any) -> list[Any]:

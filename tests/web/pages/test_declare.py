@@ -68,7 +68,7 @@ def test_a_form_with_a_file_is_sent_where_one_is_taken(app: Flask, client: Flask
 
 @pytest.mark.parametrize(
     ("role", "left_out"),
-    [(Role.OWNER, set()), (Role.HELPER, {"Cards", "Settings", "Plan", "Ledger", "Where things go wrong"})],
+    [(Role.OWNER, set()), (Role.HELPER, {"Cards", "Settings", "Plan", "Channels", "Ledger", "Where things go wrong"})],
 )
 def test_the_menu_has_what_its_reader_may_use(app: Flask, shop: Shop, role: Role, left_out: set[str]) -> None:
     """The menu stands in the order of its groups and places, without what the reader may not use."""
@@ -76,5 +76,16 @@ def test_the_menu_has_what_its_reader_may_use(app: Flask, shop: Shop, role: Role
     menu = re.findall(r"<a [^>]*>([^<]*)</a>", html[html.index('aria-label="All pages"') :].partition("</nav>")[0])
     day = ("Today", "Put away", "Orders", "Rounds", "Table", "Tray", "Hand-over")
     room = ("Room", "Slots", "Shelf", "Counts", "Cards")
-    all_ = (*day, *room, "Settings", "Plan", "Ledger", "Where things go wrong", "This phone", "Scanner", "Help")
+    all_ = (
+        *day,
+        *room,
+        "Settings",
+        "Plan",
+        "Channels",
+        "Ledger",
+        "Where things go wrong",
+        "This phone",
+        "Scanner",
+        "Help",
+    )
     assert [each for each in all_ if each not in left_out] == menu

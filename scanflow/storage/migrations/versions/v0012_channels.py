@@ -29,6 +29,7 @@ def upgrade() -> None:
         sa.Column("id", sa.String(64), nullable=False),
         sa.Column("load", sa.String(64), nullable=False),
         sa.Column("order", sa.String(64), nullable=False),
+        sa.Column("at", sa.String(32), nullable=False),
         sa.Column("was", sa.Text, nullable=False),
         sa.ForeignKeyConstraint(["order"], ["orders.id"], name="fk_changed_orders_order"),
         sa.PrimaryKeyConstraint("n", name="pk_changed_orders"),

@@ -27,7 +27,7 @@ def authority() -> x509.Certificate | None:
     return home.authority(shop().clock()).certificate if home else None
 
 
-@page(blueprint, "GET", "/trust", roles=ANYONE, menu=MenuEntry(Group.SHOP, 5, "This phone"))
+@page(blueprint, "GET", "/trust", roles=ANYONE, menu=MenuEntry(Group.SHOP, 6, "This phone"))
 def show() -> ResponseReturnValue:
     found = authority()
     named = found.subject.rfc4514_string().partition("=")[2] if found else ""

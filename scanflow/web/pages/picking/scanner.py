@@ -27,7 +27,7 @@ def bars(text: str) -> tuple[int, str]:
     return place + code128.QUIET, "".join(path)
 
 
-@page(blueprint, "GET", "/scanner", roles=STAFF, menu=MenuEntry(Group.SHOP, 6, "Scanner"))
+@page(blueprint, "GET", "/scanner", roles=STAFF, menu=MenuEntry(Group.SHOP, 7, "Scanner"))
 def show() -> ResponseReturnValue:
     width, path = bars(TEST_TEXT)
     return render("picking/scanner.html", test_text=TEST_TEXT, width=width, path=path, module=MODULE_PX)

@@ -11,6 +11,6 @@ from scanflow.web.pages.rendering import render
 blueprint = Blueprint("help_page", __name__)
 
 
-@page(blueprint, "GET", "/help", roles=STAFF, menu=MenuEntry(Group.SHOP, 7, "Help", "e"))
+@page(blueprint, "GET", "/help", roles=STAFF, menu=MenuEntry(Group.SHOP, 8, "Help", "e"))
 def show() -> ResponseReturnValue:
     return render("shop/help.html")

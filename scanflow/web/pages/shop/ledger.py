@@ -13,7 +13,7 @@ from scanflow.web.pages.room_view import ask
 blueprint = Blueprint("ledger_page", __name__)
 
 
-@page(blueprint, "GET", "/ledger", live=True, menu=MenuEntry(Group.SHOP, 3, "Ledger", "g"))
+@page(blueprint, "GET", "/ledger", live=True, menu=MenuEntry(Group.SHOP, 4, "Ledger", "g"))
 def show() -> ResponseReturnValue:
     about = request.args.get("about", "").strip()[:100]
     before = asked("before") or None

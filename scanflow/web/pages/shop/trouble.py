@@ -52,7 +52,7 @@ PLACES = {
 """Where it went wrong: at a station, in a count, or where a person said so."""
 
 
-@page(blueprint, "GET", "/trouble", menu=MenuEntry(Group.SHOP, 4, "Where things go wrong"))
+@page(blueprint, "GET", "/trouble", menu=MenuEntry(Group.SHOP, 5, "Where things go wrong"))
 def show() -> ResponseReturnValue:
     unit = room()
     past = ask(trouble_views.past, unit.at - timedelta(days=DAYS))

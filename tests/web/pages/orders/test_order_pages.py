@@ -46,7 +46,8 @@ def orders(shop: Shop) -> list[str]:
 def test_file_is_shown_before_it_is_loaded(shop: Shop, client: FlaskClient) -> None:
     """The first page changes nothing: it shows columns, samples, what would be held and what is refused."""
     stay = furnish(shop, 2).stays[1]
-    file = f"Order no;Item ref;Title\nC-1;{reference(stay)};Leather saddle\nC-1;Q9;Bell\n;{reference(stay)};Lost\n"
+    rows = ("Order no;Shop;Item ref;Title", f"C-1;fair;{reference(stay)};Leather saddle", "C-1;fair;Q9;Bell")
+    file = "\n".join((*rows, f";fair;{reference(stay)};Lost\n"))
     page = look_at(client, file)
     assert (200, ["B-1"]) == (page.status_code, orders(shop))
     for words in ("1 line held", "1 row refused", "Row 4", "No slot of this room has this code."):
@@ -59,28 +60,37 @@ def test_file_is_shown_before_it_is_loaded(shop: Shop, client: FlaskClient) -> N
 def test_file_again(shop: Shop, client: FlaskClient) -> None:
     """The same file again would change nothing; a later one without a line says what is gone."""
     stays = furnish(shop, 4).stays
-    rows = [f"C-1,{reference(stays[1])},Saddle", f"C-1,{reference(stays[3])},Wheel"]
-    first = look_at(client, "\n".join(["number,reference,title", *rows]))
+    rows = [f"C-1,fair,{reference(stays[1])},Saddle", f"C-1,fair,{reference(stays[3])},Wheel"]
+    first = look_at(client, "\n".join(["number,channel,reference,title", *rows]))
     client.post("/orders/load", data=fields_of(first.text) | {"step": "apply"})
-    again = look_at(client, "\n".join(["number,reference,title", *rows]))
+    again = look_at(client, "\n".join(["number,channel,reference,title", *rows]))
     assert ("1 unchanged" in again.text, "Load 0 orders" in again.text) == (True, True)
-    later = look_at(client, "\n".join(["number,reference,title", rows[0]]))
+    later = look_at(client, "\n".join(["number,channel,reference,title", rows[0]]))
     assert ("1 changed" in later.text, "The order came again without this line." in later.text) == (True, True)
 
 
 def test_mapping_is_corrected_and_remembered(shop: Shop, client: FlaskClient) -> None:
-    """A person says which column is which; the next file of these headers is understood without asking."""
+    """A person says which column is which; the next file of these headers is understood without asking, and
+    its channel is proposed.
+    """
     stay = furnish(shop, 2).stays[1]
     file = f"Alpha,Beta,Gamma\nC-7,{reference(stay)},Leather saddle\n"
     page = look_at(client, file)
     assert (422, True) == (page.status_code, "No column holds the number; choose one." in page.text)
-    fields = fields_of(page.text) | {"column-number": "Alpha", "column-title": "Gamma", "step": "apply"}
+    fields = fields_of(page.text) | {
+        "column-number": "Alpha",
+        "column-title": "Gamma",
+        "channel": "fair",
+        "step": "apply",
+    }
     seen = client.post("/orders/load", data=fields)
     assert ["B-1"] == orders(shop)  # what is loaded is what was looked at: corrected columns are shown first
     client.post("/orders/load", data=fields_of(seen.text) | {"step": "apply"})
     assert ["B-1", "C-7"] == orders(shop)
     again = fields_of(look_at(client, file.replace("C-7", "C-8")).text)
-    assert ("Alpha", "Beta", "Gamma") == (again["column-number"], again["column-reference"], again["column-title"])
+    assert ("Alpha", "Beta", "Gamma", "fair") == tuple(
+        again[name] for name in ("column-number", "column-reference", "column-title", "channel")
+    )
 
 
 def test_files_that_can_not_be_read(client: FlaskClient) -> None:
