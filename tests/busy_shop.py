@@ -176,7 +176,9 @@ class BusyShop:
         columns = mapping.guess(table).to_json()
         signature = mapping.signature(table.headers)
         self.shop.act("owner", lambda unit: unit.mappings.save("Fair", signature, columns))
-        assert 1 <= self.calls.upload("/api/orders/import", file=rows.encode(), mapping="Fair")["loaded"]
+        assert (
+            1 <= self.calls.upload("/api/orders/import", file=rows.encode(), mapping="Fair", channel="Fair")["loaded"]
+        )
 
     def _first_round(self) -> None:
         """A round that is over: all was picked, the wrong card was refused, one scan was taken back."""

@@ -45,7 +45,7 @@ def put_away(page: Page, text: str, title: str) -> str:
 
 def load_orders(page: Page, folder: Path, rows: list[str]) -> None:
     path = folder / "orders.csv"
-    path.write_text("\n".join(["Sale,Item ref,What", *rows]), encoding="utf-8")
+    path.write_text("\n".join(["Shop,Sale,Item ref,What", *(f"fair,{row}" for row in rows)]), encoding="utf-8")
     page.goto("/orders/load")
     page.set_input_files("#file", path)
     page.wait_for_selector("text=Check the file")

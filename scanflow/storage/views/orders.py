@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 from sqlalchemy import Connection, case, func, select
 
-from scanflow.domain.life import LineState
+from scanflow.domain.life import Hold, LineState
 from scanflow.storage.derived import BY_URGENCY, HELD, LINES, ORDER_STATE, TO_SETTLE
 from scanflow.storage.tables import changed_orders, lines, orders
 from scanflow.storage.views.lists import AnyRow, LineRow, Rows, line_rows
@@ -20,6 +20,14 @@ def held_lines(connection: Connection, limit: int, first: str = "") -> Rows:
     """The most urgent held lines, those of the order `first` before all others."""
     begin = case((lines.c.order == first, 0), else_=1)
     return connection.execute(LINES.where(TO_SETTLE).order_by(begin, *BY_URGENCY, lines.c.position).limit(limit)).all()
+
+
+def held_by_reason(connection: Connection) -> dict[Hold, list[str]]:
+    """All lines that wait to be settled, by their gravest hold, the gravest first."""
+    found: dict[Hold, list[str]] = {hold: [] for hold in Hold}
+    for line_id, holds in connection.execute(select(lines.c.id, lines.c.holds).where(TO_SETTLE).order_by(lines.c.n)):
+        found[holds[0].hold].append(line_id)
+    return {hold: each for hold, each in found.items() if each}
 
 
 def short_lines(connection: Connection, limit: int) -> Rows:

@@ -12,9 +12,10 @@ from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.orders.loaded import Loaded
 from scanflow.domain.things import ChangedOrder, Channel, ChannelStatus, Line, Order
 from scanflow.workflow import orders
-from scanflow.workflow.orders import file, receiving, taking_back
+from scanflow.workflow.orders import file, many, receiving, taking_back
 from scanflow.workflow.orders.channels import SayChannel, claim, say
-from scanflow.workflow.ports import Refused
+from scanflow.workflow.orders.many import SettleMany
+from scanflow.workflow.ports import Invalid, Refused
 
 COMPLETE = SayChannel(name="fair", complete=True)
 
@@ -174,3 +175,31 @@ def test_orders_without_a_channel_are_claimed_for_one() -> None:
     assert (1, 0) == (claim(room.unit, "fair"), claim(room.unit, "fair"))
     assert [("1", "fair"), ("2", ""), ("2", "fair")] == [(each.number, each.channel) for each in room.unit.find(Order)]
     assert room.unit.get(Channel, "fair") is None
+
+
+def settled(room: RoomInMemory, hold: str, how: str, *lines: Line) -> int | None:
+    said = SettleMany.of({"hold": hold, "how": how, "lines": tuple(line.id for line in lines)})
+    return many.in_parts(said, lambda: lambda: False)(room.unit)
+
+
+def test_many_held_lines_are_settled_in_one_act() -> None:
+    """Those that are held for this reason alone are kept, or cancelled; what is held for a graver one stays."""
+    room = RoomInMemory("D001", "D002", "D003")
+    say(room.unit, COMPLETE)
+    loaded(room, *(ordered(room, number, f"D00{number}") for number in "123"))
+    file.load(room.unit, (), {}, {("fair", "4")})
+    lines = room.unit.find(Line)
+    orders.hold(room.unit, lines[2].id, orders.NotThis(why="Another lamp"))
+    assert 1 == settled(room, "not_in_file", "keep", lines[0])
+    assert 1 == settled(room, "not_in_file", "cancel", *lines)
+    after = room.unit.find(Line)
+    assert [LineState.WAITING, LineState.CANCELLED, LineState.WAITING] == [line.state for line in after]
+    assert [0, 1, 2] == [len(line.holds) for line in after]
+
+
+@pytest.mark.parametrize(("hold", "how"), [("suspect", "cancel"), ("bad_row", "keep"), ("cancelled_in_box", "cancel")])
+def test_what_needs_a_look_is_not_settled_by_the_dozen(hold: str, how: str) -> None:
+    """A doubted thing, or what lies in a box, or a row without a thing that is to be kept."""
+    room = RoomInMemory("D001")
+    with pytest.raises(Invalid):
+        settled(room, hold, how, room.lines(room.order("1", "D001"))[0])

@@ -13,17 +13,20 @@ from labels import slot_code
 from scanflow.domain.derive import OrderState, stands_still
 from scanflow.domain.life import LIVE, OF_BINDING, Hold, LineState
 from scanflow.domain.things import Order, Parcel, Stay
+from scanflow.domain.words import units
+from scanflow.shop import a_while
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views import search as search_views
 from scanflow.storage.views.lists import Rows
 from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
-from scanflow.web.pages.forms import sent
+from scanflow.web.pages.forms import sent, write_in_parts
 from scanflow.web.pages.rendering import PAGE, Refusal, act, do, offset, render, settle_doubt, typed_words, where_are
 from scanflow.web.pages.room_view import ask, room
 from scanflow.web.problem import Problem
 from scanflow.workflow import orders, parcels
-from scanflow.workflow.orders import binding
+from scanflow.workflow.orders import binding, many
+from scanflow.workflow.orders.many import TO_CANCEL, TO_KEEP, SettleMany
 from scanflow.workflow.ports import Unit
 from scanflow.workflow.stock import cards, doubts, returns
 from scanflow.workflow.stock.sightings import gone
@@ -33,7 +36,7 @@ STATES = tuple(state.value for state in OrderState)
 
 
 @page(blueprint, "GET", "/orders", roles=STAFF, live=True, menu=MenuEntry(Group.DAY, 3, "Orders", "o", top=True))
-def index() -> ResponseReturnValue:
+def index(said: str = "", status: int = 200, done: str = "") -> ResponseReturnValue:
     state = request.args.get("state", "")
     state = state if state in STATES else ""
     words = typed_words("words")
@@ -41,7 +44,18 @@ def index() -> ResponseReturnValue:
     counts = ask(order_views.order_counts, words)
     lines = ask(order_views.lines_by_order, [row.id for row in rows])
     shown = {"orders": rows, "lines": lines, "counts": counts, "state": state, "states": STATES, "words": words}
-    return render("orders/orders.html", **shown, skip=offset(), size=PAGE)
+    held = ask(order_views.held_by_reason) if state == OrderState.HELD else {}
+    shown["many"] = [(hold, ids, hold in TO_KEEP) for hold, ids in held.items() if hold in TO_CANCEL and len(ids) > 1]
+    return render("orders/orders.html", **shown, said=said, done=done, skip=offset(), size=PAGE), status
+
+
+@page(blueprint, "POST", "/orders/many")
+def settle_many() -> ResponseReturnValue:
+    """All lines that were held for one reason when the page was made."""
+    asked = sent(SettleMany, lines=request.form.get("lines", "").split())
+    number = write_in_parts(many.in_parts(asked, a_while))
+    what = "kept" if asked.how is many.BulkAnswer.KEEP else "cancelled"
+    return index(done=f"{units(number, 'line')} {what}.")
 
 
 @page(blueprint, "GET", "/orders/<id>", roles=STAFF, live=True)

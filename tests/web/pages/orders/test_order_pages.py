@@ -18,7 +18,7 @@ from werkzeug.test import TestResponse
 from labels.slot_code import card_text
 from scanflow.domain.life import Hold, LineState, ParcelState
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
-from scanflow.domain.things import Doubt, Line, Order, Parcel, Photo, Station, Stay
+from scanflow.domain.things import Channel, Doubt, Line, Order, Parcel, Photo, Station, Stay
 from scanflow.exchange import order_files
 from scanflow.shop import Shop, a_while
 from scanflow.storage.unit import SqlUnit
@@ -91,6 +91,84 @@ def test_mapping_is_corrected_and_remembered(shop: Shop, client: FlaskClient) ->
     assert ("Alpha", "Beta", "Gamma", "fair") == tuple(
         again[name] for name in ("column-number", "column-reference", "column-title", "channel")
     )
+
+
+def test_a_file_without_a_channel_is_asked_whose_it_is(shop: Shop, client: FlaskClient) -> None:
+    """Nothing is told of its orders before; orders that name no channel may be said to be of it too."""
+    stay = furnish(shop, 2).stays[1]
+    shop.act("owner", lambda unit: receive(unit, IncomingOrder("A-1", lines=(IncomingLine("Q1"),))))
+    page = look_at(client, f"number,reference\nC-1,{reference(stay)}\n")
+    assert (200, False) == (page.status_code, "new order" in page.text)
+    fields = fields_of(page.text) | {"channel": "web", "step": "look"}
+    page = client.post("/orders/load", data=fields)
+    assert ("1 order here names no channel" in page.text, "new order" in page.text) == (True, True)
+    page = client.post("/orders/load", data=fields_of(page.text) | {"claimed": "yes", "step": "look"})
+    client.post("/orders/load", data=fields_of(page.text) | {"step": "apply"})
+    with shop.looking() as unit:
+        assert [("B-1", "fair"), ("A-1", "web"), ("C-1", "web")] == [
+            (order.number, order.channel) for order in unit.find(Order)
+        ]
+
+
+def test_each_status_is_explained_once(shop: Shop, client: FlaskClient) -> None:
+    """A guess is shown and may be changed; what nobody explains is left out; the next file needs no answer."""
+    furnish(shop, 1)
+    file = "number,channel,reference,status\n7,fair,Q1,Awaiting payment\n8,fair,Q2,Blue\n9,fair,Q3,Paid\n"
+    page = look_at(client, file)
+    first = {name: value for name, value in fields_of(page.text).items() if name.startswith("status ")}
+    assert {"status fair awaiting payment": "aside", "status fair blue": "", "status fair paid": "pack"} == first
+    assert ("nobody has said yet what the status “Blue” means" in page.text, True) == (True, "Row 3" in page.text)
+    seen = client.post("/orders/load", data=fields_of(page.text) | {"status fair blue": "cancelled", "step": "apply"})
+    assert ["B-1"] == orders(shop)  # what was changed is shown first
+    client.post("/orders/load", data=fields_of(seen.text) | {"step": "apply"})
+    assert ["B-1", "7", "8", "9"] == orders(shop)
+    again = fields_of(look_at(client, file.replace("\n7,", "\n17,")).text)
+    assert "cancelled" == again["status fair blue"]
+    said = client.post("/channels", data={"name": "fair", "status Blue": "pack", "complete": "yes"})
+    assert 303 == said.status_code
+    with shop.looking() as unit:
+        [channel] = unit.find(Channel)
+    assert (("pack", "aside"), True) == (
+        (channel.statuses["Blue"], channel.statuses["Awaiting payment"]),
+        channel.complete,
+    )
+
+
+def test_what_a_complete_file_lacks_is_shown_first(shop: Shop, client: FlaskClient) -> None:
+    """The person says whether the orders are held, or the file is a part; many of them are settled in one act."""
+    furnish(shop, 1)
+    client.post("/channels", data={"name": "fair", "complete": "yes"})
+    rows = [f"{number},fair,Q{number}" for number in range(1, 5)]
+    head = "number,channel,reference"
+    first = look_at(client, "\n".join([head, *rows]))
+    client.post("/orders/load", data=fields_of(first.text) | {"step": "apply"})
+    page = look_at(client, "\n".join([head, rows[3]]))
+    assert ("3 open orders of this channel" in page.text, "1, 2, 3" in page.text) == (True, True)
+    part = client.post("/orders/load", data=fields_of(page.text) | {"absent": "part", "step": "look"})
+    assert ("1 line held" in part.text, "4 lines held" in page.text) == (True, True)
+    client.post("/orders/load", data=fields_of(page.text) | {"step": "apply"})
+    listed = client.get("/orders?state=held").text
+    assert "Keep all 3" in listed
+    [many] = [form for form in re.findall(r"<form.*?</form>", listed, re.DOTALL) if "Cancel all 3" in form]
+    done = client.post("/orders/many", data=fields_of(many))
+    assert "3 lines cancelled." in done.text
+
+
+def test_a_file_is_taken_back_from_its_page(shop: Shop, client: FlaskClient) -> None:
+    """It is listed where files are loaded; once something of it is being picked it stays."""
+    stays = furnish(shop, 4).stays
+    page = look_at(client, f"number,channel,reference\nC-1,fair,{reference(stays[1])}\n")
+    client.post("/orders/load", data=fields_of(page.text) | {"step": "apply"})
+    [path] = re.findall(r"/orders/loads/[0-9a-f]+/back", client.get("/orders/load").text)
+    done = client.post(path)
+    assert "That file is taken back: 1 order." in done.text
+    assert "C-1 (taken back)" in orders(shop)
+    page = look_at(client, f"number,channel,reference\nC-1,fair,{reference(stays[1])}\n")
+    client.post("/orders/load", data=fields_of(page.text) | {"step": "apply"})
+    [path] = re.findall(r"/orders/loads/[0-9a-f]+/back", client.get("/orders/load").text)
+    client.post("/rounds")
+    again = client.post(path)
+    assert (409, True) == (again.status_code, "is being picked" in again.text)
 
 
 def test_files_that_can_not_be_read(client: FlaskClient) -> None:
