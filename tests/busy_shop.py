@@ -171,14 +171,18 @@ class BusyShop:
         self._order_file()
 
     def _order_file(self) -> None:
-        rows = f"Order,SKU,Name\nF-1,{self.stays['S012']['reference']},Leather saddle\nF-2,,Nothing\n"
+        statuses = {"Paid": "pack", "Not paid": "aside", "Off": "cancelled", "Gone": "sent"}
+        self.calls.post("/api/channels", 201, name="Fair", statuses=statuses, complete=True)
+        saddle = self.stays["S012"]["reference"]
+        rows = f"Order,SKU,Name,Status\nF-1,{saddle},Leather saddle,paid\nF-2,,Nothing,\nF-3,Q1,Bell,not paid\n"
         table = csv_table.read_table(rows.encode())
         columns = mapping.guess(table).to_json()
         signature = mapping.signature(table.headers)
         self.shop.act("owner", lambda unit: unit.mappings.save("Fair", signature, columns))
-        assert (
-            1 <= self.calls.upload("/api/orders/import", file=rows.encode(), mapping="Fair", channel="Fair")["loaded"]
-        )
+        first = self.calls.upload("/api/orders/import", file=rows.encode(), mapping="Fair", channel="Fair")
+        later = "\n".join(row.replace("not paid", "paid") for row in rows.splitlines() if "F-2" not in row)
+        second = self.calls.upload("/api/orders/import", file=later.encode(), channel="Fair")
+        assert (3, 1) == (first["loaded"], second["changed"])
 
     def _first_round(self) -> None:
         """A round that is over: all was picked, the wrong card was refused, one scan was taken back."""
