@@ -116,6 +116,10 @@ def orders(file: Path, mapping: str | None, as_json: bool, data: Path | None, da
         click.echo(", ".join(f"{count} {what}" for what, count in counts.items()) + f", lines held: {len(done.held)}.")
         for row in refused:
             click.echo(f"Row {row['row']} was refused: {row['text']}")
+    for warning in parsed.warnings:
+        click.echo(f"Row {warning.row}: {warning.text}", err=True)
+    if parsed.dates:
+        click.echo(parsed.dates, err=True)
     sys.exit(int(bool(done.held or refused)))
 
 

@@ -35,11 +35,16 @@ SHOWN = 100
 
 @dataclass(frozen=True, slots=True)
 class LoadOutcome:
-    """What loading did or would do: the counts, the lines that are held, and all rows that became no line."""
+    """What loading did or would do: the counts, the lines that are held, and all rows that became no line.
+
+    `warnings` and `dates` as `Parsed` has them.
+    """
 
     loaded: Loaded
     held: Sequence[Any]
     refused: tuple[RefusedRow, ...]
+    warnings: tuple[RefusedRow, ...]
+    dates: str
 
 
 @page(blueprint, "GET", "/orders/load")
@@ -87,7 +92,8 @@ def _columns(table: CsvTable) -> ColumnMapping:
 
 
 def _outcome(parsed: Parsed, loaded: Loaded, held: Sequence[Any]) -> LoadOutcome:
-    return LoadOutcome(loaded, held, tuple(sorted((*parsed.refused, *loaded.refused), key=lambda row: row.row)))
+    refused = tuple(sorted((*parsed.refused, *loaded.refused), key=lambda row: row.row))
+    return LoadOutcome(loaded, held, refused, parsed.warnings, parsed.dates)
 
 
 def _try(parsed: Parsed) -> LoadOutcome:
