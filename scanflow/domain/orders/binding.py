@@ -34,10 +34,10 @@ class ReferenceFacts:
     """What the room knows of it.
 
     `named` is the stay that was named (for a bare code the slot's last one), `latest` the latest stay of its
-    item (another one after a move), `wanted_by` the number of the order that has or had it, `turns` the stays the slot
-    ever had but for those of a file that was taken back, `doubts` what is doubted of the item, in words. `listings` are
-    the listing ids known of the item, `listed` the things of which the line's listing id is known, `closer` another
-    thing in stock that the line's title fits better. `kept`: for whom it is reserved, in words.
+    item (another one after a move), `wanted_by` the number of the order that has or had it, empty for this one, `turns`
+    the stays the slot ever had but for those of a file that was taken back, `doubts` what is doubted of the item, in
+    words. `listings` are the listing ids known of the item, `listed` the things of which the line's listing id is
+    known, `closer` another thing in stock that the line's title fits better. `kept`: for whom it is reserved, in words.
     """
 
     named: Stay | None = None
@@ -102,9 +102,11 @@ def _bind(asked: Asked, found: ReferenceFacts) -> Bound:
     if latest.state is StayState.WITHDRAWN:
         return _unbound(Hold.WITHDRAWN, f"It was taken out of stock: {latest.reason}")
     if not latest.open:
-        return _unbound(Hold.ALREADY_SOLD, f"It has left with order {found.wanted_by}.")
+        order = f"order {found.wanted_by}" if found.wanted_by else "this order"
+        return _unbound(Hold.ALREADY_SOLD, f"It has left with {order}.")
     if found.wanted_by is not None:
-        return _unbound(Hold.ALREADY_SOLD, f"Order {found.wanted_by} has it.")
+        order = f"Order {found.wanted_by}" if found.wanted_by else "Another line of this order"
+        return _unbound(Hold.ALREADY_SOLD, f"{order} has it.")
     doubt = " ".join(filter(None, (doubt_of(asked, found), _more(asked))))
     holds = ((Hold.SUSPECT, found.doubts), (Hold.DOUBTFUL, doubt), (Hold.RESERVED, found.kept))
     return Bound(latest.id, tuple(Held(hold, why) for hold, why in holds if why))
