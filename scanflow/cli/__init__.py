@@ -129,9 +129,12 @@ def orders(
     else:
         click.echo(", ".join(f"{count} {what}" for what, count in counts.items()) + f", lines held: {len(done.held)}.")
         for row in refused:
-            click.echo(
-                f"Row {row['row']} {'is left out' if row['code'] == ALREADY_SENT else 'was refused'}: {row['text']}"
-            )
+            fate = "is left out" if row["code"] == ALREADY_SENT else "was refused"
+            click.echo(f"Row {row['row']} {fate}: {row['text']}")
+    for warning in parsed.warnings:
+        click.echo(f"Row {warning.row}: {warning.text}", err=True)
+    if parsed.dates:
+        click.echo(parsed.dates, err=True)
     sys.exit(int(bool(done.held or any(row["code"] != ALREADY_SENT for row in refused))))
 
 

@@ -32,14 +32,17 @@ SITE_ORDERS = {
 
 @dataclass(frozen=True, slots=True)
 class FairRow:
-    """A row of the fair's file, as the fair's helper wrote it: `reference`, `title` and `ordered` where not right."""
+    """A row of the fair's file, as the fair's helper wrote it: `reference` and `title` where not right.
+
+    `stray`: a cell more than the header has.
+    """
 
     number: str
     code: str
     reference: str | None = None
     title: str | None = None
     listing: bool = True
-    ordered: str | None = None
+    stray: str = ""
 
 
 MISTYPED = "C009-01X"
@@ -52,7 +55,7 @@ FAIR_ROWS = (
     FairRow("F203", "D010", title="Rusty unicycle seat post", listing=False),
     FairRow("F204", "C009", reference=MISTYPED),
     FairRow("F205", "L002"),
-    FairRow("F206", "P008", ordered="last week or so"),
+    FairRow("F206", "P008", stray="comes on Friday"),
     FairRow("F207", "H006", reference="H006"),
     FairRow("F208", "H014", reference="H014", listing=False),
     FairRow("F209", "BL010"),
@@ -96,4 +99,5 @@ def write_fair_file(out: Path, rows: tuple[FairRow, ...], now: datetime) -> None
             reference = row.reference or slot_code.reference(row.code, 1)
             listing = goods.listing_of(row.code) if row.listing else ""
             title = row.title or goods.title_of(row.code)
-            writer.writerow((row.number, FAIR, row.ordered or f"{yesterday} 10:30", soon, reference, title, listing))
+            cells = (row.number, FAIR, f"{yesterday} 10:30", soon, reference, title, listing)
+            writer.writerow((*cells, row.stray) if row.stray else cells)

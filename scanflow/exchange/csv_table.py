@@ -1,12 +1,15 @@
 """A CSV file as a table of cells: encoding, separator and quotes found out, no row lost.
 
 RFC 4180, and what spreadsheets make of it: UTF-8 with or without byte order mark, UTF-16 with one, else Windows-1252;
-comma, semicolon or tab between cells; any line ends.
+comma, semicolon or tab between cells, or what a first line like `sep=|` names; title lines above the header; any line
+ends.
 """
 
 import csv
 import io
-from collections.abc import Iterator
+import re
+from collections import Counter
+from collections.abc import Iterator, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, field
 from itertools import islice
@@ -20,7 +23,9 @@ MAX_LINES = 20 * MAX_ROWS  # a row has several where its cells hold line breaks
 MAX_BROKEN = 20  # rows with broken quotes; with more of them the separator or the file is not what it seems
 DELIMITERS = (",", ";", "\t")
 
-_SAMPLE = 200  # records that decide the separator
+_SAMPLE = 200  # records that decide the separator and which of them is the header
+_MOST_TITLES = 20  # lines above a header
+_NAMED = re.compile(r'"?sep=([^\w\s"]|\t)"?[\r\n]*', re.IGNORECASE)  # first line of some spreadsheets' files
 _BOMS = ((b"\xef\xbb\xbf", "utf-8"), (b"\xff\xfe", "utf-16-le"), (b"\xfe\xff", "utf-16-be"))
 _OTHER_FILES = (
     (b"PK\x03\x04", "a spreadsheet or a zip file"),
@@ -43,15 +48,21 @@ class CsvRow:
 
     @property
     def blank(self) -> bool:
-        return not any(cell.strip() for cell in self.cells)
+        return not self.filled
+
+    @property
+    def filled(self) -> int:
+        """How many of its cells hold something."""
+        return sum(bool(cell.strip()) for cell in self.cells)
 
 
 @dataclass(frozen=True, slots=True)
 class CsvTable:
-    """`headers` without surrounding spaces; `rows` without the header and without wholly blank ones."""
+    """`headers` without surrounding spaces; `rows` below the header and `above` it, without wholly blank ones."""
 
     headers: tuple[str, ...]
     rows: tuple[CsvRow, ...]
+    above: tuple[CsvRow, ...] = ()
     _places: dict[str, int] = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
@@ -74,24 +85,30 @@ class CsvTable:
 
 
 def read_table(data: bytes) -> CsvTable:
-    """The table in a file's bytes, its first record that isn't blank as the header; FileError where there is none."""
+    """The table in a file's bytes; FileError where there is none.
+
+    The header is the first record that is neither blank nor a title line, which has one cell, or two where most
+    records have five or more.
+    """
     if len(data) > MAX_BYTES:
         raise FileError(f"This file is larger than {MAX_BYTES // 1_000_000} MB; split it.")
     text = _decode(data)
     lines = list(islice(io.StringIO(text, newline=""), MAX_LINES + 1))
-    delimiter = _guess_delimiter(lines)
+    named = _NAMED.fullmatch(lines[0]) if lines else None
+    delimiter = named[1] if named else _guess_delimiter(lines)
     records = list(islice(_records(lines, delimiter), MAX_ROWS + 2))
     if len(records) > MAX_ROWS + 1 or len(lines) > MAX_LINES:
         raise FileError(f"This file has more than {MAX_ROWS} rows; split it.")
-    filled = [row for row in records if not row.blank]
+    filled = [row for row in records[1 if named else 0 :] if not row.blank]
     if not filled:
         raise FileError("This file is empty.")
-    header, *rows = filled
+    place = _header_place(filled[:_SAMPLE])
+    above, header, rows = filled[:place], filled[place], filled[place + 1 :]
     if len(header.cells) > MAX_COLUMNS:
         raise FileError(f"This file has more than {MAX_COLUMNS} columns; leave out those that are not needed.")
     if not rows:
         raise FileError("This file has a header, but no rows below it.")
-    return CsvTable(tuple(cell.strip() for cell in header.cells), tuple(rows))
+    return CsvTable(tuple(cell.strip() for cell in header.cells), tuple(rows), tuple(above))
 
 
 def _decode(data: bytes) -> str:
@@ -116,13 +133,26 @@ def _decode(data: bytes) -> str:
 
 
 def _guess_delimiter(lines: list[str]) -> str:
-    """The separator that cuts most records into as many cells as the header, counted in cells; of equals the first."""
+    """The separator that cuts most records into as many cells, counted in cells; of equals the first. One that cuts
+    the first record goes before those for which a title line stands above the header.
+    """
 
-    def agreeing_cells(delimiter: str) -> float:
-        widths = [len(cells) for cells in _sample(lines, delimiter)]
-        return widths[0] * widths.count(widths[0]) / len(widths) if widths and widths[0] > 1 else 0.0
+    def alike(delimiter: str) -> tuple[bool, float]:
+        sample = [CsvRow(0, tuple(cells)) for cells in _sample(lines, delimiter)]
+        widths = Counter(len(row.cells) for row in sample if len(row.cells) > 1)
+        cells = max((width * count for width, count in widths.items()), default=0)
+        return cells >= len(sample) and _header_place(sample) == 0, cells / max(len(sample), 1)
 
-    return max(DELIMITERS, key=agreeing_cells)
+    return max(DELIMITERS, key=alike)
+
+
+def _header_place(rows: Sequence[CsvRow]) -> int:
+    """The place of the header among records that aren't blank; 0 where too many would stand above it."""
+    filled = Counter(row.filled for row in rows)
+    usual = max(filled, key=lambda count: (filled[count], count), default=0)
+    titles = 2 if usual >= 5 and filled[usual] > 1 else 1
+    place = next((place for place, row in enumerate(rows) if row.filled > titles), 0)
+    return place if place <= _MOST_TITLES else 0
 
 
 def _sample(lines: list[str], delimiter: str) -> list[list[str]]:

@@ -9,7 +9,7 @@ from operator import eq
 
 from labels.slot_code import CodeError, parse_reference
 from scanflow.exchange.csv_table import CsvTable
-from scanflow.exchange.dates import DateOrder, guess_order
+from scanflow.exchange.dates import DateOrder, Proof, prove
 
 LABELS = {
     "number": "Order number",
@@ -20,6 +20,7 @@ LABELS = {
     "title": "Title",
     "listing": "Listing id",
     "status": "Status",
+    "quantity": "Quantity",
 }
 FIELDS = tuple(LABELS)
 REQUIRED = ("number", "reference")
@@ -41,6 +42,8 @@ _NAMES = {
     "listing": "listing, listing id, listing number, listing no, item id, item number, item no, product id, "
     "article number",
     "status": "status, order status, sale status, payment status, payment, state, order state",
+    "quantity": "quantity, qty, quantity ordered, quantity sold, ordered quantity, item quantity, pieces, pcs, count, "
+    "number of items, units",
 }
 _SAMPLE = 500  # rows whose cells tell a column of references
 
@@ -103,13 +106,13 @@ def guess(table: CsvTable, digits: Mapping[str, int] | None = None) -> ColumnMap
         best = max(free, key=lambda header: shares[header], default=None)
         if best is not None and shares[best] >= 0.5:
             columns["reference"] = best
-    return ColumnMapping(columns, date_order_of(table, columns))
+    return ColumnMapping(columns, proof_of(table, columns).order)
 
 
-def date_order_of(table: CsvTable, columns: Mapping[str, str], dates: Iterable[str] = DATES) -> DateOrder | None:
-    """Day first or month first, by all dates of the file that can be read one way only."""
+def proof_of(table: CsvTable, columns: Mapping[str, str], dates: Iterable[str] = DATES) -> Proof:
+    """What all dates of the file prove of day and month."""
     headers = [columns[name] for name in dates if name in columns]
-    return guess_order(table.cell(row, header) for header in headers for row in table.rows)
+    return prove((row.number, table.cell(row, header)) for row in table.rows for header in headers)
 
 
 def by_name(headers: tuple[str, ...], names: Mapping[str, str]) -> dict[str, str]:

@@ -1,15 +1,17 @@
-"""Orders from the rows of a table. Every row that isn't blank becomes a line of an order or is listed as refused."""
+"""Orders from the rows of a table. Every row that isn't blank becomes a line of an order, or is listed."""
 
 import hashlib
-from collections.abc import Callable
+import re
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, field, replace
+from functools import partial
 
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.orders.loaded import RefusedRow
 from scanflow.domain.things import ChannelStatus, status_key
-from scanflow.exchange.csv_table import CsvRow, CsvTable
+from scanflow.exchange.csv_table import CsvTable
 from scanflow.exchange.dates import DateOrder, read_date
-from scanflow.exchange.mapping import DATES, FIELDS, ColumnMapping, MappingError, date_order_of, missing
+from scanflow.exchange.mapping import DATES, FIELDS, ColumnMapping, MappingError, missing, proof_of
 from scanflow.workflow.fields import LONGEST_NAME
 from scanflow.workflow.orders.receiving import NewLine
 from scanflow.workflow.ports import Invalid
@@ -27,14 +29,18 @@ Meaning = Callable[[str, str], ChannelStatus | None]
 class Parsed:
     """`orders` by the first row of each; `rows`: the row numbers of an order's lines, in the order of its lines.
 
-    `refused`: the rows that belong to no order, `no_number` or `bad_number`, and those of an order with a status that
-    nobody explained, `new_status`. `listed`: all orders that the file names. `statuses`: the values that stand in its
-    status column, by channel.
+    `refused`: the rows that belong to no order, `no_number`, `bad_number` or `no_order`, and those of an order with a
+    status that nobody explained, `new_status`. `warnings`: what holds nothing and should be known, by row:
+    `above_header`, `bad_time` of a date that the row is taken without, `same_row` of a row that an earlier one says
+    already. `dates`: how the dates were read, in sentences. `listed`: all orders that the file names. `statuses`: the
+    values that stand in its status column, by channel.
     """
 
     orders: tuple[IncomingOrder, ...]
     refused: tuple[RefusedRow, ...]
     rows: dict[Key, tuple[int, ...]]
+    warnings: tuple[RefusedRow, ...] = ()
+    dates: str = ""
     listed: frozenset[Key] = field(default=frozenset(), compare=False)
     statuses: dict[str, tuple[str, ...]] = field(default_factory=dict, compare=False)
 
@@ -56,6 +62,28 @@ class _Draft:
     lines: list[IncomingLine] = field(default_factory=list)
     rows: list[int] = field(default_factory=list)
     statuses: list[str] = field(default_factory=list)
+    seen: dict[tuple[str, ...], int] = field(default_factory=dict)
+
+    def take(self, row: int, cells: dict[str, str], misfit: str, read: Callable[[str], str]) -> Iterator[RefusedRow]:
+        """Add the line of a row, unless one says the same, and its dates; cells out of place date nothing. Give what
+        is to be known of it.
+        """
+        bad = misfit or _bad(cells)
+        before = row if bad else self.seen.setdefault(tuple(cells.values()), row)
+        if before != row:
+            yield RefusedRow(row, "same_row", f"This row says the same as row {before}. It counts once.")
+            return
+        line = {name: each[: LONGEST[name]] for name, each in cells.items() if name in LONGEST}
+        self.lines.append(IncomingLine(**line, bad=bad, quantity=_quantity(cells["quantity"])))
+        self.rows.append(row)
+        self.statuses.append(" ".join(cells["status"].split()))
+        for name in DATES if not misfit else ():
+            try:
+                if cells[name]:
+                    self.dates.setdefault(name, read(cells[name]))
+            except ValueError:
+                why = f"“{cells[name][:40]}” can't be read as a date. The row is taken without it."
+                yield RefusedRow(row, "bad_time", why)
 
 
 def _means_nothing(channel: str, value: str) -> None:
@@ -77,9 +105,14 @@ def orders(
     names a column that the table lacks, or none for a required field.
     """
     _check(table, mapping)
-    date_order = mapping.date_order or date_order_of(table, mapping.columns) or usual
+    proof = proof_of(table, mapping.columns)
+    read = partial(read_date, order=mapping.date_order or proof.order or usual, short=proof.short)
     drafts: dict[Key, _Draft] = {}
     refused: list[RefusedRow] = []
+    warnings = [
+        RefusedRow(row.number, "above_header", f"This line stands above the header: {_listed(row.cells)}")
+        for row in table.above
+    ]
     for row in table.rows:
         cells = {name: table.cell(row, mapping.columns[name]) if name in mapping.columns else "" for name in FIELDS}
         key = (" ".join(cells["channel"].split()) or channel, " ".join(cells["number"].split()))
@@ -87,15 +120,7 @@ def orders(
         if refusal is not None:
             refused.append(refusal)
             continue
-        dates, bad = _read(table, row, cells, date_order)
-        draft = drafts.setdefault(key, _Draft())
-        draft.dates = dates | draft.dates
-        line = {name: cells[name] for name in LONGEST}
-        if bad is None:
-            bad = _beyond(line)
-        draft.lines.append(IncomingLine(**{name: each[: LONGEST[name]] for name, each in line.items()}, bad=bad))
-        draft.rows.append(row.number)
-        draft.statuses.append(" ".join(cells["status"].split()))
+        warnings += drafts.setdefault(key, _Draft()).take(row.number, cells, table.misfit(row), read)
     listed = frozenset(drafts)
     statuses = _statuses(drafts)
     refused += [each for key in listed for each in _unexplained(key, drafts[key], meaning)]
@@ -103,7 +128,10 @@ def orders(
     drafts = {key: draft for key, draft in drafts.items() if draft.rows[0] not in left_out}
     found = tuple(_order(key, draft, meaning) for key, draft in drafts.items())
     rows = {key: tuple(draft.rows) for key, draft in drafts.items()}
-    return Parsed(found, tuple(sorted(refused, key=lambda row: row.row)), rows, listed, statuses)
+    warnings.sort(key=lambda each: each.row)
+    refused.sort(key=lambda each: each.row)
+    told = proof.told(mapping.date_order, usual)
+    return Parsed(found, tuple(refused), rows, tuple(warnings), told, listed, statuses)
 
 
 def _statuses(drafts: dict[Key, _Draft]) -> dict[str, tuple[str, ...]]:
@@ -159,28 +187,34 @@ def _check(table: CsvTable, mapping: ColumnMapping) -> None:
         raise MappingError(f"No column holds the {name}; choose one.")
 
 
+def _listed(cells: Iterable[str]) -> str:
+    return ", ".join(cell for cell in cells if cell)[:200]
+
+
+_SAYING = tuple(name for name in FIELDS if name not in ("number", "channel", "quantity"))
+"""The fields of which a row has one at least, if it asks for a thing and is no count or sum below the rows."""
+
+
 def _refusal(row: int, key: Key, cells: dict[str, str]) -> RefusedRow | None:
-    said = ", ".join(cell for cell in cells.values() if cell)[:200]  # mapped columns only: the rest may be a buyer's
+    said = _listed(cells.values())  # mapped columns only: the rest may be a buyer's
     if not key[1]:
         return RefusedRow(row, "no_number", f"This row has no order number: {said}")
+    if not any(cells[name] for name in _SAYING):
+        return RefusedRow(row, "no_order", f"This row asks for nothing: {said}")
     if any(len(part) > LONGEST_NAME or not part.isprintable() for part in key):
         return RefusedRow(row, "bad_number", f"This row's order number or channel can't be one: {said}")
     return None
 
 
-def _read(
-    table: CsvTable, row: CsvRow, cells: dict[str, str], date_order: DateOrder | None
-) -> tuple[dict[str, str], str | None]:
-    """The dates of a row by field, and why the row can't be read if it can't; cells out of place date nothing."""
-    misfit = table.misfit(row)
-    if misfit:
-        return {}, misfit
-    bad = None if cells["reference"] else "This row has no reference."
-    dates = {}
-    for name in DATES:
-        if cells[name]:
-            try:
-                dates[name] = read_date(cells[name], date_order)
-            except ValueError:
-                bad = bad or f"“{cells[name][:40]}” can't be read as a date."
-    return dates, bad
+def _bad(cells: dict[str, str]) -> str | None:
+    """Why a row whose cells are in place can't be read as a line, None if it can."""
+    if not cells["reference"]:
+        return "This row has no reference."
+    return _beyond({name: cells[name] for name in LONGEST})
+
+
+def _quantity(cell: str) -> str:
+    """How many, empty for one; what is no number stays as it is."""
+    match = re.fullmatch("0*([0-9]+)(?:[.,]0{1,2})?", cell)
+    many = (match[1] if match else cell)[:20]
+    return "" if many == "1" else many

@@ -10,7 +10,7 @@ from zoneinfo import ZoneInfo
 from scanflow.exchange import csv_out, csv_table
 from scanflow.exchange.csv_table import CsvTable, FileError
 from scanflow.exchange.dates import DateOrder, read_date
-from scanflow.exchange.mapping import by_name, date_order_of
+from scanflow.exchange.mapping import by_name, proof_of
 from scanflow.workflow.ports import Invalid
 from scanflow.workflow.stock.loading import FIELDS, Row
 
@@ -73,12 +73,13 @@ def rows(
     """What each row says. Days are written as was `chosen`, else as they prove, else as is `usual` here; a text that is
     no date stays as it is, and is refused as such.
     """
-    order = chosen or date_order_of(table, columns, ("since",)) or usual
+    proof = proof_of(table, columns, ("since",))
+    order = chosen or proof.order or usual
     found = []
     for row in table.rows:
         cells = {name: _active(table.cell(row, header)) for name, header in columns.items()}
         with suppress(ValueError):
-            cells["since"] = read_date(cells.get("since", ""), order)
+            cells["since"] = read_date(cells.get("since", ""), order, proof.short)
         found.append(Row(row.number, {name: cell for name, cell in cells.items() if cell}, table.misfit(row)))
     return tuple(found)
 

@@ -12,6 +12,8 @@ from scanflow.cli.opening import open_shop
 from scanflow.domain.things import Order
 from scanflow.workflow.orders import channels
 
+FILE = "number,ordered at,reference\n1001,soon,nothing\n1001,soon,nothing\n1002,25/11/2026,nothing\n5 rows,,\n"
+
 
 def load(folder: Path, rows: str, *more: str) -> Result:
     """The command for a file of these rows."""
@@ -42,6 +44,20 @@ def test_what_was_sent_already_is_told_and_no_fault(tmp_path: Path) -> None:
     done = load(tmp_path, "number,reference,status\n1,Q1,gone\n", "--channel", "fair")
     assert (0, True) == (done.exit_code, "Row 2 is left out: Order 1 was sent already" in done.output)
     new = load(tmp_path, "number,reference,status\n1,Q1,Blue\n", "--channel", "fair", "--json")
-    told = json.loads(new.output)
+    told = json.loads(new.stdout)
     assert (1, [(2, "new_status")]) == (new.exit_code, [(row["row"], row["code"]) for row in told["refused"]])
     assert "“Blue”" in told["refused"][0]["text"]
+
+
+def test_warnings_go_to_the_error_stream(tmp_path: Path) -> None:
+    """What holds no line is told beside the report, which stays as it is; so is how the dates were read."""
+    done = load(tmp_path, FILE, "--channel", "fair", "--json")
+    told = json.loads(done.stdout)
+    assert (1, {"loaded", "changed", "unchanged", "held", "refused"}) == (done.exit_code, set(told))
+    assert (2, [(5, "no_order")]) == (told["loaded"], [(row["row"], row["code"]) for row in told["refused"]])
+    expected = [
+        "Row 2: “soon” can't be read as a date. The row is taken without it.",
+        "Row 3: This row says the same as row 2. It counts once.",
+        "Dates are read day first. Row 4 proves it: “25/11/2026”.",
+    ]
+    assert expected == done.stderr.splitlines()

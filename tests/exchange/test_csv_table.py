@@ -30,7 +30,7 @@ def cells(data: bytes) -> list[tuple[str, ...]]:
     return [table.headers, *(row.cells for row in table.rows)]
 
 
-# RFC 4180, section 2: its rules and their examples, with cells of ours
+# RFC 4180, section 2: its seven rules and their examples, with cells of ours
 @pytest.mark.parametrize(
     ("text", "expected"),
     [
@@ -39,6 +39,10 @@ def cells(data: bytes) -> list[tuple[str, ...]]:
         ('"aaa","bbb","ccc"\r\nzzz,yyy,xxx', [("aaa", "bbb", "ccc"), ("zzz", "yyy", "xxx")]),  # 5
         ('aaa,b,c\r\n"aaa","b\r\nbb","ccc"\r\n', [("aaa", "b", "c"), ("aaa", "b\r\nbb", "ccc")]),  # 6
         ('a,b,c\r\n"a,a","b""bb",c\r\n', [("a", "b", "c"), ("a,a", 'b"bb', "c")]),  # 6, 7
+        ('a,b\r\n"","x"\r\n', [("a", "b"), ("", "x")]),  # 5: a cell may be quoted and empty
+        ('a,b\r\n"""x""",""""\r\n', [("a", "b"), ('"x"', '"')]),  # 7: a quote first, last, and alone
+        ('a,b\r\n"x\r\n\r\ny",z\r\n', [("a", "b"), ("x\r\n\r\ny", "z")]),  # 6: a blank line inside a cell
+        ("a,b\r\nx,\r\n", [("a", "b"), ("x", "")]),  # 4: the last cell is empty, and no comma follows it
         ("a,b\r\n x , y\r\n", [("a", "b"), (" x ", " y")]),  # 4: spaces are part of a cell
         ('a,b\n24" wheel,x\n', [("a", "b"), ('24" wheel', "x")]),  # a quote inside an unquoted cell
         ("a,b\rx,y\rz,w", [("a", "b"), ("x", "y"), ("z", "w")]),  # line ends of old
@@ -82,6 +86,52 @@ def test_separator(text, delimiter):
     """Other separators inside cells, quoted or not, don't mislead."""
     header = next(csv.reader([text.splitlines()[0]], delimiter=delimiter))
     assert tuple(header) == read_table(text.encode()).headers
+
+
+@pytest.mark.parametrize("sign", [";", ",", "\t", "|"])
+@pytest.mark.parametrize("written", ["sep={}", "SEP={}", '"sep={}"'])
+@pytest.mark.parametrize("mark", [b"", b"\xef\xbb\xbf"])
+def test_a_first_line_that_names_the_separator(sign, written, mark):
+    """`sep=` tells the separator, whatever else would; it is no row, and the header is the second."""
+    body = f"{written.format(sign)}\r\nnumber{sign}title\r\n1{sign}a?b?c\r\n".replace("?", "," if sign != "," else ";")
+    table = read_table(mark + body.encode())
+    expected = (("number", "title"), [3], ())
+    assert expected == (table.headers, [row.number for row in table.rows], table.above)
+
+
+@pytest.mark.parametrize(
+    ("above", "wide"),
+    [
+        ("Orders of the fair", False),
+        ("Orders of the fair\n\nmade on Monday", False),
+        ("Orders, of the fair", True),
+        ("From;2026-11-01\nTo;2026-11-28", True),
+        ("Orders of the fair;;;;;", False),
+    ],
+)
+@pytest.mark.parametrize("rows", [2, 5])
+def test_title_lines_above_the_header(above, wide, rows):
+    """A line with one cell is no header, nor one with two where most rows have five or more; they are kept apart."""
+    columns = "number;reference;title;listing;paid" if wide else "number;reference;title"
+    body = "1;D014;Lamp;L-1;yes\n" if wide else "1;D014;Lamp, red\n"
+    table = read_table(f"{above}\n{columns}\n{body * rows}".encode())
+    assert tuple(columns.split(";")) == table.headers
+    expected = ([line for line in above.split("\n") if line], rows)
+    assert expected == ([";".join(row.cells) for row in table.above], len(table.rows))
+
+
+def test_a_narrow_header_stays_the_header():
+    """A header of two columns is one, though the text of a row has many separators more."""
+    table = read_table(b"number,reference\n1,D014,Lamp,red,old,chrome\n2,D015\n3,D016\n")
+    expected = ("number", "reference")
+    assert expected == table.headers
+
+
+def test_text_above_a_table_has_an_end():
+    """More lines than a title has are no title: the first one is the header, as in a file of one column."""
+    table = read_table(("a line\n" * 30 + "number,reference\n1,D014\n").encode())
+    expected = ("a line",)
+    assert expected == table.headers
 
 
 def test_rows_are_numbered_as_in_the_file():
@@ -182,7 +232,7 @@ def test_no_line_disappears(pieces):
         table = read_table(data)
     except FileError:
         return
-    kept = "".join("".join(row.cells) for row in table.rows) + "".join(table.headers)
+    kept = "".join("".join(row.cells) for row in (*table.above, *table.rows)) + "".join(table.headers)
     for char in "a1é":
         assert data.decode("cp1252").count(char) == kept.count(char)
 

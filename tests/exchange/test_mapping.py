@@ -14,9 +14,11 @@ def guessed(text: str) -> ColumnMapping:
 
 
 def test_the_canonical_header():
-    """The header of our own format maps every field to itself."""
+    """The header of our own format maps every field to itself, also with a quantity and a status behind them."""
+    mapping = guessed(f"{CANONICAL},status,quantity\n1,,,,D014-07T,,,,\n")
+    assert {name: name for name in FIELDS} == mapping.columns
     mapping = guessed(f"{CANONICAL}\n1,,,,D014-07T,,\n")
-    assert {name: name for name in FIELDS if name != "status"} == mapping.columns
+    assert {name: name for name in FIELDS if name not in ("quantity", "status")} == mapping.columns
 
 
 @pytest.mark.parametrize(
@@ -50,7 +52,9 @@ def test_the_canonical_header():
             "Our order number (long);Item title in full;Stock code",
             {"number": "Our order number (long)", "title": "Item title in full", "reference": "Stock code"},
         ),
-        ("Name;Street;Quantity;Buyer reference;Note on item", {}),
+        ("Name;Street;Quantity;Buyer reference;Note on item", {"quantity": "Quantity"}),
+        ("Order no;SKU;Qty", {"number": "Order no", "reference": "SKU", "quantity": "Qty"}),
+        ("Order no;SKU;Item count", {"number": "Order no", "reference": "SKU"}),
     ],
 )
 def test_columns_by_their_headers(header, expected):

@@ -11,12 +11,12 @@ from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.orders.loaded import RefusedRow
 from scanflow.exchange.csv_table import MAX_ROWS, CsvTable, FileError, read_table
 from scanflow.exchange.dates import DateOrder
-from scanflow.exchange.mapping import FIELDS, ColumnMapping, MappingError, guess, missing
+from scanflow.exchange.mapping import ColumnMapping, MappingError, guess, missing
 from scanflow.exchange.orders_csv import Parsed, orders
 
-HEADERS = [name for name in FIELDS if name != "status"]
-HEADER = ",".join(HEADERS)
-CANONICAL = ColumnMapping({name: name for name in HEADERS})
+COLUMNS = ("number", "channel", "ordered_at", "ship_by", "reference", "title", "listing")
+HEADER = ",".join(COLUMNS)
+CANONICAL = ColumnMapping({name: name for name in COLUMNS})
 
 SAMPLE = [
     ["1001", "web", "2026-11-03", "2026-11-05", "D014-07T", "Derailleur, long cage", "L-1"],
@@ -44,13 +44,14 @@ def parsed(body: str, header: str = HEADER, mapping: ColumnMapping | None = None
 
 def written(rows: list[list[str]], delimiter: str, encoding: str) -> bytes:
     out = io.StringIO(newline="")
-    csv.writer(out, delimiter=delimiter).writerows([HEADERS, *rows])
+    csv.writer(out, delimiter=delimiter).writerows([COLUMNS, *rows])
     return out.getvalue().encode(encoding)
 
 
 def accounted(found: Parsed) -> list[int]:
-    """The numbers of all rows that are lines or refused."""
-    return sorted([row for rows in found.rows.values() for row in rows] + [refused.row for refused in found.refused])
+    """The numbers of all rows that are lines, say the same as one, or are refused."""
+    same = [warning.row for warning in found.warnings if warning.code == "same_row"]
+    return sorted([*(row for rows in found.rows.values() for row in rows), *(row.row for row in found.refused), *same])
 
 
 @pytest.mark.parametrize("delimiter", [",", ";", "\t"])
@@ -67,13 +68,9 @@ def test_the_same_orders_from_every_kind_of_file(encoding, delimiter):
     ("row", "bad", "reference"),
     [
         ("1001,,,,,Lamp,", "This row has no reference.", ""),
-        ("1001,,soon,,D014,Lamp,", "“soon” can't be read as a date.", "D014"),
-        ("1001,,9999-12-31,,D014,Lamp,", "“9999-12-31” can't be read as a date.", "D014"),
-        ("1001,,,2026-02-30,D014,Lamp,", "“2026-02-30” can't be read as a date.", "D014"),
         ("1001,,,,D014,Lamp, red,L-1", "This row has 8 cells, the header 7 columns.", "D014"),
         ("1001,,,,D014", "This row has 5 cells, the header 7 columns.", "D014"),
         ('1001,,,,D014,"Lamp,', "The quotation marks of this row don't close.", "D014"),
-        ("1001", "This row has 1 cell, the header 7 columns.", ""),
         (f"1001,,,,D014,{'x' * 501},", "Title has at most 500 characters.", "D014"),
         (f"1001,,,,D014,Lamp,{'x' * 201}", "Listing has at most 200 characters.", "D014"),
     ],
@@ -130,8 +127,89 @@ def test_one_date_decides_for_the_file():
     told = parsed(rows, mapping=ColumnMapping(CANONICAL.columns, DateOrder.MONTH_FIRST))
     expected = ("2026-01-02", None)
     assert expected == (told.orders[0].ordered_at, told.orders[1].ship_by)
-    expected = "“25/11/2026” can't be read as a date."
-    assert expected == told.orders[1].lines[0].bad
+    expected = "“25/11/2026” can't be read as a date. The row is taken without it."
+    assert expected == told.warnings[0].text
+    expected = ("Row 3 proves it", "Row 3 speaks against it")
+    assert expected == tuple(
+        words for words, each in zip(expected, (parsed(rows), told), strict=True) if words in each.dates
+    )
+
+
+@pytest.mark.parametrize("ordered", ["soon", "9999-12-31", "2026-02-30", "2026-11-03 10:30 IST"])
+def test_a_date_that_cannot_be_read_warns_and_never_holds(ordered):
+    """The line is taken as it would be with the date left out; the row is listed, and another row may give the date."""
+    found = parsed(f"1001,,{ordered},2026-11-05,D014,Lamp,\n1001,,2026-11-03,,D001,,\n")
+    lines = (IncomingLine("D014", "Lamp"), IncomingLine("D001"))
+    expected = (IncomingOrder("1001", "", "2026-11-03", "2026-11-05", lines),)
+    assert expected == found.orders
+    expected = (RefusedRow(2, "bad_time", f"“{ordered}” can't be read as a date. The row is taken without it."),)
+    assert expected == found.warnings
+
+
+@pytest.mark.parametrize("row", ["5 rows", "1001", "Total,,,,,,", "Sum,web,,,,,"])
+def test_what_asks_for_nothing_is_no_order(row):
+    """A row with a number alone is a count or a sum below the rows: it is refused, and makes no order."""
+    found = parsed(f"1001,,,,C041,Saddle,\n{row}\n")
+    expected = [(3, "no_order")]
+    assert expected == [(refused.row, refused.code) for refused in found.refused]
+    expected = (IncomingOrder("1001", lines=(IncomingLine("C041", "Saddle"),)),)
+    assert expected == found.orders
+
+
+def test_a_sum_of_quantities_is_no_order():
+    """A sum below the column of quantities asks for nothing either."""
+    found = parsed("1001,C041,1\nTotal,,1\n", "number,reference,quantity")
+    expected = ([(3, "no_order")], 1)
+    assert expected == ([(refused.row, refused.code) for refused in found.refused], len(found.orders))
+
+
+def test_lines_above_the_header_are_told():
+    """A title line and `sep=` make no order; the title is listed, and rows keep their numbers in the file."""
+    data = f"sep=;\nOrders of the fair\n\n{HEADER.replace(',', ';')}\n1001;;;;C041;Saddle;\n".encode()
+    table = read_table(data)
+    found = orders(table, guess(table))
+    expected = (RefusedRow(2, "above_header", "This line stands above the header: Orders of the fair"),)
+    assert expected == found.warnings
+    expected = {("", "1001"): (5,)}
+    assert expected == found.rows
+
+
+def test_a_row_twice_counts_once():
+    """The same row again makes no second line, whatever columns that nobody asked for say; it is listed."""
+    header = f"{HEADER},paid"
+    found = parsed("1,,,,C041,Saddle,,a\n1,,,,D001,,,\n1,,,,C041,Saddle,,b\n2,,,,C041,Saddle,,\n", header)
+    expected = (RefusedRow(4, "same_row", "This row says the same as row 2. It counts once."),)
+    assert expected == found.warnings
+    expected = {("", "1"): (2, 3), ("", "2"): (5,)}
+    assert expected == found.rows
+
+
+@pytest.mark.parametrize("other", ["1,,,,C041,Lamp,", "1,,2026-11-03,,C041,Saddle,", "1,,,,c041,Saddle,"])
+def test_a_row_that_says_something_else_is_a_line(other):
+    """Rows of one reference that differ in anything are lines each: a person is to look at them."""
+    found = parsed(f"1,,,,C041,Saddle,\n{other}\n")
+    expected = ({("", "1"): (2, 3)}, ())
+    assert expected == (found.rows, found.warnings)
+
+
+def test_bad_rows_are_lines_however_alike():
+    """Of rows without a reference nobody knows whether they mean one thing: each is a line."""
+    found = parsed("1,,,,,Saddle,\n1,,,,,Saddle,\n")
+    expected = 2
+    assert expected == len(found.orders[0].lines)
+
+
+@pytest.mark.parametrize(
+    ("cell", "expected"),
+    [
+        *(("", ""), ("1", ""), ("1.0", ""), ("1,00", ""), ("01", ""), ("2", "2"), ("2.00", "2"), ("0", "0")),
+        *(("1,000", "1,000"), ("1.5", "1.5"), ("two", "two"), ("-1", "-1")),
+    ],
+)
+def test_quantities(cell, expected):
+    """One is nothing to be told of; any other quantity is, as it is written, and makes no bad row."""
+    line = parsed(f'7,D014,"{cell}"\n', "number,reference,qty").orders[0].lines[0]
+    assert (expected, None) == (line.quantity, line.bad)
 
 
 def test_spaces_around_numbers():
@@ -163,7 +241,9 @@ DATE = st.none() | st.dates(date(2000, 1, 1), date(2199, 12, 31)).map(str)
 @settings(max_examples=200)
 @given(
     st.dictionaries(
-        st.tuples(NUMBER, NUMBER), st.tuples(DATE, DATE, st.lists(LINE, min_size=1, max_size=4)), min_size=1
+        st.tuples(NUMBER, NUMBER),
+        st.tuples(DATE, DATE, st.lists(LINE, min_size=1, max_size=4, unique=True)),
+        min_size=1,
     ),
     st.sampled_from([",", ";", "\t"]),
     st.sampled_from(["utf-8", "utf-8-sig", "utf-16"]),
@@ -198,14 +278,15 @@ GARBAGE = st.lists(st.sampled_from([*b'1D4,,,;\t"""\n\n\r ', 0xE9, 0xC3]), max_s
 @settings(max_examples=500)
 @given(GARBAGE)
 def test_every_row_is_accounted_for(garbage):
-    """Whatever the bytes below the header, every row that isn't blank is one line of an order or is refused."""
+    """Whatever the bytes below the header, every row that isn't blank is one line of an order, or is listed."""
     try:
         table = read_table(HEADER.encode() + b"\n" + garbage)
     except FileError:
         return
     found = orders(table, CANONICAL)
     assert [row.number for row in table.rows] == accounted(found)
-    assert len(table.rows) == sum(len(order.lines) for order in found.orders) + len(found.refused)
+    same = sum(warning.code == "same_row" for warning in found.warnings)
+    assert len(table.rows) == sum(len(order.lines) for order in found.orders) + len(found.refused) + same
 
 
 @settings(max_examples=200)

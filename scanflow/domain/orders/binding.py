@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 
 from scanflow.domain.life import Hold, StayState
@@ -13,7 +13,11 @@ from scanflow.domain.things import Held, Item, Stay
 
 @dataclass(frozen=True, slots=True)
 class Asked:
-    """What a line says of the thing. `turn` is None for a bare slot code; `known` is false where no slot fits."""
+    """What a line says of the thing. `turn` is None for a bare slot code; `known` is false where no slot fits.
+
+    `wrong` is what is wrong with the reference and which ones are near, in words; `quantity` how many are asked for
+    where it is not one.
+    """
 
     known: bool
     turn: int | None = None
@@ -21,6 +25,8 @@ class Asked:
     listing: str = ""
     ordered_at: datetime | None = None
     bad: str | None = None
+    wrong: str = ""
+    quantity: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,10 +34,10 @@ class ReferenceFacts:
     """What the room knows of it.
 
     `named` is the stay that was named (for a bare code the slot's last one), `latest` the latest stay of its
-    item (another one after a move), `wanted_by` the number of the order that has or had it, `turns` the stays the slot
-    ever had but for those of a file that was taken back, `doubts` what is doubted of the item, in words. `listings` are
-    the listing ids known of the item, `listed` the things of which the line's listing id is known, `closer` another
-    thing in stock that the line's title fits better. `kept`: for whom it is reserved, in words.
+    item (another one after a move), `wanted_by` the number of the order that has or had it, empty for this one, `turns`
+    the stays the slot ever had but for those of a file that was taken back, `doubts` what is doubted of the item, in
+    words. `listings` are the listing ids known of the item, `listed` the things of which the line's listing id is
+    known, `closer` another thing in stock that the line's title fits better. `kept`: for whom it is reserved, in words.
     """
 
     named: Stay | None = None
@@ -70,25 +76,39 @@ def _unbound(hold: Hold, why: str) -> Bound:
 
 
 def bind(asked: Asked, found: ReferenceFacts) -> Bound:
-    """The first that fits, hard reasons before doubts."""
+    """The first that fits, hard reasons before doubts. However many are asked for, there is one."""
+    bound = _bind(asked, found)
+    if bound.stay is None and asked.quantity:
+        return Bound(None, tuple(replace(each, why=f"{each.why} {_more(asked)}") for each in bound.holds))
+    return bound
+
+
+def _more(asked: Asked) -> str:
+    return f"The order asks for {asked.quantity} of it; there is one." if asked.quantity else ""
+
+
+def _bind(asked: Asked, found: ReferenceFacts) -> Bound:
     if asked.bad is not None:
         return _unbound(Hold.BAD_ROW, asked.bad)
     if not asked.known:
-        return _unbound(Hold.UNKNOWN_CODE, "No slot of this room has this code.")
+        return _unbound(Hold.UNKNOWN_CODE, asked.wrong or "No slot of this room has this code.")
     if asked.turn is None and (found.named is None or not found.named.open):
         return _unbound(Hold.SLOT_FREE, "Nothing stands in this slot.")
     if found.named is None:
-        return _unbound(Hold.UNKNOWN_CODE, "This slot has not had that turn.")
+        return _unbound(Hold.UNKNOWN_CODE, asked.wrong or "This slot has not had that turn.")
     if asked.turn is None and _older(asked, found) and not found.listed_here:
         return _unbound(Hold.STALE_CODE, "It was ordered before the thing now in this slot was put away.")
     latest = found.latest or found.named
     if latest.state is StayState.WITHDRAWN:
         return _unbound(Hold.WITHDRAWN, f"It was taken out of stock: {latest.reason}")
     if not latest.open:
-        return _unbound(Hold.ALREADY_SOLD, f"It has left with order {found.wanted_by}.")
+        order = f"order {found.wanted_by}" if found.wanted_by else "this order"
+        return _unbound(Hold.ALREADY_SOLD, f"It has left with {order}.")
     if found.wanted_by is not None:
-        return _unbound(Hold.ALREADY_SOLD, f"Order {found.wanted_by} has it.")
-    holds = ((Hold.SUSPECT, found.doubts), (Hold.DOUBTFUL, doubt_of(asked, found)), (Hold.RESERVED, found.kept))
+        order = f"Order {found.wanted_by}" if found.wanted_by else "Another line of this order"
+        return _unbound(Hold.ALREADY_SOLD, f"{order} has it.")
+    doubt = " ".join(filter(None, (doubt_of(asked, found), _more(asked))))
+    holds = ((Hold.SUSPECT, found.doubts), (Hold.DOUBTFUL, doubt), (Hold.RESERVED, found.kept))
     return Bound(latest.id, tuple(Held(hold, why) for hold, why in holds if why))
 
 

@@ -8,12 +8,16 @@ from scanflow.domain.things import ChannelStatus
 
 @dataclass(frozen=True, slots=True)
 class IncomingLine:
-    """One thing asked for: `reference` as written; `bad` says why the line could not be read, None if it could."""
+    """One thing asked for: `reference` as written; `bad` says why the line could not be read, None if it could.
+
+    `quantity`: how many are asked for, as written, where it is not one.
+    """
 
     reference: str
     title: str = ""
     listing: str = ""
     bad: str | None = None
+    quantity: str = ""
 
     @property
     def words(self) -> dict[str, Any]:
@@ -21,7 +25,7 @@ class IncomingLine:
         return {name: getattr(self, name) for name in WORDS}
 
 
-WORDS = tuple(each.name for each in fields(IncomingLine) if each.name != "bad")
+WORDS = tuple(each.name for each in fields(IncomingLine) if each.name not in ("bad", "quantity"))
 
 
 @dataclass(frozen=True, slots=True)

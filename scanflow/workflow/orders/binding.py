@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 
 from labels import slot_code
-from scanflow.domain.life import LineState
+from scanflow.domain.life import Hold, LineState
 from scanflow.domain.orders.binding import Asked, ReferenceFacts, bind, learns
 from scanflow.domain.orders.incoming import IncomingLine
 from scanflow.domain.orders.titles import Titled, words_of
 from scanflow.domain.things import Item, Line, Order, Stay
+from scanflow.workflow.orders import wrong
 from scanflow.workflow.ports import Unit, must
 from scanflow.workflow.stock import cards, doubts, learned, reserving
 from scanflow.workflow.stock.loading import TAKEN_BACK
@@ -18,41 +20,53 @@ from scanflow.workflow.stock.loading import TAKEN_BACK
 def new_line(unit: Unit, order: Order, position: int, incoming: IncomingLine) -> Line:
     """The line of an order, added and bound, or unbound and held; it may teach a listing id."""
     line = Line(unit.new_id(), order.id, position, **incoming.words)
+    return _take(unit, order, line, incoming, unit.add)
+
+
+def mend(unit: Unit, order: Order, line: Line, incoming: IncomingLine) -> Line:
+    """A line that couldn't be read, with the words of a row that can be: bound anew, as a new line is."""
+    line = replace(line.freed((Hold.BAD_ROW,)), **incoming.words, in_file=True)
+    return _take(unit, order, line, incoming, unit.put)
+
+
+def _take(unit: Unit, order: Order, line: Line, incoming: IncomingLine, keep: Callable[[Line], None]) -> Line:
     asked, found = _found(unit, order, incoming)
     bound = bind(asked, found)
     if bound.stay is not None:
         line = replace(line.after("settle"), stay=bound.stay)
     for each in bound.holds:
         line = line.held(each.hold, each.why)
-    unit.add(line)
+    keep(line)
     if found.item is not None and learns(asked, found, bound):
         learned.learn(unit, asked.listing, found.item.id, line.id)
     return line
 
 
-def _found(unit: Unit, order: Order, line: IncomingLine | Line) -> tuple[Asked, ReferenceFacts]:
+def _found(unit: Unit, order: Order, line: IncomingLine) -> tuple[Asked, ReferenceFacts]:
     """What the line says of its thing, and what the room knows of that."""
-    bad = line.bad if isinstance(line, IncomingLine) else None
+    if line.bad is not None:
+        return Asked(False, bad=line.bad, quantity=line.quantity), ReferenceFacts()
     try:
         named = cards.referred(unit, line.reference)
     except slot_code.CodeError:
-        return Asked(False, bad=bad), ReferenceFacts()
-    asked = Asked(True, named.turn, line.title, line.listing, order.ordered_at, bad)
+        why = wrong.reference(unit, line.reference)
+        return Asked(False, wrong=why, quantity=line.quantity), ReferenceFacts()
+    asked = Asked(True, named.turn, line.title, line.listing, order.ordered_at, quantity=line.quantity)
     facts = unit.facts(named.code)
     if facts is None:
-        return replace(asked, known=False), ReferenceFacts()
+        return replace(asked, known=False, wrong=wrong.slot(unit, line.reference, named.code)), ReferenceFacts()
     turn = named.turn if named.turn is not None else facts.slot.turns
     stays = unit.find(Stay, code=named.code, turn=turn)
     turns = facts.slot.turns - len(unit.find(Stay, code=named.code, reason=TAKEN_BACK))
     if not stays:
-        return asked, ReferenceFacts(turns=turns)
+        return replace(asked, wrong=wrong.turn(facts.slot, turn)), ReferenceFacts(turns=turns)
     latest = unit.find(Stay, item=stays[0].item)[-1]
     item = must(unit, Item, latest.item)
     found = ReferenceFacts(
         stays[0],
         latest,
         item,
-        _wanted_by(unit, latest),
+        _wanted_by(unit, latest, order),
         turns,
         doubts.said(unit, doubts.open_doubts(unit, item.id)),
         learned.listings_of(unit, item),
@@ -79,9 +93,9 @@ def others(unit: Unit, line_id: str) -> tuple[Titled, ...]:
     return tuple(dict.fromkeys(each for each in found if item is None or each.item != item.id))
 
 
-def _wanted_by(unit: Unit, stay: Stay) -> str | None:
-    """The number of the order that has the thing, or had it shipped."""
+def _wanted_by(unit: Unit, stay: Stay, order: Order) -> str | None:
+    """The number of the order that has the thing, or had it shipped; empty where it is this one."""
     for line in unit.find(Line, stay=stay.id):
         if line.live or line.state is LineState.RELEASED:
-            return must(unit, Order, line.order).number
+            return "" if line.order == order.id else must(unit, Order, line.order).number
     return None

@@ -29,7 +29,8 @@ from scanflow.workflow.fields import (
     Time,
     words,
 )
-from scanflow.workflow.orders.binding import new_line
+from scanflow.workflow.orders import mending
+from scanflow.workflow.orders.binding import mend, new_line
 from scanflow.workflow.ports import Invalid, Unit, must
 from scanflow.workflow.times import HOW, instant
 
@@ -128,7 +129,9 @@ def _most_alike(unit: Unit, known: Iterable[Order], incoming: IncomingOrder) -> 
     asked = Counter(_identity(line) for line in incoming.lines)
 
     def shared(order: Order) -> int:
-        return (asked & Counter(_identity(line) for line in unit.find(Line, order=order.id))).total()
+        lines = unit.find(Line, order=order.id)
+        alike = (asked & Counter(_identity(line) for line in lines)).total()
+        return alike or len(mending.pairs(lines, incoming.lines, last=False))
 
     best = max(known, key=shared, default=None)
     return best if best is not None and (shared(best) or not asked) else None
@@ -179,14 +182,18 @@ def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[O
     newer = replace(order, ordered_at=ordered_at or order.ordered_at, ship_by=ship_by or order.ship_by)
     lines = unit.find(Line, order=order.id)
     left: dict[str, list[Line]] = defaultdict(list)
+    mended = mending.pairs(lines, incoming.lines)
     for line in lines:
-        left[_same(line.reference)].append(line)
+        if line not in mended.values():
+            left[_same(line.reference)].append(line)
     changes = []
     undated = replace(newer, ordered_at=None)  # what it has more now was ordered later, nobody says when
     position = max((line.position for line in lines), default=0)
-    for wanted in incoming.lines:
+    for place, wanted in enumerate(incoming.lines):
         old = left[_same(wanted.reference)]
-        if old:
+        if place in mended:
+            changes.append(mend(unit, newer, mended[place], wanted))
+        elif old:
             changes += _compare(unit, old.pop(0), wanted)
         else:
             position += 1

@@ -54,6 +54,43 @@ def test_the_other_order_is_named():
     assert (Held(Hold.ALREADY_SOLD, "Order 7 has it."),) == bind(ASKED, found(wanted_by="7")).holds
 
 
+def test_another_line_of_the_same_order_is_no_other_order():
+    """A second line for one thing says so, and doesn't name its own order as if it were another."""
+    expected = (Held(Hold.ALREADY_SOLD, "Another line of this order has it."),)
+    assert expected == bind(ASKED, found(wanted_by="")).holds
+    gone = bind(ASKED, found(latest=state(StayState.SHIPPED), wanted_by=""))
+    assert (Held(Hold.ALREADY_SOLD, "It has left with this order."),) == gone.holds
+
+
+def test_a_quantity_binds_and_holds():
+    """There is one of each thing: who asks for more gets the one, once a person has looked, whatever the listing id."""
+    asked = replace(ASKED, quantity="2", listing="L-1")
+    expected = Bound("s1", (Held(Hold.DOUBTFUL, "The order asks for 2 of it; there is one."),))
+    assert expected == bind(asked, found(listed=(OURS,)))
+
+
+def test_a_quantity_stands_behind_other_doubts():
+    """A doubt and a quantity are one hold with both sentences."""
+    bound = bind(replace(ASKED, quantity="2", title="Brass bicycle bell"), HERE)
+    expected = ("s1", 1)
+    assert expected == (bound.stay, len(bound.holds))
+    assert bound.holds[0].why.startswith("The title differs")
+    assert bound.holds[0].why.endswith("The order asks for 2 of it; there is one.")
+
+
+def test_an_unbound_line_tells_its_quantity():
+    """A line that is bound to nothing keeps its hold, and says how many were asked for."""
+    bound = bind(replace(ASKED, quantity="2"), found(wanted_by="7"))
+    assert (Held(Hold.ALREADY_SOLD, "Order 7 has it. The order asks for 2 of it; there is one."),) == bound.holds
+
+
+def test_what_is_wrong_with_a_reference_is_told():
+    """The words of an unknown code say what is wrong with it, where that is known."""
+    for asked, known in ((Asked(False, wrong="No section Q."), ReferenceFacts()), (ASKED, ReferenceFacts(turns=1))):
+        bound = bind(replace(asked, wrong="No section Q."), known)
+        assert (Held(Hold.UNKNOWN_CODE, "No section Q."),) == bound.holds
+
+
 DOUBTED = {
     "another thing's listing id": (Asked(True, 1, listing="L-2"), found(listed=(OTHER,))),
     "other words": (Asked(True, 1, title="Brass bicycle bell"), HERE),

@@ -68,11 +68,16 @@ class Understood:
 
 @dataclass(frozen=True, slots=True)
 class LoadOutcome:
-    """What loading did or would do: the counts, the lines that are held, and all rows that became no line."""
+    """What loading did or would do: the counts, the lines that are held, and all rows that became no line.
+
+    `warnings` and `dates` as `Parsed` has them.
+    """
 
     loaded: Loaded
     held: Sequence[Any]
     refused: tuple[RefusedRow, ...]
+    warnings: tuple[RefusedRow, ...]
+    dates: str
     absent: Sequence[str] = ()
     """Numbers of open orders that the file does not have."""
 
@@ -189,7 +194,7 @@ def _key(parsed: Parsed, understood: Understood) -> str:
 
 def _outcome(parsed: Parsed, loaded: Loaded, held: Sequence[Any], absent: Sequence[str] = ()) -> LoadOutcome:
     refused = tuple(sorted((*parsed.refused, *loaded.refused), key=lambda row: row.row))
-    return LoadOutcome(loaded, held, refused, absent)
+    return LoadOutcome(loaded, held, refused, parsed.warnings, parsed.dates, absent)
 
 
 def _try(parsed: Parsed, understood: Understood) -> LoadOutcome:

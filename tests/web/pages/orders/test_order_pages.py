@@ -50,11 +50,27 @@ def test_file_is_shown_before_it_is_loaded(shop: Shop, client: FlaskClient) -> N
     file = "\n".join((*rows, f";fair;{reference(stay)};Lost\n"))
     page = look_at(client, file)
     assert (200, ["B-1"]) == (page.status_code, orders(shop))
-    for words in ("1 line held", "1 row refused", "Row 4", "No slot of this room has this code."):
+    for words in ("1 line held", "1 row refused", "Row 4", "No section Q."):
         assert words in page.text
     done = client.post("/orders/load", data=fields_of(page.text) | {"step": "apply"})
     assert (200, ["B-1", "C-1"]) == (done.status_code, orders(shop))
     assert ("The file is loaded" in done.text, "Row 4" in done.text) == (True, True)
+
+
+def test_what_to_look_at_is_listed_and_how_dates_were_read(shop: Shop, client: FlaskClient) -> None:
+    """Both pages list rows that warn and hold nothing, and say how dates are read and which row proves it."""
+    stay = furnish(shop, 2).stays[1]
+    row = f"C-1;{{}};{reference(stay)};Leather saddle"
+    file = "\n".join(["sep=;", "Orders of the fair", "Order no;Order date;Ref;Title", *(row.format("soon"),) * 2, ""])
+    page = look_at(client, file + "C-2;25/11/2026;Q014;Bell\n")
+    page = client.post("/orders/load", data=fields_of(page.text) | {"channel": "fair", "step": "look"})
+    done = client.post("/orders/load", data=fields_of(page.text) | {"step": "apply"})
+    for text in (page.text, done.text):
+        assert "Dates are read day first. Row 6 proves it: “25/11/2026”." in text
+        assert "<strong>Row 2</strong> This line stands above the header: Orders of the fair" in text
+        assert "<strong>Row 4</strong> “soon” can&#39;t be read as a date. The row is taken without it." in text
+        assert "<strong>Row 5</strong> This row says the same as row 4. It counts once." in text
+        assert "1 line held, 0 rows refused" in " ".join(text.split())
 
 
 def test_file_again(shop: Shop, client: FlaskClient) -> None:
