@@ -43,8 +43,10 @@ class Room:
     `does` names the kinds of events, `items` bounds the things put away from the start on, `turns` the stays a slot
     may ever have. `versions` are the orders that may arrive (again). `beeps` tells states apart by the last scan at
     each spot; without it that scan is forgotten between two events, save that every accepted scan is repeated at once.
-    `looks` are the places that may be gone through by hand, with the cards that hang there. `sights` tells states apart
-    by where cards were read last, refused readings too; without it only by what those readings hold.
+    `looks` are the places that may be gone through by hand, with the cards that hang there. `still` are slots of whose
+    cards and lines nothing is said: what two other lines may do a third, as free as they, would only multiply.
+    `sights` tells states apart by where cards were read last, refused readings too; without it only by what those
+    readings hold.
     """
 
     start: Callable[[], Memory]
@@ -55,6 +57,7 @@ class Room:
     versions: tuple[IncomingOrder, ...] = ()
     unread: tuple[tuple[str, ...], ...] = ()
     looks: tuple[tuple[str, tuple[str, ...]], ...] = ()
+    still: tuple[str, ...] = ()
     joined: bool = True
     beeps: bool = False
     sights: bool = False
@@ -191,7 +194,9 @@ def events(room: Room, unit: Memory) -> Iterator[Event]:
     """All calls of the room's kinds that could be made in this state."""
     for kind in EVENTS:
         if kind in room.does:
-            yield from EVENTS[kind](room, unit)
+            for event in EVENTS[kind](room, unit):
+                if not any(code in event.text for code in room.still):
+                    yield event
 
 
 def scan_event(kind: str, station: Station, texts: tuple[str, ...], code: str | None = None, **more: Any) -> Event:

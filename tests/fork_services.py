@@ -1,12 +1,14 @@
 """Starts services quickly: a process that has all modules loaded forks a real `scanflow serve` for each line it reads.
 
 A line is JSON: `database`, a URL, `die`, null or a moment at which the new process kills itself with SIGKILL in a
-write: `inside` (after its first ledger entry), `before` the commit, or `after` it, and `spared`, the number of writes
-before that one. The answer is a line with the process id; what the service prints follows on the same stream.
+write: `inside` (after its first ledger entry), `before` the commit, or `after` it, `spared`, the number of writes
+before that one, and `data`, the folder of the user's data. The answer is a line with the process id; what the service
+prints follows on the same stream.
 """
 
 from __future__ import annotations
 
+import gc
 import json
 import os
 import signal
@@ -17,7 +19,8 @@ from types import SimpleNamespace
 from typing import Any, cast
 
 import built_once
-import waitress  # noqa: F401  (loaded once for all)
+import psycopg  # noqa: F401  (loaded once for all, as what follows)
+import waitress  # noqa: F401
 from sqlalchemy import Connection, Engine, event
 
 from scanflow import cli
@@ -74,6 +77,7 @@ def _wrap(dialect: Any, here: threading.local) -> None:
 def main() -> None:
     built_once.install()
     create_app(cast(Any, SimpleNamespace(readers=SimpleNamespace())))  # its routes are compiled here, for all children
+    gc.freeze()  # what is loaded stays shared with the children
     signal.signal(signal.SIGCHLD, signal.SIG_IGN)  # nobody waits for the children
     for line in sys.stdin:
         wanted = json.loads(line)
@@ -81,6 +85,7 @@ def main() -> None:
         if child == 0:
             signal.signal(signal.SIGCHLD, signal.SIG_DFL)
             os.close(0)
+            os.environ["XDG_DATA_HOME"] = wanted["data"]
             if wanted["die"]:
                 arm(wanted["die"], wanted["spared"])
             cli.main(["serve", "--port", "0", "--database", wanted["database"]])

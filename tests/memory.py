@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import json
 from collections import Counter
-from collections.abc import Mapping
-from copy import copy
+from collections.abc import Iterable, Mapping
 from dataclasses import fields
 from datetime import UTC, datetime
+from operator import attrgetter
 from typing import Any, TypeVar
 
 from scanflow.domain import events
@@ -93,7 +93,8 @@ class Memory:
 
     def fork(self) -> Memory:
         """The same room, to go its own way; a kind's things are copied by whoever writes to them first."""
-        other = copy(self)
+        other = object.__new__(type(self))
+        other.__dict__.update(self.__dict__)
         other.ledger = self.ledger.copy()
         other._things = self._things.copy()
         other._last_scans = self._last_scans.copy()
@@ -122,9 +123,10 @@ class Memory:
         return self._things[kind].get(name)
 
     def find(self, kind: type[T], **equal: Any) -> tuple[T, ...]:
-        found = self._things[kind].values()
+        found: Iterable[T] = self._things[kind].values()
         for field, value in equal.items():
-            found = [thing for thing in found if getattr(thing, field) == value]
+            field_of = attrgetter(field)
+            found = [thing for thing in found if field_of(thing) == value]
         return tuple(found)
 
     def add(self, thing: object) -> None:
@@ -180,16 +182,20 @@ class Memory:
         return SlotFacts(slot, stay, self.get(Item, stay.item), line, self.get(Order, line.order) if line else None)
 
     def _latest(self, slot: Slot) -> Stay | None:
-        stays = (stay for stay in self._things[Stay].values() if stay.code == slot.code and stay.turn == slot.turns)
-        return next(stays, None)
+        for stay in self._things[Stay].values():
+            if stay.code == slot.code and stay.turn == slot.turns:
+                found: Stay = stay
+                return found
+        return None
 
     def _line_of(self, stay: Stay) -> Line | None:
-        lines = self.find(Line, stay=stay.id)
-        for fits in (lambda line: line.live, lambda line: line.state is LineState.RELEASED):
-            for line in lines:
-                if fits(line):
-                    return line
-        return lines[-1] if lines else None
+        """The live one, else the one that was released, else the last."""
+        lines = [line for line in self._things[Line].values() if line.stay == stay.id]
+        for line in lines:
+            if line.live:
+                return line
+        released = [line for line in lines if line.state is LineState.RELEASED]
+        return next(iter(released or lines[-1:]), None)
 
     def lowest_free(self, section: str) -> Slot | None:
         return min(self._free(section), key=lambda slot: slot.number, default=None)

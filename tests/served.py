@@ -13,6 +13,7 @@ from collections import Counter, defaultdict
 from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -59,7 +60,8 @@ class ServiceForks:
 
     def start(self, url: str, die: str | None = None, spared: int = 0) -> Server:
         assert self.process.stdin is not None and self.process.stdout is not None
-        self.process.stdin.write(json.dumps({"database": url, "die": die, "spared": spared}) + "\n")
+        wanted = {"database": url, "die": die, "spared": spared, "data": os.environ["XDG_DATA_HOME"]}
+        self.process.stdin.write(json.dumps(wanted) + "\n")
         self.process.stdin.flush()
         pid = port = 0
         while not (pid and port):
@@ -73,21 +75,28 @@ class ServiceForks:
         return self.started[-1]
 
 
+@cache
+def _forks() -> subprocess.Popen[str]:
+    """The program that starts services, one for all tests of this process: loading its modules takes seconds. It ends
+    with its standard input.
+    """
+    command = [sys.executable, str(HERE / "fork_services.py")]
+    return subprocess.Popen(command, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True, start_new_session=True)
+
+
 @contextmanager
 def forked_services() -> Iterator[ServiceForks]:
     """Starts services on demand, and ends those that still run."""
-    command = [sys.executable, str(HERE / "fork_services.py")]
-    process = subprocess.Popen(
-        command, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True, start_new_session=True
-    )
-    services = ServiceForks(process)
+    services = ServiceForks(_forks())
     try:
         yield services
-    finally:
-        for server in services.started:
-            server.stop()
-        os.killpg(process.pid, signal.SIGKILL)
-        process.communicate(timeout=30)
+    except BaseException:
+        _forks.cache_clear()
+        os.killpg(services.process.pid, signal.SIGKILL)
+        services.process.communicate(timeout=30)
+        raise
+    for server in services.started:
+        server.stop()
 
 
 def furnish(url: str) -> str:

@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
+from functools import partial
 
 from explorer import Room
 from memory import Memory
@@ -55,10 +56,11 @@ def kinds(names: str) -> frozenset[str]:
     return frozenset(names.split(","))
 
 
-def empty() -> Memory:
+def empty(slots_per_bin: int = 2) -> Memory:
     """Three slots, their cards in the tray."""
     unit = Memory(AT_BIN)
-    stock.add_section(unit, stock.AddSection(code="D", name="Derailleurs", slots_per_bin=2, colour="blue"))
+    derailleurs = stock.AddSection(code="D", name="Derailleurs", slots_per_bin=slots_per_bin, colour="blue")
+    stock.add_section(unit, derailleurs)
     stock.add_slots(unit, "D", stock.AddSlots(count=3))
     return unit
 
@@ -227,12 +229,14 @@ ROOMS: dict[str, Room] = {
         room(picked=("D001", "D002"), packed=("D001",), spare=False),
         kinds("hold,settle,settle doubt,cancel line,revive,short,shelf"),
         tables=("main",),
+        still=("D003",),
     ),
     "sold again": Room(
         room(picked=("D001",), spare=False),
         kinds("receive,hold,short,cancel order,settle doubt,move"),
         tables=("main",),
         versions=(FIRST_AGAIN,),
+        still=("D003",),
     ),
     "read elsewhere": Room(
         room(picked=ALL, packed=("D001",), spare=False),
@@ -266,8 +270,8 @@ ROOMS: dict[str, Room] = {
         tables=("main",),
         versions=(FIRST, FIRST_WITHOUT),
     ),
-    "given out": Room(
-        empty,
+    "given out": Room(  # in one bin: where else a card was read than in the tray makes no difference here
+        partial(empty, 3),
         kinds("put away,shelf,table,tray,withdraw"),
         items=2,
         tables=("main",),

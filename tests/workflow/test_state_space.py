@@ -38,15 +38,15 @@ PINNED = {
     "settle": (2544, 48336, "8bf09217"),
     "table": (704, 17224, "c2995116"),
     "holds": (640, 12710, "51273778"),
-    "in doubt": (2496, 82024, "0af2b0b8"),
-    "sold again": (3240, 100944, "7f60e432"),
+    "in doubt": (208, 4174, "f5acb75f"),
+    "sold again": (648, 12168, "f648d654"),
     "read elsewhere": (192, 3536, "91fe116a"),
     "closed too early": (684, 8172, "37ffdbc4"),
     "two tables": (87, 1366, "b46a59a6"),
     "ways back": (716, 19340, "7e94cf56"),
     "swapped cards": (3968, 43776, "fec9539c"),
     "second reason": (96, 1288, "c5fd8c14"),
-    "given out": (5750, 87875, "6acba464"),
+    "given out": (2944, 36160, "11816ab8"),
     "move": (120, 2208, "d509ba25"),
 }
 """Room → its states, the calls made in them, and a print of all ways and answers.
