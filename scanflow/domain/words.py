@@ -155,7 +155,7 @@ ORDERS: Mapping[OrderState, str] = {
 
 STATUSES: Mapping[ChannelStatus, str] = {
     ChannelStatus.PACK: "to be packed",
-    ChannelStatus.ASIDE: "not paid or not cleared: set aside",
+    ChannelStatus.ASIDE: "set aside",
     ChannelStatus.CANCELLED: "cancelled",
     ChannelStatus.SENT: "sent already",
 }

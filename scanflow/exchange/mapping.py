@@ -29,7 +29,7 @@ DATES = ("ordered_at", "ship_by")
 # The trade's general words for each column, the surest first. (common practice, no source)
 _NAMES = {
     "number": "number, order number, order no, order nr, order id, order, order reference, sales order, sale number, "
-    "sale id",
+    "sale id, sale",
     "channel": "channel, sales channel, shop, shop name, store, store name, site, platform, source",
     "ordered_at": "ordered at, ordered on, ordered, order date, order time, sale date, date of sale, date sold, "
     "sold on, sold at, bought on, date bought, created at, date",
@@ -41,7 +41,8 @@ _NAMES = {
     "item description, description",
     "listing": "listing, listing id, listing number, listing no, item id, item number, item no, product id, "
     "article number",
-    "status": "status, order status, sale status, payment status, payment, state, order state",
+    "status": "status, order status, sale status, payment status, state of payment, payment state, payment, state, "
+    "order state",
     "quantity": "quantity, qty, quantity ordered, quantity sold, ordered quantity, item quantity, pieces, pcs, count, "
     "number of items, units",
 }

@@ -7,7 +7,10 @@ import re
 from scanflow.domain.things import ChannelStatus
 
 _WORDS = (
-    (ChannelStatus.CANCELLED, "cancel canceled cancelled cancellation void voided refunded refund rejected declined"),
+    (
+        ChannelStatus.CANCELLED,
+        "off cancel canceled cancelled cancellation void voided refunded refund rejected declined",
+    ),
     (ChannelStatus.PACK, "unshipped unsent unfulfilled undispatched"),
     (ChannelStatus.ASIDE, "unpaid pending draft hold held review authorised authorized unconfirmed"),
     (ChannelStatus.SENT, "sent shipped dispatched delivered fulfilled completed complete done closed archived"),

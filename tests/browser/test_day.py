@@ -82,7 +82,7 @@ def test_day(live: Live, page: Page, tmp_path: Path) -> None:
     page.get_by_role("button", name=control_names.LOOK_WITH_THESE_COLUMNS).press("Enter")
     expect(page.locator(".plate").first).to_contain_text("3")
     expect(page.locator("main")).to_contain_text("1 line held")
-    page.get_by_role("button", name=control_names.LOAD_ORDERS.format("3")).press("Enter")
+    page.get_by_role("button", name=control_names.LOAD_ORDERS.format("3 orders")).press("Enter")
     expect(page.locator("h1")).to_have_text(control_names.FILE_IS_LOADED)
 
     page.goto("/")

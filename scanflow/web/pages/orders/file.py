@@ -45,12 +45,13 @@ LATEST = 10
 
 @dataclass(frozen=True, slots=True)
 class Understood:
-    """How a person has the file understood. `channel` is that of rows that name none; `meant` is what statuses mean by
-    (channel, status as `status_key` has it), None for one that is left out. `part`: orders that are absent are not
-    held. `claimed`: orders that name no channel are of this one too.
+    """How a person has the file understood. `asks`: some rows name no channel; `channel` is theirs. `meant` is what
+    statuses mean by (channel, status as `status_key` has it), None for one that is left out. `part`: orders that are
+    absent are not held. `claimed`: orders that name no channel are of this one too.
     """
 
     columns: ColumnMapping
+    asks: bool
     channel: str
     meant: Mapping[tuple[str, str], ChannelStatus | None]
     part: bool
@@ -136,18 +137,21 @@ def _understood(table: CsvTable, first: bool) -> Understood:
     columns = order_files.columns(room(), table) if first else _chosen_columns(table)
     channel = order_files.proposed(room(), table) if first else channel
     try:
-        values = _parsed(table, Understood(columns, channel, {}, False, False)).statuses
+        bare = _parsed(table, Understood(columns, True, "", {}, False, False))
+        asks, values = bare.lacks_channel, bare.statuses
     except MappingError:
-        values = {}
+        asks, values = "channel" not in columns.columns, {}
+    channel = channel if asks else ""
     known = order_files.meanings(room())
     meant = {}
-    for name, said in values.items():
-        for value in said:
+    for said, each in values.items():
+        name = said or channel
+        for value in each:
             chosen = request.form.get(f"status {name} {status_key(value)}")
             usual = known(name, value) or statuses.guess(value)
             meant[name, status_key(value)] = usual if chosen is None else ChannelStatus(chosen) if chosen else None
     part, claimed = request.form.get("absent") == "part", bool(request.form.get("claimed"))
-    return Understood(columns, channel, meant, part, claimed and bool(_unclaimed(channel)))
+    return Understood(columns, asks, channel, meant, part, claimed and bool(_unclaimed(channel)))
 
 
 def _chosen_columns(table: CsvTable) -> ColumnMapping:
