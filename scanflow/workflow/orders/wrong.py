@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator, Mapping
 from contextlib import suppress
+from itertools import islice
 
 from labels import slot_code
 from labels.slot_code import Listing
@@ -68,12 +69,21 @@ def _nearest(unit: Unit, plain: str) -> str:
     """The references, codes or card texts that exist and that one slip of a hand makes into this text."""
     digits = cards.widths(unit)
     for slips in (_mistyped(plain), _left_out_or_added(plain)):
-        found = sorted({spelled for spelled, named in _read(slips, digits) if _exists(unit, named)})
+        near = _distinct(spelled for spelled, named in _read(slips, digits) if _exists(unit, named))
+        found = sorted(islice(near, _MOST + 1))
         if found:
             many = len(found) > 1
             listed = " and ".join(filter(None, (", ".join(found[:-1]), found[-1])))
             return f"The nearest that {'exist are' if many else 'exists is'} {listed}." if len(found) <= _MOST else ""
     return ""
+
+
+def _distinct(texts: Iterable[str]) -> Iterator[str]:
+    seen: set[str] = set()
+    for text in texts:
+        if text not in seen:
+            seen.add(text)
+            yield text
 
 
 def _mistyped(plain: str) -> Iterator[str]:

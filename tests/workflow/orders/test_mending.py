@@ -107,10 +107,17 @@ def test_a_row_for_a_line_that_stands_mends_no_other():
 
 
 def test_without_a_channel_a_title_tells_the_order():
-    """An order of one bad row is known again by its title; by nothing at all it is another order."""
+    """An order of one bad row is known again by its title."""
     room = RoomInMemory("D001")
     order, _ = received(room, IncomingLine("", "Thing of D001", bad=BAD), channel="")
     again, _ = received(room, RIGHT, channel="")
     assert (order.id, [(1, RIGHT.reference, "waiting", None)]) == (again.id, told(room, again))
-    other, _ = received(room, IncomingLine("D002", "Bell", bad=BAD), channel="")
-    assert other.id != order.id
+
+
+def test_without_a_channel_an_order_that_is_alike_in_nothing_is_another():
+    """Two shops may use one number: a row of other words mends no row of the order that came before."""
+    room = RoomInMemory("D001")
+    order, _ = received(room, IncomingLine("", "Bell", bad=BAD), channel="")
+    other, _ = received(room, RIGHT, channel="")
+    assert ("1", "1 (2)") == (order.number, other.number)
+    assert [Hold.DOUBTFUL, Hold.DOUBTFUL] == [room.lines(each)[0].holds[-1].hold for each in (order, other)]

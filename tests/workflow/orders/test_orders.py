@@ -61,6 +61,25 @@ def test_a_bad_row_is_held_whatever_it_names():
     assert [("unbound", "bad_row")] * 2 == told(room, order)
 
 
+def test_who_asks_for_more_gets_the_one_once_a_person_has_looked():
+    """A line for two of a thing is bound and held; the same again changes nothing, before and after it is settled."""
+    room = RoomInMemory("D001")
+    asked = IncomingOrder("1", "fair", lines=(replace(exact("D001"), quantity="2"),))
+    order, _ = receiving.receive(room.unit, asked)
+    line = room.lines(order)[0]
+    assert (room.stay("D001").id, "The order asks for 2 of it; there is one.") == (line.stay, line.why)
+    assert ([("waiting", "doubtful")], Arrival.UNCHANGED) == (told(room, order), receiving.receive(room.unit, asked)[1])
+    orders.settle(room.unit, line.id, orders.Settle())
+    assert (Arrival.UNCHANGED, [("waiting", None)]) == (receiving.receive(room.unit, asked)[1], told(room, order))
+
+
+def test_two_lines_for_one_thing_say_so():
+    """The second line of an order for one thing doesn't name its own order as another that has it."""
+    room = RoomInMemory("D001")
+    lines = room.lines(room.order("1", exact("D001"), exact("D001", title="thing of D001")))
+    assert [None, "Another line of this order has it."] == [line.why or None for line in lines]
+
+
 def test_a_turn_that_the_slot_never_had_is_unknown():
     """A reference of a turn to come binds nothing."""
     room = RoomInMemory("D001")

@@ -201,6 +201,30 @@ def test_a_file_of_orders_is_loaded_and_no_row_is_lost(calls: Calls) -> None:
     assert [line["id"] for line in held["lines"]] == done["held"]
 
 
+def test_what_only_warns_is_no_part_of_the_answer(calls: Calls) -> None:
+    """A date that can't be read, a title line and a row that stands twice hold and refuse nothing."""
+    calls.section()
+    stay = calls.put_away("Saddle")
+    row = f"1001;soon;{stay['reference']}\n"
+    content = f"sep=;\nOrders of the fair\nnumber;ordered at;reference\n{row}{row}".encode()
+    expected = {"loaded": 1, "changed": 0, "unchanged": 0, "held": [], "refused": []}
+    assert expected == calls.upload("/api/orders/import", file=content)
+
+
+def test_a_corrected_file_mends_a_row(calls: Calls) -> None:
+    """A row whose cells were out of place waits for its thing once the file comes with them in place."""
+    calls.section()
+    stay = calls.put_away("Saddle")
+    header = "number,channel,title,reference\n"
+    bad = calls.upload("/api/orders/import", file=f"{header}1001,fair,Saddle, red,{stay['reference']}\n".encode())
+    done = calls.upload("/api/orders/import", file=f'{header}1001,fair,"Saddle, red",{stay["reference"]}\n'.encode())
+    assert (1, 1, []) == (len(bad["held"]), done["changed"], done["held"])
+    (order,) = calls.get("/api/orders")["orders"]
+    assert [("waiting", stay["reference"], None)] == [
+        (line["state"], line["reference"], line["hold"]) for line in order["lines"]
+    ]
+
+
 def test_the_same_file_twice_changes_nothing(calls: Calls) -> None:
     """All orders count as unchanged, and the ledger has no new entry."""
     content = csv(calls)
