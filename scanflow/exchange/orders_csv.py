@@ -5,6 +5,7 @@ import re
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, field, replace
 from functools import partial
+from typing import Any
 
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.orders.loaded import RefusedRow
@@ -20,6 +21,9 @@ LONGEST = {name: each["maxLength"] for name, each in NewLine.model_json_schema()
 """Characters of a line's fields. What is longer makes the line a bad one, of which so much is kept."""
 
 Key = tuple[str, str]  # channel, number
+
+ALONE = (ChannelStatus.CANCELLED, ChannelStatus.SENT)
+"""What a row may say of its line alone, where other rows of its order say otherwise."""
 
 Meaning = Callable[[str, str], ChannelStatus | None]
 """What a status of a channel means, None where nobody said it."""
@@ -73,8 +77,8 @@ class _Draft:
         if before != row:
             yield RefusedRow(row, "same_row", f"This row says the same as row {before}. It counts once.")
             return
-        line = {name: each[: LONGEST[name]] for name, each in cells.items() if name in LONGEST}
-        self.lines.append(IncomingLine(**line, bad=bad, quantity=_quantity(cells["quantity"])))
+        said: dict[str, Any] = {name: cells[name][:most] for name, most in LONGEST.items()}
+        self.lines.append(IncomingLine(**said, bad=bad, quantity=_quantity(cells["quantity"])))
         self.rows.append(row)
         self.statuses.append(" ".join(cells["status"].split()))
         for name in DATES if not misfit else ():
@@ -157,17 +161,10 @@ def _order(key: Key, draft: _Draft, meaning: Meaning) -> IncomingOrder:
     said = {each for each in meant if each is not None}
     status, lines = next(iter(said), None), draft.lines
     if len(said) > 1:
-        status = ChannelStatus.ASIDE if ChannelStatus.ASIDE in said else ChannelStatus.PACK
-        lines = [_differing(*each) for each in zip(lines, draft.statuses, meant, strict=True)]
+        status = next((each for each in (ChannelStatus.ASIDE, ChannelStatus.PACK) if each in said), None)
+        lines = [replace(line, status=each) if each in ALONE else line for line, each in zip(lines, meant, strict=True)]
     dates = draft.dates
     return IncomingOrder(number, channel, dates.get("ordered_at"), dates.get("ship_by"), tuple(lines), status=status)
-
-
-def _differing(line: IncomingLine, value: str, meant: ChannelStatus | None) -> IncomingLine:
-    """A line that was cancelled or sent, of an order that was not: a person looks at it."""
-    if meant not in (ChannelStatus.CANCELLED, ChannelStatus.SENT):
-        return line
-    return replace(line, bad=line.bad or f"Its row says “{value[:60]}”, and other rows of the order say otherwise.")
 
 
 def _beyond(line: dict[str, str]) -> str | None:

@@ -10,7 +10,8 @@ from scanflow.domain.things import ChannelStatus
 class IncomingLine:
     """One thing asked for: `reference` as written; `bad` says why the line could not be read, None if it could.
 
-    `quantity`: how many are asked for, as written, where it is not one.
+    `quantity`: how many are asked for, as written, where it is not one. `status`: what the channel says of this line
+    alone, cancelled or sent, where it says otherwise of the rest of its order.
     """
 
     reference: str
@@ -18,6 +19,7 @@ class IncomingLine:
     listing: str = ""
     bad: str | None = None
     quantity: str = ""
+    status: ChannelStatus | None = None
 
     @property
     def words(self) -> dict[str, Any]:
@@ -25,7 +27,7 @@ class IncomingLine:
         return {name: getattr(self, name) for name in WORDS}
 
 
-WORDS = tuple(each.name for each in fields(IncomingLine) if each.name not in ("bad", "quantity"))
+WORDS = tuple(each.name for each in fields(IncomingLine) if each.name not in ("bad", "quantity", "status"))
 
 
 @dataclass(frozen=True, slots=True)

@@ -99,7 +99,7 @@ def receive(unit: Unit, incoming: IncomingOrder, load: str | None = None) -> tup
         load=load,
     )
     unit.add(order)
-    lines = [new_line(unit, order, place, line) for place, line in enumerate(incoming.lines, 1)]
+    lines = [_new_line(unit, order, place, line) for place, line in enumerate(incoming.lines, 1)]
     told = tuple(_told(line) for line in lines)
     unit.record(
         events.OrderReceived(
@@ -197,7 +197,7 @@ def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[O
             changes += _compare(unit, old.pop(0), wanted)
         else:
             position += 1
-            changes.append(new_line(unit, undated, position, wanted))
+            changes.append(_new_line(unit, undated, position, wanted))
     changes += [line for gone in left.values() for line in hold_absent(unit, gone, WITHOUT_LINE)]
     if newer != order or changes:
         unit.put(newer)
@@ -262,8 +262,30 @@ def _same(reference: str) -> str:
     return slot_code.compact(reference)
 
 
+def _new_line(unit: Unit, order: Order, position: int, incoming: IncomingLine) -> Line:
+    line = new_line(unit, order, position, incoming)
+    return _called_off(unit, line, incoming.status)[0] if incoming.status else line
+
+
+def _called_off(unit: Unit, line: Line, status: ChannelStatus) -> list[Line]:
+    """The line of which its channel says alone that it was cancelled or sent: cancelled, or held for a person; once,
+    so that a person's answer stands.
+    """
+    if not line.in_file:
+        return []
+    line = replace(line, in_file=False)
+    unit.put(line)
+    if status is ChannelStatus.CANCELLED and orders.can_be_cancelled(unit, line):
+        orders.cancel(unit, line.order, orders.Cancel(line=line.id))
+    elif status is ChannelStatus.SENT and line.state in TO_PACK:
+        _hold_for_channel(unit, [line], Hold.NOT_IN_FILE, SENT)
+    return [must(unit, Line, line.id)]
+
+
 def _compare(unit: Unit, line: Line, wanted: IncomingLine) -> list[Line]:
     """The line if the order now says something else of it; a live one is held for a person to look."""
+    if wanted.status is not None:
+        return _called_off(unit, line, wanted.status)
     new = replace(line, **wanted.words | {"reference": line.reference}, in_file=True)
     if new == line:
         return []

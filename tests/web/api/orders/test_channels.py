@@ -70,15 +70,22 @@ def test_statuses_of_a_file_count_as_they_were_said(calls: Calls) -> None:
     assert "waiting" == calls.get(f"/api/orders/{held['id']}")["state"]
 
 
-def test_a_row_that_was_cancelled_alone_is_held(calls: Calls) -> None:
-    """Its order goes on with the other rows; nothing of it is packed before a person looked."""
+def test_a_row_may_be_cancelled_alone(calls: Calls) -> None:
+    """Its order goes on with the other rows; in a later file too; a person who wants it after all is heard."""
     one, two = things(calls, 2)
     calls.post("/api/channels", 201, name="fair", statuses={"Paid": "pack", "Called off": "cancelled"})
-    rows = f"1,{one},Saddle 1,Paid\n1,{two},Saddle 2,Called off\n"
-    done = calls.upload("/api/orders/import", file=(HEADER + rows).encode(), channel="fair")
+    rows = f"1,{one},Saddle 1,Paid\n1,{two},Saddle 2,Paid\n"
+    calls.upload("/api/orders/import", file=(HEADER + rows).encode(), channel="fair")
+    later = rows.replace("2,Paid", "2,Called off")
+    for changed in (1, 0):
+        done = calls.upload("/api/orders/import", file=(HEADER + later).encode(), channel="fair")
+        [order] = calls.get("/api/orders")["orders"]
+        assert ["waiting", "cancelled"] == [line["state"] for line in order["lines"]]
+        assert (changed, []) == (done["changed"], done["held"])
+    calls.post(f"/api/lines/{order['lines'][1]['id']}/revive")
+    calls.upload("/api/orders/import", file=(HEADER + later).encode(), channel="fair")
     [order] = calls.get("/api/orders")["orders"]
-    assert ["waiting", "unbound"] == [line["state"] for line in order["lines"]]
-    assert [order["lines"][1]["id"]] == done["held"]
+    assert ["waiting", "waiting"] == [line["state"] for line in order["lines"]]
 
 
 def test_what_a_complete_file_lacks_is_held_unless_it_is_a_part(calls: Calls) -> None:
