@@ -108,9 +108,12 @@ class SentAgain(Event):
 
 @event("listing learned", moves=())
 class ListingLearned(Event):
+    """A line with an exact reference brought an id that nobody knew."""
+
     listing: str
     item: ItemId
     line: LineId
+    channel: str | None = field(default=None, metadata=LEFT_OUT)
 
 
 @event("listing forgotten", moves=())
