@@ -50,9 +50,16 @@ def listing_list(
     return connection.execute(query.offset(skip).limit(limit)).all()
 
 
-def listing_count(connection: Connection, state: ListingState | None, at: datetime, words: str = "") -> int:
-    """How many `listing_list` has in all."""
-    found = _like(_query(at, state), words).subquery()
+def listing_counts(connection: Connection, at: datetime, words: str = "") -> dict[str, int]:
+    """How many listings of each state have these words."""
+    found = _like(_query(at), words).subquery()
+    query = select(found.c.state, func.count()).group_by(found.c.state)
+    return {row[0]: row[1] for row in connection.execute(query)}
+
+
+def to_take_down(connection: Connection, at: datetime) -> int:
+    """How many offers are to be taken down."""
+    found = _query(at, ListingState.TO_TAKE_DOWN).subquery()
     return connection.execute(select(func.count()).select_from(found)).scalar_one()
 
 

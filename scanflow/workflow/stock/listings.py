@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
-from typing import Annotated
+from typing import Annotated, Any
 
 from pydantic import Field
 
@@ -96,6 +96,10 @@ def forget(unit: Unit, **of: str) -> None:
 class AddListing(Command, json_schema_extra={"examples": [{"listing": "L-2041", "channel": "corner"}]}):
     listing: Annotated[str, words(LONGEST_LISTING, least=1), Field(title="Listing id")]
     channel: Channel = ""
+
+
+ASKED: Mapping[str, Mapping[str, Any]] = AddListing.model_json_schema()["properties"]
+"""Its fields' labels and limits."""
 
 
 def add(unit: Unit, stay_id: str, said: AddListing) -> Listing:
