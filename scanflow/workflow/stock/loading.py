@@ -29,7 +29,7 @@ from scanflow.workflow.times import clock, instant
 
 def _is_ids(cell: str) -> str:
     if any(len(each) > LONGEST_LISTING for each in ids_of(cell)):
-        raise PydanticCustomError("too_long", f"A listing id has at most {LONGEST_LISTING} characters.")
+        raise PydanticCustomError("too_long", "{max_length}", {"max_length": LONGEST_LISTING})
     return cell
 
 
@@ -50,7 +50,7 @@ def ids_of(cell: str) -> tuple[str, ...]:
     """
     found = re.findall(r'"((?:[^"]|"")*)"(?=[\s,;]|$)|([^\s,;]+)', cell)
     ids = (quoted.replace('""', '"') or bare for quoted, bare in found)
-    return tuple(dict.fromkeys(each for each in ids if each and each != '""'))
+    return tuple(dict.fromkeys(filter(None, ids)))
 
 
 def cell_of(ids: Iterable[str]) -> str:

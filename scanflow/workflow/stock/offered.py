@@ -32,10 +32,19 @@ def check(
 
 @dataclass(frozen=True, slots=True)
 class _Means:
-    """The thing that a row means, with the stay that its reference names, if it names one."""
+    """The thing that a row means, with the stay that its reference names, if it names one; of a bare code the slot's
+    last one.
+    """
 
     item: str | None
     named: Stay | None = None
+    bare: bool = False
+
+    @property
+    def finds(self) -> bool:
+        """Whether the reference finds the thing: a whole one does so after a move too."""
+        moved_from = self.bare and self.named is not None and self.named.state is StayState.MOVED
+        return self.named is not None and self.named.item == self.item and not moved_from
 
 
 class _Compared:
@@ -91,7 +100,7 @@ class _Compared:
             if not self._ended_since(meant):
                 listing = row.listing or (meant[0].listing if meant else "")
                 yield self._difference(Differs.GONE, self._why_gone(stay), stay, row, listing)
-        elif row.reference and not self._names_it(means):
+        elif row.reference and not means.finds:
             yield self._difference(Differs.WRONG_REFERENCE, self._why_wrong(means), stay, row)
         elif row.listing and row.listing not in [each.listing for each in self._up[means.item]]:
             yield self._difference(Differs.NEW_ID, "Its id was not known here.", stay, row)
@@ -103,24 +112,22 @@ class _Compared:
 
     def _means(self, row: OfferedRow) -> _Means:
         """The thing of its listing id comes first: a reference is typed, an id is not."""
-        named = self._named(row.reference)
+        named, bare = self._named(row.reference)
         found = self._by_id.get(row.listing, []) if row.listing else []
         things = {each.item for each in found if each.ended is None} or {each.item for each in found}
         if len(things) == 1:
-            return _Means(things.pop(), named)
-        return _Means(named.item if named else None, named)
+            return _Means(things.pop(), named, bare)
+        return _Means(named.item if named else None, named, bare)
 
-    def _named(self, reference: str) -> Stay | None:
-        """The stay that a reference names; of a bare code the slot's last one."""
+    def _named(self, reference: str) -> tuple[Stay | None, bool]:
+        """The stay that a reference names, and whether it is a bare code, which names the slot's last one."""
         try:
             named = cards.referred(self._unit, reference)
         except slot_code.CodeError:
-            return None
-        return self._last_in.get(named.code) if named.turn is None else self._stays.get((named.code, named.turn))
-
-    def _names_it(self, means: _Means) -> bool:
-        """A whole reference finds a thing that moved; a bare code, whose stay is the slot's last one, does not."""
-        return means.named is not None and means.named.item == means.item
+            return None, False
+        if named.turn is None:
+            return self._last_in.get(named.code), True
+        return self._stays.get((named.code, named.turn)), False
 
     def _for_sale(self, item: str) -> bool:
         return bool(self._sale(item))
@@ -155,6 +162,8 @@ class _Compared:
     def _why_wrong(self, means: _Means) -> str:
         if means.named is None:
             return "Its id is this thing's, and its reference names nothing here."
+        if means.named.item == means.item:
+            return "Its reference is a slot's code alone, and the thing has moved."
         other = self._items[means.named.item]
         return f"Its id is this thing's, and its reference that of {means.named.code}, “{other.title}”."
 
