@@ -29,7 +29,7 @@ from scanflow.workflow.times import clock, instant
 
 def _is_ids(cell: str) -> str:
     if any(len(each) > LONGEST_LISTING for each in ids_of(cell)):
-        raise PydanticCustomError("too_long", "{max_length}", {"max_length": LONGEST_LISTING})
+        raise PydanticCustomError("string_too_long", "{max_length}", {"max_length": LONGEST_LISTING})
     return cell
 
 

@@ -22,12 +22,11 @@ from scanflow.web.pages.stock import photo_form
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
 from scanflow.workflow.ports import Invalid, Unit
-from scanflow.workflow.stock import cards, photos
+from scanflow.workflow.stock import cards, listings, photos
 
 blueprint = Blueprint("put_away", __name__)
-ASKED = {name: stock.PutAway.model_json_schema()["properties"][name] for name in ("title", "listing", "notes")}
-FIELDS = ("text", "looked", "section", "code", "channel", *ASKED)
-CARRIED = ("section", "channel", *ASKED)
+FIELDS = ("text", "looked", "section", "code", "listing", "channel", *stock.WORDS)
+CARRIED = ("section", "listing", "channel", *stock.WORDS)
 """What goes along to the page that names the card to fetch."""
 
 
@@ -41,8 +40,8 @@ def _form(given: dict[str, str], said: str, status: int, last: str = "") -> Resp
     unit = room()
     sections = ask(room_views.section_list)
     named = stock.fetching(unit, given["section"]) if given["section"] else unit.get(Slot, given["code"])
-    shown: dict[str, Any] = {"channels": ask(listing_views.channel_names)}
-    shown |= {"given": given, "sections": sections, "named": named, "asked": ASKED, "once_more": ONCE_MORE}
+    shown: dict[str, Any] = {"channels": ask(listing_views.channel_names), "listing": listings.ASKED["listing"]}
+    shown |= {"given": given, "sections": sections, "named": named, "asked": stock.WORDS, "once_more": ONCE_MORE}
     before = ask(slot_views.stay, last) if last else None
     return render("stock/put_away.html", **shown, said=said, before=before, reference=_reference(before)), status
 
