@@ -137,26 +137,29 @@ BY_URGENCY = (case((orders.c.ship_by.is_(None), 1), else_=0), orders.c.ship_by, 
 """Those to be shipped first come first, those without a date last."""
 
 
-def _of_item(*tables: Any) -> Any:
-    """Rows of these tables that are about the thing of a listing."""
-    return exists(literal_column("1")).select_from(*tables).correlate(listings, items)
+def _of_item(table: Any, *conditions: Any) -> Any:
+    """Whether there is a row of this table about the thing of a listing."""
+    return exists(literal_column("1")).select_from(table).where(table.c.item == listings.c.item, *conditions)
 
 
-_STORED = _of_item(stays).where(
-    stays.c.item == listings.c.item, stays.c.state == literal_column(f"'{StayState.STORED}'")
-)
-_MISSING = _of_item(doubts).where(
-    doubts.c.item == listings.c.item, doubts.c.how.is_(None), doubts.c.kind == DoubtKind.MISSING
-)
-_HAD = _of_item(stays.join(lines, lines.c.stay == stays.c.id).join(orders, orders.c.id == lines.c.order)).where(
-    stays.c.item == listings.c.item, lines.c.state.in_(sorted(HAVING))
-)
-_SOLD = _HAD.where(
+def _had(*conditions: Any) -> Any:
+    """Whether a line has the thing of a listing. By its stays, each with its few lines: SQLite would rather walk all
+    lines that were ever released.
+    """
+    line = exists(literal_column("1")).select_from(lines.join(orders, orders.c.id == lines.c.order))
+    has_it = line.where(lines.c.stay == stays.c.id, lines.c.state.in_(sorted(HAVING)), *conditions)
+    return _of_item(stays, has_it.correlate(stays, listings))
+
+
+_STORED = _of_item(stays, stays.c.state == literal_column(f"'{StayState.STORED}'")).correlate(listings)
+_MISSING = _of_item(doubts, doubts.c.how.is_(None), doubts.c.kind == DoubtKind.MISSING).correlate(listings)
+_HAD = _had().correlate(listings)
+_SOLD = _had(
     or_(
         and_(orders.c.channel != "", orders.c.channel == listings.c.channel),
         and_(lines.c.listing != "", lines.c.listing == listings.c.listing),
     )
-)
+).correlate(listings)
 
 
 def listing_state(at: datetime) -> Any:

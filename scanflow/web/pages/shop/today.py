@@ -65,9 +65,12 @@ class Next:
 
 def read() -> Overview:
     parcels = ask(parcel_views.open_parcels)
+    at = room().at
+    offers = ask(listing_views.listing_list, ListingState.TO_TAKE_DOWN, at, limit=SHOWN + 1)
+    down = len(offers) if len(offers) <= SHOWN else ask(listing_views.to_take_down, at)
     names = [name for parcel in parcels for name in parcel.orders.split()]
     return Overview(
-        counts=ask(room_views.counts) | {"to_take_down": ask(listing_views.to_take_down, room().at)},
+        counts=ask(room_views.counts) | {"to_take_down": down},
         orders=ask(order_views.order_list, ["waiting", "picking", "packing"], 0, SHOWN + 1),
         held=ask(order_views.held_lines, SHOWN + 1),
         short=ask(order_views.short_lines, SHOWN + 1),
@@ -75,7 +78,7 @@ def read() -> Overview:
         missing=ask(where_views.missing),
         twins=ask(where_views.twins),
         due=ask(slot_views.slot_list, state="due", limit=SHOWN + 1),
-        offers=ask(listing_views.listing_list, ListingState.TO_TAKE_DOWN, room().at, limit=SHOWN),
+        offers=offers,
         rounds=ask(round_views.open_rounds),
         parcels=parcels,
         numbers={row.id: row.number for row in ask(order_views.numbers, names)},
