@@ -53,7 +53,7 @@ class BadCheck(CodeError):
 
 
 @dataclass(frozen=True, slots=True)
-class Listing:
+class Referred:
     """What a listing's text names: a slot code, and the turn (from 1) unless only the slot was written."""
 
     code: str
@@ -226,7 +226,7 @@ def reference(code: str, turn: int) -> str:
     return f"{_match(code)[0]}-{written}{calc_check_character(code + written)}"
 
 
-def parse_reference(text: str, digits: Mapping[str, int] | None = None) -> Listing:
+def parse_reference(text: str, digits: Mapping[str, int] | None = None) -> Referred:
     """What a listing's reference, bare slot code or card text names.
 
     After the letters a bare code has as many characters as its section's numbers, a card text one more, a reference
@@ -234,11 +234,11 @@ def parse_reference(text: str, digits: Mapping[str, int] | None = None) -> Listi
     the hyphen of a reference tells it, else it is 3. BadCheck, BadFormat as for cards.
 
     >>> parse_reference("D014-07T"), parse_reference("d01407t")
-    (Listing(code='D014', turn=7), Listing(code='D014', turn=7))
+    (Referred(code='D014', turn=7), Referred(code='D014', turn=7))
     >>> parse_reference("D014"), parse_reference("D0145")
-    (Listing(code='D014', turn=None), Listing(code='D014', turn=None))
+    (Referred(code='D014', turn=None), Referred(code='D014', turn=None))
     >>> parse_reference("LP07-01I"), parse_reference("LP0701I", {"LP": 2})
-    (Listing(code='LP07', turn=1), Listing(code='LP07', turn=1))
+    (Referred(code='LP07', turn=1), Referred(code='LP07', turn=1))
     >>> parse_reference("D014-08T")
     Traceback (most recent call last):
     labels.slot_code.BadCheck: the check character of 'D014-08T' is wrong
@@ -248,22 +248,22 @@ def parse_reference(text: str, digits: Mapping[str, int] | None = None) -> Listi
     """
     after_hyphen = len(re.split("[-\u2010\u2011\u2012\u2013\u2212]", _tidy(text))[-1])
 
-    def read(section: str, rest: str) -> Listing:
+    def read(section: str, rest: str) -> Referred:
         width = (digits or {}).get(section)
         if width is None:
             told = len(rest) - after_hyphen
             width = told if after_hyphen > _TURN_DIGITS and told in _WIDTHS else DEFAULT_DIGITS
         if len(rest) == width:
-            return Listing(section + _digits(rest), None)
+            return Referred(section + _digits(rest), None)
         if len(rest) == width + 1:
-            return Listing(_checked_card(section, _digits(rest), text), None)
+            return Referred(_checked_card(section, _digits(rest), text), None)
         number, turn, check = _digits(rest[:width]), _digits(rest[width:-1]), rest[-1:]
         if not _TURN_DIGITS <= len(turn) <= _MOST_DIGITS or turn != f"{int(turn):0{_TURN_DIGITS}}" or int(turn) < 1:
             raise BadFormat
         wanted = calc_check_character(section + number + turn)
         if check.translate(_LOOKALIKE) != wanted.translate(_LOOKALIKE):
             raise BadCheck(f"the check character of {text!r} is wrong")
-        return Listing(section + number, int(turn))
+        return Referred(section + number, int(turn))
 
     return _first_valid(text, digits, read, "reference")
 

@@ -65,6 +65,7 @@ class BusyShop:
         for code in codes:
             stay = self.stays.get(code)
             named = {"reference": stay["reference"], "title": title or stay["title"]} if stay else {"reference": code}
+            named |= {"listing": f"fair-{code}"} if code in BROUGHT else {}
             lines.append(named)
         self.orders[number] = self.calls.post("/api/orders", status, number=number, channel="fair", lines=lines, **more)
 
@@ -123,9 +124,20 @@ class BusyShop:
         self._photos()
         rows = b"number,title,since\r\nL013,Carbide lamp,2026-01-10\r\nL014,Rear lamp,\r\n"
         assert 2 == self.calls.upload("/api/stock/load", file=rows)["stored"]
+        self._offers()
         self.calls.post(f"{self.at('W012')}/reserve", **{"for": "Ann", "until": "2026-12-24"})
         out = self.calls.client.post(f"/stays/{self.stays['W011']['id']}/out", data={"where": "On the bench"})
         assert 303 == out.status_code
+
+    def _offers(self) -> None:
+        """Some things are offered on two channels; of one the id was written anew, another was taken down."""
+        for code in ("W001", "S002", "D009", "W012", "L009"):
+            for channel in ("fair", "corner"):
+                self.calls.post(f"{self.at(code)}/listings", listing=f"{channel[0]}-{code}", channel=channel)
+        self.calls.client.patch(self.at("D004"), json={"listing": "L-D004b"})
+        offers = self.calls.get("/api/listings?limit=500")["listings"]
+        ended = next(each["id"] for each in offers if each["listing"] == "c-L009")
+        assert "ended" == self.calls.post(f"/api/listings/{ended}/ended")["state"]
 
     def at(self, code: str) -> str:
         """The path of the stay in a slot."""
@@ -174,7 +186,7 @@ class BusyShop:
         statuses = {"Paid": "pack", "Not paid": "aside", "Off": "cancelled", "Gone": "sent"}
         self.calls.post("/api/channels", 201, name="Fair", statuses=statuses, complete=True)
         saddle = self.stays["S012"]["reference"]
-        rows = f"Order,SKU,Name,Status\nF-1,{saddle},Leather saddle,paid\nF-2,,Nothing,\nF-3,Q1,Bell,not paid\n"
+        rows = f"Order,SKU,Name,Status\nF-1,{saddle},Leather saddle,paid\nF-2,Q7,Nothing,\nF-3,Q1,Bell,not paid\n"
         table = csv_table.read_table(rows.encode())
         columns = mapping.guess(table).to_json()
         signature = mapping.signature(table.headers)
@@ -304,6 +316,9 @@ HONEST = {
     "B-26": ("D008",),
 }
 """Number → the slots of what was ordered."""
+
+BROUGHT = ("L002", "L003")
+"""The slots of things whose orders bring a listing id that nobody knew."""
 
 
 def picture(colour: str) -> bytes:

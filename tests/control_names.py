@@ -81,6 +81,16 @@ TAKE_WITH_WEBCAM = "Take it with the webcam"
 WHAT_IT_IS = "What it is"
 WRITE_INTO_LISTING = "Write this into the listing"
 
+# Listings
+ADD_AN_OFFER = "Add an offer"
+ADD_THIS_OFFER = "Add this offer"
+CHANNEL = "Channel"
+CHECK_A_CHANNEL = "Check what a channel offers"
+IT_IS_DOWN = "It is down"
+LEARN_THIS_ID = "Learn this id"
+LISTING_ID = "Listing id"
+TAKE_DOWN = "Take down {}"
+
 # Planning
 BACK = "Back"
 DOWNLOAD_SHEETS = "Download the sheets"

@@ -16,6 +16,7 @@ from scanflow.domain.life import NotAllowed
 from scanflow.domain.things import Doubt, Item, Line, Order, Parcel, Round, Scan, Slot, Stay, Stop
 from scanflow.workflow.picking.rounds import LeftOut
 from scanflow.workflow.ports import Invalid, Missing, Refused
+from scanflow.workflow.stock import listings
 
 Json = dict[str, Any]
 
@@ -23,7 +24,7 @@ Json = dict[str, Any]
 def stay(room: Memory, told: Stay) -> Json:
     item = room.all(Item)[told.item]
     place = {"code": told.code, "turn": told.turn, "bin": room.all(Slot)[told.code].bin}
-    words = {"title": item.title, "listing": item.listing, "notes": item.notes, "photo": None}
+    words = {"title": item.title, "listing": listings.first(room, item.id), "notes": item.notes, "photo": None}
     reference = slot_code.reference(told.code, told.turn)
     return {"id": told.id, "item": item.id, "reference": reference, "state": told.state} | place | words
 

@@ -14,6 +14,7 @@ from scanflow.cli.cards import cards
 from scanflow.cli.cards.adopt import adopt
 from scanflow.cli.cards.printcheck import printcheck
 from scanflow.cli.cards.reprint import reprint
+from scanflow.cli.listings import listings
 from scanflow.cli.opening import PORT, in_shop, open_shop
 from scanflow.cli.password import password
 from scanflow.cli.plan import plan
@@ -48,6 +49,7 @@ main.add_command(backup)
 main.add_command(restore)
 main.add_command(reprint)
 main.add_command(cards)
+main.add_command(listings)
 main.add_command(printcheck)
 main.add_command(password)
 main.add_command(read)

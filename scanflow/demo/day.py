@@ -56,7 +56,9 @@ class Day:
 def run(day: Day) -> None:
     """From putting away to the cards in the tray; leaves work for whoever opens the shop."""
     put_away(day)
+    offer_on_both(day)
     orders_come_in(day)
+    offers_are_taken_down(day)
     questions_are_settled(day)
     round_ = walk(day)
     wrong_cards_at_the_bin(day, round_)
@@ -87,6 +89,29 @@ def put_away(day: Day) -> None:
     steps.say(f"  {named('S015')} is held before the wrong bin, then before its own:")
     steps.show("shelf", "S015", want="wrong_bin", bin=pedal_bin)
     steps.show("shelf", "S015", bin=saddle_bin)
+
+
+def offer_on_both(day: Day) -> None:
+    """One thing is offered twice: whoever buys it first has it."""
+    steps, code = day.steps, goods.ON_BOTH
+    steps.say(f"{named(code)} is offered at the fair and on the shop's own site")
+    slots = steps.call("GET", f"/api/slots?section={slot_code.section_of(code)}")["slots"]
+    stay = next(slot["stay"] for slot in slots if slot["code"] == code)
+    for channel, listing in ((orders.FAIR, goods.listing_of(code)), (orders.SITE, f"site-{goods.listing_of(code)}")):
+        offer = steps.call("POST", f"/api/stays/{stay}/listings", {"listing": listing, "channel": channel})
+        steps.check(f"The offer of {code} on {channel}", "up", offer["state"])
+
+
+def offers_are_taken_down(day: Day) -> None:
+    """What one channel sold is taken down on the other, before it is sold twice."""
+    steps = day.steps
+    duties = steps.call("GET", "/api/listings?state=to_take_down")["listings"]
+    steps.say(f"Offers to take down, whose things are sold: {len(duties)}")
+    offer = next(each for each in duties if each["code"] == goods.ON_BOTH)
+    steps.check(f"Where {goods.ON_BOTH} is offered still", orders.SITE, offer["channel"])
+    steps.say(f"    {offer['listing']} on {offer['channel']}, {offer['title']}: sold at the fair, and taken down now.")
+    offer = steps.call("POST", f"/api/listings/{offer['id']}/ended")
+    steps.check("The offer once it is down", "ended", offer["state"])
 
 
 def _bin_of(day: Day, code: str) -> str:

@@ -12,6 +12,9 @@ CARDS = 18
 STORED = 13
 """Things of a section that are in stock when the day begins; two more are put away during it."""
 
+ON_BOTH = "W009"
+"""The thing that is offered on both channels; of the others nobody wrote down where."""
+
 STRANGER = "Z001"
 """A card that some other room may have: no section of this one has its letter."""
 

@@ -45,7 +45,8 @@ def _add_sections(unit: Unit) -> None:
 
 
 def _store(unit: Unit, code: str, photo: Photo) -> None:
-    stay = stock.put_away(unit, stock.PutAway(title=goods.title_of(code), listing=goods.listing_of(code), code=code))
+    listing = "" if code == goods.ON_BOTH else goods.listing_of(code)
+    stay = stock.put_away(unit, stock.PutAway(title=goods.title_of(code), listing=listing, code=code))
     photos.keep(unit, stay.id, photo)
 
 

@@ -1,13 +1,14 @@
-"""What is derived and never stored: states of slots and orders."""
+"""What is derived and never stored: states of slots, orders and listings."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import dataclass
 from enum import StrEnum
 from typing import Protocol
 
-from scanflow.domain.life import CardState, LineState
-from scanflow.domain.things import Held, Slot, Stay
+from scanflow.domain.life import LIVE, CardState, LineState
+from scanflow.domain.things import Held, Listing, Slot, Stay
 
 
 class SlotState(StrEnum):
@@ -32,6 +33,14 @@ class OrderState(StrEnum):
     RELEASED = "released"
     CANCELLED = "cancelled"
     RETURNED = "returned"
+
+
+class ListingState(StrEnum):
+    """`to_take_down`: the thing is not for sale, and the offer may still be up. A channel ends what it sold itself."""
+
+    UP = "up"
+    TO_TAKE_DOWN = "to_take_down"
+    ENDED = "ended"
 
 
 class Standing(Protocol):
@@ -91,3 +100,34 @@ def order_state(lines: Iterable[Standing]) -> OrderState:
         if states & those:
             return state
     return OrderState.RETURNED if LineState.RETURNED in states else OrderState.CANCELLED
+
+
+HAVING = LIVE | {LineState.RELEASED}
+"""The states of a line that has its thing: no other order can."""
+
+
+@dataclass(frozen=True, slots=True)
+class ForSale:
+    """What tells whether a thing is for sale: that it is `stored`, by its latest stay; that it is `reserved` now, or
+    `missing` by an open doubt. `had`: of each line that has it the channel of its order, and the line's listing id.
+    """
+
+    stored: bool
+    reserved: bool = False
+    missing: bool = False
+    had: tuple[tuple[str, str], ...] = ()
+
+    def __bool__(self) -> bool:
+        return self.stored and not (self.reserved or self.missing or self.had)
+
+    def sold_by(self, listing: Listing) -> bool:
+        """Whether an order has the thing that came by this offer: it says its channel, or its id."""
+        named = (listing.channel, listing.listing)
+        return any(said and said == ours for had in self.had for said, ours in zip(had, named, strict=True))
+
+
+def listing_state(listing: Listing, thing: ForSale) -> ListingState:
+    """An offer is up while its thing is for sale. It is no duty once it ended, or where its channel sold the thing."""
+    if listing.ended is not None or thing.sold_by(listing):
+        return ListingState.ENDED
+    return ListingState.UP if thing else ListingState.TO_TAKE_DOWN

@@ -173,13 +173,12 @@ class Photo:
 class Item:
     """One thing, or one lot sold whole.
 
-    `listing` is the listing's own id where the shop keeps one, `photo` names its picture. `kept_for`: for whom it is
-    reserved, until `kept_until`. `away`: where it is while it is out of its bin for a while, since `away_since`.
+    `photo` names its picture. `kept_for`: for whom it is reserved, until `kept_until`. `away`: where it is while it is
+    out of its bin for a while, since `away_since`.
     """
 
     id: str
     title: str
-    listing: str = ""
     notes: str = ""
     photo: str | None = None
     kept_for: str = ""
@@ -295,13 +294,20 @@ class Doubt:
 
 
 @dataclass(frozen=True, slots=True)
-class Learned:
-    """A listing id that a line with an exact reference brought for an item."""
+class Listing:
+    """One offer of an item: `listing` is its id on its `channel`, which is empty where nobody said it.
+
+    `line`: the order line that brought the id, None where a person or a file said it. `ended`: when it was taken down.
+    An id that has ended still tells which item an old order means. Its state is derived: `derive.listing_state`.
+    """
 
     id: str
-    listing: str
     item: str
-    line: str
+    channel: str
+    listing: str
+    line: str | None
+    since: datetime
+    ended: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,8 +7,9 @@ from dataclasses import dataclass
 
 from scanflow.domain.counts.findings import Finding, FindingKind
 from scanflow.domain.counts.stocktake import TRAY
-from scanflow.domain.derive import OrderState, SlotState
+from scanflow.domain.derive import ListingState, OrderState, SlotState
 from scanflow.domain.life import Hold, LineState, ParcelState, StayState
+from scanflow.domain.offered import Differs
 from scanflow.domain.things import ChannelStatus
 from scanflow.domain.verdict import Reason
 
@@ -176,6 +177,23 @@ STAYS: Mapping[StayState, str] = {
     StayState.MOVED: "moved",
 }
 """What became of a thing in its slot."""
+
+LISTINGS: Mapping[ListingState, str] = {
+    ListingState.UP: "up",
+    ListingState.TO_TAKE_DOWN: "to take down",
+    ListingState.ENDED: "ended",
+}
+"""How an offer is."""
+
+DIFFERS: Mapping[Differs, str] = {
+    Differs.GONE: "Offered, but not for sale",
+    Differs.NOT_OFFERED: "Here, but not offered",
+    Differs.WRONG_REFERENCE: "Wrong references",
+    Differs.UNKNOWN: "Known to nobody here",
+    Differs.NEW_ID: "New listing ids",
+    Differs.DOWN: "No longer offered there",
+}
+"""Above what differs between a channel and the room."""
 
 PARCELS: Mapping[ParcelState, str] = {
     ParcelState.OPEN: "open",

@@ -12,10 +12,11 @@ from scanflow.exchange.csv_table import CsvTable, FileError
 from scanflow.exchange.dates import DateOrder, read_date
 from scanflow.exchange.mapping import by_name, proof_of
 from scanflow.workflow.ports import Invalid
-from scanflow.workflow.stock.loading import FIELDS, Row
+from scanflow.workflow.stock.loading import FIELDS, Row, cell_of
 
 COLUMNS = ("number", "title", "listing", "notes", "since", "bin")
-"""The number as it stands on the card, also one that was adopted; `since` in the shop's zone, empty where nobody knows.
+"""The number as it stands on the card, also one that was adopted; as listing all ids that are up, spaces between them;
+`since` in the shop's zone, empty where nobody knows.
 """
 
 # The trade's general words for each column, the surest first. (common practice, no source)
@@ -35,14 +36,15 @@ NEEDED = ("number", "title")
 
 
 def text(rows: Iterable[Any], zone: str) -> str:
-    """The file of these rows of `storage.views.stock.standing`."""
+    """The file of these things, as `storage.views.stock.standing` has them."""
     here = ZoneInfo(zone)
     return csv_out.text(COLUMNS, (_cells(row, here) for row in rows))
 
 
 def _cells(row: Any, zone: ZoneInfo) -> dict[str, str]:
     since = "" if row.undated else row.since.astimezone(zone).isoformat(" ", "seconds")
-    return {name: since if name == "since" else getattr(row, name) for name in COLUMNS}
+    told = {"since": since, "listing": cell_of(row.listings)}
+    return {name: told[name] if name in told else getattr(row, name) for name in COLUMNS}
 
 
 def guess(table: CsvTable) -> dict[str, str]:

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from datetime import datetime
 from typing import Any
 
 from sqlalchemy import and_, case, exists, func, literal_column, or_, select
 
-from scanflow.domain.derive import OrderState, SlotState
-from scanflow.domain.life import LIVE, CardState, LineState, StayState
-from scanflow.storage.tables import items, lines, orders, rounds, slots, stays
+from scanflow.domain.derive import HAVING, ListingState, OrderState, SlotState
+from scanflow.domain.life import LIVE, CardState, DoubtKind, LineState, StayState
+from scanflow.storage.tables import doubts, items, lines, listings, orders, rounds, slots, stays
 
 OPEN_STAY = and_(stays.c.code == slots.c.code, stays.c.state == literal_column(f"'{StayState.STORED}'"))
 """The stay that is open in a slot. Its state stands in the statement itself: so SQLite can take the partial index."""
@@ -95,7 +96,17 @@ LINES = (
     .outerjoin(rounds, rounds.c.id == lines.c.round)
 )
 
-OF_ITEM = tuple(column for column in items.columns if column.name not in ("n", "id"))
+OFFERED_AS = (
+    select(listings.c.listing)
+    .where(listings.c.item == items.c.id, listings.c.ended.is_(None))
+    .order_by(listings.c.n)
+    .limit(1)
+    .scalar_subquery()
+    .label("listing")
+)
+"""As `listings.first`, over items: the id of the first offer that has not ended; None without one."""
+
+OF_ITEM = (*(column for column in items.columns if column.name not in ("n", "id")), OFFERED_AS)
 """All that is told of an item."""
 
 SLOTS = (
@@ -124,3 +135,38 @@ SLOTS = (
 
 BY_URGENCY = (case((orders.c.ship_by.is_(None), 1), else_=0), orders.c.ship_by, orders.c.n)
 """Those to be shipped first come first, those without a date last."""
+
+
+def _of_item(table: Any, *conditions: Any) -> Any:
+    """Whether there is a row of this table about the thing of a listing."""
+    return exists(literal_column("1")).select_from(table).where(table.c.item == listings.c.item, *conditions)
+
+
+def _had(*conditions: Any) -> Any:
+    """Whether a line has the thing of a listing. By its stays, each with its few lines: SQLite would rather walk all
+    lines that were ever released.
+    """
+    line = exists(literal_column("1")).select_from(lines.join(orders, orders.c.id == lines.c.order))
+    has_it = line.where(lines.c.stay == stays.c.id, lines.c.state.in_(sorted(HAVING)), *conditions)
+    return _of_item(stays, has_it.correlate(stays, listings))
+
+
+_STORED = _of_item(stays, stays.c.state == literal_column(f"'{StayState.STORED}'")).correlate(listings)
+_MISSING = _of_item(doubts, doubts.c.how.is_(None), doubts.c.kind == DoubtKind.MISSING).correlate(listings)
+_HAD = _had().correlate(listings)
+_SOLD = _had(
+    or_(
+        and_(orders.c.channel != "", orders.c.channel == listings.c.channel),
+        and_(lines.c.listing != "", lines.c.listing == listings.c.listing),
+    )
+).correlate(listings)
+
+
+def listing_state(at: datetime) -> Any:
+    """As `derive.listing_state` has it at this time, over listings joined to their items."""
+    for_sale = and_(_STORED, ~_HAD, or_(items.c.kept_until.is_(None), items.c.kept_until <= at), ~_MISSING)
+    return case(
+        (or_(listings.c.ended.is_not(None), _SOLD), ListingState.ENDED.value),
+        (for_sale, ListingState.UP.value),
+        else_=ListingState.TO_TAKE_DOWN.value,
+    )

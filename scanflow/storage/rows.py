@@ -31,7 +31,7 @@ KINDS: dict[type, Table] = {
     things.ChangedOrder: tables.changed_orders,
     things.Line: tables.lines,
     things.Doubt: tables.doubts,
-    things.Learned: tables.learned,
+    things.Listing: tables.listings,
     things.Scan: tables.scans,
     stocktake.Stocktake: tables.stocktakes,
     stocktake.Look: tables.looks,

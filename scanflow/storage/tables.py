@@ -177,14 +177,12 @@ items = _table(
     "items",
     _name(),
     _text("title"),
-    _text("listing"),
     _text("notes"),
     _link("photo", "photos.hash", null=True),
     Column("kept_for", Text, nullable=False, server_default=text("''")),
     Column("kept_until", Instant),
     Column("away", Text, nullable=False, server_default=text("''")),
     Column("away_since", Instant),
-    Index("ix_items_listing", "listing"),
     Index(
         "ix_items_kept",
         "kept_until",
@@ -323,14 +321,19 @@ lines = _table(
         postgresql_where=text("state IN ('waiting', 'picked', 'packed', 'short')"),
     ),
 )
-learned = _table(
-    "learned",
+listings = _table(
+    "listings",
     _name(),
-    _text("listing"),
     _link("item", "items.id"),
-    _link("line", "lines.id"),
-    Index("ix_learned_listing", "listing"),
-    Index("ix_learned_item", "item"),
+    _text("channel"),
+    _text("listing"),
+    _link("line", "lines.id", null=True),
+    Column("since", Instant, nullable=False),
+    Column("ended", Instant),
+    Index("ix_listings_listing", "listing"),
+    Index("ix_listings_item", "item"),
+    Index("ix_listings_line", "line", sqlite_where=text("line IS NOT NULL"), postgresql_where=text("line IS NOT NULL")),
+    Index("ix_listings_up", "n", sqlite_where=text("ended IS NULL"), postgresql_where=text("ended IS NULL")),
 )
 stops = _table(
     "stops",

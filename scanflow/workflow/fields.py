@@ -138,6 +138,9 @@ MOST_LINES = 500
 LONGEST_NAME = 100
 """Of a section, an order's number, a channel."""
 
+LONGEST_LISTING = 200
+"""Of a listing's id."""
+
 _DAY = "[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])"
 _HOUR = r"([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9](\.[0-9]{1,6})?)?"
 _TIME = rf"^{_DAY}([T ]{_HOUR}(Z|[+-]([01][0-9]|2[0-3]):[0-5][0-9])?)?$"
@@ -151,7 +154,7 @@ Code = Annotated[
 CardText = Annotated[str, words(200, least=1), Field(title="Card")]
 Title = Annotated[str, words(500, least=1)]
 Reference = Annotated[str, words(200, least=1)]
-Listing = Annotated[str, words(200)]
+Listing = Annotated[str, words(LONGEST_LISTING)]
 Notes = Annotated[str, words(4000)]
 Note = Annotated[str, words(500)]
 Reason = Annotated[str, words(500, least=1)]

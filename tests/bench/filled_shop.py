@@ -102,10 +102,7 @@ def _fill_stays(connection: Connection, codes: list[str]) -> None:
     _add(
         connection,
         tables.items,
-        (
-            {"id": f"i{turn}{code}", "title": f"Front wheel {code}, 36 holes", "listing": "", "notes": ""}
-            for code, turn in both
-        ),
+        ({"id": f"i{turn}{code}", "title": f"Front wheel {code}, 36 holes", "notes": ""} for code, turn in both),
     )
     _add(
         connection,

@@ -15,7 +15,7 @@ from sqlalchemy import func, update
 
 from labels import slot_code
 from scanflow.domain.things import Line
-from scanflow.storage.tables import doubts, items, orders, sections
+from scanflow.storage.tables import doubts, items, listings, orders, sections
 from scanflow.storage.unit import SqlUnit
 from scanflow.vision import photographs
 from scanflow.web import create_app
@@ -42,7 +42,7 @@ def test_no_page_scrolls_sideways(live: Live, page: Page) -> None:
 
     def lengthen(unit: SqlUnit) -> None:
         unit.set_settings(replace(unit.settings, name=name, bind_labels=True))
-        for column in (sections.c.name, items.c.listing, items.c.notes, orders.c.channel, doubts.c.words):
+        for column in (sections.c.name, listings.c.listing, items.c.notes, orders.c.channel, doubts.c.words):
             unit.connection.execute(update(column.table).values({column: name}))
         for line in unit.find(Line):
             holds = tuple(replace(each, why=name) for each in line.holds)

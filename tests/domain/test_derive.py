@@ -5,10 +5,21 @@ from datetime import UTC, datetime
 
 import pytest
 
-from scanflow.domain.derive import ENDED, OrderState, SlotState, order_state, slot_state
+from scanflow.domain.derive import (
+    ENDED,
+    ForSale,
+    ListingState,
+    OrderState,
+    SlotState,
+    listing_state,
+    order_state,
+    slot_state,
+)
 from scanflow.domain.life import CardState, Hold, LineState, StayState
-from scanflow.domain.things import Line, Slot, Stay
+from scanflow.domain.things import Line, Listing, Slot, Stay
 
+NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
+OFFER = Listing("1", "i", "fair", "F-1", None, NOON)
 SLOT = Slot("D001", "D", 1, "A-1-1", turns=1)
 STAY = Stay("1", "i", "D001", 1, datetime(2026, 3, 2, 12, tzinfo=UTC))
 GONE = replace(STAY, state=StayState.SHIPPED)
@@ -72,3 +83,36 @@ def test_an_order_without_lines_counts_as_cancelled():
 def test_what_nobody_wants_any_more_holds_nothing(state):
     """A cancelled line keeps its holds for when it is wanted after all, and asks nobody meanwhile."""
     assert OrderState.WAITING == order_state([replace(LINE, state=state).held(Hold.SUSPECT, ""), LINE])
+
+
+SOLD_ELSEWHERE = (("corner", "C-1"),)
+
+
+@pytest.mark.parametrize(
+    ("thing", "state"),
+    [
+        (ForSale(True), ListingState.UP),
+        (ForSale(False), ListingState.TO_TAKE_DOWN),
+        (ForSale(True, reserved=True), ListingState.TO_TAKE_DOWN),
+        (ForSale(True, missing=True), ListingState.TO_TAKE_DOWN),
+        (ForSale(True, had=SOLD_ELSEWHERE), ListingState.TO_TAKE_DOWN),
+        (ForSale(True, had=(("", ""),)), ListingState.TO_TAKE_DOWN),
+        (ForSale(True, had=(("fair", ""),)), ListingState.ENDED),
+        (ForSale(False, had=(("fair", "F-2"),)), ListingState.ENDED),
+        (ForSale(True, had=(("corner", "F-1"),)), ListingState.ENDED),
+    ],
+)
+def test_an_offer_is_a_duty_while_its_thing_is_not_for_sale(thing, state):
+    """But for the one by which it was sold: its channel ends that itself."""
+    assert state == listing_state(OFFER, thing)
+
+
+@pytest.mark.parametrize("thing", [ForSale(True), ForSale(False), ForSale(True, had=SOLD_ELSEWHERE)])
+def test_an_offer_that_was_taken_down_has_ended(thing):
+    """Whatever becomes of its thing."""
+    assert ListingState.ENDED is listing_state(replace(OFFER, ended=NOON), thing)
+
+
+def test_an_offer_whose_channel_nobody_said_is_no_channels():
+    """An order without a channel has not sold it by that."""
+    assert ListingState.TO_TAKE_DOWN is listing_state(replace(OFFER, channel=""), ForSale(True, had=(("", ""),)))

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from stdnum.iso7064 import mod_11_10, mod_37_36
 
 from labels import slot_code
-from labels.slot_code import BadCheck, BadFormat, CodeError, Listing
+from labels.slot_code import BadCheck, BadFormat, CodeError, Referred
 
 SECTIONS = st.from_regex("[A-Z]{1,2}", fullmatch=True)
 TURNS = st.integers(1, 12_345)
@@ -68,7 +68,7 @@ def test_whole_grammar_against_stdnum(section, digits):
         assert mod_11_10.is_valid(as_digits(text[:-1]) + text[-1])
         assert mod_37_36.is_valid(reference.replace("-", ""))
         assert code == slot_code.parse_card(text, {section: digits}) == slot_code.parse_card(text)
-        assert Listing(code, number + 1) == slot_code.parse_reference(reference, {section: digits})
+        assert Referred(code, number + 1) == slot_code.parse_reference(reference, {section: digits})
 
 
 def test_error_detection_of_card_texts():
@@ -120,15 +120,15 @@ def test_card_round_trip(code):
 def test_reference_round_trip(code, turn):
     """A reference as written reads back as its slot and turn, and without its hyphen once the width is known."""
     reference = slot_code.reference(code, turn)
-    assert Listing(code, turn) == slot_code.parse_reference(reference) == slot_code.parse_reference(reference.lower())
-    assert Listing(code, turn) == slot_code.parse_reference(reference.replace("-", " "), width_of(code))
+    assert Referred(code, turn) == slot_code.parse_reference(reference) == slot_code.parse_reference(reference.lower())
+    assert Referred(code, turn) == slot_code.parse_reference(reference.replace("-", " "), width_of(code))
 
 
 @given(codes())
 @example("DO14")
 def test_bare_code_and_card_text_in_a_listing(code):
     """A bare slot code and a card text in a listing name the slot without a turn."""
-    expected = Listing(code, None)
+    expected = Referred(code, None)
     assert expected == slot_code.parse_reference(code, width_of(code))
     assert expected == slot_code.parse_reference(slot_code.card_text(code), width_of(code))
 
@@ -192,8 +192,8 @@ def test_one_wrong_character_never_gives_the_same_slot(number, turn, data):
             read = parse(text[:at] + other + text[at + 1 :], {"D": 3})
         except CodeError:
             continue
-        if isinstance(read, Listing) and text[-1] in "O0I1":
-            assert Listing(code, turn) != read
+        if isinstance(read, Referred) and text[-1] in "O0I1":
+            assert Referred(code, turn) != read
         else:
             assert code != getattr(read, "code", read)
 
@@ -203,7 +203,7 @@ def test_forgiving_input():
     for text in ["d0145", " D 014 5 ", "D-014-5", "D\u2011014\u00a05", "DO145", "DOI45", "]A0D0145", "]C0D0145\r\n"]:
         assert slot_code.parse_card(text, {"D": 3}) == "D014"
     for text in ["d014-07t", "D014 07T", "D01407T", "DOI4-O7T", "D014\u201307T", "D-014-07-T"]:
-        assert Listing("D014", 7) == slot_code.parse_reference(text, {"D": 3})
+        assert Referred("D014", 7) == slot_code.parse_reference(text, {"D": 3})
 
 
 def test_check_position_of_a_reference_takes_o_for_0_and_i_for_1():
@@ -215,7 +215,7 @@ def test_check_position_of_a_reference_takes_o_for_0_and_i_for_1():
         twin = {"O": "0", "0": "O", "I": "1", "1": "I"}.get(reference[-1])
         if twin:
             seen.add(twin)
-            assert Listing(code, turn) == slot_code.parse_reference(reference[:-1] + twin)
+            assert Referred(code, turn) == slot_code.parse_reference(reference[:-1] + twin)
     assert {"O", "0", "I", "1"} == seen
 
 
@@ -337,12 +337,12 @@ def test_refused_bin_labels(text, error):
 def test_second_letter_o_or_i():
     """A text that splits two ways goes to the listed section, else to the section as written if that is valid."""
     assert slot_code.parse_card("DO145", {"D": 3}) == "D014"
-    assert Listing("D014", None) == slot_code.parse_reference("DO14", {"D": 3})
-    assert Listing("D014", None) == slot_code.parse_reference("DO145", {"D": 3})
-    assert Listing("DO145", None) == slot_code.parse_reference("DO145")
+    assert Referred("D014", None) == slot_code.parse_reference("DO14", {"D": 3})
+    assert Referred("D014", None) == slot_code.parse_reference("DO145", {"D": 3})
+    assert Referred("DO145", None) == slot_code.parse_reference("DO145")
     with pytest.raises(BadCheck):
         slot_code.parse_reference("DO146", {"D": 3})
-    assert Listing("DO14", None) == slot_code.parse_reference("DO14", {"D": 3, "DO": 2})
+    assert Referred("DO14", None) == slot_code.parse_reference("DO14", {"D": 3, "DO": 2})
     assert slot_code.parse_card(slot_code.card_text("DO14"), {"D": 3, "DO": 2}) == "DO14"
 
 

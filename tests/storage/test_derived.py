@@ -3,21 +3,27 @@
 from __future__ import annotations
 
 from collections import Counter
+from dataclasses import replace
+from datetime import timedelta
 
 from furnished import furnish, scan
 
 from labels.slot_code import card_text
-from scanflow.domain.derive import OrderState, SlotState, order_state, slot_state
+from scanflow.domain.derive import ListingState, OrderState, SlotState, order_state, slot_state
 from scanflow.domain.life import CardState
-from scanflow.domain.things import Line, Section, Slot, Station
+from scanflow.domain.things import Item, Line, Listing, Section, Slot, Station
 from scanflow.domain.whereabouts import PlaceKind, free_to_give
 from scanflow.shop import Shop
+from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import listings as listing_views
 from scanflow.storage.views import lists
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import stock as slot_views
 from scanflow.storage.views import where as where_views
 from scanflow.workflow import stock
-from scanflow.workflow.stock import sightings
+from scanflow.workflow.orders import selling
+from scanflow.workflow.ports import must
+from scanflow.workflow.stock import doubts, listings, reserving, sightings
 
 
 def test_states_are_those_of_the_domain(shop: Shop) -> None:
@@ -48,6 +54,52 @@ def test_states_are_those_of_the_domain(shop: Shop) -> None:
     assert derived == shown
     assert {state: list(states.values()).count(state) for state in set(states.values())} == counts
     assert {"held", "waiting", "picking", "released", "cancelled"} <= set(counts)
+
+
+def offered(shop: Shop) -> None:
+    """The furnished room, whose things are offered on two channels and in every way not for sale."""
+    room = furnish(shop, 40)
+
+    def work(unit: SqlUnit) -> None:
+        for number, stay in enumerate(room.stays):
+            for channel in ("fair", "corner")[: number % 3]:
+                listings.add(unit, stay.id, listings.AddListing(listing=f"{channel}-{number}", channel=channel))
+        unwanted = list(room.stays[1::2])
+        reserving.reserve(unit, unwanted[0].id, reserving.Reserve(**{"for": "Ann", "until": "2199-01-01"}))
+        stock.withdraw(unit, unwanted[1].id, stock.Withdraw(reason="cracked"))
+        doubts.missed(unit, unwanted[2].item, "not in its bin")
+        stock.move(unit, unwanted[3].id, stock.Move(to="D025"))
+        past = must(unit, Item, unwanted[4].item)
+        unit.put(replace(past, kept_for="Bob", kept_until=unit.at - timedelta(days=1)))
+        doubts.not_this(unit, unwanted[5].item, "another saddle")
+        listings.end(unit, unit.find(Listing)[-1].id)
+        selling.sell(unit, unwanted[6].id, selling.Sell())
+
+    shop.act("owner", work)
+
+
+def test_states_of_offers_are_those_of_the_domain(shop: Shop) -> None:
+    """Each offer is listed, counted and shown alone in the state that the rules derive from the things themselves."""
+    offered(shop)
+    with shop.looking() as unit:
+        at, connection = unit.at, unit.connection
+        derived = {each.id: listings.state(unit, each) for each in unit.find(Listing)}
+        listed = {row.id: row.state for row in listing_views.listing_page(connection, None, 0, at, 500)}
+        paged = {
+            state: {row.id for row in listing_views.listing_page(connection, state, 0, at, 500)}
+            for state in ListingState
+        }
+        counted = listing_views.listing_counts(connection, at)
+        duties = listing_views.to_take_down(connection, at)
+        shown = {name: listing_views.one(connection, name, at).state for name in derived}
+        of_things = {
+            row.id: row.state for item in unit.find(Item) for row in listing_views.of_item(connection, item.id, at)
+        }
+    assert derived == listed == shown == of_things
+    assert {state: {name for name, at in derived.items() if at is state} for state in ListingState} == paged
+    assert Counter(derived.values()) == counted
+    assert counted["to_take_down"] == duties > 10
+    assert all(paged.values())
 
 
 def strewn(shop: Shop) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import subprocess
 import sys
+from datetime import datetime
 from pathlib import Path
 
 import pytest
@@ -17,7 +18,7 @@ from schema import conditions, dropped
 from sqlalchemy import inspect, text
 
 from scanflow.domain import events
-from scanflow.domain.things import Alias, Item
+from scanflow.domain.things import Alias, Item, Listing
 from scanflow.storage import access, tables
 from scanflow.storage import database as module
 from scanflow.storage.database import REVISION, Database, NewerData
@@ -128,6 +129,51 @@ def test_adopted_cards_of_earlier_tables_go_on(own_url: str) -> None:
     database = Database(own_url)
     with database.reading(NOON) as view:
         assert Alias("AB0123", "D001", "AB0123") == view.get(Alias, "AB0123")
+    database.close()
+
+
+_AT, _LATER = "2026-03-01T08:00:00.000000+00:00", "2026-03-02T08:00:00.000000+00:00"
+OLD_LISTINGS = (
+    *OLD_ALIAS[:-1],
+    *(
+        f"INSERT INTO items (id, title, listing, notes) VALUES ('{name}', 'Bell', '{listing}', '')"
+        for name, listing in (("i1", "L-1"), ("i2", "L-2"), ("i3", ""))
+    ),
+    *(
+        "INSERT INTO stays (id, item, code, turn, began, state, ended, reason) VALUES "
+        f"('{name}', '{item}', 'D001', {turn}, '{_AT}', '{state}', {ended}, '')"
+        for name, item, turn, state, ended in (
+            ("s1", "i1", 1, "withdrawn", f"'{_LATER}'"),
+            ("s2", "i2", 2, "stored", "NULL"),
+            ("s3", "i3", 3, "moved", f"'{_LATER}'"),
+        )
+    ),
+    f"INSERT INTO orders (id, number, channel, received, slip) VALUES ('o1', '7', 'fair', '{_LATER}', 1)",
+    'INSERT INTO lines (id, "order", position, reference, title, listing, stay, state, in_file) '
+    "VALUES ('l1', 'o1', 1, 'D001', '', 'F-2', 's2', 'waiting', true)",
+    "INSERT INTO learned (id, listing, item, line) VALUES ('e1', 'F-2', 'i2', 'l1')",
+)
+
+
+def test_listing_ids_of_earlier_tables_become_offers(own_url: str) -> None:
+    """A thing's own id has no channel, one that was learned has its order's; what has left is offered no more."""
+    engine = connect(dropped(own_url))
+    config = Config()
+    config.set_main_option("script_location", "scanflow:storage/migrations")
+    with engine.begin() as connection:
+        config.attributes["connection"] = connection
+        command.upgrade(config, "0012")
+        for row in OLD_LISTINGS:
+            connection.execute(text(row))
+    engine.dispose()
+    database = Database(own_url)
+    came, later = datetime.fromisoformat(_AT), datetime.fromisoformat(_LATER)
+    with database.reading(NOON) as view:
+        assert (
+            Listing("i1", "i1", "", "L-1", None, came, later),
+            Listing("i2", "i2", "", "L-2", None, came),
+            Listing("e1", "i2", "fair", "F-2", "l1", later),
+        ) == view.find(Listing)
     database.close()
 
 

@@ -34,8 +34,8 @@ from scanflow.domain.things import (
     Fetch,
     Held,
     Item,
-    Learned,
     Line,
+    Listing,
     Order,
     Out,
     Parcel,
@@ -58,7 +58,7 @@ DERAILLEURS = Section("D", "Derailleurs", 2, "yellow", 3, 3)
 LAMPS = Section("LP", "Lamps", 20, "blue", 2, 1)
 SLOTS = tuple(Slot(f"D00{number}", "D", number, "A-1-1") for number in (1, 2, 3))
 LAMP = Slot("LP01", "LP", 1, "A-1-2")
-ITEM = Item("i1", "Rear derailleur, long cage", "L-77", "scratched")
+ITEM = Item("i1", "Rear derailleur, long cage", "scratched")
 STAY = Stay("s1", "i1", "D002", 1, NOON)
 ORDER = Order("o1", "A-100", "web", NOON, 1, NOON - timedelta(hours=3), None)
 LINE = Line("l1", "o1", 1, "D002-01X", "Rear derailleur", "L-77", "s1", LineState.WAITING)
@@ -153,7 +153,8 @@ THINGS: tuple[object, ...] = (
         *(DoubtEnd.SEEN, "there", NOON + timedelta(hours=2)),
     ),
     Doubt("u8", "i1", DoubtKind.NOT_THIS, "a lamp", NOON, "tester"),
-    Learned("e9", "L-78", "i1", "l9"),
+    Listing("e9", "i1", "fair", "L-78", "l9", NOON, NOON + timedelta(hours=1)),
+    Listing("e8", "i1", "", "L-79", None, NOON),
     Stop("r9", 1, "l9", "B-1-1"),
     scan("k9", Station.TABLE, "main", was="picked", at=NOON, stood="[]"),
     Photo("f" * 64, b"jpeg", b"small"),

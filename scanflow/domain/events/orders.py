@@ -89,10 +89,11 @@ class ChannelChanged(Event):
 
 @event("orders of channel", moves=())
 class OrdersOfChannel(Event):
-    """Orders that named no channel are of this one, as a person says."""
+    """Orders and listings that named no channel are of this one, as a person says."""
 
     channel: str
     orders: tuple[OrderId, ...]
+    listings: int
 
 
 @event("held", moves=())
@@ -145,9 +146,12 @@ class SentAgain(Event):
 
 @event("listing learned", moves=())
 class ListingLearned(Event):
+    """A line with an exact reference brought an id that nobody knew."""
+
     listing: str
     item: ItemId
     line: LineId
+    channel: str | None = field(default=None, metadata=LEFT_OUT)
 
 
 @event("listing forgotten", moves=())

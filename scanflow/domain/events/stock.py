@@ -49,6 +49,7 @@ class ItemPutAway(Event):
     title: str
     listing: str
     load: str | None = field(default=None, metadata=LEFT_OUT)
+    channel: str | None = field(default=None, metadata=LEFT_OUT)
 
 
 @event("stock loaded", moves=())
@@ -125,6 +126,26 @@ class ItemChanged(Event):
     title: str | None = field(default=None, metadata=LEFT_OUT)
     listing: str | None = field(default=None, metadata=LEFT_OUT)
     notes: str | None = field(default=None, metadata=LEFT_OUT)
+
+
+@event("listing added", moves=())
+class ListingAdded(Event):
+    """A thing is offered under one id more. `channel` is empty where nobody said it."""
+
+    stay: StayId
+    code: SlotCode
+    listing: str
+    channel: str
+
+
+@event("listing ended", moves=())
+class ListingEnded(Event):
+    """An offer was taken down, or has ended there."""
+
+    stay: StayId
+    code: SlotCode
+    listing: str
+    channel: str
 
 
 @event("photo kept", moves=())

@@ -1,4 +1,4 @@
-"""Channels: those of which something was said, and those that orders name."""
+"""Channels: those of which something was said, and those that orders and listings name."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from typing import NamedTuple
 from sqlalchemy import Connection, func, select
 
 from scanflow.domain.things import ChannelStatus
-from scanflow.storage.tables import channels, orders
+from scanflow.storage.tables import channels, listings, orders
 
 
 class ChannelRow(NamedTuple):
@@ -25,6 +25,7 @@ def channel_rows(connection: Connection) -> list[ChannelRow]:
     counts = select(orders.c.channel, func.count()).where(orders.c.channel != "").group_by(orders.c.channel)
     came = {row[0]: row[1] for row in connection.execute(counts)}
     said = {row.name: row for row in connection.execute(select(channels)).all()}
+    offered = connection.execute(select(listings.c.channel).distinct().where(listings.c.channel != "")).scalars()
     return [
         ChannelRow(
             name,
@@ -32,10 +33,17 @@ def channel_rows(connection: Connection) -> list[ChannelRow]:
             bool(name in said and said[name].complete),
             came.get(name, 0),
         )
-        for name in sorted({*came, *said})
+        for name in sorted({*came, *said, *offered}, key=str.casefold)
     ]
 
 
-def without_channel(connection: Connection) -> int:
-    """How many orders name no channel."""
-    return int(connection.execute(select(func.count()).where(orders.c.channel == "")).scalar_one())
+def channel_names(connection: Connection) -> list[str]:
+    """The same by their names alone."""
+    return [row.name for row in channel_rows(connection)]
+
+
+def without_channel(connection: Connection) -> tuple[int, int]:
+    """How many orders and how many listings that are up name no channel."""
+    up = select(func.count()).where(listings.c.channel == "", listings.c.ended.is_(None))
+    of_orders = select(func.count()).where(orders.c.channel == "")
+    return connection.execute(of_orders).scalar_one(), connection.execute(up).scalar_one()

@@ -11,13 +11,16 @@ from sqlalchemy import ColumnElement, Connection, and_, case, func, or_, select
 
 from scanflow.domain.life import StayState
 from scanflow.storage.derived import SLOTS, UNWANTED
-from scanflow.storage.tables import items, lines, orders, slots, stays
+from scanflow.storage.tables import items, lines, listings, orders, slots, stays
 from scanflow.storage.views.lists import Rows
 
 
 def of_thing(words: str, code: ColumnElement[str]) -> ColumnElement[bool]:
-    """Whether each word is in the title or notes of a row's item or in its slot's `code`, or its listing id is this."""
-    return or_(each_in(words, items.c.title, items.c.notes, code), items.c.listing == words)
+    """Whether each word is in the title or notes of a row's item or in its slot's `code`, or a listing id of its is
+    this, be it one that has ended.
+    """
+    offered = items.c.id.in_(select(listings.c.item).where(listings.c.listing == words))
+    return or_(each_in(words, items.c.title, items.c.notes, code), offered)
 
 
 def of_order(words: str) -> ColumnElement[bool]:
@@ -35,8 +38,8 @@ def each_in(words: str, *columns: ColumnElement[str]) -> ColumnElement[bool]:
 
 
 def search_items(connection: Connection, words: str, limit: int) -> Rows:
-    """Stays where each word is in the item's title or notes or in the slot's code, or whose listing id is this;
-    those in stock first.
+    """Stays where each word is in the item's title or notes or in the slot's code, or of which this listing
+    id is known; those in stock first.
     """
     query = (
         select(stays.c.id, stays.c.code, stays.c.turn, stays.c.state, items.c.title, slots.c.bin, slots.c.section)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
@@ -11,7 +12,7 @@ from sqlalchemy import Connection, case, func, or_, select
 
 from scanflow.domain.life import StayState
 from scanflow.storage.derived import OF_ITEM, SLOT_STATE, SLOTS, UNSEEN
-from scanflow.storage.tables import aliases, items, slots, stays
+from scanflow.storage.tables import aliases, items, listings, slots, stays
 from scanflow.storage.views.ledger import newest
 from scanflow.storage.views.lists import AnyRow, Rows
 from scanflow.storage.views.search import of_thing
@@ -78,22 +79,51 @@ def slots_of(connection: Connection, codes: Sequence[str], words: str = "") -> R
     return connection.execute(_slots_like("", "", words).where(slots.c.code.in_(codes))).all()
 
 
-def standing(connection: Connection, at: datetime) -> Rows:
-    """What stood here at that moment: the number on its card, its words as they are now, since when it is here."""
+@dataclass(frozen=True, slots=True)
+class StandingThing:
+    """What stood here: the number on its card, its words as they are now with the ids of its offers that have not
+    ended, since when it is here, and its bin.
+    """
+
+    number: str
+    title: str
+    listings: tuple[str, ...]
+    notes: str
+    since: datetime
+    undated: bool
+    bin: str
+
+
+def standing(connection: Connection, at: datetime) -> list[StandingThing]:
+    """What stood here at that moment."""
     unknown = func.max(case((stays.c.undated, 1), else_=0)).label("undated")
     first = select(stays.c.item, func.min(stays.c.began).label("since"), unknown).group_by(stays.c.item).subquery()
     borne = select(func.min(aliases.c.printed)).where(aliases.c.code == stays.c.code).scalar_subquery()
     query = (
         select(
             func.coalesce(borne, stays.c.code).label("number"),
-            *(items.c.title, items.c.listing, items.c.notes, first.c.since, first.c.undated, slots.c.bin),
+            *(items.c.id, items.c.title, items.c.notes, first.c.since, first.c.undated, slots.c.bin),
         )
         .join(items, items.c.id == stays.c.item)
         .join(slots, slots.c.code == stays.c.code)
         .join(first, first.c.item == stays.c.item)
         .where(stays.c.began <= at, or_(stays.c.ended.is_(None), stays.c.ended > at))
     )
-    return connection.execute(query.order_by(slots.c.section, slots.c.number)).all()
+    rows = connection.execute(query.order_by(slots.c.section, slots.c.number)).all()
+    ids = _ids_by_item(connection)
+    return [
+        StandingThing(row.number, row.title, tuple(ids[row.id]), row.notes, row.since, bool(row.undated), row.bin)
+        for row in rows
+    ]
+
+
+def _ids_by_item(connection: Connection) -> dict[str, list[str]]:
+    """The ids of all offers that have not ended, by their things."""
+    found: dict[str, list[str]] = defaultdict(list)
+    query = select(listings.c.item, listings.c.listing).where(listings.c.ended.is_(None)).order_by(listings.c.n)
+    for item, listing in connection.execute(query):
+        found[item].append(listing)
+    return found
 
 
 def loads(connection: Connection) -> list[Load]:

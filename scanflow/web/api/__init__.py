@@ -5,7 +5,7 @@ from scanflow.web.api import counts as stocktakes
 from scanflow.web.api.orders import channels, lines
 from scanflow.web.api.parcels import hand_over
 from scanflow.web.api.picking import rounds, scans
-from scanflow.web.api.stock import doubts, file, sections, slots, stays
+from scanflow.web.api.stock import doubts, file, listings, sections, slots, stays
 
 BLUEPRINTS = tuple(
     noun.blueprint
@@ -20,6 +20,7 @@ BLUEPRINTS = tuple(
         orders,
         lines,
         doubts,
+        listings,
         rounds,
         parcels,
         hand_over,

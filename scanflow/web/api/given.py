@@ -8,8 +8,9 @@ from pydantic import ConfigDict, Field, with_config
 from typing_extensions import TypedDict
 
 from labels.paper import COLOURS
-from scanflow.domain.derive import OrderState, SlotState
+from scanflow.domain.derive import ListingState, OrderState, SlotState
 from scanflow.domain.life import CardState, DoubtEnd, DoubtKind, Hold, LineState, ParcelState, RoundState, StayState
+from scanflow.domain.offered import Differs
 from scanflow.domain.things import ChannelStatus
 from scanflow.storage.writing.failing import CODES
 from scanflow.workflow.answers import Count, Photo
@@ -92,7 +93,49 @@ class Placed(TypedDict):
 
 
 class Stay(Placed, Words):
+    listing: Annotated[str, Field(description="The id of its first offer that has not ended; empty without one.")]
     photo: Photo | None
+
+
+class Listing(TypedDict):
+    id: Identity
+    channel: Annotated[str, Field(description="Empty where nobody said it.")]
+    listing: Annotated[str, Field(description="Its id on that channel.")]
+    stay: Annotated[Identity, Field(description="The latest stay of its thing.")]
+    code: Code
+    title: str
+    state: Annotated[
+        ListingState,
+        Field(description="`to_take_down`: its thing is not for sale. What its own channel sold counts as ended."),
+    ]
+    since: Instant
+
+
+class ListingPage(TypedDict):
+    listings: list[Listing]
+    next: str | None
+
+
+class Difference(TypedDict):
+    """`gone`: offered, and not for sale. `wrong_reference`: `correct` is the right one. `new_id`: an id that nobody
+    knew. `down`: no longer offered there. `row` is null for what the file lacks.
+    """
+
+    kind: Differs
+    why: str
+    row: Count | None
+    reference: str
+    listing: str
+    title: str
+    stay: Identity | None
+    code: Code | None
+    correct: Annotated[str, Field(description="The thing's own reference; empty where it is not known.")]
+
+
+class Compared(TypedDict):
+    channel: str
+    rows: Annotated[Count, Field(description="How many the file has.")]
+    differs: list[Difference]
 
 
 class Doubt(TypedDict):

@@ -8,10 +8,12 @@ from typing import Any, overload
 
 from labels import slot_code
 from scanflow.domain.derive import SlotState, order_state
+from scanflow.domain.offered import Difference
 from scanflow.domain.orders.loaded import RefusedRow
-from scanflow.domain.things import Doubt, Item, Line, Order, Parcel, Round, Section, Slot, Stay
+from scanflow.domain.things import Doubt, Item, Line, Listing, Order, Parcel, Round, Section, Slot, Stay
 from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
 from scanflow.storage.unit import SqlUnit
+from scanflow.storage.views import listings as listing_views
 from scanflow.storage.views import lists
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import picking as picking_views
@@ -19,7 +21,7 @@ from scanflow.storage.views import where as where_views
 from scanflow.web.api import given
 from scanflow.workflow.picking.rounds import LeftOut
 from scanflow.workflow.ports import must
-from scanflow.workflow.stock import WORDS, photos
+from scanflow.workflow.stock import WORDS, listings, photos
 
 
 @overload
@@ -78,7 +80,40 @@ def stay(unit: SqlUnit, stay: Stay) -> given.Stay:
         "bin": must(unit, Slot, stay.code).bin,
         "state": stay.state,
         **told,
+        "listing": listings.first(unit, item.id),
         "photo": photos.address(stay, item),
+    }
+
+
+def listing(row: Any) -> given.Listing:
+    """Of a row of `storage.views.listings`."""
+    return {
+        "id": row.id,
+        "channel": row.channel,
+        "listing": row.listing,
+        "stay": row.stay,
+        "code": row.code,
+        "title": row.title,
+        "state": row.state,
+        "since": time(row.since),
+    }
+
+
+def one_listing(unit: SqlUnit, listing_: Listing) -> given.Listing:
+    return listing(listing_views.one(unit.connection, listing_.id, unit.at))
+
+
+def difference(shown: Difference) -> given.Difference:
+    return {
+        "kind": shown.kind,
+        "why": shown.why,
+        "row": shown.row,
+        "reference": shown.reference,
+        "listing": shown.listing,
+        "title": shown.title,
+        "stay": shown.stay,
+        "code": shown.code,
+        "correct": shown.correct,
     }
 
 

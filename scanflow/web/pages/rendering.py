@@ -16,11 +16,24 @@ from labels import slot_code
 from labels.paper import COLOURS
 from scanflow.domain import advice, life, whereabouts
 from scanflow.domain.access import agents
-from scanflow.domain.derive import OrderState, SlotState, stands_still
+from scanflow.domain.derive import ListingState, OrderState, SlotState, stands_still
 from scanflow.domain.life import DoubtEnd, NotAllowed, ParcelState, StayState
 from scanflow.domain.things import Held
 from scanflow.domain.whereabouts import Whereabouts
-from scanflow.domain.words import AT_THE_DOOR, HOLDS, LINES, MISREAD, ORDERS, PARCELS, REFUSALS, SLOTS, STAYS, units
+from scanflow.domain.words import (
+    AT_THE_DOOR,
+    DIFFERS,
+    HOLDS,
+    LINES,
+    LISTINGS,
+    MISREAD,
+    ORDERS,
+    PARCELS,
+    REFUSALS,
+    SLOTS,
+    STAYS,
+    units,
+)
 from scanflow.storage.database import trouble_of
 from scanflow.storage.program import typed
 from scanflow.storage.trust.guard import STOPPED
@@ -208,6 +221,8 @@ def register(app: Flask) -> None:
     app.add_template_filter(lambda state: ORDERS[OrderState(state)], "order_state")
     app.add_template_filter(lambda state: SLOTS[SlotState(state)], "slot_state")
     app.add_template_filter(lambda state: STAYS[StayState(state)], "stay_state")
+    app.add_template_filter(lambda state: LISTINGS[ListingState(state)], "listing_state")
+    app.add_template_filter(DIFFERS.get, "differs")
     app.add_template_filter(lambda state: PARCELS[ParcelState(state)], "parcel_state")
     app.add_template_filter(whereabouts.words, "place")
     app.add_template_filter(advice.put_right)

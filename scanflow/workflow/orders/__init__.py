@@ -18,7 +18,7 @@ from scanflow.workflow.fields import (
     Reason,
 )
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
-from scanflow.workflow.stock import cards, doubts, learned, reserving
+from scanflow.workflow.stock import cards, doubts, listings, reserving
 from scanflow.workflow.stock.sightings import gone
 
 
@@ -95,7 +95,7 @@ def settle(unit: Unit, line_id: str, said: Settle) -> Line:
         check_wanted(unit, target)
         new = replace(_unbound(line.freed(OF_BINDING)), stay=target)
         new = _held_by(unit, new.after("settle"), must(unit, Stay, target).item)
-        learned.forget(unit, line=line.id)
+        listings.forget(unit, line=line.id)
         settled = line.hold
     else:
         settled = _settled(line, said.hold)

@@ -13,7 +13,7 @@ from scanflow.domain.orders.titles import Titled, words_of
 from scanflow.domain.things import Item, Line, Order, Stay
 from scanflow.workflow.orders import wrong
 from scanflow.workflow.ports import Unit, must
-from scanflow.workflow.stock import cards, doubts, learned, reserving
+from scanflow.workflow.stock import cards, doubts, listings, reserving
 from scanflow.workflow.stock.loading import TAKEN_BACK
 
 
@@ -38,7 +38,7 @@ def _take(unit: Unit, order: Order, line: Line, incoming: IncomingLine, keep: Ca
         line = line.held(each.hold, each.why)
     keep(line)
     if found.item is not None and learns(asked, found, bound):
-        learned.learn(unit, asked.listing, found.item.id, line.id)
+        listings.learn(unit, asked.listing, found.item.id, line.id, order.channel)
     return line
 
 
@@ -69,8 +69,8 @@ def _found(unit: Unit, order: Order, line: IncomingLine) -> tuple[Asked, Referen
         _wanted_by(unit, latest, order),
         turns,
         doubts.said(unit, doubts.open_doubts(unit, item.id)),
-        learned.listings_of(unit, item),
-        learned.listed(unit, line.listing),
+        listings.known(unit, item.id, order.channel),
+        listings.listed(unit, line.listing, order.channel),
         kept=reserving.why(unit, item),
     )
     return asked, found if found.listed_here else replace(found, closer=_closer(unit, line.title, item))
@@ -89,7 +89,10 @@ def others(unit: Unit, line_id: str) -> tuple[Titled, ...]:
     line = must(unit, Line, line_id)
     item = unit.get(Item, must(unit, Stay, line.stay).item) if line.stay else None
     closer = _closer(unit, line.title, item)
-    found = (*learned.listed(unit, line.listing), *((closer,) if closer else ()))
+    found = (
+        *listings.listed(unit, line.listing, must(unit, Order, line.order).channel),
+        *((closer,) if closer else ()),
+    )
     return tuple(dict.fromkeys(each for each in found if item is None or each.item != item.id))
 
 

@@ -9,7 +9,7 @@ from typing import Annotated
 from pydantic import Field
 
 from scanflow.domain import events
-from scanflow.domain.things import Channel, ChannelStatus, Order, status_key
+from scanflow.domain.things import Channel, ChannelStatus, Listing, Order, status_key
 from scanflow.workflow.fields import LONGEST_NAME, Command, Flag, Maybe, Name, words
 from scanflow.workflow.ports import Unit
 
@@ -51,10 +51,20 @@ def say(unit: Unit, said: SayChannel) -> tuple[Channel, bool]:
 
 
 def claim(unit: Unit, name: str) -> int:
-    """The orders that named no channel are of this one. How many; one whose number the channel has already stays."""
+    """The orders and listings that named no channel are of this one. How many orders; one whose number the channel has
+    already stays as it is.
+    """
     found = [order for order in unit.find(Order, channel="") if not unit.find(Order, number=order.number, channel=name)]
     for order in found:
         unit.put(replace(order, channel=name))
-    if found:
-        unit.record(events.OrdersOfChannel(channel=name, orders=tuple(order.id for order in found)))
+    offers = [each for each in unit.find(Listing, channel="") if _is_new_there(unit, each, name)]
+    for offer in offers:
+        unit.put(replace(offer, channel=name))
+    if found or offers:
+        told = tuple(order.id for order in found)
+        unit.record(events.OrdersOfChannel(channel=name, orders=told, listings=len(offers)))
     return len(found)
+
+
+def _is_new_there(unit: Unit, offer: Listing, channel: str) -> bool:
+    return not unit.find(Listing, item=offer.item, channel=channel, listing=offer.listing)

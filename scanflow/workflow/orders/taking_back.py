@@ -13,7 +13,7 @@ from scanflow.domain import events
 from scanflow.domain.life import Hold, LineState
 from scanflow.domain.things import ChangedOrder, Held, Line, Order, Stop
 from scanflow.workflow.ports import Refused, Unit, must
-from scanflow.workflow.stock import learned
+from scanflow.workflow.stock import listings
 
 Image = dict[str, Any]
 AT_REST = frozenset({LineState.UNBOUND, LineState.WAITING, LineState.CANCELLED})
@@ -115,7 +115,7 @@ def _cancel_whole(unit: Unit, order: Order, load: str) -> None:
 
 
 def _cancel(unit: Unit, line: Line) -> None:
-    learned.forget(unit, line=line.id)
+    listings.forget(unit, line=line.id)
     open_line = line if line.state is LineState.CANCELLED else line.after("cancel")
     unit.put(replace(open_line, in_file=False))
 

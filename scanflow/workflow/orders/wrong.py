@@ -8,7 +8,7 @@ from contextlib import suppress
 from itertools import islice
 
 from labels import slot_code
-from labels.slot_code import Listing
+from labels.slot_code import Referred
 from scanflow.domain.things import Section, Slot
 from scanflow.workflow.ports import Unit
 from scanflow.workflow.stock import cards
@@ -101,7 +101,7 @@ def _left_out_or_added(plain: str) -> Iterator[str]:
         yield plain[:place] + plain[place + 1 :]
 
 
-def _read(texts: Iterable[str], digits: Mapping[str, int]) -> Iterator[tuple[str, Listing]]:
+def _read(texts: Iterable[str], digits: Mapping[str, int]) -> Iterator[tuple[str, Referred]]:
     """Those that are codes of a room, as they are written, and what they name."""
     for text in texts:
         with suppress(slot_code.CodeError):
@@ -112,7 +112,7 @@ def _read(texts: Iterable[str], digits: Mapping[str, int]) -> Iterator[tuple[str
                 yield named.code if len(text) == len(named.code) else slot_code.card_text(named.code), named
 
 
-def _exists(unit: Unit, named: Listing) -> bool:
+def _exists(unit: Unit, named: Referred) -> bool:
     """Whether the room has the slot, and the slot has had the turn."""
     slot = unit.get(Slot, named.code)
     return slot is not None and (named.turn or 0) <= slot.turns

@@ -38,7 +38,7 @@ from scanflow.workflow.fields import (
     words,
 )
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
-from scanflow.workflow.stock import doubts
+from scanflow.workflow.stock import doubts, listings
 from scanflow.workflow.stock.cards import card_facts, refuse_lost, refuse_named, refuse_taken, slot_facts
 from scanflow.workflow.stock.sightings import where
 from scanflow.workflow.times import clock
@@ -206,11 +206,11 @@ def measure_racks(unit: Unit, said: MeasureRacks) -> None:
 class Words(Command):
     """What is told of a thing, a field of `Item` each: API, forms and pages have them from here.
 
-    A field's `title` is its label. `ChangeItem` has all of them again, none of them needed.
+    A field's `title` is its label. `ChangeItem` has all of them again, none of them needed. Where it is offered is
+    told apart (`stock.listings`).
     """
 
     title: Title
-    listing: Listing = Field(default="", title="Listing id")
     notes: Notes = ""
 
 
@@ -225,6 +225,8 @@ class PutAway(
         "oneOf": [{"required": [name]} for name in ("text", "code", "section")],
     },
 ):
+    listing: Listing = Field(default="", title="Listing id")
+    channel: listings.Channel = ""
     text: Maybe[CardText] = Field(default=None, description="The text of the card in hand.")
     code: Maybe[Code] = Field(default=None, description="A free slot.")
     section: Maybe[Letters] = Field(default=None, description="The lowest free slot of this section.")
@@ -254,9 +256,10 @@ def put_away(unit: Unit, said: PutAway) -> Stay:
     item = Item(unit.new_id(), **{name: getattr(said, name) for name in WORDS})
     unit.add(item)
     stay = begin(unit, must(unit, Slot, slot.code), item.id)
-    unit.record(
-        events.ItemPutAway(stay=stay.id, code=stay.code, turn=stay.turn, title=item.title, listing=item.listing)
-    )
+    if said.listing:
+        listings.offer(unit, item.id, said.listing, said.channel)
+    told = {"title": item.title, "listing": said.listing}
+    unit.record(events.ItemPutAway(stay=stay.id, code=stay.code, turn=stay.turn, **told, channel=said.channel or None))
     return stay
 
 
@@ -360,8 +363,10 @@ class ChangeItem(
     Command, json_schema_extra={"examples": [{"title": "Rear derailleur, short cage"}], "minProperties": 1}
 ):
     title: Maybe[Title] = None
-    listing: Maybe[Listing] = Field(default=None, title="Listing id")
     notes: Maybe[Notes] = None
+    listing: Maybe[Listing] = Field(
+        default=None, title="Listing id", description="In place of the one of which nobody said the channel."
+    )
 
     @model_validator(mode="after")
     def _something(self) -> Self:
@@ -374,7 +379,9 @@ def change_item(unit: Unit, stay_id: str, said: ChangeItem) -> Stay:
     """New words for the item of a stay; what is not said stays as it is."""
     stay = must(unit, Stay, stay_id)
     new = said.sent()
-    unit.put(replace(must(unit, Item, stay.item), **new))
+    unit.put(replace(must(unit, Item, stay.item), **said.sent("listing")))
+    if said.listing is not None:
+        listings.rename(unit, stay.item, said.listing)
     unit.record(events.ItemChanged(stay=stay.id, code=stay.code, **new))
     return stay
 

@@ -86,13 +86,13 @@ def bears_name(unit: Unit, text: str) -> bool:
     return unit.settings.check == "none" and unit.get(Alias, slot_code.compact(text)) is not None
 
 
-def referred(unit: Unit, text: str) -> slot_code.Listing:
+def referred(unit: Unit, text: str) -> slot_code.Referred:
     """What a reference, a slot's code, a card's text or an adopted number names. An adopted number says no turn, as a
     bare code says none, and gives way to a reference of a later section. Raises as `slot_code.parse_reference`.
     """
     alias = unit.get(Alias, slot_code.compact(text))
     if alias is not None and not is_foreign(text, widths(unit)):
-        return slot_code.Listing(alias.code, None)
+        return slot_code.Referred(alias.code, None)
     return slot_code.parse_reference(text, widths(unit))
 
 

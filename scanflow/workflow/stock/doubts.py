@@ -13,7 +13,7 @@ from scanflow.domain.life import DoubtEnd, DoubtKind, Hold, LineState
 from scanflow.domain.things import Doubt, Item, Line, Stay
 from scanflow.workflow.fields import Command, Maybe, Note, OneOf, words
 from scanflow.workflow.ports import Invalid, Refused, Unit, must
-from scanflow.workflow.stock import learned
+from scanflow.workflow.stock import listings
 from scanflow.workflow.stock.cards import card_facts
 from scanflow.workflow.times import clock
 
@@ -162,6 +162,6 @@ def _end(unit: Unit, doubt_: Doubt, how: DoubtEnd, note: str) -> Doubt:
     ended = replace(doubt_, how=how, note=note, ended=unit.at)
     unit.put(ended)
     if doubt_.kind is DoubtKind.NOT_THIS and how is not DoubtEnd.SEEN:
-        learned.forget(unit, item=doubt_.item)
+        listings.forget(unit, item=doubt_.item)
     unit.record(events.DoubtSettled(doubt=ended.id, item=ended.item, how=how, note=note))
     return ended

@@ -3,38 +3,66 @@
 from __future__ import annotations
 
 import hashlib
+import re
 from collections import Counter
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, time
 from typing import Annotated
 from zoneinfo import ZoneInfo
 
-from pydantic import Field
+from pydantic import AfterValidator, Field
+from pydantic_core import PydanticCustomError
 
 from labels import slot_code
 from scanflow.domain import events
 from scanflow.domain.derive import unseen
 from scanflow.domain.life import CardState, StayState
 from scanflow.domain.orders.loaded import Loaded, RefusedRow
-from scanflow.domain.things import Alias, Bin, Doubt, Item, Line, Slot, Stay
+from scanflow.domain.things import Alias, Bin, Doubt, Item, Line, Listing, Slot, Stay
 from scanflow.domain.words import units
-from scanflow.workflow.fields import LONGEST_NAME, Maybe, Time, words
+from scanflow.workflow.fields import LONGEST_LISTING, LONGEST_NAME, Maybe, Time, words
 from scanflow.workflow.ports import Invalid, Refused, SlotFacts, Unit, must
-from scanflow.workflow.stock import WORDS, ByFile, Words, begin, cards, end_stay
+from scanflow.workflow.stock import WORDS, ByFile, Words, begin, cards, end_stay, listings
 from scanflow.workflow.times import clock, instant
 
 
+def _is_ids(cell: str) -> str:
+    if any(len(each) > LONGEST_LISTING for each in ids_of(cell)):
+        raise PydanticCustomError("string_too_long", "{max_length}", {"max_length": LONGEST_LISTING})
+    return cell
+
+
 class StoredThing(Words):
-    """A row of the file. A `since` that is a day is that day from its beginning."""
+    """A row of the file. A `since` that is a day is that day from its beginning. `listing` has any number of ids."""
 
     number: Annotated[str, words(LONGEST_NAME, least=1), Field(title="Number on the card")]
+    listing: Annotated[str, words(2_000), AfterValidator(_is_ids), Field(title="Listing ids")] = ""
     since: Maybe[Annotated[Time, Field(title="Here since")]] = None
     bin: Maybe[Annotated[str, words(LONGEST_NAME), Field(title="Bin")]] = None
 
 
+def ids_of(cell: str) -> tuple[str, ...]:
+    """The listing ids in a cell: spaces, commas or semicolons part them. One that has such a sign stands in quotes.
+
+    >>> ids_of("L-1, L-2;L-3"), ids_of('"a b" c')
+    (('L-1', 'L-2', 'L-3'), ('a b', 'c'))
+    """
+    found = re.findall(r'"((?:[^"]|"")*)"(?=[\s,;]|$)|([^\s,;]+)', cell)
+    ids = (quoted.replace('""', '"') or bare for quoted, bare in found)
+    return tuple(dict.fromkeys(filter(None, ids)))
+
+
+def cell_of(ids: Iterable[str]) -> str:
+    """The cell in which these listing ids stand."""
+    return " ".join(f'"{each.replace(_QUOTE, _QUOTE * 2)}"' if re.search(r'[\s,;"]', each) else each for each in ids)
+
+
+_QUOTE = '"'
+
+
 _TITLES = {name: each["title"] for name, each in StoredThing.model_json_schema()["properties"].items()}
-FIELDS: Mapping[str, str] = {name: _TITLES[name] for name in ("number", *WORDS, "since", "bin")}
+FIELDS: Mapping[str, str] = {name: _TITLES[name] for name in ("number", "title", "listing", "notes", "since", "bin")}
 """Their labels."""
 
 
@@ -132,7 +160,7 @@ def _fate(unit: Unit, file: StockFile, row: Row) -> Fate:
     try:
         said = _said(row)
         facts = _facts(unit, file, said)
-        if _stands_there(facts, said):
+        if _stands_there(unit, facts, said):
             return Fate(row)
         _refuse(unit, facts, said)
     except (Invalid, Refused) as error:
@@ -173,9 +201,17 @@ def _facts(unit: Unit, file: StockFile, said: StoredThing) -> SlotFacts:
     return facts
 
 
-def _stands_there(facts: SlotFacts, said: StoredThing) -> bool:
+def _stands_there(unit: Unit, facts: SlotFacts, said: StoredThing) -> bool:
     item = facts.item if facts.taken else None
-    return item is not None and all(getattr(item, name) == getattr(said, name) for name in WORDS)
+    same = item is not None and all(getattr(item, name) == getattr(said, name) for name in WORDS)
+    return same and item is not None and _is_known_by(unit, item, said)
+
+
+def _is_known_by(unit: Unit, item: Item, said: StoredThing) -> bool:
+    """Whether each listing id of the row is known of the thing, and the row has one if a person or a file said one."""
+    ids = set(ids_of(said.listing))
+    told = any(each.line is None for each in unit.find(Listing, item=item.id))
+    return ids <= set(listings.known(unit, item.id)) and (bool(ids) or not told)
 
 
 def _refuse(unit: Unit, facts: SlotFacts, said: StoredThing) -> None:
@@ -191,7 +227,7 @@ def _refuse(unit: Unit, facts: SlotFacts, said: StoredThing) -> None:
         if stay.reason == TAKEN_BACK:
             continue
         item = must(unit, Item, stay.item)
-        if (item.title, item.listing) == (said.title, said.listing):
+        if item.title == said.title and _is_known_by(unit, item, said):
             raise Refused("left", f"{item.title} stood in {slot.code} and left. Is it back? Put it away by its card.")
         if since is not None and stay.ended is not None and since < stay.ended:
             ended = clock(stay.ended, unit.at, unit.settings.zone)
@@ -227,10 +263,13 @@ def _store(unit: Unit, fate: Fate, load_name: str) -> None:
         slot = _rehang(unit, slot, there)
     item = Item(unit.new_id(), **{name: getattr(said, name) for name in WORDS})
     unit.add(item)
+    ids = ids_of(said.listing)
+    for each in ids:
+        listings.offer(unit, item.id, each)
     since = _since(unit, said)
-    by_file = ByFile(load_name, _told(item), since, since is None, before if there != before else "")
+    by_file = ByFile(load_name, _told(item, ids), since, since is None, before if there != before else "")
     stay = begin(unit, slot, item.id, by_file=by_file)
-    told = {"title": item.title, "listing": item.listing, "load": load_name}
+    told = {"title": item.title, "listing": cell_of(ids), "load": load_name}
     unit.record(events.ItemPutAway(stay=stay.id, code=stay.code, turn=stay.turn, **told))
 
 
@@ -241,8 +280,9 @@ def _rehang(unit: Unit, slot: Slot, there: str) -> Slot:
     return slot
 
 
-def _told(item: Item) -> str:
-    return hashlib.sha256(repr([getattr(item, name) for name in WORDS]).encode(errors="backslashreplace")).hexdigest()
+def _told(item: Item, ids: Iterable[str]) -> str:
+    """What the file said of a thing."""
+    return hashlib.sha256(repr([item.title, cell_of(ids), item.notes]).encode(errors="backslashreplace")).hexdigest()
 
 
 TAKEN_BACK = "The file that told of it was taken back."
@@ -297,7 +337,7 @@ def _built_on(unit: Unit, stay: Stay) -> str:
         return "was scanned"
     if unit.find(Line, stay=stay.id):
         return "was ordered"
-    if item.photo or _told(item) != stay.told:
+    if item.photo or _told(item, [each.listing for each in listings.up(unit, item.id)]) != stay.told:
         return "was described"
     return "was doubted" if unit.find(Doubt, item=item.id) else ""
 

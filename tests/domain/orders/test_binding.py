@@ -13,7 +13,7 @@ from scanflow.domain.things import Held, Item, Stay
 NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
 MORNING = datetime(2026, 3, 2, 8, tzinfo=UTC)
 STAY = Stay("s1", "i", "D001", 1, NOON)
-ITEM = Item("i", "Rear derailleur, long cage", "L-1")
+ITEM = Item("i", "Rear derailleur, long cage")
 HERE = ReferenceFacts(STAY, STAY, ITEM, None, 1, listings=("L-1",))
 OURS = Titled("i", "s1", "D001", ITEM.title)
 OTHER = Titled("j", "s5", "D005", "Brass bicycle bell")

@@ -49,7 +49,7 @@ CHANGES = {
     "words": ("UPDATE items SET title = 'Bell' WHERE n = 2", "the database has other words than the ledger"),
     "gone": ("DELETE FROM scans WHERE n = 1", "the ledger has it, the database lacks it"),
     "more": (
-        "INSERT INTO items (id, title, listing, notes) VALUES ('i9', 'Bell', '', '')",
+        "INSERT INTO items (id, title, notes) VALUES ('i9', 'Bell', '')",
         "Item i9: the database has it, the ledger does not",
     ),
 }

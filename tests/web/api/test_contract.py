@@ -37,6 +37,10 @@ GET /api/stays/{stay}/photo
 POST /api/stays/{stay}/withdraw
 POST /api/stays/{stay}/sell
 POST /api/stays/{stay}/reserve
+POST /api/stays/{stay}/listings
+GET /api/listings
+POST /api/listings/{listing}/ended
+POST /api/listings/check
 GET /api/stock.csv
 POST /api/stock/load
 POST /api/stays/{stay}/move
@@ -172,6 +176,7 @@ def test_a_role_may_do_what_is_declared(app: Flask, shop: Shop) -> None:
         "POST /api/stays/{stay}/withdraw",
         "POST /api/stays/{stay}/sell",
         "POST /api/stays/{stay}/reserve",
+        "POST /api/listings/check",
         "GET /api/stock.csv",
         "POST /api/stock/load",
         "POST /api/channels",

@@ -9,7 +9,7 @@ from labels.slot_code import reference
 from scanflow.domain import events
 from scanflow.domain.life import Hold
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
-from scanflow.domain.things import Learned, Order
+from scanflow.domain.things import Listing, Order
 from scanflow.workflow import orders
 from scanflow.workflow.orders.receiving import Arrival, receive
 
@@ -57,7 +57,7 @@ def test_what_was_mended_is_told_and_teaches():
     event = [each for each in room.unit.ledger if isinstance(each, events.OrderChanged)][-1]
     expected = ({"line": line.id, "reference": RIGHT.reference, "stay": room.stay("D001").id, "hold": None},)
     assert expected == event.lines
-    assert ["L-9"] == [each.listing for each in room.unit.find(Learned)]
+    assert ["L-9"] == [each.listing for each in room.unit.find(Listing)]
 
 
 def test_a_row_that_is_bad_still_mends_nothing():

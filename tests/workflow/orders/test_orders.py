@@ -10,7 +10,7 @@ from labels import slot_code
 from scanflow.domain.derive import OrderState, order_state
 from scanflow.domain.life import DoubtEnd, Hold, LineState, NotAllowed
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
-from scanflow.domain.things import Doubt, Learned, Line, Order
+from scanflow.domain.things import Doubt, Line, Listing, Order
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.orders import binding, receiving
 from scanflow.workflow.orders.receiving import Arrival
@@ -114,6 +114,11 @@ def test_a_moved_thing_keeps_the_day_it_came():
     assert [("waiting", None)] == told(room, room.order("1", exact("D001"), ordered_at="2026-03-03"))
 
 
+def taught(room):
+    """The offers that order lines brought."""
+    return tuple(each for each in room.unit.find(Listing) if each.line is not None)
+
+
 def titled_room():
     """Two things that differ in a word, in D001 and D002, of which listing ids are known."""
     room = RoomInMemory()
@@ -156,7 +161,7 @@ def test_what_is_doubted_or_bare_teaches_nothing(line):
     """A listing id that came with a doubt, or without an exact reference, is not learned."""
     room = titled_room()
     room.order("1", replace(line, listing="fair-7"))
-    assert () == room.unit.find(Learned)
+    assert () == taught(room)
 
 
 def test_settled_on_another_thing_a_listing_id_is_forgotten():
@@ -164,7 +169,7 @@ def test_settled_on_another_thing_a_listing_id_is_forgotten():
     room = titled_room()
     line = room.lines(room.order("1", exact("D001", listing="fair-7")))[0]
     orders.settle(room.unit, line.id, orders.Settle(stay=room.stay("D002").id))
-    assert () == room.unit.find(Learned)
+    assert () == taught(room)
 
 
 @pytest.mark.parametrize(("how", "kept"), [("seen", ["fair-7"]), ("corrected", [])])
@@ -175,7 +180,7 @@ def test_a_doubt_of_the_thing_may_end_what_was_learned(how, kept):
     orders.hold(room.unit, line.id, orders.NotThis(why="Not this thing."))
     (doubt,) = room.unit.find(Doubt)
     doubts.settle(room.unit, doubt.id, doubts.SettleDoubt(how=DoubtEnd(how), text=slot_code.card_text("D001")))
-    assert kept == [each.listing for each in room.unit.find(Learned)]
+    assert kept == [each.listing for each in taught(room)]
 
 
 def test_an_id_of_two_things_is_no_evidence():
@@ -184,7 +189,7 @@ def test_an_id_of_two_things_is_no_evidence():
     stock.change_item(room.unit, room.stay("D001").id, stock.ChangeItem(listing="same"))
     stock.change_item(room.unit, room.stay("D002").id, stock.ChangeItem(listing="same"))
     order = room.order("1", exact("D001", listing="same"), exact("D002", title="Rear wheel 26 inch", listing="same"))
-    assert ([("waiting", None), ("waiting", "doubtful")], ()) == (told(room, order), room.unit.find(Learned))
+    assert ([("waiting", None), ("waiting", "doubtful")], ()) == (told(room, order), taught(room))
 
 
 def test_one_thing_is_sold_once():

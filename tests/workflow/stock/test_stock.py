@@ -14,6 +14,7 @@ from scanflow.domain.things import Bin, Item, Rack, Slot
 from scanflow.planning.racking import Measured
 from scanflow.workflow import stock
 from scanflow.workflow.ports import Invalid, Missing, Refused
+from scanflow.workflow.stock import listings
 
 
 def refused(call, *args, **more):
@@ -190,7 +191,7 @@ def test_put_away_takes_the_card_onto_the_item():
     )
     assert ("crank", "L-1", "left side") == (
         room.item("D002").title,
-        room.item("D002").listing,
+        listings.first(room.unit, stay.item),
         room.item("D002").notes,
     )
 
@@ -252,8 +253,8 @@ def test_what_is_no_place_is_refused(given, code):
 def test_words_of_an_item_change_one_by_one():
     """Only what is given is changed."""
     room = RoomInMemory("D001")
-    stock.change_item(room.unit, room.stay("D001").id, stock.ChangeItem(listing="L-2"))
-    assert replace(room.item("D001"), title="thing of D001", listing="L-2") == room.item("D001")
+    stock.change_item(room.unit, room.stay("D001").id, stock.ChangeItem(notes="worn"))
+    assert replace(room.item("D001"), title="thing of D001", notes="worn") == room.item("D001")
 
 
 def test_withdrawing_frees_the_slot_and_leaves_the_card_due():
@@ -329,5 +330,5 @@ def test_what_is_told_of_a_thing_is_said_once():
         "away",
         "away_since",
     } == set(stock.WORDS)
-    assert set(stock.WORDS) == set(stock.ChangeItem.model_fields)
-    assert set(stock.WORDS) == {field.name for field in fields(events.ItemChanged)} - {"stay", "code"}
+    assert {*stock.WORDS, "listing"} == set(stock.ChangeItem.model_fields)
+    assert {*stock.WORDS, "listing"} == {field.name for field in fields(events.ItemChanged)} - {"stay", "code"}

@@ -1,4 +1,4 @@
-"""Channels have what their statuses mean, and a file of orders can be taken back."""
+"""Channels have what their statuses mean, a thing has a listing on each of them, a file of orders can be taken back."""
 
 from __future__ import annotations
 
@@ -40,3 +40,54 @@ def upgrade() -> None:
     some = sa.text("load IS NOT NULL")
     op.create_index("ix_orders_load", "orders", ["load"], sqlite_where=some, postgresql_where=some)
     op.create_index("ix_orders_channel", "orders", ["channel"])
+    _listings()
+
+
+def _listings() -> None:
+    """Each offer of a thing on a channel is a listing, and what was learned from orders is one too."""
+    op.create_table(
+        "listings",
+        sa.Column("n", _COUNT, primary_key=True, autoincrement=True),
+        sa.Column("id", sa.String(64), nullable=False),
+        sa.Column("item", sa.String(64), nullable=False),
+        sa.Column("channel", sa.Text, nullable=False),
+        sa.Column("listing", sa.Text, nullable=False),
+        sa.Column("line", sa.String(64)),
+        sa.Column("since", sa.String(32), nullable=False),
+        sa.Column("ended", sa.String(32)),
+        sa.ForeignKeyConstraint(["item"], ["items.id"], name="fk_listings_item"),
+        sa.ForeignKeyConstraint(["line"], ["lines.id"], name="fk_listings_line"),
+        sa.PrimaryKeyConstraint("n", name="pk_listings"),
+        sa.UniqueConstraint("id", name="uq_listings_id"),
+    )
+    _move_over()
+    op.drop_table("learned")
+    op.drop_index("ix_items_listing", "items")
+    op.drop_column("items", "listing")
+    op.create_index("ix_listings_listing", "listings", ["listing"])
+    op.create_index("ix_listings_item", "listings", ["item"])
+    brought, up = sa.text("line IS NOT NULL"), sa.text("ended IS NULL")
+    op.create_index("ix_listings_line", "listings", ["line"], sqlite_where=brought, postgresql_where=brought)
+    op.create_index("ix_listings_up", "listings", ["n"], sqlite_where=up, postgresql_where=up)
+
+
+def _move_over() -> None:
+    """An item's own id first, since it came; then those that orders brought, each on the channel of its order. What has
+    left long ago has no offer to be taken down.
+    """
+    op.execute(
+        "INSERT INTO listings (id, item, channel, listing, since) "
+        "SELECT items.id, items.id, '', items.listing, min(stays.began) "
+        "FROM items JOIN stays ON stays.item = items.id WHERE items.listing <> '' "
+        "GROUP BY items.n, items.id, items.listing ORDER BY items.n"
+    )
+    op.execute(
+        "INSERT INTO listings (id, item, channel, listing, line, since) "
+        "SELECT learned.id, learned.item, orders.channel, learned.listing, learned.line, orders.received "
+        'FROM learned JOIN lines ON lines.id = learned.line JOIN orders ON orders.id = lines."order" '
+        "ORDER BY learned.n"
+    )
+    op.execute(
+        "UPDATE listings SET ended = (SELECT max(stays.ended) FROM stays WHERE stays.item = listings.item) "
+        "WHERE NOT EXISTS (SELECT 1 FROM stays WHERE stays.item = listings.item AND stays.state = 'stored')"
+    )

@@ -116,7 +116,7 @@ def load() -> ResponseReturnValue:
     shown["meanings"] = words.STATUSES
     shown |= {"which": parsed is not None and parsed.lacks_channel, "said": said, "shown": SHOWN}
     shown["begun"] = room().loads.far(_key(parsed, understood)).done if outcome is not None and parsed else 0
-    shown["channels"] = [each.name for each in ask(channel_views.channel_rows)]
+    shown["channels"] = ask(channel_views.channel_names)
     shown["unclaimed"] = _unclaimed(understood.channel)
     return render("orders/file_check.html", **shown), 422 if said else 200
 
@@ -151,7 +151,7 @@ def _understood(table: CsvTable, first: bool) -> Understood:
             usual = known(name, value) or statuses.guess(value)
             meant[name, status_key(value)] = usual if chosen is None else ChannelStatus(chosen) if chosen else None
     part, claimed = request.form.get("absent") == "part", bool(request.form.get("claimed"))
-    return Understood(columns, asks, channel, meant, part, claimed and bool(_unclaimed(channel)))
+    return Understood(columns, asks, channel, meant, part, claimed and any(_unclaimed(channel)))
 
 
 def _chosen_columns(table: CsvTable) -> ColumnMapping:
@@ -161,11 +161,11 @@ def _chosen_columns(table: CsvTable) -> ColumnMapping:
     return ColumnMapping(columns, DateOrder(order) if order in list(DateOrder) else None)
 
 
-def _unclaimed(channel: str) -> int:
-    """How many orders name no channel, where this channel has none yet and may be theirs."""
+def _unclaimed(channel: str) -> tuple[int, int]:
+    """How many orders and listings name no channel, where this channel has no order yet and may be theirs."""
     if not channel or room().get(Channel, channel) is not None or room().find(Order, channel=channel):
-        return 0
-    return int(ask(channel_views.without_channel))
+        return 0, 0
+    return ask(channel_views.without_channel)
 
 
 def _parsed(table: CsvTable, understood: Understood) -> Parsed:

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from flask import Blueprint, url_for
 from flask.typing import ResponseReturnValue
 
 from scanflow.domain.counts.stocktake import Stocktake
+from scanflow.domain.derive import ListingState
 from scanflow.domain.life import StocktakeState
 from scanflow.domain.words import units
+from scanflow.storage.views import listings as listing_views
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
 from scanflow.storage.views import picking as round_views
@@ -43,6 +46,7 @@ class Overview:
     missing: list[Duty]
     twins: list[Duty]
     due: Rows
+    offers: Rows
     rounds: Rows
     parcels: Rows
     numbers: dict[str, str]
@@ -61,9 +65,12 @@ class Next:
 
 def read() -> Overview:
     parcels = ask(parcel_views.open_parcels)
+    at = room().at
+    offers = ask(listing_views.listing_list, ListingState.TO_TAKE_DOWN, at, limit=SHOWN + 1)
+    down = len(offers) if len(offers) <= SHOWN else ask(listing_views.to_take_down, at)
     names = [name for parcel in parcels for name in parcel.orders.split()]
     return Overview(
-        counts=ask(room_views.counts),
+        counts=ask(room_views.counts) | {"to_take_down": down},
         orders=ask(order_views.order_list, ["waiting", "picking", "packing"], 0, SHOWN + 1),
         held=ask(order_views.held_lines, SHOWN + 1),
         short=ask(order_views.short_lines, SHOWN + 1),
@@ -71,6 +78,7 @@ def read() -> Overview:
         missing=ask(where_views.missing),
         twins=ask(where_views.twins),
         due=ask(slot_views.slot_list, state="due", limit=SHOWN + 1),
+        offers=offers,
         rounds=ask(round_views.open_rounds),
         parcels=parcels,
         numbers={row.id: row.number for row in ask(order_views.numbers, names)},
@@ -98,6 +106,12 @@ def next_of(day: Overview, *, scan_at_bin: bool = True) -> Next:
         first = url_for("order_page.settle_page", id=day.held[0].id)
         to = first if may("order_page.settle_page") else url_for("order_page.index", state="held")
         return Next(f"Settle {units(counts['held'], 'held line')}", to)
+    return _next_when_nothing_waits(counts)
+
+
+def _next_when_nothing_waits(counts: Mapping[str, int]) -> Next:
+    if counts["to_take_down"]:
+        return Next(f"Take down {units(counts['to_take_down'], 'offer')}", url_for("listing_page.index"))
     if counts["due"]:
         return Next(f"Scan {units(counts['due'], 'card')} into the tray", url_for("station_page.tray"))
     if counts["slots"]:

@@ -11,6 +11,7 @@ from flask.typing import ResponseReturnValue
 from labels import slot_code
 from scanflow.domain.advice import ONCE_MORE
 from scanflow.domain.things import Alias, Slot, Stay
+from scanflow.storage.views import channels as channel_views
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views import stock as slot_views
 from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
@@ -21,11 +22,11 @@ from scanflow.web.pages.stock import photo_form
 from scanflow.web.problem import Problem
 from scanflow.workflow import stock
 from scanflow.workflow.ports import Invalid, Unit
-from scanflow.workflow.stock import cards, photos
+from scanflow.workflow.stock import cards, listings, photos
 
 blueprint = Blueprint("put_away", __name__)
-FIELDS = ("text", "looked", "section", "code", *stock.WORDS)
-CARRIED = ("section", *stock.WORDS)
+FIELDS = ("text", "looked", "section", "code", "listing", "channel", *stock.WORDS)
+CARRIED = ("section", "listing", "channel", *stock.WORDS)
 """What goes along to the page that names the card to fetch."""
 
 
@@ -39,7 +40,8 @@ def _form(given: dict[str, str], said: str, status: int, last: str = "") -> Resp
     unit = room()
     sections = ask(room_views.section_list)
     named = stock.fetching(unit, given["section"]) if given["section"] else unit.get(Slot, given["code"])
-    shown = {"given": given, "sections": sections, "named": named, "asked": stock.WORDS, "once_more": ONCE_MORE}
+    shown: dict[str, Any] = {"channels": ask(channel_views.channel_names), "listing": listings.ASKED["listing"]}
+    shown |= {"given": given, "sections": sections, "named": named, "asked": stock.WORDS, "once_more": ONCE_MORE}
     before = ask(slot_views.stay, last) if last else None
     return render("stock/put_away.html", **shown, said=said, before=before, reference=_reference(before)), status
 
@@ -96,7 +98,8 @@ def _store(given: dict[str, str]) -> ResponseReturnValue:
     if not isinstance(stay, Refusal):
         following = request.form.get("next", "").strip()
         if following:
-            return redirect(url_for("put_away.show", text=following, looked=following, stored=stay.id), 303)
+            carried = {"text": following, "looked": following, "stored": stay.id, "channel": given["channel"] or None}
+            return redirect(url_for("put_away.show", **carried), 303)  # type: ignore[arg-type]
         return redirect(url_for("put_away.stored", id=stay.id), 303)
     if stay.said == ONCE_MORE:
         given |= {"looked": given["text"], "text": ""}

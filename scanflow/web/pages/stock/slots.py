@@ -15,7 +15,9 @@ from scanflow.domain.derive import SlotState
 from scanflow.domain.life import LIVE
 from scanflow.domain.things import Doubt, Stay
 from scanflow.exchange import card_file
+from scanflow.storage.views import channels as channel_views
 from scanflow.storage.views import ledger as ledger_views
+from scanflow.storage.views import listings as listing_views
 from scanflow.storage.views import lists
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import room as room_views
@@ -31,7 +33,7 @@ from scanflow.web.problem import Problem
 from scanflow.workflow import stock
 from scanflow.workflow.orders import selling
 from scanflow.workflow.ports import Invalid, Missing, Unit, must
-from scanflow.workflow.stock import cards, doubts, lending, photos, reserving
+from scanflow.workflow.stock import cards, doubts, lending, listings, photos, reserving
 
 blueprint = Blueprint("slot_page", __name__)
 STATES = (*(state.value for state in SlotState), "away", slot_views.NOT_YET_SEEN)
@@ -118,6 +120,8 @@ def story(id: str, said: str = "", status: int = 200, looked: str = "") -> Respo
     reference = slot_code.reference(stay.code, stay.turn)
     shown: dict[str, Any] = {"stay": stay, "stays": stays, "lines": lines, "entries": entries, "reference": reference}
     moved = next((each for each in stays if each.id == request.args.get("moved")), None)
+    shown |= {"offers": ask(listing_views.of_item, stay.item, room().at), "offer": listings.ASKED}
+    shown |= {"channels": ask(channel_views.channel_names)}
     shown |= {"said": said, "looked": looked, "doubted": doubted, "asked": stock.WORDS, "moved": moved}
     return render("stock/stay.html", **shown, where=where_are([stay])), status
 

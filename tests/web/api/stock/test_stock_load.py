@@ -10,12 +10,14 @@ import pytest
 from calls import Calls
 from clients import client_of
 from flask import Flask
+from hypothesis import given
+from hypothesis import strategies as st
 
 from labels.slot_code import card_text
 from scanflow.domain.access import Role
 from scanflow.shop import Shop
 from scanflow.workflow import stock
-from scanflow.workflow.stock import cards
+from scanflow.workflow.stock import cards, loading
 
 HEAD = "number,title,listing,notes,since,bin"
 
@@ -109,6 +111,27 @@ def test_out_and_in_again_is_the_same_stock(calls: Calls) -> None:
 
     assert rows(before) == rows(saved(calls))
     assert ["2026-02-03 08:30:00+00:00", "", "2026-02-03 00:00:00+00:00"] == [row[3] for row in rows(before)]
+
+
+def test_a_cell_has_any_number_of_listing_ids(calls: Calls) -> None:
+    """Spaces, commas and semicolons part them; each is an offer, and all go out as they came in."""
+    calls.section()
+    row = 'D001,Crank,"L-1, L-2;L-3",,,'
+    assert 1 == load(calls, row)["stored"]
+    offers = calls.get("/api/listings")["listings"]
+    assert [("", "L-1"), ("", "L-2"), ("", "L-3")] == [(each["channel"], each["listing"]) for each in offers]
+    assert ["L-1 L-2 L-3"] == [each["listing"] for each in csv.DictReader(io.StringIO(saved(calls)))]
+    assert (0, 1) == tuple(load(calls, row)[name] for name in ("stored", "unchanged"))
+    assert 1 == load(calls, *saved(calls).split("\r\n")[1:-1])["unchanged"]
+    assert [(2, "taken")] == codes(load(calls, "D001,Crank,L-1 L-4,,,"))
+    assert [(2, "too_long")] == codes(load(calls, f"D002,Lamp,{'x' * 201},,,"))
+
+
+@given(st.lists(st.text(st.sampled_from("aé1-\"', ;"), min_size=1, max_size=6), max_size=4, unique=True))
+def test_ids_come_out_of_a_cell_as_they_went_in(ids: list[str]) -> None:
+    """Those with a space, a comma, a semicolon or a quotation mark too."""
+    wanted = tuple(each for each in ids if each.strip())
+    assert wanted == loading.ids_of(loading.cell_of(wanted))
 
 
 def test_an_adopted_number_is_one(shop: Shop, calls: Calls) -> None:

@@ -117,7 +117,7 @@ def test_a_file_without_a_channel_is_asked_whose_it_is(shop: Shop, client: Flask
     assert (200, False) == (page.status_code, "new order" in page.text)
     fields = fields_of(page.text) | {"channel": "web", "step": "look"}
     page = client.post("/orders/load", data=fields)
-    assert ("1 order here names no channel" in page.text, "new order" in page.text) == (True, True)
+    assert ("Here are 1 order and" in page.text, "new order" in page.text) == (True, True)
     page = client.post("/orders/load", data=fields_of(page.text) | {"claimed": "yes", "step": "look"})
     client.post("/orders/load", data=fields_of(page.text) | {"step": "apply"})
     with shop.looking() as unit:

@@ -13,12 +13,13 @@ from shown_counts import opened
 
 from scanflow.domain.life import CardState, Hold, LineState, ParcelState
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
-from scanflow.domain.things import Line, Parcel, Slot, Station
+from scanflow.domain.things import Line, Listing, Parcel, Slot, Station
 from scanflow.shop import Shop
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.counts import stocktakes
 from scanflow.workflow.orders import receiving
 from scanflow.workflow.picking import rounds
+from scanflow.workflow.stock import listings
 
 pytestmark = SQLITE_ONLY
 
@@ -50,7 +51,7 @@ def test_next(shop: Shop, client: FlaskClient) -> None:
 
 
 def test_next_when_nothing_waits(shop: Shop, client: FlaskClient) -> None:
-    """Then what is held is settled, cards are scanned into the tray, and things are put away."""
+    """Then what is held is settled, offers are taken down, cards are scanned into the tray, and things are put away."""
     stay = furnish(shop, 1).stays[0]
     with shop.looking() as unit:
         line = unit.find(Line, stay=stay.id)[0]
@@ -60,7 +61,11 @@ def test_next_when_nothing_waits(shop: Shop, client: FlaskClient) -> None:
     words.append(next_words(client))
     shop.act("owner", lambda unit: stock.withdraw(unit, stay.id, stock.Withdraw(reason="Broken")))
     words.append(next_words(client))
-    assert ["Settle 1 held line", "Put something away", "Scan 1 card into the tray"] == words
+    with shop.looking() as unit:
+        (offer,) = unit.find(Listing)
+    shop.act("owner", lambda unit: listings.end(unit, offer.id))
+    words.append(next_words(client))
+    assert ["Settle 1 held line", "Put something away", "Take down 1 offer", "Scan 1 card into the tray"] == words
 
 
 def test_shop_that_does_not_scan_at_the_bin(shop: Shop, client: FlaskClient) -> None:

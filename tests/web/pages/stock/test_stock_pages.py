@@ -199,7 +199,7 @@ def test_change_of_words(shop: Shop, client: FlaskClient) -> None:
     assert 303 == client.post(f"/stays/{stay.id}/edit", data=fields).status_code
     assert 422 == client.post(f"/stays/{stay.id}/edit", data=fields | {"title": ""}).status_code
     with shop.looking() as unit:
-        assert Item(stay.item, "Rear derailleur, cleaned", "L9", "") == unit.get(Item, stay.item)
+        assert Item(stay.item, "Rear derailleur, cleaned", "") == unit.get(Item, stay.item)
 
 
 def test_lost_card(shop: Shop, client: FlaskClient) -> None:
