@@ -3,20 +3,17 @@
 from __future__ import annotations
 
 import socket
-import subprocess
-import sys
 import threading
 import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
-from urllib.error import URLError
-from urllib.request import urlopen
 
 import control_names
 import keyboards
 from playwright.sync_api import Page, expect
 from real_keys import send
+from served import Server, forked_services
 
 from scanflow.shop import Shop
 
@@ -66,23 +63,15 @@ def free_port() -> int:
 
 
 @contextmanager
-def serving(url: str, port: int) -> Iterator[subprocess.Popen[bytes]]:
-    """A service of its own process, at a port that it finds again."""
-    command = [sys.executable, "-m", "scanflow", "serve", "--port", str(port), "--database", url]
-    process = subprocess.Popen(command, stdout=subprocess.DEVNULL)
-    end = time.monotonic() + 60
-    while True:
+def serving(url: str, port: int) -> Iterator[Server]:
+    """A service of its own process, at a port that it finds again; it is killed in the end."""
+    with forked_services() as services:
+        server = services.start(url, port=port)
         try:
-            urlopen(f"http://127.0.0.1:{port}/api/health", timeout=5).close()
-            break
-        except (URLError, OSError):
-            assert process.poll() is None and time.monotonic() < end
-            time.sleep(0.05)
-    try:
-        yield process
-    finally:
-        process.kill()
-        process.wait()
+            yield server
+        finally:
+            if server.runs():
+                server.kill()
 
 
 def go_on(page: Page, key: str = "Enter") -> None:
