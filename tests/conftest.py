@@ -42,6 +42,19 @@ settings.load_profile("any machine")
 
 
 EXPLORING = "tests/workflow/test_state_space.py", "tests/workflow/test_mutations.py"
+LONGEST = (
+    *EXPLORING,
+    "tests/web/test_kill.py",
+    "tests/web/test_model.py",
+    "tests/browser/test_pages_axe.py",
+    "tests/storage/test_upgrade.py",
+    "tests/demo/test_demo.py",
+    "tests/browser/test_camera.py",
+    "tests/test_house.py",
+    "tests/workflow/counts/test_counted_rooms.py",
+    "tests/web/test_races.py",
+)
+"""Modules that take half a minute or more."""
 
 
 class ByRoom(LoadScopeScheduling):
@@ -61,7 +74,8 @@ def pytest_xdist_make_scheduler(config: pytest.Config, log: Any) -> ByRoom:
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     """What takes longest comes first, so that no worker is alone with it at the end."""
-    items.sort(key=lambda item: not item.nodeid.startswith(EXPLORING))
+    places = {name: place for place, name in enumerate(LONGEST)}
+    items.sort(key=lambda item: places.get(item.nodeid.partition("::")[0], len(LONGEST)))
 
 
 @pytest.fixture(scope="session")

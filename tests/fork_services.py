@@ -1,9 +1,9 @@
 """Starts services quickly: a process that has all modules loaded forks a real `scanflow serve` for each line it reads.
 
-A line is JSON: `database`, a URL, `die`, null or a moment at which the new process kills itself with SIGKILL in a
-write: `inside` (after its first ledger entry), `before` the commit, or `after` it, `spared`, the number of writes
-before that one, and `data`, the folder of the user's data. The answer is a line with the process id; what the service
-prints follows on the same stream.
+A line is JSON: `database`, a URL, `port`, 0 for any, `die`, null or a moment at which the new process kills itself with
+SIGKILL in a write: `inside` (after its first ledger entry), `before` the commit, or `after` it, `spared`, the number of
+writes before that one, and `data`, the folder of the user's data. The answer is a line with the process id; what the
+service prints follows on the same stream.
 """
 
 from __future__ import annotations
@@ -88,7 +88,7 @@ def main() -> None:
             os.environ["XDG_DATA_HOME"] = wanted["data"]
             if wanted["die"]:
                 arm(wanted["die"], wanted["spared"])
-            cli.main(["serve", "--port", "0", "--database", wanted["database"]])
+            cli.main(["serve", "--port", str(wanted["port"]), "--database", wanted["database"]])
         os.write(sys.stdout.fileno(), (json.dumps({"pid": child}) + "\n").encode())  # whole, beside the children's
 
 

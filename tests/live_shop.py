@@ -3,22 +3,23 @@
 from __future__ import annotations
 
 import socket
-import subprocess
-import sys
 import threading
 import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
-from urllib.error import URLError
-from urllib.request import urlopen
 
 import control_names
+import keyboards
 from playwright.sync_api import Page, expect
+from real_keys import send
+from served import Server, forked_services
 
 from scanflow.shop import Shop
 
 PASSWORD = "saddle-brown-7"
+PACE = 8
+"""Milliseconds between two keys of a scanner."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,10 +47,14 @@ def anew(page: Page) -> None:
 
 
 def type_fast(page: Page, text: str) -> None:
-    """What a scanner that types does: keys a few milliseconds apart, then Enter. The page's scripts are there."""
+    """What a scanner that types does: keys a few milliseconds apart, then Enter, by the times that they say. Were they
+    as late as a busy machine sends them, the page would take them for a person's. The page's scripts are there.
+    """
     page.wait_for_load_state()
-    page.keyboard.type(text, delay=8)
-    page.keyboard.press("Enter")
+    begun, enter = time.time(), PACE * len(text)
+    strokes = [keyboards.press(char, PACE * number) for number, char in enumerate(text)]
+    send(page, [*strokes, keyboards.Stroke("Enter", "Enter", enter)])
+    page.wait_for_timeout(max(0, enter - 1000 * (time.time() - begun)))  # the next key says a later time
 
 
 def free_port() -> int:
@@ -58,23 +63,15 @@ def free_port() -> int:
 
 
 @contextmanager
-def serving(url: str, port: int) -> Iterator[subprocess.Popen[bytes]]:
-    """A service of its own process, at a port that it finds again."""
-    command = [sys.executable, "-m", "scanflow", "serve", "--port", str(port), "--database", url]
-    process = subprocess.Popen(command, stdout=subprocess.DEVNULL)
-    end = time.monotonic() + 60
-    while True:
+def serving(url: str, port: int) -> Iterator[Server]:
+    """A service of its own process, at a port that it finds again; it is killed in the end."""
+    with forked_services() as services:
+        server = services.start(url, port=port)
         try:
-            urlopen(f"http://127.0.0.1:{port}/api/health", timeout=5).close()
-            break
-        except (URLError, OSError):
-            assert process.poll() is None and time.monotonic() < end
-            time.sleep(0.05)
-    try:
-        yield process
-    finally:
-        process.kill()
-        process.wait()
+            yield server
+        finally:
+            if server.runs():
+                server.kill()
 
 
 def go_on(page: Page, key: str = "Enter") -> None:

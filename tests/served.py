@@ -43,12 +43,15 @@ class Server:
     def wait(self) -> None:
         """Until the process is gone."""
         end = time.monotonic() + 30
-        while Path(f"/proc/{self.pid}").exists():
+        while self.runs():
             assert time.monotonic() < end, "the service does not end"
             time.sleep(0.001)
 
+    def runs(self) -> bool:
+        return Path(f"/proc/{self.pid}").exists()
+
     def stop(self) -> None:
-        if Path(f"/proc/{self.pid}").exists():
+        if self.runs():
             os.kill(self.pid, signal.SIGTERM)
             self.wait()
 
@@ -58,20 +61,20 @@ class ServiceForks:
     process: subprocess.Popen[str]
     started: list[Server] = field(default_factory=list)
 
-    def start(self, url: str, die: str | None = None, spared: int = 0) -> Server:
+    def start(self, url: str, die: str | None = None, spared: int = 0, port: int = 0) -> Server:
         assert self.process.stdin is not None and self.process.stdout is not None
-        wanted = {"database": url, "die": die, "spared": spared, "data": os.environ["XDG_DATA_HOME"]}
+        wanted = {"database": url, "die": die, "spared": spared, "port": port, "data": os.environ["XDG_DATA_HOME"]}
         self.process.stdin.write(json.dumps(wanted) + "\n")
         self.process.stdin.flush()
-        pid = port = 0
-        while not (pid and port):
+        pid = at = 0
+        while not (pid and at):
             line = self.process.stdout.readline()
             assert line, "the service does not start"
             if line.startswith("{"):
                 pid = json.loads(line)["pid"]
             elif found := re.search(r"Serving at http://127\.0\.0\.1:(\d+)", line):
-                port = int(found[1])
-        self.started.append(Server(pid, port))
+                at = int(found[1])
+        self.started.append(Server(pid, at))
         return self.started[-1]
 
 

@@ -68,9 +68,9 @@ def test_no_text_takes_long(where: str, used: str, pattern: re.Pattern[str]) -> 
         for repeated in REPEATED:
             for end in ENDS:
                 text = beginning + (repeated * LONG)[:LONG] + end
-                begun = time.perf_counter()
+                begun = time.thread_time()
                 if used in ("compile", "fullmatch", "match"):
                     pattern.fullmatch(text)
                 else:
                     pattern.sub("", text)
-                assert time.perf_counter() - begun < 0.5, (where, text[:40])
+                assert time.thread_time() - begun < 0.5, (where, text[:40])

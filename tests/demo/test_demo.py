@@ -9,14 +9,19 @@ import signal
 import sqlite3
 import subprocess
 import sys
+from collections.abc import Callable
+from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
 import pytest
 import rfc8785
+from click.testing import CliRunner
 
 from labels import slot_code
+from scanflow import cli
+from scanflow import demo as example
 from scanflow.demo import goods, room
 from scanflow.demo.pictures import Photographer
 from scanflow.demo.service import NoService, RunningService
@@ -37,17 +42,51 @@ def demo(*arguments: object) -> subprocess.CompletedProcess[str]:
     return subprocess.run(command, capture_output=True, text=True, timeout=SECONDS)
 
 
-@pytest.fixture(scope="module")
-def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    return tmp_path_factory.mktemp("demo") / "the shop"
+KEEPING = """
+import json, os, pathlib
+from scanflow import cli, demo
+tell = demo.tell
+def keep(report, say):
+    pathlib.Path(os.environ["REPORT"]).write_text(json.dumps(report.as_dict()))
+    tell(report, say)
+demo.tell = keep
+cli.main(["demo"])
+"""
+"""The command as it stands, which also keeps the report that it would give as JSON."""
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """What a day without options told, in the only folder that it made, how it ended, and its report."""
+
+    folder: Path
+    text: str
+    status: int
+    left_running: bool
+    report: dict[str, Any]
 
 
 @pytest.fixture(scope="module")
-def report(folder: Path) -> dict[str, Any]:
-    """What one day in a new folder reported as JSON."""
-    done = demo("--data", folder, "--json")
-    assert (0, "") == (done.returncode, done.stderr)
-    return dict(json.loads(done.stdout))
+def told(tmp_path_factory: pytest.TempPathFactory) -> Told:
+    """A day takes half a minute, so all look at this one."""
+    home = tmp_path_factory.mktemp("demo")
+    (home / "tmp").mkdir()
+    environment = {"TMPDIR": str(home / "tmp"), "REPORT": str(home / "report.json")}
+    process = start("-c", KEEPING, SCANFLOW_DATABASE_URL="sqlite:////nowhere/of-another-shop.db", **environment)
+    text, _ = process.communicate(timeout=SECONDS)
+    [folder] = (home / "tmp").glob("scanflow-demo-*")
+    report = json.loads((home / "report.json").read_text())
+    return Told(folder, text, process.returncode, running(process.pid), report)
+
+
+@pytest.fixture
+def folder(told: Told) -> Path:
+    return told.folder
+
+
+@pytest.fixture
+def report(told: Told) -> dict[str, Any]:
+    return told.report
 
 
 @pytest.mark.parametrize("station", [Station.BIN, Station.TABLE])
@@ -118,8 +157,8 @@ def test_the_shop_is_large_and_left_alive(folder: Path, report: dict[str, Any]) 
 
 
 def start(*arguments: object, **environment: str) -> subprocess.Popen[str]:
-    """The command in a process group of its own, so that whatever it leaves running can be seen."""
-    command = [sys.executable, "-m", "scanflow", "demo", *map(str, arguments)]
+    """Python in a process group of its own, so that whatever it leaves running can be seen."""
+    command = [sys.executable, *map(str, arguments)]
     environment = {**os.environ, **environment}
     return subprocess.Popen(command, stdout=subprocess.PIPE, text=True, env=environment, start_new_session=True)
 
@@ -133,13 +172,10 @@ def running(group: int) -> bool:
     return True
 
 
-def test_the_day_in_plain_words(tmp_path: Path) -> None:
+def test_the_day_in_plain_words(told: Told) -> None:
     """Without options it chooses a folder, tells the day, each refusal and the way into the shop, and ends whole."""
-    process = start(TMPDIR=str(tmp_path), SCANFLOW_DATABASE_URL="sqlite:////nowhere/of-another-shop.db")
-    told, _ = process.communicate(timeout=SECONDS)
-    assert (0, False) == (process.returncode, running(process.pid))
-    [folder] = tmp_path.glob("scanflow-demo-*")
-    lines = told.splitlines()
+    assert (0, False) == (told.status, told.left_running)
+    folder, lines = told.folder, told.text.splitlines()
     assert (f"The example shop, in {folder}", f"    {PROGRAM} serve --data {folder}") == (
         lines[0],
         lines[-1],
@@ -149,9 +185,22 @@ def test_the_day_in_plain_words(tmp_path: Path) -> None:
     assert "Traceback" not in (folder / "service.log").read_text()
 
 
+def test_the_day_as_one_document(told: Told, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """With --json the report comes as JSON in the folder that was named, and the day tells nothing beside it."""
+
+    def run(data: Path, say: Callable[[str], None]) -> example.Report:
+        say("a line of the day")
+        return example.Report(**told.report | {"data": str(data)})
+
+    monkeypatch.setattr(example, "run", run)
+    done = CliRunner().invoke(cli.main, ["demo", "--data", str(tmp_path / "shop"), "--json"])
+    assert (0, "") == (done.exit_code, done.stderr)
+    assert told.report | {"data": str(tmp_path / "shop")} == json.loads(done.stdout)
+
+
 def test_a_day_that_is_stopped_leaves_nothing_running(tmp_path: Path) -> None:
     """Told to end while the service runs, it ends the service and its readers too."""
-    process = start("--data", tmp_path / "shop")
+    process = start("-m", "scanflow", "demo", "--data", tmp_path / "shop")
     assert process.stdout is not None
     seen = next(line for line in process.stdout if "    shelf" in line)
     process.send_signal(signal.SIGTERM)

@@ -163,7 +163,7 @@ def _unread(looks: Sequence[Look]) -> int:
             closer[look.closer] |= look.texts
     left = 0
     for look in looks:
-        if look.closer is None and not any(_covers(other, look) for other in looks):
+        if look.unread and look.closer is None and not any(_covers(other, look) for other in looks):
             left += max(0, look.unread - len(closer[look.key] - look.texts))
     return left
 

@@ -343,11 +343,13 @@ def test_few_open_files() -> None:
 
 
 def test_an_answer_does_not_wait(served: Served) -> None:
-    """Twenty answers over a kept connection: none waits for an acknowledgement that the other side delays (40 ms)."""
+    """Sixty answers over a kept connection: none waits for an acknowledgement that the other side delays (40 ms). It
+    delays none of the first; a busy machine is late with some, but not with all of the last.
+    """
     with closing(http.client.HTTPConnection("127.0.0.1", served.port, timeout=10)) as connection:
         took = []
-        for _ in range(20):
+        for _ in range(60):
             begun = time.monotonic()
             told(connection)
             took.append(time.monotonic() - begun)
-    assert 0.035 > sorted(took)[10]
+    assert 0.035 > sorted(took[20:])[4]

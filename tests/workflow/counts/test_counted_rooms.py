@@ -97,5 +97,5 @@ def test_a_fault_in_resolving_is_caught(fault, monkeypatch):
     name, way, put_in = FAULTS[fault]
     without = sound(name)
     put_in(monkeypatch)
-    found = explore(COUNTED_ROOMS[name])
+    found = explore(COUNTED_ROOMS[name], without if way == "answers" else None)
     assert way == (found.broken or ("answers" if found.said != without.said else None))
