@@ -13,7 +13,7 @@ from memory import KINDS, Memory
 from labels import slot_code
 from scanflow.domain.derive import order_state, slot_state
 from scanflow.domain.life import NotAllowed
-from scanflow.domain.things import Doubt, Item, Line, Order, Parcel, Round, Scan, Slot, Stay, Stop
+from scanflow.domain.things import Doubt, Item, Line, Listing, Order, Parcel, Round, Scan, Slot, Stay, Stop
 from scanflow.workflow.picking.rounds import LeftOut
 from scanflow.workflow.ports import Invalid, Missing, Refused
 from scanflow.workflow.stock import listings
@@ -27,6 +27,13 @@ def stay(room: Memory, told: Stay) -> Json:
     words = {"title": item.title, "listing": listings.first(room, item.id), "notes": item.notes, "photo": None}
     reference = slot_code.reference(told.code, told.turn)
     return {"id": told.id, "item": item.id, "reference": reference, "state": told.state} | place | words
+
+
+def listing(room: Memory, told: Listing) -> Json:
+    last = room.find(Stay, item=told.item)[-1]
+    offer = {"id": told.id, "channel": told.channel, "listing": told.listing, "since": told.since.isoformat()}
+    thing = {"stay": last.id, "code": last.code, "title": room.all(Item)[told.item].title}
+    return offer | thing | {"state": listings.state(room, told)}
 
 
 def line(room: Memory, told: Line) -> Json:
