@@ -1,4 +1,4 @@
-"""Channels have what their statuses mean, and a file of orders can be taken back."""
+"""Channels have what their statuses mean, a file of orders can be taken back, and parcels know who took them along."""
 
 from __future__ import annotations
 
@@ -40,3 +40,8 @@ def upgrade() -> None:
     some = sa.text("load IS NOT NULL")
     op.create_index("ix_orders_load", "orders", ["load"], sqlite_where=some, postgresql_where=some)
     op.create_index("ix_orders_channel", "orders", ["channel"])
+    for name in ("carrier", "handed_by", "collected_by"):
+        op.add_column("parcels", sa.Column(name, sa.Text, nullable=False, server_default=sa.text("''")))
+    op.add_column("parcels", sa.Column("later", sa.Boolean, nullable=False, server_default=sa.false()))
+    op.create_index("ix_parcels_closed", "parcels", ["at_table", "closed"])
+    op.create_index("ix_parcels_handed", "parcels", ["handed"])

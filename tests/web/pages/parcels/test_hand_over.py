@@ -60,7 +60,7 @@ def test_another_parcel_s_label_is_refused(client: FlaskClient, parcels: list[tu
     assert (409, True) == (status, "on no parcel yet" in page)
     send(client, TEXT, one)
     status, _, page = send(client, TEXT, other)
-    assert (409, True) == (status, "on the parcel of 1001" in page and "open that parcel again" in page)
+    assert (409, True) == (status, "on the parcel of 1001" in page and "take this one off" in page)
 
 
 def test_switched_off_it_says_where_to_switch_it_on(client: FlaskClient, shop: Shop) -> None:
