@@ -57,11 +57,11 @@ def _asked(unit: Unit, stay: Stay) -> IncomingLine:
     return IncomingLine(slot_code.reference(stay.code, stay.turn), must(unit, Item, stay.item).title)
 
 
-class Way(Command):
+class SentOrCollected(Command):
     collected: Flag = False
 
 
-def change_way(unit: Unit, order_id: str, said: Way) -> Order:
+def change_way(unit: Unit, order_id: str, said: SentOrCollected) -> Order:
     """The buyer comes for it after all, or it is sent after all. Refused: `handed_over` once a part of it has left."""
     order = must(unit, Order, order_id)
     boxes = {

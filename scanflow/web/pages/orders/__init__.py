@@ -77,7 +77,7 @@ def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
 
 @page(blueprint, "POST", "/orders/<id>/way")
 def change_way(id: str) -> ResponseReturnValue:
-    return do(show, lambda unit: selling.change_way(unit, id, sent(selling.Way)), id=id)
+    return do(show, lambda unit: selling.change_way(unit, id, sent(selling.SentOrCollected)), id=id)
 
 
 @page(blueprint, "POST", "/orders/<id>/cancel")

@@ -205,7 +205,7 @@ def signed_list(id: str, last_id: str) -> ResponseReturnValue:
         leaving.PrintedParcel(place, numbers[row.id], row.ends or "", _time(row.handed, zone))
         for place, row in enumerate(rows, 1)
     ]
-    return pdf(leaving.sheet(drawn, title, first.carrier, paper, unit.settings.name), title, "hand-over")
+    return pdf(leaving.sheet(drawn, title, first.carrier, paper, unit.settings.name), title, "parcels")
 
 
 def _time(at: datetime, zone: ZoneInfo) -> str:
