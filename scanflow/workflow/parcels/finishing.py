@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from datetime import datetime
 
 from scanflow.domain import events
 from scanflow.domain.derive import order_state
@@ -50,10 +51,11 @@ def go_on(unit: Unit, parcel_id: str) -> Parcel:
     return parcel
 
 
-def scan_label(unit: Unit, table: str, texts: Sequence[str]) -> Answer | None:
+def scan_label(unit: Unit, table: str, texts: Sequence[str], read: datetime) -> Answer | None:
     """The answer to what was read at a table and is neither a card nor a slip: its parcel gets it as its label.
 
-    None where no parcel of the table waits for one, or where this can be no label. Scanned again, it changes nothing.
+    None where no parcel of the table waits for one, where that closed after this was `read`, or where this can be no
+    label. Scanned again, it changes nothing.
     """
     codes = [text for text in dict.fromkeys(texts) if shipping.may_be_label(unit, text)]
     if not unit.settings.bind_labels or not codes:
@@ -61,6 +63,8 @@ def scan_label(unit: Unit, table: str, texts: Sequence[str]) -> Answer | None:
     parcel = unfinished(unit, table)
     if parcel is None or is_collected(unit, parcel):
         return _again(unit, table, codes)
+    if parcel.closed is not None and parcel.closed > read:
+        return None
     if len(codes) > 1:
         return _answer(unit, parcel, Reason.MANY_CODES, MANY)
     try:

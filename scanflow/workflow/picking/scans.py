@@ -70,7 +70,10 @@ def _label(unit: Unit, reading: StationReading, seen: InView) -> Answer | None:
     """The answer to a shipping label at the table; None for all else."""
     if reading.said.station is not Station.TABLE or seen.unread not in (Reason.UNKNOWN_CODE, Reason.BAD_CHECK):
         return None
-    return finishing.scan_label(unit, reading.said.table, reading.texts) if seen.card is None else None
+    if seen.card is not None:
+        return None
+    read_at = unit.at - timedelta(milliseconds=reading.said.age_ms)
+    return finishing.scan_label(unit, reading.said.table, reading.texts, read_at)
 
 
 CLOSE = timedelta(seconds=2)

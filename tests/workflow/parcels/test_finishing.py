@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import timedelta
 from typing import Any
 
 import pytest
@@ -144,3 +145,12 @@ def test_what_is_collected_gets_no_label() -> None:
         shipping.bind(room.unit, parcel.id, shipping.Bind(text=LABEL))
     finishing.go_on(room.unit, parcel.id)
     assert ("collected", None, ParcelState.CLOSED) == (caught.value.code, waits(room), room.parcel_now(parcel).state)
+
+
+def test_a_label_that_waited_is_none_of_a_parcel_that_closed_since() -> None:
+    """It was read before that one closed, so it is another's; one that was read after it is taken."""
+    room, (parcel,) = closed("1")
+    room.unit.at += timedelta(seconds=10)
+    late = room.read("table", LABEL, age_ms=11_000)
+    assert (("refused", "unknown_code", False), parcel.id) == (told(late), waits(room))
+    assert ("accepted", None, True) == told(room.read("table", LABEL, age_ms=9_000))
