@@ -26,6 +26,7 @@ GOODS = (
     ("L", "Lamps", "green", 15, "Dynamo lamp"),
     ("W", "Wheels", "blue", 15, "Front wheel"),
 )
+LABEL = "00340434161094042557"
 ADOPTED = {"AB-0123": "D011", "ab-77-x": "S011", "BOX 9": "L010"}
 """What cards of another system bear, and the slots that they stand for."""
 
@@ -219,6 +220,9 @@ class BusyShop:
         self.calls.post(f"{part}/close", partial=True)
         self.calls.post(f"{part}/reopen")
         self.calls.post(f"{part}/close", partial=True)
+        later = part.rpartition("/")[2]
+        assert 303 == self.calls.client.post(f"/table/{later}/later").status_code
+        self.calls.post("/api/hand-over", key="gone", text=LABEL, carrier="The red van")
         self.calls.post(f"{self.parcel('B-22')}/set-aside")  # empty: dropped
         aside = self.parcel("B-04")
         self.accepted("table", "S004", "pack")
@@ -231,7 +235,7 @@ class BusyShop:
         self.order("B-13", "S006", title="Saddle with springs", status=200)  # changed_after_pick
 
     def _label(self, parcel: str) -> None:
-        form = {"text": "00340434161094042557", "parcel": parcel.rpartition("/")[2]}
+        form = {"text": LABEL, "parcel": parcel.rpartition("/")[2]}
         assert 303 == self.calls.client.post("/hand-over", data=form).status_code
 
     def _second_round(self) -> None:

@@ -65,6 +65,18 @@ PACK = "Pack {}"
 GO_ON_WITH_THE_ROUND = "Go on with the round"
 TAKE_OUT = "Take out"
 
+# What leaves
+ALL_WENT = "All {} of these went"
+BUYER_COMES = "The buyer comes for it"
+CARRIER = "Carrier"
+COLLECTED = "Collected: it has gone"
+IS_COLLECTED = "Is collected"
+KEEP_IT_HERE = "Keep it here"
+LABEL_IT_LATER = "Label it later"
+LIST_TO_SIGN = "List to sign"
+SCAN_ITS_LABEL = "Scan its shipping label"
+WHO_COLLECTED = "Who collected it"
+
 # Stock
 CARD_IN_YOUR_HAND = "Card in your hand"
 CHANGE_ITS_WORDS = "Change what is written about it"

@@ -22,7 +22,7 @@ FILES = frozenset(
         *("trust.download", "edges.show", "installed.icon", "installed.manifest", "installed.worker"),
         *("paper_page.order_slip", "paper_page.order_slips", "paper_page.round_slips", "paper_page.sheet"),
         *("card_page.picture", "card_page.sheet_picture", "card_page.download", "backup_page.download"),
-        *("count_page.picture", "slot_page.doubted"),
+        *("count_page.picture", "slot_page.doubted", "hand_over_page.signed_list"),
     }
 )
 """What is asked for by GET and gives no page: pictures, styles, files to keep."""

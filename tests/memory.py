@@ -16,7 +16,7 @@ from typing import Any, TypeVar
 
 from scanflow.domain import events
 from scanflow.domain.counts.stocktake import Look, Resolved, Stocktake
-from scanflow.domain.life import CardState, LineState, StocktakeState
+from scanflow.domain.life import CardState, LineState, ParcelState, StocktakeState
 from scanflow.domain.orders.titles import Stocked, Titled
 from scanflow.domain.things import (
     Alias,
@@ -69,6 +69,7 @@ KINDS = (
     Resolved,
 )
 FIRST = {kind: fields(kind)[0].name for kind in KINDS}
+SHUT = (ParcelState.CLOSED, ParcelState.HANDED_OVER)
 NOON = datetime(2026, 3, 2, 12, 0, tzinfo=UTC)
 
 
@@ -226,6 +227,10 @@ class Memory:
     def visits_since(self, since: datetime) -> dict[str, int]:
         times = [(each.code, at) for each in self.find(Stay) for at in (each.began, each.ended) if at is not None]
         return Counter(self._things[Slot][code].bin for code, at in times if at >= since)
+
+    def last_closed(self, table: str) -> Parcel | None:
+        shut = [each for each in self.find(Parcel, table=table) if each.state in SHUT and each.closed is not None]
+        return max(reversed(shut), key=lambda each: each.closed or NOON, default=None)
 
     def last_scan(self, station: Station, spot: str) -> Scan | None:
         return self._last_scans.get((station, spot))

@@ -93,13 +93,15 @@ def slot(room: Memory, told: Slot) -> Json:
 
 def everything(get: Callable[[type], Sequence[object]]) -> dict[str, list[Json]]:
     """Every thing of every kind as plain data, but for what is the service's own: a scan's fingerprint of the call, and
-    the name of who doubted.
+    the name of who doubted or handed a parcel over.
     """
     told = {kind.__name__: [asdict(each) for each in get(kind)] for kind in KINDS}
     for scan in told[Scan.__name__]:
         del scan["body"]
         scan["answer"] = json.loads(scan["answer"])
         scan["stood"] = json.loads(scan["stood"] or "null")
+    for parcel in told[Parcel.__name__]:
+        del parcel["handed_by"]
     for doubt in told[Doubt.__name__]:
         del doubt["by"]
     return told

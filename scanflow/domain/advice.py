@@ -161,6 +161,10 @@ def _done(scene: Scene, missing: Sequence[str], released: Sequence[str]) -> str:
 CLOSE_BY_SLIP = "Scan the slip on the parcel."
 
 
+BUYER_COMES = "Its buyer comes for it, so no carrier takes it. When it is collected, say so on its page."
+"""Why a parcel that is collected does not leave with a carrier."""
+
+
 def must_stay(reason: Reason, numbers: str, why: str) -> str:
     """`numbers` are those of the parcel's orders, `why` the words of its holds."""
     sentence = AT_THE_DOOR[reason].sentence.format(why=why)

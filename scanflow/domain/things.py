@@ -405,6 +405,8 @@ class Parcel:
     """One box being packed for one order, or for several joined.
 
     `opened` is when it came to its table last, `closed` when it was closed, `handed` when it left the house.
+    `carrier` took it along, `handed_by` said so; `collected_by` is who came for it: each as far as it was said.
+    `later`: its table goes on without its label, or without its buyer.
     """
 
     id: str
@@ -414,6 +416,10 @@ class Parcel:
     state: ParcelState = ParcelState.OPEN
     closed: datetime | None = None
     handed: datetime | None = None
+    carrier: str = ""
+    handed_by: str = ""
+    collected_by: str = ""
+    later: bool = False
 
     @property
     def open(self) -> bool:

@@ -205,11 +205,13 @@ class Leaving:
     """What a slip or a label names before a parcel is handed over: the lines are those whose things are in it.
 
     `known` is false where nothing of the shop bears that text; an order's slip is known before the order has a parcel.
+    `wrong_way`: it is given to a carrier, and its buyer comes for it.
     """
 
     known: bool
     parcel: Parcel | None = None
     lines: tuple[Line, ...] = ()
+    wrong_way: bool = False
 
 
 def _not_closed(leaving: Leaving) -> bool:
@@ -221,7 +223,7 @@ HAND_OVER: tuple[tuple[Reason, Callable[[Leaving], bool]], ...] = (
     (Reason.UNKNOWN_CODE, lambda leaving: not leaving.known),
     (Reason.NOT_CLOSED, _not_closed),
     (Reason.CANCELLED, lambda leaving: any(line.has(Hold.CANCELLED_IN_BOX) for line in leaving.lines)),
-    (Reason.HELD, lambda leaving: any(line.holds for line in leaving.lines)),
+    (Reason.HELD, lambda leaving: leaving.wrong_way or any(line.holds for line in leaving.lines)),
 )
 """What is asked before a parcel leaves the house, in order."""
 

@@ -247,6 +247,12 @@ parcels = _table(
     Column("state", Choice(ParcelState), nullable=False),
     Column("closed", Instant),
     Column("handed", Instant),
+    Column("carrier", Text, nullable=False, server_default=text("''")),
+    Column("handed_by", Text, nullable=False, server_default=text("''")),
+    Column("collected_by", Text, nullable=False, server_default=text("''")),
+    Column("later", Boolean, nullable=False, server_default=false()),
+    Index("ix_parcels_closed", "at_table", "closed"),
+    Index("ix_parcels_handed", "handed"),
     Index(
         "uq_parcels_open",
         "at_table",

@@ -29,9 +29,9 @@ from sqlalchemy import (
 )
 
 from scanflow.domain import events
-from scanflow.domain.life import LIVE, CardState, LineState, StayState, StocktakeState
+from scanflow.domain.life import LIVE, CardState, LineState, ParcelState, StayState, StocktakeState
 from scanflow.domain.orders.titles import Stocked, Titled
-from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
+from scanflow.domain.things import Item, Line, Order, Parcel, Scan, Slot, Station, Stay
 from scanflow.storage import tables
 from scanflow.storage.access import SqlAccess
 from scanflow.storage.derived import OPEN_STAY
@@ -270,6 +270,17 @@ class SqlUnit:
             Scan, self._statements.get("last scan", build).run(self.connection, given).fetchone()
         )
         return scan
+
+    def last_closed(self, table: str) -> Parcel | None:
+        def build() -> Select[Any]:
+            parcels = tables.parcels.c
+            shut = or_(parcels.state == ParcelState.CLOSED, parcels.state == ParcelState.HANDED_OVER)
+            query = _query(Parcel).where(parcels.at_table == bindparam("table"), parcels.closed.is_not(None), shut)
+            return query.order_by(parcels.closed.desc(), parcels.n.desc()).limit(1)
+
+        row = self._statements.get("last closed", build).run(self.connection, {"table": table}).fetchone()
+        parcel: Parcel | None = self._keep(Parcel, row)
+        return parcel
 
     def stocked(self) -> Stocked:
         """Made once for all lines of a file: most of its time is for cutting titles into words."""

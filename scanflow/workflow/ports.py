@@ -12,7 +12,7 @@ from scanflow.domain.access import Role, Visitor
 from scanflow.domain.backups import Backups
 from scanflow.domain.orders.loaded import Far, Loaded
 from scanflow.domain.orders.titles import Stocked
-from scanflow.domain.things import Item, Line, Order, Scan, Slot, Station, Stay
+from scanflow.domain.things import Item, Line, Order, Parcel, Scan, Slot, Station, Stay
 from scanflow.planning.racking import Measured
 
 T = TypeVar("T")
@@ -264,6 +264,10 @@ class Unit(Protocol):
         ...
 
     def last_scan(self, station: Station, spot: str) -> Scan | None: ...
+
+    def last_closed(self, table: str) -> Parcel | None:
+        """The parcel that was closed last at a table, and is not open again; it may have left since."""
+        ...
 
     def stocked(self) -> Stocked:
         """All things in stock by the words of their titles."""

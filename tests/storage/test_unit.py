@@ -418,6 +418,22 @@ def test_last_scan(place: Place) -> None:
         assert (two, None) == (unit.last_scan(Station.TABLE, "main"), unit.last_scan(Station.TRAY, "main"))
 
 
+def test_the_parcel_that_a_table_closed_last(place: Place) -> None:
+    """By the time of its closing; one that is open again does not count, one that has left since does."""
+    later = NOON + timedelta(hours=1)
+    with place.unit() as unit:
+        unit.add(Parcel("p1", "main", (), NOON, ParcelState.CLOSED, later))
+        unit.add(Parcel("p2", "main", (), NOON, ParcelState.CLOSED, NOON))
+        unit.add(Parcel("p3", "main", (), NOON, ParcelState.ASIDE, later + timedelta(hours=1)))
+        unit.add(Parcel("p4", "side", (), NOON, ParcelState.HANDED_OVER, NOON, later, "Van", "Ann", "Bob", True))
+    with place.unit() as unit:
+        names = [each.id if each else None for each in map(unit.last_closed, ("main", "side", "none"))]
+        assert ["p1", "p4", None] == names
+        assert ("Van", "Ann", "Bob", True) == tuple(
+            getattr(unit.last_closed("side"), name) for name in ("carrier", "handed_by", "collected_by", "later")
+        )
+
+
 def test_when_places_were_looked_at_last(place: Place) -> None:
     """The newest look at each that showed all of it, in counts that run or are closed."""
     with place.unit() as unit:

@@ -38,6 +38,15 @@ class OrderReceived(Event):
         return _with_lines(self, self.lines)
 
 
+@event("order sent or collected", moves=())
+class WayChanged(Event):
+    """The buyer comes for it after all, or it is sent after all."""
+
+    order: OrderId
+    number: str
+    collected: bool
+
+
 @event("order cleared", moves=())
 class Cleared(Event):
     """Its channel now says to pack it: these lines of it wait no longer."""

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from scanflow.domain.events.kinds import Event, LineId, OrderId, ParcelId, SlotCode, event
+from dataclasses import field
+
+from scanflow.domain.events.kinds import LEFT_OUT, Event, LineId, OrderId, ParcelId, SlotCode, event
 
 
 @event("parcel opened", moves=())
@@ -68,6 +70,20 @@ class LabelBound(Event):
     ends: str
 
 
+@event("label taken off", moves=())
+class LabelTakenOff(Event):
+    """No label is this parcel's any more."""
+
+    parcel: ParcelId
+
+
+@event("left for later", moves=())
+class LeftForLater(Event):
+    """The table goes on, and the parcel gets its label, or its buyer, later."""
+
+    parcel: ParcelId
+
+
 @event("counted as gone", moves=())
 class CountedAsGone(Event):
     """Parcels that were closed some days ago, when the shop began to record hand-overs."""
@@ -77,7 +93,9 @@ class CountedAsGone(Event):
 
 @event("hand-over", moves=())
 class HandedOver(Event):
-    """`by` is what was scanned: the parcel's slip or its label."""
+    """`by` is what was scanned: the parcel's slip or its label; or else `list`, when a person said that all of a list
+    went, or `collected`, when its buyer took it along. Those two have no key.
+    """
 
     key: str
     by: str
@@ -88,3 +106,4 @@ class HandedOver(Event):
     line: LineId | None
     parcel: ParcelId | None
     parcel_state: str | None
+    carrier: str | None = field(default=None, metadata=LEFT_OUT)

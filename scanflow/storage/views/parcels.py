@@ -41,11 +41,39 @@ def waiting_page(connection: Connection, gone_before: datetime | None, after: in
     return connection.execute(query.order_by(parcels.c.n).limit(limit + 1)).all()
 
 
-def parcels_to_hand_over(connection: Connection, gone_before: datetime | None, limit: int) -> Rows:
-    """Closed parcels that have not left, the latest first, with `ends` of their last label, None without one."""
+def _collected() -> Any:
+    """As `shipping.is_collected`: one of the orders whose things are in it is collected."""
+    inside = lines.join(orders, orders.c.id == lines.c.order)
+    of_it = (lines.c.parcel == parcels.c.id, lines.c.state == LineState.RELEASED, orders.c.collected)
+    return exists(literal_column("1")).select_from(inside).where(*of_it).correlate(parcels)
+
+
+def _listed() -> Any:
+    """Parcels with `ends` of their last label, None without one, and whether they are `collected`."""
     last = select(func.max(labels.c.n)).where(labels.c.parcel == parcels.c.id).correlate(parcels).scalar_subquery()
-    query = select(parcels, labels.c.ends).outerjoin(labels, labels.c.n == last).where(_waiting(gone_before))
+    query = select(parcels, labels.c.ends, _collected().label("collected"))
+    return query.outerjoin(labels, labels.c.n == last)
+
+
+def parcels_to_hand_over(
+    connection: Connection, gone_before: datetime | None, limit: int, *, collected: bool = False
+) -> Rows:
+    """Closed parcels that have not left, the latest first; `collected`: only those for which a buyer comes."""
+    query = _listed().where(_waiting(gone_before), *((_collected(),) if collected else ()))
     return connection.execute(query.order_by(parcels.c.n.desc()).limit(limit)).all()
+
+
+def parcels_handed_over(connection: Connection, since: datetime, until: datetime, limit: int) -> Rows:
+    """Parcels that were handed over from then until then, the first of them first."""
+    when = (parcels.c.handed >= since, parcels.c.handed <= until, parcels.c.handed_by != "")
+    query = _listed().where(parcels.c.state == ParcelState.HANDED_OVER, *when)
+    return connection.execute(query.order_by(parcels.c.handed, parcels.c.n).limit(limit)).all()
+
+
+def last_carrier(connection: Connection) -> str:
+    """Who took the last parcel along, as far as that was said."""
+    named = select(parcels.c.carrier).where(parcels.c.carrier != "", parcels.c.handed.is_not(None))
+    return connection.execute(named.order_by(parcels.c.handed.desc()).limit(1)).scalar() or ""
 
 
 def waiting_count(connection: Connection, gone_before: datetime | None) -> int:
@@ -54,11 +82,12 @@ def waiting_count(connection: Connection, gone_before: datetime | None) -> int:
 
 
 def slips_without_label(connection: Connection, gone_before: datetime | None) -> list[tuple[str, int]]:
-    """Closed parcels that have not left and have no label yet, once for the slip of each of their orders."""
+    """Closed parcels that have not left, are sent and have no label yet, once for the slip of each of their orders."""
     labelled = exists(literal_column("1")).where(labels.c.parcel == parcels.c.id)
     own = select(lines.c.parcel, lines.c.order).where(lines.c.state == LineState.RELEASED).distinct().subquery()
     query = select(parcels.c.id, orders.c.slip).join(own, own.c.parcel == parcels.c.id)
-    query = query.join(orders, orders.c.id == own.c.order).where(_waiting(gone_before), ~labelled)
+    query = query.join(orders, orders.c.id == own.c.order)
+    query = query.where(_waiting(gone_before), ~labelled, ~_collected())
     return [(row.id, row.slip) for row in connection.execute(query.order_by(parcels.c.n))]
 
 
@@ -96,3 +125,9 @@ def _to_pack(states: Sequence[LineState]) -> Any:
         .where(lines.c.state.in_(states), orders.c.parcel.is_(None))
         .group_by(orders.c.id, orders.c.n, orders.c.number, orders.c.ship_by)
     )
+
+
+def label_of(connection: Connection, parcel_id: str) -> str:
+    """The end of the label that was bound to a parcel last; empty without one."""
+    query = select(labels.c.ends).where(labels.c.parcel == parcel_id).order_by(labels.c.n.desc()).limit(1)
+    return connection.execute(query).scalar() or ""

@@ -180,7 +180,7 @@ def among(names: list[str], found: dict[str, T]) -> list[T]:
 
 def why(holds: Iterable[Held]) -> str:
     """All reasons for which a line stands still, the gravest first."""
-    return " ".join(each.why for each in holds)
+    return " ".join(dict.fromkeys(each.why for each in holds))
 
 
 def reasons(holds: Iterable[Held]) -> str:

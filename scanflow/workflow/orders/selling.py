@@ -8,12 +8,15 @@ from typing import Annotated
 from pydantic import Field
 
 from labels import slot_code
+from scanflow.domain import events
+from scanflow.domain.life import LineState
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
-from scanflow.domain.things import Item, Order, Stay
+from scanflow.domain.things import Item, Line, Order, Parcel, Stay
 from scanflow.workflow import orders
 from scanflow.workflow.fields import LONGEST_NAME, MOST_LINES, Command, Flag, Identity, Maybe, Name, Note, Time, words
 from scanflow.workflow.orders import receiving
 from scanflow.workflow.ports import Refused, Unit, must
+from scanflow.workflow.stock.sightings import gone
 
 
 class Sell(Command, json_schema_extra={"examples": [{"note": "Comes on Friday", "collected": True}]}):
@@ -52,3 +55,23 @@ def take_down(unit: Unit, said: TakeDown) -> Order:
 
 def _asked(unit: Unit, stay: Stay) -> IncomingLine:
     return IncomingLine(slot_code.reference(stay.code, stay.turn), must(unit, Item, stay.item).title)
+
+
+class SentOrCollected(Command):
+    collected: Flag = False
+
+
+def change_way(unit: Unit, order_id: str, said: SentOrCollected) -> Order:
+    """The buyer comes for it after all, or it is sent after all. Refused: `handed_over` once a part of it has left."""
+    order = must(unit, Order, order_id)
+    boxes = {
+        line.parcel for line in unit.find(Line, order=order_id) if line.parcel and line.state is LineState.RELEASED
+    }
+    if any(gone(unit, must(unit, Parcel, name)) for name in boxes):
+        raise Refused("handed_over", "A parcel of this order has left.")
+    if order.collected is said.collected:
+        return order
+    order = replace(order, collected=said.collected)
+    unit.put(order)
+    unit.record(events.WayChanged(order=order.id, number=order.number, collected=order.collected))
+    return order

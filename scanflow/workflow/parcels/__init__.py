@@ -223,7 +223,7 @@ def reopen(unit: Unit, parcel_id: str) -> Parcel:
     parcel = must(unit, Parcel, parcel_id)
     if gone(unit, parcel):
         raise Refused("handed_over", "This parcel has left. If something comes back, take it back on its order's page.")
-    opened = replace(parcel.after("reopen"), opened=unit.at)
+    opened = replace(parcel.after("reopen"), opened=unit.at, later=False)
     _table_free(unit, parcel.table)
     for name in parcel.orders:
         if must(unit, Order, name).parcel is not None:

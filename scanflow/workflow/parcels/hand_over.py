@@ -1,11 +1,14 @@
-"""A closed parcel leaves the house: its slip or its shipping label is scanned a last time."""
+"""A closed parcel leaves: its slip or its label is scanned a last time, all of a list went, or its buyer came.
+
+Nothing takes a hand-over back: what left comes back by a return alone.
+"""
 
 from __future__ import annotations
 
 import hashlib
 import json
-from dataclasses import replace
-from typing import Annotated
+from dataclasses import dataclass, replace
+from typing import Annotated, Any
 
 from pydantic import Field
 
@@ -15,14 +18,17 @@ from scanflow.domain.derive import order_state
 from scanflow.domain.life import LineState, ParcelState
 from scanflow.domain.things import Item, Line, Order, Parcel, Scan, Station, Stay
 from scanflow.domain.verdict import Leaving, Reason, may_leave
+from scanflow.workflow import parcels
 from scanflow.workflow.answers import Answer, answer_of
-from scanflow.workflow.fields import Command, Key, words
+from scanflow.workflow.fields import LONGEST_NAME, MOST_LINES, Command, Identity, Key, Maybe, words
 from scanflow.workflow.parcels import shipping
 from scanflow.workflow.picking import scans
-from scanflow.workflow.ports import Unit, must
+from scanflow.workflow.ports import Refused, Unit, must
 from scanflow.workflow.stock import photos
 from scanflow.workflow.stock.sightings import gone
 from scanflow.workflow.times import clock
+
+Carrier = Annotated[str, words(LONGEST_NAME), Field(title="Carrier")]
 
 AT_THE_DOOR = (Station.TABLE, "")
 """Where the scans of hand-overs are kept: no table has an empty name."""
@@ -34,6 +40,27 @@ _FIRST = (ParcelState.CLOSED, ParcelState.OPEN, ParcelState.ASIDE, ParcelState.H
 class HandOver(Command, json_schema_extra={"examples": [{"key": "phone-1-000018", "text": "ORD0000017"}]}):
     key: Key
     text: Annotated[str, words(400)] = Field(description="What the parcel's shipping label or slip says.")
+    carrier: Maybe[Carrier] = Field(
+        default=None, description="Who takes it along, empty if nobody says. A parcel that is collected goes with none."
+    )
+
+
+class AllWent(Command):
+    parcels: tuple[Identity, ...] = Field(min_length=1, max_length=MOST_LINES)
+    carrier: Carrier = ""
+
+
+class Collect(Command):
+    who: Annotated[str, words(LONGEST_NAME), Field(title="Who collected it")] = ""
+
+
+@dataclass(frozen=True, slots=True)
+class MustStay:
+    """A parcel of a list that did not go: the numbers of its orders are in `words`."""
+
+    parcel: str
+    reason: Reason
+    words: str
 
 
 def hand_over(unit: Unit, said: HandOver) -> Answer:
@@ -41,20 +68,73 @@ def hand_over(unit: Unit, said: HandOver) -> Answer:
 
     A key has one answer, as a scan's has: `key_reused`. A parcel that was handed over before is answered yes.
     """
-    key, text = said.key, said.text
-    body = hashlib.sha256(text.encode()).hexdigest()
-    known = scans.earlier(unit, key, body)
+    text = said.text
+    body = _hash(text if said.carrier is None else json.dumps([text, said.carrier]))
+    known = scans.earlier(unit, said.key, body)
     if known is not None:
         return known
-    parcel, orders = _named(unit, text, body)
+    parcel, orders = _named(unit, text)
     before = parcel is not None and parcel.state is ParcelState.HANDED_OVER
-    leaving = Leaving(bool(orders), parcel, _lines(unit, parcel, text) if parcel else ())
+    leaving = Leaving(bool(orders), parcel)
+    if parcel is not None:
+        wrong_way = said.carrier is not None and shipping.is_collected(unit, parcel)
+        leaving = Leaving(True, parcel, _lines(unit, parcel, text), wrong_way)
     reason = None if before else may_leave(leaving)
     since = clock(parcel.handed, unit.at, unit.settings.zone) if before and parcel and parcel.handed else ""
     if parcel is not None and reason is None and not before:
-        parcel = _leave(unit, parcel)
+        parcel = _leave(unit, parcel, handed_by=unit.who, carrier=said.carrier or "")
     answer = _answer(unit, parcel, orders, leaving.lines, reason, since)
-    return _keep(unit, key, body, text, answer)
+    return _keep(unit, said, body, answer)
+
+
+def all_went(unit: Unit, said: AllWent) -> list[MustStay]:
+    """Let all of these parcels go with a carrier, but those that must stay: they are given back, and why.
+
+    One that was handed over before is as it was.
+    """
+    kept = []
+    for name in dict.fromkeys(said.parcels):
+        parcel = must(unit, Parcel, name)
+        if parcel.state is ParcelState.HANDED_OVER:
+            continue
+        stays = _by_hand(unit, parcel, "list", carrier=said.carrier)
+        kept += [stays] if stays else []
+    return kept
+
+
+def collect(unit: Unit, parcel_id: str, said: Collect) -> Parcel:
+    """The buyer takes it along: it is closed, where it is open still, and handed over, as one step.
+
+    `who` stands beside the parcel alone: the ledger does not tell it. Refused: `not_collected`, what `close_parcel`
+    refuses, and what must not leave, by its reason.
+    """
+    parcel = must(unit, Parcel, parcel_id)
+    if parcel.state is ParcelState.HANDED_OVER:
+        return parcel
+    if not shipping.is_collected(unit, parcel):
+        raise Refused("not_collected", "Nobody comes for this parcel: it is sent.")
+    if parcel.open:
+        parcels.close_parcel(unit, parcel_id)
+        parcel = must(unit, Parcel, parcel_id)
+    stays = _by_hand(unit, parcel, "collected", collected_by=said.who)
+    if stays is not None:
+        raise Refused(stays.reason, stays.words)
+    return must(unit, Parcel, parcel_id)
+
+
+def _by_hand(unit: Unit, parcel: Parcel, by: str, *, carrier: str = "", collected_by: str = "") -> MustStay | None:
+    """Let a parcel go without a scan, or say why it must stay; either is told in the ledger."""
+    lines = unit.find(Line, parcel=parcel.id, state=LineState.RELEASED)
+    reason = may_leave(Leaving(True, parcel, lines, by == "list" and shipping.is_collected(unit, parcel)))
+    if reason is None:
+        parcel = _leave(unit, parcel, handed_by=unit.who, carrier=carrier, collected_by=collected_by)
+    answer = _answer(unit, parcel, shipping.orders_of(unit, parcel), lines, reason, "")
+    _tell(unit, "", by, answer, carrier)
+    return MustStay(parcel.id, reason, answer["advice"]) if reason else None
+
+
+def _hash(text: str) -> str:
+    return hashlib.sha256(text.encode()).hexdigest()
 
 
 def _lines(unit: Unit, parcel: Parcel, text: str) -> tuple[Line, ...]:
@@ -75,14 +155,14 @@ def begin(unit: Unit) -> None:
         unit.record(events.CountedAsGone(parcels=tuple(parcel.id for parcel in past)))
 
 
-def _named(unit: Unit, text: str, body: str) -> tuple[Parcel | None, tuple[Order, ...]]:
+def _named(unit: Unit, text: str) -> tuple[Parcel | None, tuple[Order, ...]]:
     """The parcel of a label or a slip, and its orders: that of the slip alone while it has no parcel."""
     if slot_code.is_slip_like(text):
         try:
             found = unit.find(Order, slip=slot_code.parse_slip(text))
         except slot_code.CodeError:
             return None, ()
-        parcel = _of_slip(unit, found[0], body) if found else None
+        parcel = _of_slip(unit, found[0], _hash(text)) if found else None
         return parcel, shipping.orders_of(unit, parcel) if parcel else found
     label = shipping.label_of(unit, text)
     parcel = must(unit, Parcel, label.parcel) if label else None
@@ -91,10 +171,15 @@ def _named(unit: Unit, text: str, body: str) -> tuple[Parcel | None, tuple[Order
     return parcel, shipping.orders_of(unit, parcel)
 
 
-def _of_slip(unit: Unit, order: Order, body: str) -> Parcel | None:
+def _of_slip(unit: Unit, order: Order, scanned: str) -> Parcel | None:
     """Of several parts of an order the one that left with this slip a moment ago, else the first that is closed."""
     last = unit.last_scan(*AT_THE_DOOR)
-    if last is not None and last.body == body and last.at is not None and unit.at - last.at <= scans.DOUBLE_BEEP:
+    if (
+        last is not None
+        and last.stood == json.dumps(scanned)
+        and last.at is not None
+        and unit.at - last.at <= scans.DOUBLE_BEEP
+    ):
         return unit.get(Parcel, last.parcel) if last.parcel else None
     names = dict.fromkeys(line.parcel for line in unit.find(Line, order=order.id) if line.parcel)
     if order.parcel:
@@ -102,8 +187,8 @@ def _of_slip(unit: Unit, order: Order, body: str) -> Parcel | None:
     return min((must(unit, Parcel, name) for name in names), key=lambda each: _FIRST.index(each.state), default=None)
 
 
-def _leave(unit: Unit, parcel: Parcel) -> Parcel:
-    left = replace(parcel.after("hand over"), handed=unit.at)
+def _leave(unit: Unit, parcel: Parcel, **said: Any) -> Parcel:
+    left = replace(parcel.after("hand over"), handed=unit.at, **said)
     unit.put(left)
     return left
 
@@ -125,7 +210,7 @@ def _answer(
     if reason is None:
         words = advice.handed_over(numbers, len(lines), since)
     else:
-        words = advice.must_stay(reason, numbers, kept[0].why if kept else "")
+        words = advice.must_stay(reason, numbers, kept[0].why if kept else advice.BUYER_COMES)
     return answer_of(
         reason,
         words,
@@ -140,12 +225,12 @@ def _answer(
     )
 
 
-def _keep(unit: Unit, key: str, body: str, text: str, answer: Answer) -> Answer:
+def _keep(unit: Unit, said: HandOver, body: str, answer: Answer) -> Answer:
     """Record it under its key, and in the ledger: there without the label's text, which may lead to a buyer."""
     station, spot = AT_THE_DOOR
     unit.add(
         Scan(
-            key=key,
+            key=said.key,
             body=body,
             station=station,
             spot=spot,
@@ -157,9 +242,15 @@ def _keep(unit: Unit, key: str, body: str, text: str, answer: Answer) -> Answer:
             parcel=answer["parcel"],
             answer=json.dumps(answer),
             at=unit.at,
+            stood=json.dumps(_hash(said.text)),
         )
     )
-    by = "slip" if slot_code.is_slip_like(text) else "label"
+    by = "slip" if slot_code.is_slip_like(said.text) else "label"
+    _tell(unit, said.key, by, answer, said.carrier or "")
+    return answer
+
+
+def _tell(unit: Unit, key: str, by: str, answer: Answer, carrier: str) -> None:
     unit.record(
         events.HandedOver(
             key=key,
@@ -171,6 +262,6 @@ def _keep(unit: Unit, key: str, body: str, text: str, answer: Answer) -> Answer:
             line=answer["line"],
             parcel=answer["parcel"],
             parcel_state=answer["parcel_state"],
+            carrier=carrier or None,
         )
     )
-    return answer

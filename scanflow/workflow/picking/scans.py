@@ -15,8 +15,8 @@ from scanflow.domain.things import Bin, Line, Out, Parcel, Round, Scan, Sighting
 from scanflow.domain.verdict import Reason, Scene, effects, judge
 from scanflow.workflow import parcels
 from scanflow.workflow.answers import Answer, answer_of, recalled
-from scanflow.workflow.parcels import slips
-from scanflow.workflow.picking.reading import StationReading, read
+from scanflow.workflow.parcels import finishing, slips
+from scanflow.workflow.picking.reading import InView, StationReading, read
 from scanflow.workflow.ports import Invalid, SlotFacts, Unit
 from scanflow.workflow.stock import cards, doubts, photos, sightings
 from scanflow.workflow.times import clock
@@ -46,6 +46,9 @@ def scan(unit: Unit, reading: StationReading) -> Answer:
     if seen.slip is not None:
         answer, stood = slips.scan_slip(unit, seen.slip, reading.said.table, reading.said.key)
         return _keep(unit, reading, None, answer, "", stood)
+    label = _label(unit, reading, seen)
+    if label is not None:
+        return _keep(unit, reading, None, label, "")
     scene = _scene(unit, reading, None if seen.unread else seen.card, seen.unread, round_)
     before = _repeated(unit, reading, scene)
     if before is not None:
@@ -61,6 +64,16 @@ def scan(unit: Unit, reading: StationReading) -> Answer:
             answer |= {"code": seen.card.slot.code, "advice": advice.ONCE_MORE}
         return _keep(unit, reading, scene, answer, "")
     return _accept(unit, reading, scene)
+
+
+def _label(unit: Unit, reading: StationReading, seen: InView) -> Answer | None:
+    """The answer to a shipping label at the table; None for all else."""
+    if reading.said.station is not Station.TABLE or seen.unread not in (Reason.UNKNOWN_CODE, Reason.BAD_CHECK):
+        return None
+    if seen.card is not None:
+        return None
+    read_at = unit.at - timedelta(milliseconds=reading.said.age_ms)
+    return finishing.scan_label(unit, reading.said.table, reading.texts, read_at)
 
 
 CLOSE = timedelta(seconds=2)

@@ -40,6 +40,7 @@ UNSEEN = frozenset(
         *("order_page.take_back", "order_page.send_again"),
         *("stock_file_page.take_back", "slot_page.free", "slot_page.bring_back"),
         *("amiss_page.accept", "table_page.pack_apart"),
+        *("table_page.later", "hand_over_page.collected", "hand_over_page.all_went", "hand_over_page.take_off"),
         *("order_file_page.take_back", "order_page.settle_many", "channel_page.claim"),
     }
 )

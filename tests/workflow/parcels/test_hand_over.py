@@ -11,7 +11,7 @@ from room_in_memory import RoomInMemory
 from labels import slot_code
 from scanflow.domain import events
 from scanflow.domain.life import Hold, ParcelState
-from scanflow.domain.things import Order, Parcel, Scan
+from scanflow.domain.things import Line, Order, Parcel, Scan
 from scanflow.workflow import parcels
 from scanflow.workflow.parcels import hand_over, shipping
 from scanflow.workflow.ports import Invalid, Refused
@@ -200,3 +200,120 @@ def test_where_hand_overs_begin_to_be_recorded_old_parcels_are_gone() -> None:
     new = room.release("2", "D002")
     hand_over.begin(room.unit)
     assert (ParcelState.HANDED_OVER, ParcelState.CLOSED) == (parcel_of(room, old).state, parcel_of(room, new).state)
+
+
+def test_who_took_it_and_who_said_so_are_kept() -> None:
+    """The carrier stands beside the parcel and in the ledger; the same key with another carrier is an error."""
+    room, (order,) = released("1")
+    said = hand_over.HandOver(key="key", text=slip(order), carrier="The red van")
+    hand_over.hand_over(room.unit, said)
+    parcel = parcel_of(room, order)
+    assert ("The red van", room.unit.who, "The red van") == (
+        *(parcel.carrier, parcel.handed_by),
+        room.unit.ledger[-1].carrier,
+    )
+    with pytest.raises(Invalid) as caught:
+        hand_over.hand_over(room.unit, hand_over.HandOver(key="key", text=slip(order), carrier="The blue van"))
+    assert "key_reused" == caught.value.code
+
+
+def test_a_double_beep_of_parts_is_one_whatever_the_carrier_is() -> None:
+    """Two boxes of an order have one slip: a carrier typed between two beeps lets no second box go."""
+    room = RoomInMemory("D001", "D002")
+    order = room.order("1", "D001", "D002")
+    room.pick("D001", "D002")
+    one, two = (part(room, order, code) for code in ("D001", "D002"))
+    answers = [
+        hand_over.hand_over(room.unit, hand_over.HandOver(key=key, text=slip(order), carrier=carrier))
+        for key, carrier in (("a", ""), ("b", "The red van"))
+    ]
+    assert [(one, True), (one, False)] == [(each["parcel"], each["changed"]) for each in answers]
+    assert ParcelState.CLOSED is room.unit.all(Parcel)[two].state
+
+
+def test_all_of_a_list_went_but_what_must_stay() -> None:
+    """Each is judged on its own: what is held, cancelled, open again or collected stays and is named, the others go."""
+    room, orders = released("1", "2", "3", "4", "5")
+    room.unit.put(replace(orders[4], collected=True))
+    sent, held, cancelled, reopened, collected = (parcel_of(room, each) for each in orders)
+    for parcel, hold in ((held, Hold.MISPLACED), (cancelled, Hold.CANCELLED_IN_BOX)):
+        (line,) = room.unit.find(Line, parcel=parcel.id)
+        room.unit.put(line.held(hold, "hm"))
+    parcels.reopen(room.unit, reopened.id)
+    names = tuple(each.id for each in (sent, held, cancelled, reopened, collected))
+    kept = hand_over.all_went(room.unit, hand_over.AllWent(parcels=names, carrier="The red van"))
+    assert [(held.id, "held"), (cancelled.id, "cancelled"), (reopened.id, "not_closed"), (collected.id, "held")] == [
+        (each.parcel, each.reason) for each in kept
+    ]
+    assert ["2:", "3:", "4:", "5:"] == [each.words.split()[0] for each in kept]
+    assert [ParcelState.HANDED_OVER, "closed", "closed", "open", "closed"] == [
+        room.unit.all(Parcel)[name].state for name in names
+    ]
+    assert ("The red van", room.unit.who) == (room.parcel_now(sent).carrier, room.parcel_now(sent).handed_by)
+    told = [each for each in room.unit.ledger if isinstance(each, events.HandedOver)]
+    assert [("list", "accepted")] + [("list", "refused")] * 4 == [(each.by, each.verdict) for each in told]
+
+
+def test_a_list_that_comes_again_changes_nothing() -> None:
+    """What went with it before is not told again, and its time and carrier stay."""
+    room, (order,) = released("1")
+    parcel = parcel_of(room, order)
+    hand_over.all_went(room.unit, hand_over.AllWent(parcels=(parcel.id,), carrier="The red van"))
+    before, length = room.parcel_now(parcel), len(room.unit.ledger)
+    room.unit.at += timedelta(hours=1)
+    assert [] == hand_over.all_went(room.unit, hand_over.AllWent(parcels=(parcel.id, parcel.id)))
+    assert (before, length) == (room.parcel_now(parcel), len(room.unit.ledger))
+
+
+@pytest.mark.parametrize("state", ["open", "closed"])
+def test_the_buyer_takes_it_along_in_one_act(state: str) -> None:
+    """It is closed and handed over; the name stands beside the parcel, and the ledger tells nothing of it."""
+    room = RoomInMemory("D001", auto_close=state == "closed")
+    order = room.order("1", "D001", collected=True)
+    room.pick("D001")
+    parcel = room.parcel(order)
+    room.pack("D001")
+    for _ in range(2):
+        hand_over.collect(room.unit, parcel.id, hand_over.Collect(who="Ann with the dog"))
+    now = room.parcel_now(parcel)
+    assert (ParcelState.HANDED_OVER, "Ann with the dog", "", room.unit.at) == (
+        *(now.state, now.collected_by, now.carrier),
+        now.handed,
+    )
+    told = [each for each in room.unit.ledger if isinstance(each, events.HandedOver)]
+    assert [("collected", "accepted")] == [(each.by, each.verdict) for each in told]
+    assert "Ann" not in repr(room.unit.ledger)
+
+
+def test_only_what_may_leave_is_collected() -> None:
+    """Not what is sent, what misses a thing, or what was cancelled since."""
+    room = RoomInMemory("D001", "D002", "D003", auto_close=False)
+    sent, part_of = room.release("1", "D001"), room.order("2", "D002", "D003", collected=True)
+    parcels.close_parcel(room.unit, parcel_of(room, sent).id)
+    room.pick("D002", "D003")
+    box = room.parcel(part_of)
+    room.pack("D002")
+
+    def refused(parcel: Parcel) -> str:
+        room.unit, before = room.unit.fork(), room.unit
+        with pytest.raises(Refused) as caught:
+            hand_over.collect(room.unit, parcel.id, hand_over.Collect())
+        room.unit = before
+        return caught.value.code
+
+    assert ["not_collected", "lines_missing"] == [refused(parcel_of(room, sent)), refused(box)]
+    room.pack("D003")
+    parcels.close_parcel(room.unit, box.id)
+    (line, _) = room.lines(part_of)
+    room.unit.put(line.held(Hold.CANCELLED_IN_BOX, "hm"))
+    assert "cancelled" == refused(box)
+
+
+def test_no_carrier_takes_what_is_collected() -> None:
+    """A scan at the carrier's hand-over is refused as held; the buyer's is none of a carrier, and is taken."""
+    room, (order,) = released("1")
+    room.unit.put(replace(order, collected=True))
+    wrong = hand_over.hand_over(room.unit, hand_over.HandOver(key="a", text=slip(order), carrier=""))
+    right = hand_over.hand_over(room.unit, hand_over.HandOver(key="b", text=slip(order)))
+    assert [("refused", "held"), ("accepted", None)] == [(each["verdict"], each["reason"]) for each in (wrong, right)]
+    assert "buyer comes" in wrong["advice"]

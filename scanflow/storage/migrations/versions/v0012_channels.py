@@ -1,4 +1,4 @@
-"""Channels have what their statuses mean, a thing has a listing on each of them, a file of orders can be taken back."""
+"""Channels with what their statuses mean and their listings, files of orders that are taken back, hand-overs."""
 
 from __future__ import annotations
 
@@ -40,7 +40,16 @@ def upgrade() -> None:
     some = sa.text("load IS NOT NULL")
     op.create_index("ix_orders_load", "orders", ["load"], sqlite_where=some, postgresql_where=some)
     op.create_index("ix_orders_channel", "orders", ["channel"])
+    _parcels()
     _listings()
+
+
+def _parcels() -> None:
+    for name in ("carrier", "handed_by", "collected_by"):
+        op.add_column("parcels", sa.Column(name, sa.Text, nullable=False, server_default=sa.text("''")))
+    op.add_column("parcels", sa.Column("later", sa.Boolean, nullable=False, server_default=sa.false()))
+    op.create_index("ix_parcels_closed", "parcels", ["at_table", "closed"])
+    op.create_index("ix_parcels_handed", "parcels", ["handed"])
 
 
 def _listings() -> None:

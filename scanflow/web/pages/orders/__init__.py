@@ -25,7 +25,7 @@ from scanflow.web.pages.rendering import PAGE, Refusal, act, do, offset, render,
 from scanflow.web.pages.room_view import ask, room
 from scanflow.web.problem import Problem
 from scanflow.workflow import orders, parcels
-from scanflow.workflow.orders import binding, many
+from scanflow.workflow.orders import binding, many, selling
 from scanflow.workflow.orders.many import TO_CANCEL, TO_KEEP, SettleMany
 from scanflow.workflow.ports import Unit
 from scanflow.workflow.stock import cards, doubts, returns
@@ -73,6 +73,11 @@ def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
     where = where_are(rows)
     shown = {"order": order, "lines": rows, "state": state, "slip": slip, "boxes": boxes}
     return render("orders/order.html", where=where, **shown, again=again, here=here, said=said), status
+
+
+@page(blueprint, "POST", "/orders/<id>/way")
+def change_way(id: str) -> ResponseReturnValue:
+    return do(show, lambda unit: selling.change_way(unit, id, sent(selling.SentOrCollected)), id=id)
 
 
 @page(blueprint, "POST", "/orders/<id>/cancel")

@@ -11,17 +11,17 @@ from flask.typing import ResponseReturnValue
 
 from scanflow.domain.derive import stands_still
 from scanflow.domain.life import Hold, LineState
-from scanflow.domain.things import Order, Parcel, Station
+from scanflow.domain.things import Order, Parcel
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
 from scanflow.storage.views.lists import LineRow, Rows
 from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.forms import sent
-from scanflow.web.pages.picking.last_scan import last_scan
+from scanflow.web.pages.picking.last_scan import last_scan_at
 from scanflow.web.pages.rendering import do, render, where_are
 from scanflow.web.pages.room_view import ask, room
 from scanflow.workflow import parcels
-from scanflow.workflow.parcels import slips
+from scanflow.workflow.parcels import finishing, shipping, slips
 from scanflow.workflow.ports import Unit, must
 
 blueprint = Blueprint("table_page", __name__)
@@ -42,6 +42,8 @@ class PackingTable:
     lines: Sequence[LineRow]
     ready: Rows
     to_pack: int
+    collected: bool = False
+    """Whether the buyer comes for what is in the open parcel."""
 
     @property
     def packed(self) -> list[Any]:
@@ -75,12 +77,16 @@ def read(name: str, *, scan_at_bin: bool) -> PackingTable:
         lines=ask(order_views.order_lines, *parcel.orders.split()) if parcel is not None else (),
         ready=ask(parcel_views.orders_to_pack, states, SHOWN) if parcel is None else (),
         to_pack=ask(parcel_views.orders_to_pack_count, states) if parcel is None else 0,
+        collected=parcel is not None and shipping.is_collected(room(), must(room(), Parcel, parcel.id)),
     )
 
 
 @page(blueprint, "GET", "/table", roles=STAFF, live=True, menu=MenuEntry(Group.DAY, 5, "Table", "b", top=True))
 def show(said: str = "", status: int = 200) -> ResponseReturnValue:
     name = _name()
+    closed = finishing.unfinished(room(), name)
+    if closed is not None:
+        return _finish(closed, said), status
     table = read(name, scan_at_bin=room().settings.scan_at_bin)
     here = url_for("table_page.show", table=name)
     where = where_are(table.lines)
@@ -89,10 +95,26 @@ def show(said: str = "", status: int = 200) -> ResponseReturnValue:
         where=where,
         table=table,
         name=name,
-        last=last_scan(Station.TABLE, name),
+        last=last_scan_at(name, table.parcel.id if table.parcel is not None else None),
         said=said,
         here=here,
     ), status
+
+
+def _finish(closed: Parcel, said: str) -> str:
+    """The box that was closed last waits for its label, or for its buyer."""
+    lines = ask(order_views.order_lines, *closed.orders)
+    return render(
+        "parcels/finish.html",
+        parcel=closed,
+        title=shipping.numbers(room(), closed.id),
+        things=[line for line in lines if line.parcel == closed.id],
+        collected=shipping.is_collected(room(), closed),
+        again=parcels.can_reopen(room(), closed),
+        last=last_scan_at(closed.table, closed.id),
+        said=said,
+        here=url_for("table_page.show", table=closed.table),
+    )
 
 
 def _name() -> str:
@@ -144,6 +166,11 @@ def close(id: str) -> ResponseReturnValue:
 @page(blueprint, "POST", "/table/<id>/reopen", roles=STAFF)
 def reopen(id: str) -> ResponseReturnValue:
     return _done(lambda unit: parcels.reopen(unit, id))
+
+
+@page(blueprint, "POST", "/table/<id>/later", roles=STAFF)
+def later(id: str) -> ResponseReturnValue:
+    return _done(lambda unit: finishing.go_on(unit, id))
 
 
 @page(blueprint, "POST", "/table/<id>/set-aside", roles=STAFF)

@@ -9,7 +9,7 @@ from typing import Any
 from scanflow.domain import events
 from scanflow.domain.derive import stands_still
 from scanflow.domain.life import LineState, ParcelState
-from scanflow.domain.things import Line, Parcel, Scan, Station
+from scanflow.domain.things import Label, Line, Parcel, Scan, Station
 from scanflow.domain.whereabouts import words
 from scanflow.web.pages.room_view import room
 from scanflow.workflow import parcels
@@ -25,7 +25,7 @@ class LastScan:
 
     `photo` is the address of the thing's picture; `line` is the line that stands still if it is not this thing, None
     where none would; `round` is where it was scanned, if on a round, `table` if at one. `reopen` is the parcel that it
-    closed, while that can be opened again.
+    closed, while that can be opened again; `label` is the one whose label it was, while that can be taken off.
     """
 
     words: str
@@ -37,6 +37,15 @@ class LastScan:
     round: str
     reopen: str | None
     table: str
+    label: str | None = None
+
+
+def last_scan_at(table: str, parcel: str | None) -> LastScan | None:
+    """The same at a table with this parcel before it: a refusal of another one's is over."""
+    scan = room().last_scan(Station.TABLE, table)
+    if scan is None or (not scan.accepted and scan.parcel != parcel):
+        return None
+    return last_scan(Station.TABLE, table)
 
 
 def last_scan(station: Station, spot: str) -> LastScan | None:
@@ -55,7 +64,14 @@ def last_scan(station: Station, spot: str) -> LastScan | None:
     doubtable = _doubtable(unit, line) if asks else None
     walk, table = spot if station is Station.BIN else "", spot if station is Station.TABLE else ""
     title, photo = answer["title"] or "", answer["photo"]
-    return LastScan(said, undo, scan.code or "", title, photo, doubtable, walk, reopen, table)
+    label = answer["parcel"] if scan.accepted and scan.code is None and _labelled(unit, answer["parcel"]) else None
+    return LastScan(said, undo, scan.code or "", title, photo, doubtable, walk, reopen, table, label)
+
+
+def _labelled(unit: Unit, parcel_id: str | None) -> bool:
+    """Whether a closed parcel has a label."""
+    parcel = unit.get(Parcel, parcel_id) if parcel_id else None
+    return parcel is not None and parcel.state is ParcelState.CLOSED and bool(unit.find(Label, parcel=parcel.id))
 
 
 def _shut(unit: Unit, answer: Answer) -> bool:

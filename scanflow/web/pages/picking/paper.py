@@ -90,20 +90,20 @@ def sheet(id: str) -> ResponseReturnValue:
     title = f"Round of {opened}, {units(len(stops), 'stop')}"
     spots = spots_of(stops, id, scan=False)
     drawn = [_stop(stop, spots[stop.position], thing, id) for stop, thing in zip(stops, things, strict=True)]
-    return _pdf(walk.walk(drawn, title, _paper(walk.PAPERS)), title, "round")
+    return pdf(walk.walk(drawn, title, chosen_paper(walk.PAPERS)), title, "round")
 
 
-def _paper(papers: Iterable[str]) -> str:
+def chosen_paper(papers: Iterable[str]) -> str:
     chosen = request.args.get("paper") or request.cookies.get(COOKIE, "")
     return chosen if chosen in papers else room().settings.paper
 
 
 def _slips_pdf(order_ids: Sequence[str], title: str, name: str) -> ResponseReturnValue:
-    paper = _paper(slip.PAPERS)
-    return _pdf(slip.slips(_slips(order_ids), paper), title, name, stacked=2 if paper in HALVES else 1)
+    paper = chosen_paper(slip.PAPERS)
+    return pdf(slip.slips(_slips(order_ids), paper), title, name, stacked=2 if paper in HALVES else 1)
 
 
-def _pdf(pages: Sequence[SheetPage], title: str, name: str, stacked: int = 1) -> ResponseReturnValue:
+def pdf(pages: Sequence[SheetPage], title: str, name: str, stacked: int = 1) -> ResponseReturnValue:
     if not pages:
         raise Missing("There is no order to print.")
     let_go()

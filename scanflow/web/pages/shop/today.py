@@ -28,6 +28,7 @@ from scanflow.web.pages.declare import STAFF, Group, MenuEntry, may, page
 from scanflow.web.pages.picking.rounds import round_of
 from scanflow.web.pages.rendering import render, where_are
 from scanflow.web.pages.room_view import ask, room
+from scanflow.workflow.stock import sightings
 
 blueprint = Blueprint("today", __name__)
 SHOWN = 8
@@ -119,6 +120,17 @@ def _next_when_nothing_waits(counts: Mapping[str, int]) -> Next:
     return Next("Plan the first section", url_for("plan_page.show"))
 
 
+def _leaving() -> dict[str, object]:
+    """Closed parcels that have not left; where hand-overs are not recorded only those for which a buyer comes."""
+    unit = room()
+    before, only = sightings.gone_before(unit), not unit.settings.hand_overs
+    rows = ask(parcel_views.parcels_to_hand_over, before, SHOWN + 1, collected=only)
+    names = {
+        row.id: row.number for row in ask(order_views.numbers, [name for row in rows for name in row.orders.split()])
+    }
+    return {"leaving": rows, "leaving_numbers": names, "kept": ask(parcel_views.held_in, [row.id for row in rows])}
+
+
 @page(blueprint, "GET", "/", roles=STAFF, live=True, menu=MenuEntry(Group.DAY, 1, "Today", "t"))
 def show() -> ResponseReturnValue:
     unit = room()
@@ -135,5 +147,6 @@ def show() -> ResponseReturnValue:
         "backups": told,
         "unseen": ask(slot_views.unseen),
         "out": ask(slot_views.away)[:SHOWN],
+        **_leaving(),
     }
     return render("shop/today.html", next=next_of(day, scan_at_bin=settings.scan_at_bin), **shown)

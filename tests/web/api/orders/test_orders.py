@@ -208,7 +208,7 @@ def test_what_only_warns_is_no_part_of_the_answer(calls: Calls) -> None:
     row = f"1001;soon;{stay['reference']}\n"
     content = f"sep=;\nOrders of the fair\nnumber;ordered at;reference\n{row}{row}".encode()
     expected = {"loaded": 1, "changed": 0, "unchanged": 0, "held": [], "refused": []}
-    assert expected == calls.upload("/api/orders/import", file=content)
+    assert expected == calls.upload("/api/orders/import", file=content, channel="fair")
 
 
 def test_a_corrected_file_mends_a_row(calls: Calls) -> None:

@@ -11,7 +11,7 @@ from calls import Calls
 
 from labels.slot_code import card_text
 from scanflow.domain.life import Hold
-from scanflow.domain.things import Line
+from scanflow.domain.things import Line, Parcel
 from scanflow.shop import Shop
 
 
@@ -190,3 +190,29 @@ def test_where_boxes_close_by_their_slips_no_card_closes_one(calls: Calls, shop:
     assert "open" == calls.scan("table", stay["code"])["parcel_state"]
     assert ("accepted", True, "closed", [stay["code"]]) == scan("c")
     assert ("accepted", False, "closed", [stay["code"]]) == scan("d")
+
+
+def test_who_takes_it_along_may_be_said(calls: Calls, shop: Shop) -> None:
+    """The parcel keeps it, and who handed it over; a key is of one carrier, and a parcel that is collected of none."""
+    calls.section()
+    _, _, parcel = packed(calls)
+    said = {"key": "out-1", "text": parcel["slip"], "carrier": "The red van"}
+    first, again = (calls.post("/api/hand-over", **said) for _ in range(2))
+    assert {**first, "replayed": True} == again
+    fault = calls.post("/api/hand-over", 422, **{**said, "carrier": "The blue van"})
+    assert [{"pointer": "/key", "code": "key_reused"}] == fault["errors"]
+    with shop.looking() as unit:
+        now = unit.get(Parcel, parcel["id"])
+    assert now is not None
+    assert ("The red van", "boss") == (now.carrier, now.handed_by)
+    one = calls.put_away("Saddle")
+    order = calls.post(f"/api/stays/{one['id']}/sell", 201, number="D-1", collected=True)
+    walk = calls.post("/api/rounds", 201, orders=[order["id"]])
+    calls.scan("bin", one["code"], round=walk["id"])
+    calls.post("/api/parcels", 201, orders=[order["id"]])
+    calls.scan("table", one["code"])
+    wrong = calls.post("/api/hand-over", key="out-2", text=order["slip"], carrier="The red van")
+    assert [("refused", "held", False, "closed"), ("accepted", None, True, "handed_over")] == [
+        told(wrong),
+        told(leave(calls, order["slip"], "out-3")),
+    ]

@@ -125,7 +125,10 @@ function comesLate({ scan, noted }, { json }) {
 }
 
 function send({ scan, image, read }, signal) {
-  if (scan.station === "hand_over") return post("/api/hand-over", { key: scan.key, text: scan.text }, signal);
+  if (scan.station === "hand_over") {
+    const { key, text, carrier } = scan;
+    return post("/api/hand-over", { key, text, carrier }, signal);
+  }
   const body = { ...scan, ...aged(read) };
   if (!image) return post("/api/scans", body, signal);
   const form = new FormData();

@@ -7,8 +7,15 @@ const RELEASED_MS = 2000; // the cards that are free now are read too
 const READ_MS = 500; // nobody reads a no in less; a scanner's Enter that comes late must not press it away
 const HEARD_MS = 50; // a live region must stand before its words come, or they are not read out
 
-const DONE = { bin: "Picked", table: "Packed", tray: "In the tray", shelf: "In its place", hand_over: "Handed over" };
-const TO_ORDER = new Set(["bin", "table", "hand_over"]); // where a yes is about the order that wants it
+const DONE = {
+  bin: "Picked",
+  table: "Packed",
+  label: "Label bound",
+  tray: "In the tray",
+  shelf: "In its place",
+  hand_over: "Handed over",
+};
+const TO_ORDER = new Set(["bin", "table", "label", "hand_over"]); // where a yes is about the order that wants it
 const headings = JSON.parse(document.body.dataset.headings ?? "{}");
 const papers = JSON.parse(document.body.dataset.sections ?? "{}");
 let open = null;

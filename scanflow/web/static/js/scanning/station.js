@@ -43,13 +43,15 @@ function spot() {
   return Object.fromEntries(Object.entries(fields).filter(([, value]) => value));
 }
 
-async function answered({ scan, noted }, answer) {
+async function answered({ scan, noted, label }, answer) {
   if (noted) return settled(answer);
   const accepted = answer.verdict === "accepted";
-  const pressed = new Promise((go) => sheet.show(answer, scan.station, scan.take_out, go));
+  const bound = label && !answer.code && answer.parcel_state === "closed";
+  const station = bound ? "label" : scan.station;
+  const pressed = new Promise((go) => sheet.show(answer, station, scan.take_out, go));
   if (accepted) sound.yes();
   else sound.no();
-  voice.say(sheet.words(answer, scan.station, scan.take_out));
+  voice.say(sheet.words(answer, station, scan.take_out));
   const shown = refresh();
   if (accepted) pressed.then(focus);
   else await pressed;
@@ -138,7 +140,10 @@ function take(via, text, image = null) {
   }
   const out = form().elements.take_out;
   if (out?.checked) fields.take_out = true;
+  const { carrier } = form().elements;
+  if (carrier) fields.carrier = carrier.value.trim();
   const record = queue.add(fields, image);
+  record.label = Boolean(document.querySelector("[data-label]")); // what is read now is a shipping label
   if (queue.lost && onRound) note(record);
   if (out) out.checked = false;
 }
@@ -168,7 +173,7 @@ function entered() {
   const text = box().value.trim();
   box().value = "";
   if (text) scanned(text, "typed");
-  else document.querySelector('[data-live="face"] button.next, [data-next]')?.click();
+  else document.querySelector('[data-live="face"] button.next:not([data-press]), [data-next]')?.click();
 }
 
 /** A scanner whose keyboard is not this computer's, and a text that is whole either way. */
