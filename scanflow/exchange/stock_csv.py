@@ -14,7 +14,7 @@ from scanflow.exchange.mapping import by_name, date_order_of
 from scanflow.workflow.ports import Invalid
 from scanflow.workflow.stock.loading import FIELDS, Row
 
-COLUMNS = ("number", "title", "listing", "notes", "since", "bin")
+COLUMNS = ("number", "title", "listing", "notes", "packing", "since", "bin")
 """The number as it stands on the card, also one that was adopted; `since` in the shop's zone, empty where nobody knows.
 """
 
@@ -27,6 +27,7 @@ _NAMES = {
     "listing": "listing, listing id, listing number, listing no, listing ids, item id, item number, item no, "
     "product id, article number",
     "notes": "notes, note, remarks, remark, comments, comment",
+    "packing": "packing, packing note, packing notes, pack note, packing instructions, packing advice, pack with care",
     "since": "since, here since, in stock since, stored on, stored at, stored, put away on, put away, date added, "
     "added on, added at, added, date",
     "bin": "bin, bin name, bin number, box, box number",

@@ -184,6 +184,7 @@ items = _table(
     Column("kept_until", Instant),
     Column("away", Text, nullable=False, server_default=text("''")),
     Column("away_since", Instant),
+    Column("packing", Text, nullable=False, server_default=text("''")),
     Index("ix_items_listing", "listing"),
     Index(
         "ix_items_kept",

@@ -16,8 +16,10 @@ from scanflow.storage.views.lists import Rows
 
 
 def of_thing(words: str, code: ColumnElement[str]) -> ColumnElement[bool]:
-    """Whether each word is in the title or notes of a row's item or in its slot's `code`, or its listing id is this."""
-    return or_(each_in(words, items.c.title, items.c.notes, code), items.c.listing == words)
+    """Whether each word is in the title, notes or packing note of a row's item or in its slot's `code`, or its listing
+    id is this.
+    """
+    return or_(each_in(words, items.c.title, items.c.notes, items.c.packing, code), items.c.listing == words)
 
 
 def of_order(words: str) -> ColumnElement[bool]:
@@ -35,9 +37,7 @@ def each_in(words: str, *columns: ColumnElement[str]) -> ColumnElement[bool]:
 
 
 def search_items(connection: Connection, words: str, limit: int) -> Rows:
-    """Stays where each word is in the item's title or notes or in the slot's code, or whose listing id is this;
-    those in stock first.
-    """
+    """Stays that `of_thing` finds; those in stock first."""
     query = (
         select(stays.c.id, stays.c.code, stays.c.turn, stays.c.state, items.c.title, slots.c.bin, slots.c.section)
         .join(items, items.c.id == stays.c.item)

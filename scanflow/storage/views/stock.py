@@ -86,7 +86,15 @@ def standing(connection: Connection, at: datetime) -> Rows:
     query = (
         select(
             func.coalesce(borne, stays.c.code).label("number"),
-            *(items.c.title, items.c.listing, items.c.notes, first.c.since, first.c.undated, slots.c.bin),
+            *(
+                items.c.title,
+                items.c.listing,
+                items.c.notes,
+                items.c.packing,
+                first.c.since,
+                first.c.undated,
+                slots.c.bin,
+            ),
         )
         .join(items, items.c.id == stays.c.item)
         .join(slots, slots.c.code == stays.c.code)

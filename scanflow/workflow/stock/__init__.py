@@ -31,6 +31,7 @@ from scanflow.workflow.fields import (
     Name,
     Notes,
     OneOf,
+    Packing,
     Reason,
     Title,
     integer,
@@ -212,6 +213,7 @@ class Words(Command):
     title: Title
     listing: Listing = Field(default="", title="Listing id")
     notes: Notes = ""
+    packing: Packing = Field(default="", title="Packing note")
 
 
 WORDS: Mapping[str, Mapping[str, Any]] = Words.model_json_schema()["properties"]
@@ -362,6 +364,7 @@ class ChangeItem(
     title: Maybe[Title] = None
     listing: Maybe[Listing] = Field(default=None, title="Listing id")
     notes: Maybe[Notes] = None
+    packing: Maybe[Packing] = Field(default=None, title="Packing note")
 
     @model_validator(mode="after")
     def _something(self) -> Self:

@@ -242,7 +242,9 @@ def _rehang(unit: Unit, slot: Slot, there: str) -> Slot:
 
 
 def _told(item: Item) -> str:
-    return hashlib.sha256(repr([getattr(item, name) for name in WORDS]).encode(errors="backslashreplace")).hexdigest()
+    """SHA-256 (hex) of its words. What was loaded before there were packing notes has none."""
+    words = [getattr(item, name) for name in WORDS if name != "packing" or item.packing]
+    return hashlib.sha256(repr(words).encode(errors="backslashreplace")).hexdigest()
 
 
 TAKEN_BACK = "The file that told of it was taken back."

@@ -1,4 +1,4 @@
-"""Channels have what their statuses mean, and a file of orders can be taken back."""
+"""Channels have what their statuses mean, a file of orders can be taken back, and a thing has a packing note."""
 
 from __future__ import annotations
 
@@ -40,3 +40,4 @@ def upgrade() -> None:
     some = sa.text("load IS NOT NULL")
     op.create_index("ix_orders_load", "orders", ["load"], sqlite_where=some, postgresql_where=some)
     op.create_index("ix_orders_channel", "orders", ["channel"])
+    op.add_column("items", sa.Column("packing", sa.Text, nullable=False, server_default=sa.text("''")))

@@ -15,7 +15,7 @@ from labels import draw, slip, walk
 from labels.paper import COLOURS, HALVES
 from labels.row import Thing
 from labels.sheet import SheetPage
-from scanflow.domain.advice import order_says
+from scanflow.domain.advice import order_says, packing_says
 from scanflow.domain.derive import OrderState, to_walk
 from scanflow.domain.things import Order, Round
 from scanflow.domain.words import ORDERS, units
@@ -146,6 +146,7 @@ def _things(rows: Sequence[LineRow]) -> list[Thing]:
             COLOURS.get(papers[row.section][0]) if row.section in papers else None,
             pictures.get(row.photo, b""),
             order_says(row.said, row.title or ""),
+            packing_says(row.packing or ""),
         )
         for row in rows
     ]
