@@ -16,7 +16,7 @@ WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", 
 LONGEST = 366
 """Days of one range."""
 
-_RANGE = re.compile(r"([0-9]{4}-[0-9]{2}-[0-9]{2})(?: *(?:/|-|–|to|until) *([0-9]{4}-[0-9]{2}-[0-9]{2}))?")  # noqa: RUF001
+_RANGE = re.compile(r"([0-9]{4}-[0-9]{2}-[0-9]{2})(?: *(?:/|-|–|to|until) *([0-9]{4}-[0-9]{2}-[0-9]{2}))?")
 _DAY = timedelta(days=1)
 _END = time.max.replace(fold=1)
 """Of a day, also of one whose last hour comes twice."""

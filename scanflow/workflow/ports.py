@@ -55,8 +55,8 @@ class Settings:
     `slip_closes`: a box closes by the scan of its slip, when all is packed. `paper`: what its printer has. `dates`:
     which number comes first where days are shown, and in files that prove nothing; empty for a shop that never said.
     `baskets`: the most orders of a round that takes what waits, 0 for no such limit. `backups`: where they go, how
-    often. `closing`: its days off. `restored_at`: when the shop was last put back from a backup (ISO 8601, empty for never); `slips_from`: the
-    least number of a slip since then.
+    often. `restored_at`: when the shop was last put back from a backup (ISO 8601, empty for never); `slips_from`: the
+    least number of a slip since then. `closing`: its days off.
     """
 
     auto_close: bool = True

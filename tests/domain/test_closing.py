@@ -78,7 +78,7 @@ def test_an_order_leaves_on_numpy_s_day(
 
 
 def test_the_day_before_a_closed_one_ends_at_midnight() -> None:
-    """A Sunday's order is due by the end of Saturday in the shop's zone. 15 March 2026 is a Sunday (from a calendar)."""
+    """A Sunday's order is due by the end of Saturday in the shop's zone. 15 March 2026 is one (from a calendar)."""
     sunday = datetime(2026, 3, 15, 18, tzinfo=UTC)
     leave = ClosingDays(("sunday",)).leave_by(sunday, ZoneInfo("America/New_York"))
     assert datetime.combine(date(2026, 3, 14), time.max, ZoneInfo("America/New_York")) == leave
@@ -91,7 +91,7 @@ def test_the_day_before_a_closed_one_ends_at_midnight() -> None:
         ("2026-12-24", ("2026-12-24",)),
         (" 2027-04-02 \r\n\n2026-12-24  to  2027-01-02\n", ("2026-12-24/2027-01-02", "2027-04-02")),
         ("2026-12-24 to 2026-12-24", ("2026-12-24",)),
-        ("2026-12-24 – 2026-12-26, 2026-12-24/2026-12-26", ("2026-12-24/2026-12-26",)),  # noqa: RUF001
+        ("2026-12-24 – 2026-12-26, 2026-12-24/2026-12-26", ("2026-12-24/2026-12-26",)),
     ],
 )
 def test_days_off_are_read_as_they_are_typed(typed: str, dates: tuple[str, ...]) -> None:
