@@ -41,8 +41,11 @@ def _done(part: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
 
 @page(blueprint, "POST", "/settings")
 def save() -> ResponseReturnValue:
-    closed = request.form.getlist("closed_on")
-    return _done("shop", lambda unit: settings.change(unit, sent(settings.ChangeSettings, closed_on=closed)))
+    def work(unit: Unit) -> None:
+        closed = request.form.getlist("closed_on")
+        settings.change(unit, sent(settings.ChangeSettings, keep=("closed_dates",), closed_on=closed))
+
+    return _done("shop", work)
 
 
 @page(blueprint, "POST", "/settings/sections")
