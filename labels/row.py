@@ -25,7 +25,8 @@ Size = tuple[float, float]
 class Thing:
     """What stands in a slot. `paper` is its section's, `picture` a JPEG; both may be missing, and so may the code.
 
-    `says` is a sentence of what the order calls it, where that is another title.
+    `says` is a sentence of what the order calls it, where that is another title. `packing`: what to mind when it is
+    packed; it is never cut short.
     """
 
     code: str
@@ -34,6 +35,11 @@ class Thing:
     paper: Paper | None = None
     picture: bytes = b""
     says: str = ""
+    packing: str = ""
+
+
+PITCH = 1.9 * SMALL
+"""From one line of small type to the next."""
 
 
 def text(words: str, x: float, baseline: float, cap: float, room: float, font: str = typeface.REGULAR) -> Text:

@@ -38,12 +38,14 @@ def _pages(slip: Slip, page: row.Size) -> list[SheetPage]:
 
 
 def _says(thing: Thing, width: float) -> list[str]:
-    """What the order calls a thing, in lines below its row."""
-    return row.lines(thing.says, SMALL, width - STRIP - 3, 3) if thing.says else []
+    """What the order calls a thing and what to mind when it is packed, in lines below its row."""
+    room = width - STRIP - 3
+    says = row.lines(thing.says, SMALL, room, 3) if thing.says else []
+    return says + (row.lines(thing.packing, SMALL, room) if thing.packing else [])
 
 
 def _height(thing: Thing, page: row.Size) -> float:
-    return _ROW + 1.9 * SMALL * len(_says(thing, page[0] - 2 * MARGIN))
+    return _ROW + row.PITCH * len(_says(thing, page[0] - 2 * MARGIN))
 
 
 def _head(slip: Slip, page: row.Size, told: str) -> tuple[Card, float]:
@@ -68,7 +70,7 @@ def _thing(thing: Thing, area: SheetArea) -> Card:
     plate = SheetArea(picture.right + 2, area.y + 4.5, 21, 12)
     words = SheetArea(plate.right + 2, area.y + 3.5, area.right - plate.right - 12, _ROW)
     box = row.square(area.right - 7.5, area.y + (_ROW - 7) / 2, 7)
-    bottom, pitch = area.y + _ROW - 3, 1.9 * SMALL
+    bottom = area.y + _ROW - 3
     said = enumerate(_says(thing, area.width), 1)
     shapes = [
         *row.edge(thing.paper, SheetArea(area.x, area.y, STRIP, area.height)),
@@ -76,7 +78,8 @@ def _thing(thing: Thing, area: SheetArea) -> Card:
         *row.code_plate(thing.code, plate),
         *row.paragraph(thing.title, words, SMALL, 3, typeface.BOLD),
         row.text(f"bin {thing.bin}" if thing.bin else "no bin", words.x, bottom, SMALL, words.width),
-        *(row.text(line, picture.x, bottom + 1 + pitch * n, SMALL, area.right - picture.x) for n, line in said),
+        *(row.text(line, picture.x, bottom + 1 + row.PITCH * n, SMALL, area.right - picture.x) for n, line in said),
         box,
     ]
-    return row.row(f"{thing.code}: {thing.title}, bin {thing.bin}. {thing.says}".rstrip(), area, shapes)
+    told = f"{thing.code}: {thing.title}, bin {thing.bin}. {thing.says} {thing.packing}"
+    return row.row(" ".join(told.split()), area, shapes)

@@ -44,7 +44,16 @@ class PrintedStop:
 def walk(stops: Sequence[PrintedStop], title: str, paper: str) -> list[SheetPage]:
     """The pages of a round; `paper` is one of PAPERS."""
     page = SHEETS[paper]
-    return row.paged(stops, page, _ROW, lambda told: _head(title, page, told), _stop)
+    return row.paged(stops, page, lambda stop: _height(stop, page), lambda told: _head(title, page, told), _stop)
+
+
+def _height(stop: PrintedStop, page: row.Size) -> float:
+    return _ROW + row.PITCH * len(_packing(stop.thing, page[0] - 2 * MARGIN))
+
+
+def _packing(thing: Thing, width: float) -> list[str]:
+    """What to mind when a thing is packed, in lines below its row."""
+    return row.lines(thing.packing, SMALL, width - STRIP - 3) if thing.packing else []
 
 
 def _head(title: str, page: row.Size, told: str) -> tuple[Card, float]:
@@ -59,7 +68,7 @@ def _stop(stop: PrintedStop, area: SheetArea) -> Card:
     """Edge, bin, picture, plate, title; then the box for the digit, the tick for what is missing, and the bars."""
     thing = stop.thing
     words = slot_code.stop_text(stop.number)
-    side = area.height - 3
+    side = _ROW - 3
     place = SheetArea(area.x + STRIP + 1.5, area.y + 2, 22, area.height)
     picture = SheetArea(place.right + 1.5, area.y + 1.5, side, side)
     said = SheetArea(
@@ -76,6 +85,10 @@ def _stop(stop: PrintedStop, area: SheetArea) -> Card:
         *row.code_plate(thing.code, SheetArea(said.x, area.y + 1.5, min(26, said.width), 11)),
         *row.paragraph(thing.title, SheetArea(said.x, area.y + 14.5, said.width, 10), SMALL, 2),
     ]
+    below = enumerate(_packing(thing, area.width), 1)
+    shapes += [
+        row.text(line, place.x, area.y + _ROW - 2 + row.PITCH * n, SMALL, area.right - place.x) for n, line in below
+    ]
     if stop.note:
         shapes += row.paragraph(stop.note, SheetArea(said.x + 28, area.y + 1.5, said.width - 28, 11), SMALL, 3)
     if stop.done:
@@ -89,6 +102,6 @@ def _stop(stop: PrintedStop, area: SheetArea) -> Card:
         row.text("missing", entry + 6, area.y + 21.5, 1.7, 14),
         *drawn,
     ]
-    note = f" {stop.note}" if stop.note else ""
+    note = "".join(f" {each}" for each in (stop.note, thing.packing) if each)
     alt = f"Stop {stop.position}, bin {thing.bin}: {thing.code}, {thing.title}, into basket {stop.basket}.{note}"
     return row.row(f"{alt} Its bars say {words}.", area, shapes, bars)

@@ -118,7 +118,7 @@ class BusyShop:
         headers = {"Idempotency-Key": "put-away-bell"}
         body = {"title": "Brass bell", "text": card_text("D013")}
         self.stays["D013"] = self.calls.client.post("/api/stays", json=body, headers=headers).get_json()
-        self.calls.client.patch(self.at("D002"), json={"notes": "Cable is new"})
+        self.calls.client.patch(self.at("D002"), json={"notes": "Cable is new", "packing": "Coil the cable"})
         self.calls.post(f"{self.at('S010')}/withdraw", reason="Cracked on inspection")
         self.calls.post(f"{self.at('W004')}/withdraw", reason="Bent beyond use")
         self.stays["S013"] = self.calls.post(f"{self.at('S009')}/move", to="S013")

@@ -23,6 +23,7 @@ FILES = frozenset(
         *("paper_page.order_slip", "paper_page.order_slips", "paper_page.round_slips", "paper_page.sheet"),
         *("card_page.picture", "card_page.sheet_picture", "card_page.download", "backup_page.download"),
         *("count_page.picture", "slot_page.doubted", "hand_over_page.signed_list"),
+        *("evidence_page.printed", "evidence_page.entries"),
     }
 )
 """What is asked for by GET and gives no page: pictures, styles, files to keep."""
@@ -112,7 +113,13 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
         held = next(each for each in unit.find(Line) if each.has(Hold.DOUBTFUL))
         unbound = next(each for each in unit.find(Line) if each.has(Hold.UNKNOWN_CODE))
     yield from ("/", "/put-away", "/put-away?code=D009", f"/put-away/{stay}", "/orders", "/orders?state=returned")
-    yield from (f"/orders/{order}", f"/orders/{unbound.order}", f"/lines/{held.id}", f"/lines/{unbound.id}")
+    yield from (
+        f"/orders/{order}/evidence",
+        f"/orders/{order}",
+        f"/orders/{unbound.order}",
+        f"/lines/{held.id}",
+        f"/lines/{unbound.id}",
+    )
     yield from (
         "/orders/load",
         "/orders/new",

@@ -24,7 +24,8 @@ Json = dict[str, Any]
 def stay(room: Memory, told: Stay) -> Json:
     item = room.all(Item)[told.item]
     place = {"code": told.code, "turn": told.turn, "bin": room.all(Slot)[told.code].bin}
-    words = {"title": item.title, "listing": listings.first(room, item.id), "notes": item.notes, "photo": None}
+    words = {"title": item.title, "listing": listings.first(room, item.id), "photo": None}
+    words |= {"notes": item.notes, "packing": item.packing}
     reference = slot_code.reference(told.code, told.turn)
     return {"id": told.id, "item": item.id, "reference": reference, "state": told.state} | place | words
 

@@ -165,7 +165,7 @@ class ServiceAndModel:
             changed = stock.change_item(
                 unit,
                 name,
-                stock.ChangeItem(title=words.get("title"), listing=words.get("listing"), notes=words.get("notes")),
+                stock.ChangeItem(**{name: words.get(name) for name in stock.WORDS}),
             )
             return model.stay(unit, changed)
 

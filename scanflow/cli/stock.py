@@ -21,7 +21,7 @@ def stock() -> None:
 @click.option("--on", metavar="DATE", help="What stood here at the end of this day, like 2026-12-31.")
 @in_shop
 def save(file: Path, on: str | None, data: Path | None, database: str | None) -> None:
-    """Write what stands here to FILE as CSV: number, title, listing, notes, since, bin."""
+    """Write what stands here to FILE as CSV: number, title, listing, notes, packing, since, bin."""
     from labels.whole import write_whole
     from scanflow.domain.words import units
     from scanflow.exchange import stock_csv

@@ -123,13 +123,22 @@ def order_says(said: str, ours: str) -> str:
     return f"The order says “{said}”." if differ(said, ours) else ""
 
 
+def packing_says(note: str) -> str:
+    """The packing note of a thing as a sentence; empty where there is none."""
+    said = " ".join(note.split())
+    return f"Packing: {said}{'' if said[-1] in '.!?…' else '.'}" if said else ""
+
+
 def acceptance(scene: Scene, missing: Sequence[str], released: Sequence[str]) -> str:
-    """The words beside a yes. `missing` are the slot codes still to be packed, `released` those just freed."""
+    """The words beside a yes, with the thing's packing note. `missing` are the slot codes still to be packed,
+    `released` those just freed.
+    """
     done = _done(scene, missing, released)
     leaves = scene.station in (Station.BIN, Station.TABLE) and not scene.take_out
     if not leaves or scene.line is None or scene.item is None:
         return done
-    return f"{done} {order_says(scene.line.title, scene.item.title)}".rstrip()
+    beside = (order_says(scene.line.title, scene.item.title), packing_says(scene.item.packing))
+    return " ".join(filter(None, (done, *beside)))
 
 
 def _done(scene: Scene, missing: Sequence[str], released: Sequence[str]) -> str:

@@ -174,7 +174,8 @@ class Item:
     """One thing, or one lot sold whole.
 
     `photo` names its picture. `kept_for`: for whom it is reserved, until `kept_until`. `away`: where it is while it is
-    out of its bin for a while, since `away_since`.
+    out of its bin for a while, since `away_since`. `packing`: what to mind when it is packed. It goes on paper; `notes`
+    do not.
     """
 
     id: str
@@ -185,6 +186,7 @@ class Item:
     kept_until: datetime | None = None
     away: str = ""
     away_since: datetime | None = None
+    packing: str = ""
 
     def reserved(self, at: datetime) -> bool:
         return self.kept_until is not None and self.kept_until > at

@@ -14,7 +14,7 @@ from scanflow.exchange.mapping import by_name, proof_of
 from scanflow.workflow.ports import Invalid
 from scanflow.workflow.stock.loading import FIELDS, Row, cell_of
 
-COLUMNS = ("number", "title", "listing", "notes", "since", "bin")
+COLUMNS = ("number", "title", "listing", "notes", "packing", "since", "bin")
 """The number as it stands on the card, also one that was adopted; as listing all ids that are up, spaces between them;
 `since` in the shop's zone, empty where nobody knows.
 """
@@ -28,6 +28,7 @@ _NAMES = {
     "listing": "listing, listing id, listing number, listing no, listing ids, item id, item number, item no, "
     "product id, article number",
     "notes": "notes, note, remarks, remark, comments, comment",
+    "packing": "packing, packing note, packing notes, pack note, packing instructions, packing advice, pack with care",
     "since": "since, here since, in stock since, stored on, stored at, stored, put away on, put away, date added, "
     "added on, added at, added, date",
     "bin": "bin, bin name, bin number, box, box number",

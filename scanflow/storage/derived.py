@@ -79,6 +79,7 @@ LINES = (
         stays.c.turn,
         func.coalesce(items.c.title, lines.c.title).label("title"),
         items.c.notes,
+        items.c.packing,
         items.c.photo,
         items.c.away,
         items.c.away_since,
@@ -134,7 +135,9 @@ SLOTS = (
 )
 
 BY_URGENCY = (case((orders.c.ship_by.is_(None), 1), else_=0), orders.c.ship_by, orders.c.n)
-"""Those to be shipped first come first, those without a date last."""
+"""Those to be shipped first come first, those without a date last. Closing days leave this order as it is: what is due
+before a closed day is to be shipped before what is due on it (`domain.closing.leave_by`).
+"""
 
 
 def _of_item(table: Any, *conditions: Any) -> Any:

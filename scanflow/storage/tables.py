@@ -183,6 +183,7 @@ items = _table(
     Column("kept_until", Instant),
     Column("away", Text, nullable=False, server_default=text("''")),
     Column("away_since", Instant),
+    Column("packing", Text, nullable=False, server_default=text("''")),
     Index(
         "ix_items_kept",
         "kept_until",

@@ -10,6 +10,7 @@ from typing import Any, Literal, Protocol, TypeVar
 from scanflow.domain import events
 from scanflow.domain.access import Role, Visitor
 from scanflow.domain.backups import Backups
+from scanflow.domain.closing import ClosingDays
 from scanflow.domain.orders.loaded import Far, Loaded
 from scanflow.domain.orders.titles import Stocked
 from scanflow.domain.things import Item, Line, Order, Parcel, Scan, Slot, Station, Stay
@@ -55,7 +56,7 @@ class Settings:
     which number comes first where days are shown, and in files that prove nothing; empty for a shop that never said.
     `baskets`: the most orders of a round that takes what waits, 0 for no such limit. `backups`: where they go, how
     often. `restored_at`: when the shop was last put back from a backup (ISO 8601, empty for never); `slips_from`: the
-    least number of a slip since then.
+    least number of a slip since then. `closing`: its days off.
     """
 
     auto_close: bool = True
@@ -78,6 +79,7 @@ class Settings:
     backups: Backups = field(default_factory=Backups)
     restored_at: str = ""
     slips_from: int = 0
+    closing: ClosingDays = field(default_factory=ClosingDays)
 
     @classmethod
     def from_dict(cls, kept: Mapping[str, Any]) -> Settings:
@@ -85,6 +87,7 @@ class Settings:
         parts = {
             "racks": Measured(**kept.get("racks", {})),
             "backups": Backups.from_dict(kept.get("backups", {})),
+            "closing": ClosingDays.from_dict(kept.get("closing", {})),
         }
         return cls(**{**kept, **parts})
 

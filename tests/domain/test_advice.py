@@ -6,9 +6,9 @@ from itertools import product
 
 import pytest
 
-from scanflow.domain.advice import REFUSALS, acceptance, at_stop, put_right, refusal
+from scanflow.domain.advice import REFUSALS, acceptance, at_stop, packing_says, put_right, refusal
 from scanflow.domain.life import Hold, LineState
-from scanflow.domain.things import Line, Order, Parcel, Sighting, Slot, Station, Stay
+from scanflow.domain.things import Item, Line, Order, Parcel, Sighting, Slot, Station, Stay
 from scanflow.domain.verdict import Reason, Scene
 from scanflow.domain.whereabouts import PlaceKind, Whereabouts
 
@@ -140,6 +140,27 @@ def test_another_orders_thing_without_a_basket_is_laid_aside():
 def test_a_yes_says_what_comes_next(changes, missing, released, words):
     """Each station's yes tells the next step."""
     assert words == acceptance(replace(FULL, **changes), missing, released)
+
+
+@pytest.mark.parametrize(
+    ("changes", "said"),
+    [
+        ({"station": Station.BIN}, "Put it in basket 3. Packing: Fragile; two screws in the bag."),
+        ({}, "Packed. Close the parcel when it is ready. Packing: Fragile; two screws in the bag."),
+        ({"take_out": True}, "D001 is out of the parcel. Put it back in A-1-1 if it is not wanted."),
+        ({"station": Station.TRAY}, "Card D001 is back in the tray. Its slot can be used again."),
+    ],
+)
+def test_a_yes_at_bin_and_table_says_how_to_pack_the_thing(changes, said):
+    """Its packing note stands behind what comes next, where the thing is on its way into a box."""
+    item = Item("i", "Bell", packing="Fragile; two\nscrews in the bag")
+    assert said == acceptance(replace(FULL, item=item, **changes), (), ())
+
+
+@pytest.mark.parametrize(("note", "said"), [("", ""), ("Upright!", "Packing: Upright!"), (" \n", "")])
+def test_a_packing_note_is_a_sentence(note, said):
+    """A note that ends as a sentence gets no second full stop; none is no words."""
+    assert said == packing_says(note)
 
 
 IN_ITS_BIN = Whereabouts(PlaceKind.BIN, "A-1-1", order="B-77")

@@ -92,3 +92,12 @@ def test_words_are_broken_into_lines(text: str, expected: list[str]) -> None:
         assert row.typeface.width(line, 2.3 / row.typeface.CAP_HEIGHT) <= 14.5
         assert want.endswith("…") == line.endswith("…")
         assert line.rstrip("…") in text
+
+
+@pytest.mark.parametrize("paper", SIZES)
+def test_a_slip_says_how_to_pack_a_thing(paper: str) -> None:
+    """The whole note, in as many lines as it needs, behind what the order calls the thing."""
+    note = "Packing: " + "fragile glass, wrap it twice; " * 6 + "two screws in the bag."
+    thing = Thing("D004", "Rear lamp", "A-1-1", COLOURS["green"], says="The order says “Lamp”.", packing=note)
+    text = words(document(slip.slips([slip.Slip("B-1", 1, "", [thing, *things(1)])], paper))[0])
+    assert (True, True) == (f"The order says “Lamp”. {note}" in text, "Rear derailleur 1" in text)

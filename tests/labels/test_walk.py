@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from paperwork import document, seen, things, words
 
@@ -64,3 +66,14 @@ def test_a_stop_is_heard() -> None:
     """Each row is a figure that says where to go, what to take and where to put it."""
     (page,) = made(1)
     assert "Stop 1, bin A-1-1: D001, Rear derailleur 1, into basket 1. Its bars say STP007019." == page.cards[1].alt
+
+
+@pytest.mark.parametrize("paper", walk.PAPERS)
+def test_a_stop_says_how_to_pack_its_thing(paper: str) -> None:
+    """The whole note stands below the stop, and every stop's bars are read still."""
+    note = "Packing: " + "fragile glass, wrap it twice; " * 6 + "two screws in the bag."
+    noted = [replace(stop, thing=replace(stop.thing, packing=note)) for stop in stops(9)]
+    pages = document(walk.walk(noted, "Round", paper))
+    assert 9 == sum(words(page).count(note) for page in pages)
+    read = [each for page in pages for each in sorted(seen(page))]
+    assert [slot_code.stop_text(700 + place) for place in range(1, 10)] == read

@@ -17,6 +17,7 @@ import pytest
 from memory import NOON, Memory
 
 from scanflow.domain import events
+from scanflow.domain.closing import ClosingDays
 from scanflow.domain.counts.stocktake import Certainty, Chosen, How, Look, Read, Resolved, Sample, Stocktake
 from scanflow.domain.life import (
     CardState,
@@ -487,7 +488,8 @@ def test_new_ids_differ(place: Place) -> None:
 
 def test_settings_stay(place: Place) -> None:
     """Settings hold in this unit and the next."""
-    new = Settings(auto_close=False, scan_at_bin=False, zone="Europe/Lisbon", name="Barn")
+    closing = ClosingDays(("sunday",), ("2026-12-24/2027-01-02",))
+    new = Settings(auto_close=False, scan_at_bin=False, zone="Europe/Lisbon", name="Barn", closing=closing)
     with place.unit() as unit:
         assert Settings() == unit.settings
         unit.set_settings(new)

@@ -76,7 +76,7 @@ def repeat(both: ServiceAndModel, draw: Draw) -> None:
 
 
 def change_item(both: ServiceAndModel, draw: Draw) -> None:
-    words = st.fixed_dictionaries({"title": TITLES}, optional={"listing": LISTINGS, "notes": WORDS})
+    words = st.fixed_dictionaries({"title": TITLES}, optional={"listing": LISTINGS, "notes": WORDS, "packing": WORDS})
     both.change_item(draw(N), draw(words))
 
 

@@ -126,6 +126,7 @@ class ItemChanged(Event):
     title: str | None = field(default=None, metadata=LEFT_OUT)
     listing: str | None = field(default=None, metadata=LEFT_OUT)
     notes: str | None = field(default=None, metadata=LEFT_OUT)
+    packing: str | None = field(default=None, metadata=LEFT_OUT)
 
 
 @event("listing added", moves=())

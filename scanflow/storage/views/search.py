@@ -16,11 +16,11 @@ from scanflow.storage.views.lists import Rows
 
 
 def of_thing(words: str, code: ColumnElement[str]) -> ColumnElement[bool]:
-    """Whether each word is in the title or notes of a row's item or in its slot's `code`, or a listing id of its is
-    this, be it one that has ended.
+    """Whether each word is in the title, notes or packing note of a row's item or in its slot's `code`, or a listing id
+    of its is this, be it one that has ended.
     """
     offered = items.c.id.in_(select(listings.c.item).where(listings.c.listing == words))
-    return or_(each_in(words, items.c.title, items.c.notes, code), offered)
+    return or_(each_in(words, items.c.title, items.c.notes, items.c.packing, code), offered)
 
 
 def of_order(words: str) -> ColumnElement[bool]:
@@ -38,9 +38,7 @@ def each_in(words: str, *columns: ColumnElement[str]) -> ColumnElement[bool]:
 
 
 def search_items(connection: Connection, words: str, limit: int) -> Rows:
-    """Stays where each word is in the item's title or notes or in the slot's code, or of which this listing
-    id is known; those in stock first.
-    """
+    """Stays that `of_thing` finds; those in stock first."""
     query = (
         select(stays.c.id, stays.c.code, stays.c.turn, stays.c.state, items.c.title, slots.c.bin, slots.c.section)
         .join(items, items.c.id == stays.c.item)

@@ -102,7 +102,8 @@ def standing(connection: Connection, at: datetime) -> list[StandingThing]:
     query = (
         select(
             func.coalesce(borne, stays.c.code).label("number"),
-            *(items.c.id, items.c.title, items.c.notes, first.c.since, first.c.undated, slots.c.bin),
+            *(items.c.id, items.c.title, items.c.notes, items.c.packing),
+            *(first.c.since, first.c.undated, slots.c.bin),
         )
         .join(items, items.c.id == stays.c.item)
         .join(slots, slots.c.code == stays.c.code)

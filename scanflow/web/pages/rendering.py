@@ -148,14 +148,29 @@ def day(local: datetime, now: datetime) -> str:
     return f"{local.day} {local:%b}" + (year and f" {year}")
 
 
+MONTH = 31
+"""Days ahead; so far working days are counted, further away nobody plans by them."""
+
+
 def due(at: datetime | None, zone: ZoneInfo, now: datetime) -> str:
-    """By when an order must go, as a distance from today."""
+    """By when an order must go, as a distance from today. What can't be shipped on its day is due before it."""
     if at is None:
         return "no date"
-    days = (at.astimezone(zone).date() - now.date()).days
+    closing, today = room().settings.closing, now.date()
+    last = closing.leave_by(at, zone).astimezone(zone).date()
+    days = (last - today).days
     if days < 0:
         return f"{-days} day{'s' if days < -1 else ''} late"
+    left = closing.open_days(today, last) if 1 < days <= MONTH else days
+    if left < days:
+        return "due on the next working day" if left == 1 else f"due in {left} working days"
     return {0: "due today", 1: "due tomorrow"}.get(days, f"due in {days} days")
+
+
+def moved_up(at: datetime, zone: ZoneInfo) -> datetime | None:
+    """By when an order must leave, where the shop is closed on the day by which it is to be shipped; else None."""
+    leave = room().settings.closing.leave_by(at, zone)
+    return None if leave == at else leave
 
 
 _WHOLE = re.compile(r"\b[A-Za-z0-9]+(?:-[0-9]+){1,2}\b|(?<!\S)--[a-z]+")
@@ -214,6 +229,7 @@ def register(app: Flask) -> None:
     app.add_template_filter(when)
     app.add_template_filter(day)
     app.add_template_filter(due)
+    app.add_template_filter(moved_up)
     app.add_template_filter(among)
     app.add_template_filter(why)
     app.add_template_filter(reasons)
@@ -244,4 +260,5 @@ def register(app: Flask) -> None:
     app.add_template_global(command)
     app.add_template_global(photos.address_of, "photo_of")
     app.add_template_global(advice.order_says)
+    app.add_template_global(advice.packing_says)
     app.add_template_global(menu)

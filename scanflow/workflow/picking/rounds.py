@@ -5,12 +5,15 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
+from datetime import datetime
 from itertools import count
 from typing import Annotated
+from zoneinfo import ZoneInfo
 
 from pydantic import Field
 
 from scanflow.domain import events
+from scanflow.domain.closing import ClosingDays
 from scanflow.domain.derive import OrderState, order_state, to_fetch, to_walk
 from scanflow.domain.life import LineState, RoundState
 from scanflow.domain.things import Bin, Line, Order, Rack, Round, Stay, Stop
@@ -92,8 +95,16 @@ def _orders(unit: Unit, order_ids: Iterable[str] | None) -> list[Order]:
     if order_ids is None:
         waiting = unit.find(Line, state=LineState.WAITING)
         orders = [must(unit, Order, name) for name in dict.fromkeys(line.order for line in waiting)]
-        return sorted(orders, key=lambda order: (order.ship_by or order.received, order.slip))
+        closing, zone = unit.settings.closing, ZoneInfo(unit.settings.zone)
+        return sorted(orders, key=lambda order: _urgency(order, closing, zone))
     return named(unit, order_ids)
+
+
+def _urgency(order: Order, closing: ClosingDays, zone: ZoneInfo) -> tuple[datetime, datetime, int]:
+    """By when it must leave, and of those due on one day the one that is to be shipped first."""
+    if order.ship_by is None:
+        return order.received, order.received, order.slip
+    return closing.leave_by(order.ship_by, zone), order.ship_by, order.slip
 
 
 def _left_out(unit: Unit, lines: tuple[Line, ...]) -> str:

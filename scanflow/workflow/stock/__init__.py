@@ -31,6 +31,7 @@ from scanflow.workflow.fields import (
     Name,
     Notes,
     OneOf,
+    Packing,
     Reason,
     Title,
     integer,
@@ -212,6 +213,7 @@ class Words(Command):
 
     title: Title
     notes: Notes = ""
+    packing: Packing = Field(default="", title="Packing note")
 
 
 WORDS: Mapping[str, Mapping[str, Any]] = Words.model_json_schema()["properties"]
@@ -367,6 +369,7 @@ class ChangeItem(
     listing: Maybe[Listing] = Field(
         default=None, title="Listing id", description="In place of the one of which nobody said the channel."
     )
+    packing: Maybe[Packing] = Field(default=None, title="Packing note")
 
     @model_validator(mode="after")
     def _something(self) -> Self:

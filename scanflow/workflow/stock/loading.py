@@ -281,8 +281,9 @@ def _rehang(unit: Unit, slot: Slot, there: str) -> Slot:
 
 
 def _told(item: Item, ids: Iterable[str]) -> str:
-    """What the file said of a thing."""
-    return hashlib.sha256(repr([item.title, cell_of(ids), item.notes]).encode(errors="backslashreplace")).hexdigest()
+    """What the file said of a thing. What was loaded before there were packing notes has none."""
+    said = [item.title, cell_of(ids), item.notes, *([item.packing] if item.packing else [])]
+    return hashlib.sha256(repr(said).encode(errors="backslashreplace")).hexdigest()
 
 
 TAKEN_BACK = "The file that told of it was taken back."

@@ -1,13 +1,15 @@
 """One walk through the room for the orders that wait."""
 
 from dataclasses import replace
+from datetime import UTC, datetime
 from itertools import pairwise, permutations
 
 import pytest
 from room_in_memory import RoomInMemory
 
+from scanflow.domain.closing import ClosingDays
 from scanflow.domain.life import NotAllowed, RoundState
-from scanflow.domain.things import Bin, Line, Rack, Stop
+from scanflow.domain.things import Bin, Line, Order, Rack, Stop
 from scanflow.planning.room import spot
 from scanflow.planning.walking import Ladder
 from scanflow.workflow import orders, stock
@@ -144,3 +146,22 @@ def test_only_waiting_lines_of_an_order_get_a_stop():
     walk = room.round(order)
     assert [room.line("D002").id] == [stop.line for stop in room.unit.find(Stop, round=walk.id)]
     assert 2 == len(room.unit.find(Line, order=order.id))
+
+
+@pytest.mark.parametrize(("closed", "taken"), [((), "12"), (("sunday",), "13"), (("saturday", "sunday"), "13")])
+def test_a_round_takes_first_what_would_be_late_after_a_closed_day(closed, taken):
+    """What is due on a closed Sunday is due by the end of the Saturday, or with the Saturday's by the end of the Friday
+    where that is closed too: so it goes before what waits without a day since the Sunday morning.
+
+    7 March 2026 is a Saturday (from a calendar).
+    """
+    room = RoomInMemory("D001", "D002", "D003")
+    room.unit.set_settings(replace(room.unit.settings, baskets=2, closing=ClosingDays(closed)))
+    room.order("1", "D001", ship_by="2026-03-07T18:00:00Z")
+    room.unit.at = datetime(2026, 3, 8, 9, tzinfo=UTC)
+    room.order("2", "D002")
+    room.order("3", "D003", ship_by="2026-03-08")
+    walk = room.round()
+    lines = [room.unit.get(Line, stop.line) for stop in room.unit.find(Stop, round=walk.id)]
+    baskets = {line.basket: room.unit.get(Order, line.order).number for line in lines}
+    assert taken == "".join(number for _, number in sorted(baskets.items()))

@@ -1,4 +1,4 @@
-"""Channels with what their statuses mean and their listings, files of orders that are taken back, hand-overs."""
+"""Channels, listings, packing notes, files of orders that are taken back, and hand-overs."""
 
 from __future__ import annotations
 
@@ -40,6 +40,7 @@ def upgrade() -> None:
     some = sa.text("load IS NOT NULL")
     op.create_index("ix_orders_load", "orders", ["load"], sqlite_where=some, postgresql_where=some)
     op.create_index("ix_orders_channel", "orders", ["channel"])
+    op.add_column("items", sa.Column("packing", sa.Text, nullable=False, server_default=sa.text("''")))
     _parcels()
     _listings()
 

@@ -29,7 +29,7 @@ class StockQuery(Command):
 
 @call(blueprint, "GET", "/api/stock.csv", MANAGERS, {200: csv_out.TYPE})
 def save(query: StockQuery) -> Response:
-    """Gives what stands here as CSV: number, title, listing, notes, since, bin."""
+    """Gives what stands here as CSV: number, title, listing, notes, packing, since, bin."""
     with shop().looking() as unit:
         zone = unit.settings.zone
         rows = slot_views.standing(unit.connection, instant(query.on, zone) or unit.at)

@@ -19,7 +19,7 @@ from scanflow.storage.views.lists import Rows
 from scanflow.web.pages.declare import STAFF, Group, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.picking.last_scan import last_scan
-from scanflow.web.pages.picking.paper import chosen_paper, pdf
+from scanflow.web.pages.picking.paper import paper_for, pdf_of
 from scanflow.web.pages.rendering import Refusal, act, render
 from scanflow.web.pages.room_view import ask, room
 from scanflow.workflow import parcels
@@ -198,14 +198,14 @@ def signed_list(id: str, last_id: str) -> ResponseReturnValue:
         raise Missing("This parcel has not left.")
     rows = ask(parcel_views.parcels_handed_over, first.handed, last.handed, GONE)
     rows = [row for row in rows if row.carrier == first.carrier and not row.collected]
-    numbers, paper = _numbers(rows), chosen_paper(leaving.PAPERS)
+    numbers, paper = _numbers(rows), paper_for(leaving.PAPERS)
     zone = ZoneInfo(unit.settings.zone)
     title = f"{units(len(rows), 'parcel')} handed over, {_time(first.handed, zone)}"
     drawn = [
         leaving.PrintedParcel(place, numbers[row.id], row.ends or "", _time(row.handed, zone))
         for place, row in enumerate(rows, 1)
     ]
-    return pdf(leaving.sheet(drawn, title, first.carrier, paper, unit.settings.name), title, "parcels")
+    return pdf_of(leaving.sheet(drawn, title, first.carrier, paper, unit.settings.name), title, "parcels")
 
 
 def _time(at: datetime, zone: ZoneInfo) -> str:

@@ -15,7 +15,7 @@ from labels import draw, slip, walk
 from labels.paper import COLOURS, HALVES
 from labels.row import Thing
 from labels.sheet import SheetPage
-from scanflow.domain.advice import order_says
+from scanflow.domain.advice import order_says, packing_says
 from scanflow.domain.derive import OrderState, to_walk
 from scanflow.domain.things import Order, Round
 from scanflow.domain.words import ORDERS, units
@@ -86,24 +86,26 @@ def sheet(id: str) -> ResponseReturnValue:
     zone = ZoneInfo(unit.settings.zone)
     opened = when(must(unit, Round, id).opened, zone, unit.at.astimezone(zone))
     stops = ask(round_views.round_stops, id)
-    things = _things(stops)
+    things = things_of(stops)
     title = f"Round of {opened}, {units(len(stops), 'stop')}"
     spots = spots_of(stops, id, scan=False)
     drawn = [_stop(stop, spots[stop.position], thing, id) for stop, thing in zip(stops, things, strict=True)]
-    return pdf(walk.walk(drawn, title, chosen_paper(walk.PAPERS)), title, "round")
+    return pdf_of(walk.walk(drawn, title, paper_for(walk.PAPERS)), title, "round")
 
 
-def chosen_paper(papers: Iterable[str]) -> str:
+def paper_for(papers: Iterable[str]) -> str:
+    """What this device prints on: as is asked, else as last time, else as the shop does."""
     chosen = request.args.get("paper") or request.cookies.get(COOKIE, "")
     return chosen if chosen in papers else room().settings.paper
 
 
 def _slips_pdf(order_ids: Sequence[str], title: str, name: str) -> ResponseReturnValue:
-    paper = chosen_paper(slip.PAPERS)
-    return pdf(slip.slips(_slips(order_ids), paper), title, name, stacked=2 if paper in HALVES else 1)
+    paper = paper_for(slip.PAPERS)
+    return pdf_of(slip.slips(_slips(order_ids), paper), title, name, stacked=2 if paper in HALVES else 1)
 
 
-def pdf(pages: Sequence[SheetPage], title: str, name: str, stacked: int = 1) -> ResponseReturnValue:
+def pdf_of(pages: Sequence[SheetPage], title: str, name: str, stacked: int = 1) -> ResponseReturnValue:
+    """The answer that is these pages; the paper that was asked for is kept for the next time."""
     if not pages:
         raise Missing("There is no order to print.")
     let_go()
@@ -124,7 +126,7 @@ def _slips(order_ids: Sequence[str]) -> list[slip.Slip]:
     rows = [row for row in ask(order_views.order_lines, *order_ids) if row.state != "cancelled"]
     things: dict[str, list[Thing]] = {name: [] for name in order_ids}
     baskets: dict[str, int | None] = {}
-    for row, thing in zip(rows, _things(rows), strict=True):
+    for row, thing in zip(rows, things_of(rows), strict=True):
         things[row.order].append(thing)
         baskets[row.order] = baskets.get(row.order) or row.basket
     return [_slip(numbers[name], things[name], baskets.get(name)) for name in order_ids]
@@ -135,7 +137,8 @@ def _slip(order: Any, things: list[Thing], basket: int | None) -> slip.Slip:
     return slip.Slip(order.number, order.slip, under, things)
 
 
-def _things(rows: Sequence[LineRow]) -> list[Thing]:
+def things_of(rows: Sequence[LineRow]) -> list[Thing]:
+    """The things of these lines, as they are printed."""
     papers = ask(room_views.papers)
     pictures = ask(lists.thumbs, [row.photo for row in rows if row.photo])
     return [
@@ -146,6 +149,7 @@ def _things(rows: Sequence[LineRow]) -> list[Thing]:
             COLOURS.get(papers[row.section][0]) if row.section in papers else None,
             pictures.get(row.photo, b""),
             order_says(row.said, row.title or ""),
+            packing_says(row.packing or ""),
         )
         for row in rows
     ]

@@ -9,7 +9,7 @@ from typing import Any
 from flask import Blueprint, redirect, request, url_for
 from flask.typing import ResponseReturnValue
 
-from scanflow.domain.advice import at_stop, order_says
+from scanflow.domain.advice import at_stop, order_says, packing_says
 from scanflow.domain.counts.stocktake import Stocktake
 from scanflow.domain.derive import to_walk
 from scanflow.domain.life import LineState
@@ -144,7 +144,17 @@ def _listed(stop: LineRow, spot: StopPlace, round_id: str, texts: tuple[str, ...
     told = {name: getattr(stop, name) for name in ("position", "code", "title", "notes", "number", "basket", "state")}
     waits, where = to_walk(stop, round_id), {"bin": spot.bin, "where": spot.words}
     done, says = not waits and not _left(stop, round_id), order_says(stop.said, stop.title)
-    return {**told, **where, "says": says, "section": stop.section, "waits": waits, "done": done, "texts": texts}
+    packing = packing_says(stop.packing or "")
+    return {
+        **told,
+        **where,
+        "says": says,
+        "packing": packing,
+        "section": stop.section,
+        "waits": waits,
+        "done": done,
+        "texts": texts,
+    }
 
 
 @page(blueprint, "POST", "/rounds/<id>/close", roles=STAFF)

@@ -9,11 +9,12 @@ from flask import Blueprint, request, url_for
 from flask.typing import ResponseReturnValue
 
 from labels.paper import COLOURS
+from scanflow.domain.closing import WEEKDAYS, written
 from scanflow.storage.views import room as room_views
 from scanflow.web.pages.declare import Group, MenuEntry, page
 from scanflow.web.pages.forms import sent
 from scanflow.web.pages.rendering import do, render
-from scanflow.web.pages.room_view import ask
+from scanflow.web.pages.room_view import ask, room
 from scanflow.workflow import settings, stock
 from scanflow.workflow.ports import Unit
 
@@ -27,7 +28,10 @@ def show(said: str = "", status: int = 200) -> ResponseReturnValue:
     used = {section.colour for section in sections}
     colours = sorted(COLOURS, key=lambda name: name in used)
     zones = sorted(available_timezones())
-    shown = {"sections": sections, "racks": racks, "colours": colours, "zones": zones, "given": request.form}
+    given, closing = request.form, room().settings.closing
+    closed = (given.getlist("closed_on"), given["closed_dates"]) if "closed_dates" in given else None
+    shown = {"sections": sections, "racks": racks, "colours": colours, "zones": zones, "given": given}
+    shown |= {"weekdays": WEEKDAYS, "closed": closed or (closing.weekdays, written(closing.dates))}
     return render("shop/settings.html", **shown, said=said), status
 
 
@@ -37,7 +41,11 @@ def _done(part: str, work: Callable[[Unit], object]) -> ResponseReturnValue:
 
 @page(blueprint, "POST", "/settings")
 def save() -> ResponseReturnValue:
-    return _done("shop", lambda unit: settings.change(unit, sent(settings.ChangeSettings)))
+    def work(unit: Unit) -> None:
+        closed = request.form.getlist("closed_on")
+        settings.change(unit, sent(settings.ChangeSettings, keep=("closed_dates",), closed_on=closed))
+
+    return _done("shop", work)
 
 
 @page(blueprint, "POST", "/settings/sections")

@@ -167,6 +167,18 @@ def test_an_item_gets_new_words(calls: Calls) -> None:
     assert stay | {"notes": "long cage"} == response.get_json()
 
 
+def test_a_thing_has_a_packing_note_beside_its_notes(calls: Calls) -> None:
+    """It is told when the thing is put away, changed without the notes, and limited in length."""
+    calls.section()
+    told = {"title": "Bell", "notes": "paid 3", "packing": "Fragile"}
+    stay = calls.post("/api/stays", 201, section="D", **told)
+    assert told == {name: stay[name] for name in told}
+    changed = calls.client.patch(f"/api/stays/{stay['id']}", json={"packing": "Two screws in the bag"}).get_json()
+    assert stay | {"packing": "Two screws in the bag"} == changed == calls.get(f"/api/stays/{stay['id']}")
+    long = calls.client.patch(f"/api/stays/{stay['id']}", json={"packing": "x" * 201})
+    assert (422, "too_long") == (long.status_code, long.get_json()["code"])
+
+
 def test_a_thing_is_sold_unless_an_order_wants_it(calls: Calls) -> None:
     """201 with the order, which tells the note; 409 once an order wants it, and for a number that is another's."""
     calls.section()

@@ -26,9 +26,10 @@ def test_what_stands_here_is_a_row_each(calls: Calls) -> None:
     one, two, three = (calls.put_away(title) for title in ("Crank", "=1+1", "Saddle"))
     calls.post(f"/api/stays/{one['id']}/withdraw", reason="cracked")
     calls.post(f"/api/stays/{three['id']}/move", to="D006")
-    calls.client.patch(f"/api/stays/{two['id']}", json={"listing": "L-2", "notes": 'Two, "as new"'})
-    shown = [[row[name] for name in ("number", "title", "listing", "notes", "bin")] for row in rows(calls)]
-    assert [["D002", "'=1+1", "L-2", 'Two, "as new"', "A-1-1"], ["D006", "Saddle", "", "", "A-1-2"]] == shown
+    calls.client.patch(f"/api/stays/{two['id']}", json={"listing": "L-2", "notes": 'Two, "as new"', "packing": "Flat"})
+    shown = [[row[name] for name in ("number", "title", "listing", "notes", "packing", "bin")] for row in rows(calls)]
+    two_is = ["D002", "'=1+1", "L-2", 'Two, "as new"', "Flat", "A-1-1"]
+    assert [two_is, ["D006", "Saddle", "", "", "", "A-1-2"]] == shown
 
 
 def test_a_number_stands_as_on_its_card(shop: Shop, calls: Calls) -> None:

@@ -99,6 +99,7 @@ def test_out_and_in_again_is_the_same_stock(calls: Calls) -> None:
     calls.section(slots=9)
     notes = 'D003,Crank,,"two\r\nlines",,'
     assert 3 == load(calls, "D001,=1+1,L-1,,2026-02-03 08:30,A-1-1", notes, "D004,-5° saddle,,,2026-02-03,")["stored"]
+    calls.client.patch(f"/api/stays/{stored(calls)[0]['id']}", json={"packing": "Fragile, “two” screws"})
     before = saved(calls)
     other = before.replace("D001", "D006").replace("D003", "D007").replace("D004", "D008")
     other = other.replace("A-1-1", "").replace("A-1-2", "")
@@ -107,9 +108,11 @@ def test_out_and_in_again_is_the_same_stock(calls: Calls) -> None:
     assert 3 == load(calls, *other.split("\r\n")[1:-1], head=other.split("\r\n")[0])["stored"]
 
     def rows(text: str) -> list[list[str]]:
-        return [[row[name] for name in HEAD.split(",")[1:5]] for row in csv.DictReader(io.StringIO(text))]
+        told = ("title", "listing", "notes", "since", "packing")
+        return [[row[name] for name in told] for row in csv.DictReader(io.StringIO(text))]
 
     assert rows(before) == rows(saved(calls))
+    assert ["Fragile, “two” screws", "", ""] == [row[4] for row in rows(before)]
     assert ["2026-02-03 08:30:00+00:00", "", "2026-02-03 00:00:00+00:00"] == [row[3] for row in rows(before)]
 
 

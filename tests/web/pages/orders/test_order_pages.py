@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 import re
 from dataclasses import replace
+from datetime import UTC, datetime
 
 import pytest
 from calls import Calls
@@ -16,6 +17,7 @@ from paperwork import jpeg
 from werkzeug.test import TestResponse
 
 from labels.slot_code import card_text
+from scanflow.domain.closing import WEEKDAYS, ClosingDays
 from scanflow.domain.life import Hold, LineState, ParcelState
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Channel, Doubt, Line, Order, Parcel, Photo, Station, Stay
@@ -487,3 +489,43 @@ def test_lists_name_what_an_order_is_about(shop: Shop, client: FlaskClient) -> N
         line = next(each for each in unit.find(Line) if each.title == "Crank")
     client.post(f"/lines/{line.id}/cancel")
     assert (["Bell and 2 more, held"], ["Bell and 1 more, held"]) == (before, shown())
+
+
+@pytest.mark.parametrize(
+    ("today", "closed", "words"),
+    [
+        (9, (), "due in 6 days"),
+        (9, ("sunday",), "due in 5 days"),
+        (9, ("sunday", "2026-03-11"), "due in 4 working days"),
+        (12, ("sunday", "2026-03-13"), "due on the next working day"),
+        (14, ("sunday",), "due today"),
+        (15, (), "due today"),
+        (15, ("sunday",), "1 day late"),
+        (15, ("sunday", "2026-03-12/2026-03-14"), "4 days late"),
+    ],
+)
+def test_an_order_is_due_on_the_last_open_day(
+    shop: Shop, client: FlaskClient, today: int, closed: tuple[str, ...], words: str
+) -> None:
+    """On Today, in the lists and the search, and on its page, which says why; its own date stays.
+
+    15 March 2026, by which it is to be shipped, is a Sunday (from a calendar).
+    """
+    shop.clock = lambda: datetime(2026, 3, today, 8, tzinfo=UTC)
+    stay = furnish(shop, 2).stays[1]
+    weekdays, dates = (tuple(each for each in closed if (each in WEEKDAYS) is named) for named in (True, False))
+    closing = ClosingDays(weekdays, dates)
+    shop.act("owner", lambda unit: unit.set_settings(replace(unit.settings, closing=closing)))
+    incoming = IncomingOrder("C-1", ship_by="2026-03-15", lines=(IncomingLine(reference(stay)),))
+    order = shop.act("owner", lambda unit: receive(unit, incoming))[0].id
+    pages = [client.get(address).text for address in ("/", "/orders", f"/orders/{order}", "/search?q=C-")]
+    shown = [
+        re.findall(r"C-1\b.*?<span(?: class=\"late\")?>([^<]*(?:due|late)[^<]*)</span>", page, re.DOTALL)
+        for page in pages
+    ]
+    assert [words] * 4 == [each[0] for each in shown]
+    assert bool(closed) == ("You are closed that day: ship it by" in pages[2])
+    with shop.looking() as unit:
+        kept = unit.get(Order, order)
+    assert kept is not None
+    assert datetime(2026, 3, 15, 23, 59, 59, tzinfo=UTC) == kept.ship_by

@@ -18,7 +18,7 @@ from scanflow.domain.life import RoundState
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import Line, Order, Round, Station, Stay, Stop
 from scanflow.shop import Shop
-from scanflow.workflow import orders, stock
+from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.orders import receiving
 from scanflow.workflow.picking import rounds
 from scanflow.workflow.ports import Unit, must
@@ -59,6 +59,32 @@ def test_a_thing_in_an_earlier_basket_is_fetched_there(shop: Shop, client: Flask
     assert [("A-1-1", said)] == [(stop["bin"], stop["where"]) for stop in stops(page)]
     sheet = PdfDocument(client.get(f"/rounds/{round_}/sheet.pdf").data)[0]
     assert "In basket 1 of an earlier round: put it into basket 1." in " ".join(words(sheet).split())
+
+
+def test_how_to_pack_a_thing_is_said_all_along_its_way(shop: Shop, client: FlaskClient) -> None:
+    """At its stop, in the stop's list for when the network is gone, on the sheet and the slip, on the order's page, at
+    the table before its card is scanned, and in the yes at bin and table.
+    """
+    room = furnish(shop, 2)
+    stay, order = room.stays[0], room.orders[0].id
+    shop.act("owner", lambda unit: stock.change_item(unit, stay.id, stock.ChangeItem(packing="Two screws in the bag")))
+    shop.act("owner", lambda unit: orders.cancel(unit, order, orders.Cancel()))
+    one = IncomingOrder("C-1", lines=(IncomingLine(reference(stay)),))
+    order = shop.act("owner", lambda unit: receiving.receive(unit, one))[0].id
+    round_ = walk(shop)
+    said = "Packing: Two screws in the bag."
+    page = client.get(f"/rounds/{round_}").text
+    assert (True, [said]) == (f'<p class="mind">{said}</p>' in page, [stop["packing"] for stop in stops(page)])
+    for paper in (f"/rounds/{round_}/sheet.pdf", f"/orders/{order}/slip.pdf"):
+        assert said in words(PdfDocument(client.get(paper).data)[0])
+    assert said in client.get(f"/orders/{order}").text
+    picked = scan(shop, Station.BIN, stay.code, key="pick", round=round_)
+    shop.act("owner", lambda unit: parcels.open_parcel(unit, parcels.OpenParcel(orders=[order])))
+    assert f'<p class="mind">{said}</p>' in client.get("/table").text
+    packed = scan(shop, Station.TABLE, stay.code, key="pack")
+    assert ["accepted", "accepted"] == [picked["verdict"], packed["verdict"]]
+    assert [True, True] == [answer["advice"].endswith(said) for answer in (picked, packed)]
+    assert stay.id in client.get("/search?q=screws").text
 
 
 def test_an_open_round_goes_where_the_card_was_read(shop: Shop, client: FlaskClient, stay: Stay) -> None:

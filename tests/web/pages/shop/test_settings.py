@@ -13,6 +13,7 @@ from furnished import furnish
 from pypdfium2 import PdfDocument
 
 from scanflow.domain.access import Role
+from scanflow.domain.closing import WEEKDAYS, ClosingDays
 from scanflow.domain.things import Rack, Section, Slot
 from scanflow.shop import Shop
 from scanflow.workflow.ports import Settings
@@ -31,6 +32,43 @@ def test_shop(shop: Shop, client: FlaskClient) -> None:
         said = {"zone": "Europe/Berlin", "name": "Reclaimed parts", "photo_days": 30, "by_person": True}
         assert Settings(auto_close=False, **said) == unit.settings
     assert "settings changed" in client.get("/ledger").text
+
+
+OPEN = {"name": "Reclaimed parts", "zone": "UTC"}
+
+
+def test_days_off(shop: Shop, client: FlaskClient) -> None:
+    """Weekdays and days are kept and shown; a form that asks for neither leaves them, one that says none ends them."""
+    fields = OPEN | {"closed_on": ["sunday", "saturday"], "closed_dates": "2026-12-24 to 2027-01-02\r\n2026-05-01"}
+    assert 303 == client.post("/settings", data=fields).status_code
+    client.post("/settings", data=OPEN)
+    with shop.looking() as unit:
+        kept = ClosingDays(("saturday", "sunday"), ("2026-05-01", "2026-12-24/2027-01-02"))
+        assert kept == unit.settings.closing
+    page = client.get("/settings").text
+    assert ["saturday", "sunday"] == re.findall(r'name="closed_on"\s+value="(\w+)" checked', page)
+    assert "2026-05-01 2026-12-24 to 2027-01-02</textarea>" in page
+    client.post("/settings", data=OPEN | {"closed_dates": ""})
+    with shop.looking() as unit:
+        assert ClosingDays() == unit.settings.closing
+
+
+@pytest.mark.parametrize(
+    ("wrong", "said"),
+    [
+        ({"closed_dates": "24.12.2026"}, "“24.12.2026” is no day"),
+        ({"closed_dates": "2026-12-26 to 2026-12-24"}, "the last day comes after the first"),
+        ({"closed_on": [*WEEKDAYS], "closed_dates": ""}, "Leave one day of the week open"),
+        ({"closed_on": ["noday"], "closed_dates": ""}, "choose"),
+    ],
+)
+def test_days_off_refused(shop: Shop, client: FlaskClient, wrong: dict[str, str | list[str]], said: str) -> None:
+    """What is no day, a range backwards and a shop that never opens are refused; what was typed stands there still."""
+    answer = client.post("/settings", data=OPEN | wrong)
+    assert (422, True) == (answer.status_code, said in answer.text)
+    assert f">{wrong['closed_dates']}</textarea>" in answer.text
+    with shop.looking() as unit:
+        assert Settings() == unit.settings
 
 
 def test_dates_and_paper(shop: Shop, client: FlaskClient) -> None:

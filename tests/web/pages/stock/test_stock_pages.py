@@ -45,15 +45,19 @@ def test_put_away_with_the_card_in_hand(shop: Shop, client: FlaskClient) -> None
 def test_put_away_by_section(shop: Shop, client: FlaskClient) -> None:
     """A section names the card to fetch and its bin, keeps what was typed, and stores by that card's scan."""
     furnish(shop, 1)
-    typed = {"section": "D", "title": "Rear derailleur", "notes": "a scratch"}
+    typed = {"section": "D", "title": "Rear derailleur", "notes": "a scratch", "packing": "two screws"}
     named = client.post("/put-away", data=typed, follow_redirects=True).text
     assert (True, True) == ("Fetch card D002" in named, "kept for you until" in named)
     assert ("Rear derailleur", "a scratch") == (field(named, "title"), typed_notes(named))
     answer = client.post("/put-away", data=typed | {"text": slot_code.card_text("D002")})
     with shop.looking() as unit:
         stay = unit.get(Stay, answer.headers["Location"].rsplit("/", 1)[1])
-    assert stay is not None
-    assert "D002" == stay.code
+        assert stay is not None
+        item = unit.get(Item, stay.item)
+    assert item is not None
+    assert ("D002", "two screws") == (stay.code, item.packing)
+    changed = client.post(f"/stays/{stay.id}/edit", data={"title": "Rear derailleur", "notes": "", "packing": "flat"})
+    assert (303, True) == (changed.status_code, "flat" in client.get(f"/stays/{stay.id}").text)
 
 
 def test_another_card_than_the_fetched_one(shop: Shop, client: FlaskClient) -> None:

@@ -62,7 +62,7 @@ export function show({ good, word, advice, code, stop }, then) {
   if (code) dialog.append(plate(code));
   dialog.append(
     make("p", "thing", stop?.title ?? ""),
-    make("p", "advice", [advice, stop?.says].filter(Boolean).join(" ")),
+    make("p", "advice", [advice, stop?.says, good && stop?.packing].filter(Boolean).join(" ")),
     make("p", "", truth),
   );
   const gone = () => {
@@ -114,6 +114,7 @@ export function draw(records) {
     parts.push(make("p", stop.title.length > 60 ? "work much" : "work", stop.title));
     parts.push(make("p", "work", make("small", "", `for order ${stop.number}, into`), `Basket ${stop.basket}`));
     if (stop.says) parts.push(make("p", "say", stop.says));
+    if (stop.packing) parts.push(make("p", "mind", stop.packing));
     if (stop.notes) parts.push(make("p", "", stop.notes));
     if (left.length > 1) parts.push(later(left, stop, records));
   }
