@@ -36,6 +36,7 @@ ALWAYS = (
     "/orders/load",
     "/orders/new",
     "/channels",
+    "/returns",
     "/stock/load",
     "/rounds",
     "/table",

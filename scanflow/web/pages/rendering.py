@@ -17,10 +17,23 @@ from labels.paper import COLOURS
 from scanflow.domain import advice, life, whereabouts
 from scanflow.domain.access import agents
 from scanflow.domain.derive import OrderState, SlotState, stands_still
-from scanflow.domain.life import DoubtEnd, NotAllowed, ParcelState, StayState
+from scanflow.domain.life import DoubtEnd, NotAllowed, ParcelState, ReturnState, StayState
 from scanflow.domain.things import Held
 from scanflow.domain.whereabouts import Whereabouts
-from scanflow.domain.words import AT_THE_DOOR, HOLDS, LINES, MISREAD, ORDERS, PARCELS, REFUSALS, SLOTS, STAYS, units
+from scanflow.domain.words import (
+    AT_THE_DOOR,
+    CONDITIONS,
+    HOLDS,
+    LINES,
+    MISREAD,
+    ORDERS,
+    PARCELS,
+    REFUSALS,
+    RETURNS,
+    SLOTS,
+    STAYS,
+    units,
+)
 from scanflow.storage.database import trouble_of
 from scanflow.storage.program import typed
 from scanflow.storage.trust.guard import STOPPED
@@ -209,6 +222,8 @@ def register(app: Flask) -> None:
     app.add_template_filter(lambda state: SLOTS[SlotState(state)], "slot_state")
     app.add_template_filter(lambda state: STAYS[StayState(state)], "stay_state")
     app.add_template_filter(lambda state: PARCELS[ParcelState(state)], "parcel_state")
+    app.add_template_filter(lambda state: RETURNS[ReturnState(state)], "return_state")
+    app.add_template_filter(CONDITIONS.get, "condition")
     app.add_template_filter(whereabouts.words, "place")
     app.add_template_filter(advice.put_right)
     app.add_template_filter(said)

@@ -1,4 +1,4 @@
-"""Channels have what their statuses mean, and a file of orders can be taken back."""
+"""Channels have what their statuses mean, a file of orders can be taken back, and returns are expected."""
 
 from __future__ import annotations
 
@@ -40,3 +40,22 @@ def upgrade() -> None:
     some = sa.text("load IS NOT NULL")
     op.create_index("ix_orders_load", "orders", ["load"], sqlite_where=some, postgresql_where=some)
     op.create_index("ix_orders_channel", "orders", ["channel"])
+    op.create_table(
+        "returns",
+        sa.Column("n", _COUNT, primary_key=True, autoincrement=True),
+        sa.Column("id", sa.String(64), nullable=False),
+        sa.Column("order", sa.String(64)),
+        sa.Column("lines", sa.Text, nullable=False),
+        sa.Column("why", sa.Text, nullable=False),
+        sa.Column("until", sa.String(32)),
+        sa.Column("state", sa.String(24), nullable=False),
+        sa.Column("opened", sa.String(32), nullable=False),
+        sa.Column("arrived", sa.String(32)),
+        sa.Column("checked", sa.String(32)),
+        sa.Column("checks", sa.Text, nullable=False),
+        sa.ForeignKeyConstraint(["order"], ["orders.id"], name="fk_returns_order"),
+        sa.PrimaryKeyConstraint("n", name="pk_returns"),
+        sa.UniqueConstraint("id", name="uq_returns_id"),
+    )
+    op.create_index("ix_returns_order", "returns", ["order"])
+    op.create_index("ix_returns_state", "returns", ["state"])

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import datetime
 
 from flask import Blueprint, url_for
 from flask.typing import ResponseReturnValue
@@ -13,6 +14,7 @@ from scanflow.domain.words import units
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
 from scanflow.storage.views import picking as round_views
+from scanflow.storage.views import returns as return_views
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views import stock as slot_views
 from scanflow.storage.views import where as where_views
@@ -45,6 +47,8 @@ class Overview:
     due: Rows
     rounds: Rows
     parcels: Rows
+    returns: Rows
+    """Those that have arrived and are not checked, and those that are overdue."""
     numbers: dict[str, str]
     boxes: int
     """Parcels that are not closed and have something packed in them."""
@@ -59,7 +63,7 @@ class Next:
     post: bool = False
 
 
-def read() -> Overview:
+def read(now: datetime) -> Overview:
     parcels = ask(parcel_views.open_parcels)
     names = [name for parcel in parcels for name in parcel.orders.split()]
     return Overview(
@@ -73,6 +77,7 @@ def read() -> Overview:
         due=ask(slot_views.slot_list, state="due", limit=SHOWN + 1),
         rounds=ask(round_views.open_rounds),
         parcels=parcels,
+        returns=ask(return_views.return_duties, now, SHOWN + 1),
         numbers={row.id: row.number for row in ask(order_views.numbers, names)},
         boxes=ask(parcel_views.parcels_with_things),
     )
@@ -108,7 +113,7 @@ def next_of(day: Overview, *, scan_at_bin: bool = True) -> Next:
 @page(blueprint, "GET", "/", roles=STAFF, live=True, menu=MenuEntry(Group.DAY, 1, "Today", "t"))
 def show() -> ResponseReturnValue:
     unit = room()
-    day, settings = read(), unit.settings
+    day, settings = read(unit.at), unit.settings
     told = sentences(settings.backups, shop().keeper, unit.seq, unit.at)
     running = unit.find(Stocktake, state=StocktakeState.OPEN)[::-1]
     shown = {
