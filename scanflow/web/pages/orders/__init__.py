@@ -47,8 +47,8 @@ def index(said: str = "", status: int = 200, done: str = "") -> ResponseReturnVa
     shown = {"orders": rows, "lines": lines, "counts": counts, "state": state, "states": STATES, "words": words}
     held = ask(order_views.held_by_reason) if state == OrderState.HELD else {}
     shown["many"] = [(hold, ids, hold in TO_KEEP) for hold, ids in held.items() if hold in TO_CANCEL and len(ids) > 1]
-    shown |= {"returns": sum(ask(return_views.return_counts).values()), "skip": offset(), "size": PAGE}
-    return render("orders/orders.html", **shown, said=said, done=done), status
+    back = sum(ask(return_views.return_counts).values())
+    return render("orders/orders.html", **shown, returns=back, said=said, done=done, skip=offset(), size=PAGE), status
 
 
 @page(blueprint, "POST", "/orders/many")
