@@ -64,6 +64,16 @@ PACK = "Pack {}"
 GO_ON_WITH_THE_ROUND = "Go on with the round"
 TAKE_OUT = "Take out"
 
+# Returns
+CARD_IN_HAND = "A free card, in your hand"
+EXPECT_A_RETURN = "Expect a return"
+EXPECT_THIS_RETURN = "Expect this return"
+IT_IS_CHECKED = "It is checked"
+PARCEL_CAME_BACK = "A parcel came back"
+PUT_INTO_ITS_BIN = "Put {} in its bin"
+RETURN_OF = "Return of order {}"
+SELL_IT_AGAIN = "Sell it again"
+
 # Stock
 CARD_IN_YOUR_HAND = "Card in your hand"
 CHANGE_ITS_WORDS = "Change what is written about it"

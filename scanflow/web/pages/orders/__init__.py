@@ -26,8 +26,9 @@ from scanflow.web.pages.rendering import PAGE, Refusal, act, do, offset, render,
 from scanflow.web.pages.room_view import ask, room
 from scanflow.web.problem import Problem
 from scanflow.workflow import orders, parcels
-from scanflow.workflow.orders import binding, many, returns
+from scanflow.workflow.orders import binding, many
 from scanflow.workflow.orders.many import TO_CANCEL, TO_KEEP, SettleMany
+from scanflow.workflow.orders.returns import can_come_back
 from scanflow.workflow.ports import Unit
 from scanflow.workflow.stock import cards, doubts
 from scanflow.workflow.stock.sightings import gone
@@ -73,7 +74,7 @@ def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
         raise Problem(404, "not_found", "There is no such order.")
     slip = slot_code.slip_text(order.slip)
     where = where_are(rows)
-    coming = {line.id for line in unit.find(Line, order=id) if returns.can_come_back(unit, line)}
+    coming = {line.id for line in unit.find(Line, order=id) if can_come_back(unit, line)}
     found = unit.find(Return, order=id)
     shown = {"order": order, "lines": rows, "state": state, "slip": slip, "boxes": boxes}
     shown |= {"coming": coming, "returns": found, "scrapped": {line for each in found for line in each.scrapped}}

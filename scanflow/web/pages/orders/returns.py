@@ -15,6 +15,7 @@ from scanflow.domain.life import Condition, ReturnState
 from scanflow.domain.things import Order, Return, Stay
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import returns as return_views
+from scanflow.storage.views import stock as slot_views
 from scanflow.web import return_rights
 from scanflow.web.pages.declare import STAFF, page
 from scanflow.web.pages.forms import sent
@@ -63,13 +64,15 @@ def expect(id: str) -> ResponseReturnValue:
     return show_order(id, *back) if isinstance(back, Refusal) else _to(back.id)
 
 
-def _to(id: str) -> ResponseReturnValue:
-    return redirect(url_for("return_page.show", id=id), 303)
+def _to(id: str, stored: str | None = None) -> ResponseReturnValue:
+    return redirect(url_for("return_page.show", id=id, stored=stored), 303)
 
 
 @page(blueprint, "GET", "/returns/<id>", roles=STAFF)
 def show(id: str, said: str = "", status: int = 200, looked: str = "") -> ResponseReturnValue:
-    """`looked`: the text of a card without a check, that is asked for once more."""
+    """`looked`: the text of a card without a check, that is asked for once more. In the address `line` is the thing to
+    check now, `stored` the one that was just put into a slot, `q` what may be in a parcel that nobody expects.
+    """
     unit = room()
     back = unit.get(Return, id)
     if back is None:
@@ -82,7 +85,8 @@ def show(id: str, said: str = "", status: int = 200, looked: str = "") -> Respon
         "back": back,
         "order": unit.get(Order, back.order) if back.order else None,
         "lines": [(rows[name], checks.get(name)) for name in back.lines],
-        "standing": _standing(unit, back),
+        "standing": (standing := _standing(unit, back)),
+        "stored": _stored(standing.get(request.args.get("stored", ""))),
         "thing": thing,
         "doubted": _doubted(unit, thing),
         "choices": _choices(back, thing.id) if thing is not None else [],
@@ -118,6 +122,11 @@ def _standing(unit: Unit, back: Return) -> dict[str, Stay]:
     """The stays that its checks began and that are open still, by line."""
     stays = {each.line: unit.get(Stay, each.stay) for each in back.checks if each.line and each.stay}
     return {line: stay for line, stay in stays.items() if line and stay is not None and stay.open}
+
+
+def _stored(stay: Stay | None) -> Any:
+    """The slot in which a thing was just stored, with its bin."""
+    return ask(slot_views.slot, stay.code) if stay is not None else None
 
 
 def _doubted(unit: Unit, line: Any) -> list[str]:
@@ -164,4 +173,4 @@ def check(id: str) -> ResponseReturnValue:
     back = act(work)
     if isinstance(back, Refusal):
         return show(id, *back, text if back.said == ONCE_MORE else "")
-    return _to(id)
+    return _to(id, stored=request.form.get("line") if text else None)
