@@ -12,7 +12,7 @@ from furnished import Furnished
 from shown_counts import two_counts
 from werkzeug.exceptions import NotFound
 
-from scanflow.domain.life import Hold, ParcelState
+from scanflow.domain.life import Hold, LineState, ParcelState
 from scanflow.domain.things import Line, Parcel
 from scanflow.shop import Shop
 from scanflow.workflow import backups
@@ -158,7 +158,11 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
         f"/hand-over?parcel={closed}&told=known",
     )
     yield "/closing-up"
-    yield from ("/returns", "/returns?state=expected", *(f"/returns/{each}" for each in two_returns(shop)))
+    waited, here = two_returns(shop)
+    with shop.looking() as unit:
+        left = unit.find(Line, state=LineState.RELEASED)[0].id
+    yield from ("/returns", "/returns?state=expected", f"/returns/{waited}", f"/returns/{here}")
+    yield from (f"/returns/{here}?q=derailleur", f"/returns/{here}?line={left}")
     yield "/sections/D/near?intake=9&quick=30&quick_stay=9&slow_stay=90"
     yield from ("/devices", "/account", "/trust", "/backups", f"/backups/key?path={backup_places(shop)}")
     plan = "/plan?section=Bells&code=b&slots_per_bin=9&things=5x4x3in&intake=9&stay=9&count=9&colour=pink&step="
