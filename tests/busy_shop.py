@@ -94,6 +94,7 @@ class BusyShop:
         self._table()
         self._second_round()
         self._what_went_wrong()
+        self._returns()
         self._counts()
 
     def _people(self) -> None:
@@ -253,6 +254,22 @@ class BusyShop:
             assert 303 == self.calls.client.post(f"/slots/{code}/lost").status_code
         self.order("B-38", "D001", "W002")
         self.calls.post("/api/orders", 201, number="B-39", ordered_at="2026-03-01", lines=[{"reference": "W001"}])
+
+    def _returns(self) -> None:
+        """One that is expected, one that was checked, a parcel that nobody expects, and a thing that was never ours."""
+        one, other = (line["id"] for line in self.orders["B-01"]["lines"])
+        order = self.orders["B-01"]["id"]
+        self.calls.post("/api/returns", 201, order=order, lines=[one], why="Too large", until="2026-03-20")
+        back = self._arrived(order=order, lines=[other])
+        self.calls.post(f"{back}/check", line=other, condition="check", text=card_text("D029"))
+        self._arrived()
+        self.calls.post(f"{self._arrived(why='Left at the door')}/check", condition="stays")
+
+    def _arrived(self, **said: Any) -> str:
+        """The path of a return that is here."""
+        path = f"/api/returns/{self.calls.post('/api/returns', 201, **said)['id']}"
+        self.calls.post(f"{path}/arrived")
+        return path
 
     def _counts(self) -> None:
         """One that is closed and one that runs, each with findings put right and left; a sample; one given up."""

@@ -76,6 +76,14 @@ LABEL_IT_LATER = "Label it later"
 LIST_TO_SIGN = "List to sign"
 SCAN_ITS_LABEL = "Scan its shipping label"
 WHO_COLLECTED = "Who collected it"
+# Returns
+CARD_IN_HAND = "A free card, in your hand"
+EXPECT_A_RETURN = "Expect a return"
+EXPECT_THIS_RETURN = "Expect this return"
+IT_IS_CHECKED = "It is checked"
+PUT_INTO_ITS_BIN = "Put {} in its bin"
+RETURN_OF = "Return of order {}"
+SELL_IT_AGAIN = "Sell it again"
 
 # Stock
 CARD_IN_YOUR_HAND = "Card in your hand"

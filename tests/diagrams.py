@@ -10,7 +10,7 @@ from enum import StrEnum
 from pathlib import Path
 from typing import Any
 
-from scanflow.domain.life import CARD, LINE, PARCEL, ROUND, STAY, STOCKTAKE
+from scanflow.domain.life import CARD, LINE, PARCEL, RETURN, ROUND, STAY, STOCKTAKE
 from scanflow.domain.things import Station
 from scanflow.domain.verdict import ALL, GUARDS, HAND_OVER, Reason
 
@@ -23,6 +23,7 @@ TABLES: Mapping[str, Mapping[tuple[Any, str], StrEnum]] = {
     "parcel": PARCEL,
     "round": ROUND,
     "stocktake": STOCKTAKE,
+    "return": RETURN,
 }
 STARTS = {
     "line": "unbound",
@@ -31,6 +32,7 @@ STARTS = {
     "parcel": "open",
     "round": "open",
     "stocktake": "open",
+    "return": "expected",
 }
 
 

@@ -12,10 +12,11 @@ from furnished import Furnished
 from shown_counts import two_counts
 from werkzeug.exceptions import NotFound
 
-from scanflow.domain.life import Hold, ParcelState
+from scanflow.domain.life import Hold, LineState, ParcelState
 from scanflow.domain.things import Line, Parcel
 from scanflow.shop import Shop
 from scanflow.workflow import backups
+from scanflow.workflow.orders import returns
 
 FILES = frozenset(
     {
@@ -37,6 +38,7 @@ ALWAYS = (
     "/orders/load",
     "/orders/new",
     "/channels",
+    "/returns",
     "/stock/load",
     "/listings",
     "/listings/check",
@@ -104,9 +106,16 @@ def backup_places(shop: Shop) -> str:
     ).path
 
 
+def two_returns(shop: Shop) -> list[str]:
+    """Parcels that nobody expects: one that has not arrived, and one that has."""
+    first, second = (shop.act("owner", lambda unit: returns.expect(unit, returns.Expect()).id) for _ in range(2))
+    shop.act("owner", lambda unit: returns.arrive(unit, second))
+    return [first, second]
+
+
 def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
-    """Every page, with something on it and, where that is another page, with nothing. Two counts are made for it, and
-    two places for backups are named.
+    """Every page, with something on it and, where that is another page, with nothing. Two counts and two returns are
+    made for it, and two places for backups are named.
     """
     stay, order = room.stays[0].id, room.orders[0].id
     with shop.looking() as unit:
@@ -161,6 +170,11 @@ def addresses(shop: Shop, room: Furnished) -> Iterator[str]:
         f"/hand-over?parcel={closed}&told=known",
     )
     yield "/closing-up"
+    waited, here = two_returns(shop)
+    with shop.looking() as unit:
+        left = unit.find(Line, state=LineState.RELEASED)[0].id
+    yield from ("/returns", "/returns?state=expected", f"/returns/{waited}", f"/returns/{here}")
+    yield from (f"/returns/{here}?q=derailleur", f"/returns/{here}?line={left}")
     yield "/sections/D/near?intake=9&quick=30&quick_stay=9&slow_stay=90"
     yield from ("/devices", "/account", "/trust", "/backups", f"/backups/key?path={backup_places(shop)}")
     plan = "/plan?section=Bells&code=b&slots_per_bin=9&things=5x4x3in&intake=9&stay=9&count=9&colour=pink&step="

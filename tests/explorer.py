@@ -19,18 +19,18 @@ from properties import Change, boxed, broken_by
 
 from labels import slot_code
 from scanflow.domain.counts.stocktake import Look, Resolved, Stocktake
-from scanflow.domain.life import CardState, DoubtEnd, LineState, NotAllowed, ParcelState, RoundState
+from scanflow.domain.life import CardState, Condition, DoubtEnd, LineState, NotAllowed, ParcelState, RoundState
 from scanflow.domain.orders.incoming import IncomingOrder
-from scanflow.domain.things import Bin, Doubt, Line, Order, Parcel, Round, Scan, Slot, Station, Stay, Stop
+from scanflow.domain.things import Bin, Doubt, Line, Order, Parcel, Return, Round, Scan, Slot, Station, Stay, Stop
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.counts import looks, resolving, stocktakes, taking_back
 from scanflow.workflow.counts import report as stocktake_report
-from scanflow.workflow.orders import receiving
+from scanflow.workflow.orders import receiving, returns
 from scanflow.workflow.parcels import hand_over
 from scanflow.workflow.picking import rounds, scans, undoing
 from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.ports import Invalid, Missing, Refused
-from scanflow.workflow.stock import doubts, returns
+from scanflow.workflow.stock import doubts
 
 A_WHILE = 200
 LATER = "2026-03-02T11:00:00Z"
@@ -454,8 +454,15 @@ def _take_back(room: Room, unit: Memory) -> Iterator[Event]:
     for line in _lines_of(unit):
         for code, (text,) in _cards(unit):
             if line.state is LineState.RELEASED and unit.all(Slot)[code].turns < room.turns:
-                said, words = returns.TakeBack(text=text), f"take back {line.reference} by card {code}"
-                yield Event("take back", words, lambda u, x=line.id, s=said: returns.take_back(u, x, s))
+                words = f"take back {line.reference} by card {code}"
+                yield Event("take back", words, lambda u, x=line, t=text: _come_back(u, x, t))
+
+
+def _come_back(unit: Memory, line: Line, text: str) -> None:
+    """A return of this line is expected, arrives and is checked at once."""
+    back = returns.expect(unit, returns.Expect(order=line.order, lines=(line.id,)))
+    returns.arrive(unit, back.id)
+    returns.check(unit, back.id, returns.CheckReturn(line=line.id, condition=Condition.RESELL, text=text))
 
 
 def _hand_over(room: Room, unit: Memory) -> Iterator[Event]:
@@ -692,6 +699,7 @@ def prune(room: Room, unit: Memory) -> Memory:
     kept = {line.round for line in lines}
     _forget(unit, Scan, lambda scan: scan.key not in wanted)
     _forget(unit, Stop, lambda stop: True)
+    _forget(unit, Return, lambda each: not each.open)
     _forget(unit, Parcel, lambda each: each.state is ParcelState.DROPPED)
     _forget(unit, Round, lambda each: each.state is RoundState.CLOSED and each.id not in kept)
     return unit

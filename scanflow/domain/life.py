@@ -1,4 +1,4 @@
-"""What can happen to a line, a stay, a card, a parcel, a round and a stocktake: one transition table each.
+"""What can happen to a line, a stay, a card, a parcel, a round, a stocktake and a return: one transition table each.
 
 What is not in a table is refused. States of orders and slots are not here: they are derived (`derive`).
 """
@@ -66,6 +66,26 @@ class StocktakeState(StrEnum):
     CANCELLED = "cancelled"
 
 
+class ReturnState(StrEnum):
+    """Checked once each of its things has its condition. Given up: it did not come, or was never ours."""
+
+    EXPECTED = "expected"
+    ARRIVED = "arrived"
+    CHECKED = "checked"
+    GIVEN_UP = "given_up"
+
+
+class Condition(StrEnum):
+    """How a thing of a return is found: it is stored and sold again, stored in doubt, thrown away, or it did not come
+    back and stays with the buyer.
+    """
+
+    RESELL = "resell"
+    CHECK = "check"
+    SCRAP = "scrap"
+    STAYS = "stays"
+
+
 class Hold(StrEnum):
     """Why a line stands still, the gravest first. Each ends only with its own cause; one left stops the line."""
 
@@ -119,7 +139,7 @@ class DoubtEnd(StrEnum):
     WITHDRAWN = "withdrawn"
 
 
-State = TypeVar("State", LineState, StayState, CardState, ParcelState, RoundState, StocktakeState)
+State = TypeVar("State", LineState, StayState, CardState, ParcelState, RoundState, StocktakeState, ReturnState)
 Table = dict[tuple[State, str], State]
 
 LINE: Table[LineState] = {
@@ -187,6 +207,15 @@ ROUND: Table[RoundState] = {
 STOCKTAKE: Table[StocktakeState] = {
     (StocktakeState.OPEN, "close"): StocktakeState.CLOSED,
     (StocktakeState.OPEN, "cancel"): StocktakeState.CANCELLED,
+}
+
+RETURN: Table[ReturnState] = {
+    (ReturnState.EXPECTED, "arrive"): ReturnState.ARRIVED,
+    (ReturnState.EXPECTED, "give up"): ReturnState.GIVEN_UP,
+    (ReturnState.ARRIVED, "check"): ReturnState.CHECKED,
+    (ReturnState.ARRIVED, "not arrived"): ReturnState.EXPECTED,
+    (ReturnState.ARRIVED, "give up"): ReturnState.GIVEN_UP,
+    (ReturnState.CHECKED, "check"): ReturnState.CHECKED,
 }
 
 LIVE = frozenset({LineState.WAITING, LineState.PICKED, LineState.PACKED, LineState.SHORT})

@@ -14,15 +14,18 @@ from scanflow.domain.life import (
     LINE,
     LIVE,
     PARCEL,
+    RETURN,
     ROUND,
     STAY,
     CardState,
+    Condition,
     DoubtEnd,
     DoubtKind,
     Hold,
     LineState,
     NotAllowed,
     ParcelState,
+    ReturnState,
     RoundState,
     StayState,
     step,
@@ -440,6 +443,55 @@ class Label:
     hash: str
     parcel: str
     ends: str
+
+
+@dataclass(frozen=True, slots=True)
+class CheckedThing:
+    """How one thing of a return was found. `line` is None of what was never ours; `stay` is the one that this began."""
+
+    line: str | None
+    condition: Condition
+    stay: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Return:
+    """Things of an order that come back; `order` is None of a parcel that nobody expects.
+
+    `lines` are those things, `checks` the ones that were checked, each once. It is expected until `until`.
+    """
+
+    id: str
+    order: str | None
+    lines: tuple[str, ...]
+    why: str
+    until: datetime | None
+    state: ReturnState
+    opened: datetime
+    arrived: datetime | None = None
+    checked: datetime | None = None
+    checks: tuple[CheckedThing, ...] = ()
+
+    @property
+    def open(self) -> bool:
+        return self.state in (ReturnState.EXPECTED, ReturnState.ARRIVED)
+
+    def after(self, event: str) -> Return:
+        return replace(self, state=step(RETURN, self.state, event))
+
+    def check(self, line: str | None) -> CheckedThing | None:
+        """How this thing of it was found."""
+        return next((each for each in self.checks if each.line == line), None)
+
+    @property
+    def left(self) -> tuple[str, ...]:
+        """The lines that are not checked yet."""
+        return tuple(line for line in self.lines if self.check(line) is None)
+
+    @property
+    def scrapped(self) -> tuple[str, ...]:
+        """The lines whose things were thrown away."""
+        return tuple(each.line for each in self.checks if each.line and each.condition is Condition.SCRAP)
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from scanflow.domain.counts.findings import Finding, FindingKind
 from scanflow.domain.counts.stocktake import TRAY
 from scanflow.domain.derive import ListingState, OrderState, SlotState
-from scanflow.domain.life import Hold, LineState, ParcelState, StayState
+from scanflow.domain.life import Condition, Hold, LineState, ParcelState, ReturnState, StayState
 from scanflow.domain.offered import Differs
 from scanflow.domain.things import ChannelStatus
 from scanflow.domain.verdict import Reason
@@ -203,6 +203,22 @@ PARCELS: Mapping[ParcelState, str] = {
     ParcelState.DROPPED: "given up",
 }
 """How far a parcel is."""
+
+RETURNS: Mapping[ReturnState, str] = {
+    ReturnState.EXPECTED: "expected",
+    ReturnState.ARRIVED: "arrived",
+    ReturnState.CHECKED: "checked",
+    ReturnState.GIVEN_UP: "given up",
+}
+"""How far a return is."""
+
+CONDITIONS: Mapping[Condition, str] = {
+    Condition.RESELL: "in stock again",
+    Condition.CHECK: "in stock, to be checked",
+    Condition.SCRAP: "scrapped",
+    Condition.STAYS: "stays with the buyer",
+}
+"""How a thing of a return was found."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import asdict, astuple, fields, replace
 from typing import Any
 
@@ -11,6 +11,7 @@ from sqlalchemy import Table
 
 from scanflow.domain import things
 from scanflow.domain.counts import stocktake
+from scanflow.domain.life import Condition
 from scanflow.storage import tables
 
 KINDS: dict[type, Table] = {
@@ -32,6 +33,7 @@ KINDS: dict[type, Table] = {
     things.Line: tables.lines,
     things.Doubt: tables.doubts,
     things.Listing: tables.listings,
+    things.Return: tables.returns,
     things.Scan: tables.scans,
     stocktake.Stocktake: tables.stocktakes,
     stocktake.Look: tables.looks,
@@ -65,6 +67,11 @@ def _channel(row: Any) -> things.Channel:
     )
 
 
+def _return(row: Any) -> things.Return:
+    found = (things.CheckedThing(line, Condition(each), stay) for line, each, stay in json.loads(row[-1]))
+    return replace(things.Return(*row[:-1]), lines=tuple(row[2].split()), checks=tuple(found))
+
+
 def _stocktake(row: Any) -> stocktake.Stocktake:
     count = stocktake.Stocktake(*row[:-1])
     return replace(count, sample=_sample(**json.loads(row[-1]))) if row[-1] else count
@@ -91,6 +98,7 @@ _READERS: dict[type, Callable[[Any], Any]] = {
     things.Slot: _slot,
     things.Parcel: _parcel,
     things.Channel: _channel,
+    things.Return: _return,
     stocktake.Stocktake: _stocktake,
     stocktake.Look: _looked,
 }
@@ -106,6 +114,21 @@ _PARTS: dict[str, Any] = {"seen": things.Sighting, "out": things.Out, "fetch": t
 """Fields of a slot that are a value of several columns, which begin with the field's name."""
 
 
+def _tuples(values: Iterable[Any]) -> str:
+    return json.dumps([astuple(each) for each in values])
+
+
+_TEXTS: dict[str, Callable[[Any], str]] = {
+    "orders": " ".join,
+    "lines": " ".join,
+    "statuses": lambda each: json.dumps(each, ensure_ascii=False, sort_keys=True),
+    "checks": _tuples,
+    "reads": _tuples,
+    "size": json.dumps,
+}
+"""Fields that are kept as one text."""
+
+
 def values(given: Mapping[str, Any]) -> dict[str, Any]:
     """Column values of these fields."""
     row = dict(given)
@@ -117,13 +140,6 @@ def values(given: Mapping[str, Any]) -> dict[str, Any]:
         row["holds"] = tables.Holds().process_bind_param(row["holds"], None)
     if "table" in row:
         row["at_table"] = row.pop("table")
-    if "orders" in row:
-        row["orders"] = " ".join(row["orders"])
-    if "statuses" in row:
-        row["statuses"] = json.dumps(row["statuses"], ensure_ascii=False, sort_keys=True)
     if "sample" in row:
         row["sample"] = json.dumps(asdict(row["sample"])) if row["sample"] else None
-    if "reads" in row:
-        row["reads"] = json.dumps([astuple(each) for each in row["reads"]])
-        row["size"] = json.dumps(row["size"])
-    return row
+    return row | {name: text(row[name]) for name, text in _TEXTS.items() if name in row}

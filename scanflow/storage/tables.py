@@ -37,6 +37,7 @@ from scanflow.domain.life import (
     Hold,
     LineState,
     ParcelState,
+    ReturnState,
     RoundState,
     StayState,
     StocktakeState,
@@ -342,6 +343,23 @@ listings = _table(
     Index("ix_listings_line", "line", sqlite_where=text("line IS NOT NULL"), postgresql_where=text("line IS NOT NULL")),
     Index("ix_listings_up", "n", sqlite_where=text("ended IS NULL"), postgresql_where=text("ended IS NULL")),
 )
+returns = _table(
+    "returns",
+    _name(),
+    _link("order", "orders.id", null=True),
+    _text("lines"),
+    _text("why"),
+    Column("until", Instant),
+    Column("state", Choice(ReturnState), nullable=False),
+    Column("opened", Instant, nullable=False),
+    Column("arrived", Instant),
+    Column("checked", Instant),
+    _text("checks"),
+    Index("ix_returns_order", "order"),
+    Index("ix_returns_state", "state"),
+)
+"""`checks` is JSON: a list of [line, condition, stay]."""
+
 stops = _table(
     "stops",
     _link("round", "rounds.id"),

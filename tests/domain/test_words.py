@@ -11,10 +11,23 @@ import pytest
 import scanflow
 from scanflow.domain.counts.findings import FindingKind
 from scanflow.domain.derive import OrderState, SlotState
-from scanflow.domain.life import Hold, LineState, ParcelState, StayState
+from scanflow.domain.life import Condition, Hold, LineState, ParcelState, ReturnState, StayState
 from scanflow.domain.things import ChannelStatus
 from scanflow.domain.verdict import HAND_OVER, Reason
-from scanflow.domain.words import AT_THE_DOOR, FINDINGS, HOLDS, LINES, ORDERS, PARCELS, REFUSALS, SLOTS, STATUSES, STAYS
+from scanflow.domain.words import (
+    AT_THE_DOOR,
+    CONDITIONS,
+    FINDINGS,
+    HOLDS,
+    LINES,
+    ORDERS,
+    PARCELS,
+    REFUSALS,
+    RETURNS,
+    SLOTS,
+    STATUSES,
+    STAYS,
+)
 
 HOUSE = Path(scanflow.__file__).parent
 
@@ -39,12 +52,16 @@ STATES = {
     StayState: STAYS,
     ParcelState: PARCELS,
     ChannelStatus: STATUSES,
+    ReturnState: RETURNS,
+    Condition: CONDITIONS,
 }
 
 
 @pytest.mark.parametrize("states", STATES, ids=lambda each: each.__name__)
 def test_a_state_has_its_words(states: type[StrEnum]) -> None:
-    """Each state of a line, an order, a slot, a stay and a parcel, each meaning of a status, and none but these."""
+    """Each state of a line, an order, a slot, a stay and a parcel, each meaning of a status, each state of a
+    return and each condition of its things, and none but these.
+    """
     assert set(states) == set(STATES[states])
     assert all(STATES[states].values())
 

@@ -28,7 +28,7 @@ WAYS = {
         short, find: order_page.change bin table shelf
         short, cancel: order_page.cancel
         released, reopen: table_page.reopen order_page.change
-        released, return: order_page.take_back
+        released, return: return_page.check
         cancelled, revive: order_page.revive
         cancelled, revive unbound: order_page.revive
         returned, send again: order_page.send_again
@@ -40,7 +40,7 @@ WAYS = {
         shipped, reopen: table_page.reopen
     """,
     "card": """
-        tray, take: put_away.store slot_page.move order_page.take_back
+        tray, take: put_away.store slot_page.move return_page.check
         tray, see in tray: tray
         tray, reopen: table_page.reopen
         tray, lose: slot_page.lose_card
@@ -48,7 +48,7 @@ WAYS = {
         on_item, release: table table_page.close slot_page.withdraw
         on_item, see on item: bin table shelf
         on_item, lose: slot_page.lose_card
-        due, take: put_away.store order_page.take_back
+        due, take: put_away.store return_page.check
         due, see in tray: tray
         due, reopen: table_page.reopen
         due, lose: slot_page.lose_card
@@ -73,6 +73,14 @@ WAYS = {
         open, close: count_page.close
         open, cancel: count_page.cancel
     """,
+    "return": """
+        expected, arrive: return_page.arrived return_page.take_in
+        expected, give up: return_page.give_up
+        arrived, check: return_page.check
+        arrived, not arrived: return_page.not_arrived
+        arrived, give up: return_page.check
+        checked, check: return_page.check
+    """,
 }
 """State and event, then what takes that step: stations by their scans, else the form of a page. The scan of a hand-over
 has a call of its own.
@@ -83,6 +91,7 @@ FINAL = {
     "parcel": {"handed_over", "dropped"},
     "round": {"closed"},
     "stocktake": {"closed", "cancelled"},
+    "return": {"given_up"},
 }
 """Where a life ends."""
 

@@ -10,12 +10,14 @@ from room_in_memory import RoomInMemory
 
 from labels import slot_code
 from scanflow.domain import events
-from scanflow.domain.life import CardState, DoubtKind, Hold, LineState, StayState
-from scanflow.domain.things import Line, Order, Parcel, Stay
+from scanflow.domain.life import CardState, Condition, DoubtKind, Hold, LineState, StayState
+from scanflow.domain.orders.incoming import IncomingLine
+from scanflow.domain.things import Line, Order, Parcel, Return, Stay
 from scanflow.workflow import orders, parcels, stock
+from scanflow.workflow.orders import returns
 from scanflow.workflow.parcels import hand_over
 from scanflow.workflow.ports import Invalid, Refused
-from scanflow.workflow.stock import doubts, returns
+from scanflow.workflow.stock import doubts
 
 
 def refused(call: Any, *args: Any) -> str:
@@ -34,7 +36,14 @@ def gone(*codes: str) -> tuple[RoomInMemory, Order]:
 
 
 def take_back(room: RoomInMemory, line: Line, code: str) -> Stay:
-    return returns.take_back(room.unit, line.id, returns.TakeBack(text=slot_code.card_text(code)))
+    """Its return is expected, arrives and is checked: the thing is sold again."""
+    back = returns.arrive(room.unit, returns.expect(room.unit, returns.Expect(order=line.order, lines=(line.id,))).id)
+    returns.check(room.unit, back.id, resold(line, code))
+    return room.stay(code)
+
+
+def resold(line: Line, code: str) -> returns.CheckReturn:
+    return returns.CheckReturn(line=line.id, condition=Condition.RESELL, text=slot_code.card_text(code))
 
 
 def now(room: RoomInMemory, line: Line) -> Line:
@@ -48,7 +57,7 @@ def test_what_left_is_put_away_by_the_card_in_hand() -> None:
     item = room.item("D001")
     stay = take_back(room, line, "D004")
     assert (LineState.RETURNED, item.id, "D004", 1) == (now(room, line).state, stay.item, stay.code, stay.turn)
-    assert events.Returned(line=line.id, stay=stay.id, code="D004", turn=1) == room.unit.ledger[-1]
+    assert events.Returned(line=line.id, stay=stay.id, code="D004", turn=1) == room.unit.ledger[-2]
     assert (CardState.ON_ITEM, CardState.DUE) == (room.slot("D004").card, room.slot("D001").card)
 
 
@@ -83,7 +92,9 @@ def test_only_what_left_comes_back_and_only_once() -> None:
     (line,) = room.lines(order)
     room.put_away("D002")
     assert "taken" == refused(take_back, room, line, "D002")
-    take_back(room, line, "D004")
+    assert "already_expected" == refused(take_back, room, line, "D004")
+    (back,) = room.unit.find(Return)
+    returns.check(room.unit, back.id, resold(line, "D004"))
     with pytest.raises(Exception, match="'return' is not possible while it is returned"):
         take_back(room, line, "D005")
 
@@ -177,7 +188,7 @@ def test_lines_and_references_follow_their_things() -> None:
     line, item, reference = room.line("D001"), room.item("D002"), slot_code.reference("D002", 1)
     stock.exchange(room.unit, room.stay("D001").id, "D002")
     assert room.stay("D002").id == now(room, line).stay
-    (bound,) = room.lines(room.order("2", orders.IncomingLine(reference)))
+    (bound,) = room.lines(room.order("2", IncomingLine(reference)))
     assert item.id == room.unit.all(Stay)[bound.stay].item
 
 

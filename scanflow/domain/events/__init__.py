@@ -15,5 +15,6 @@ from scanflow.domain.events.kinds import read as read
 from scanflow.domain.events.orders import *  # noqa: F403
 from scanflow.domain.events.parcels import *  # noqa: F403
 from scanflow.domain.events.picking import *  # noqa: F403
+from scanflow.domain.events.returns import *  # noqa: F403
 from scanflow.domain.events.shop import *  # noqa: F403
 from scanflow.domain.events.stock import *  # noqa: F403

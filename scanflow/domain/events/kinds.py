@@ -20,6 +20,7 @@ class Noun(StrEnum):
     ROUND = "round"
     PARCEL = "parcel"
     COUNT = "stocktake"
+    RETURN = "return"
 
 
 class NamedThing(NamedTuple):
@@ -38,6 +39,7 @@ LineId = Annotated[str, Noun.LINE]
 RoundId = Annotated[str, Noun.ROUND]
 ParcelId = Annotated[str, Noun.PARCEL]
 CountId = Annotated[str, Noun.COUNT]
+ReturnId = Annotated[str, Noun.RETURN]
 
 LEFT_OUT: Mapping[str, bool] = {"left out": True}
 """The metadata of a field that does not stand in the ledger while it is None."""

@@ -2,7 +2,7 @@
 
 from scanflow.web.api import changes, health, ledger, openapi, orders, parcels
 from scanflow.web.api import counts as stocktakes
-from scanflow.web.api.orders import channels, lines
+from scanflow.web.api.orders import channels, lines, returns
 from scanflow.web.api.parcels import hand_over
 from scanflow.web.api.picking import rounds, scans
 from scanflow.web.api.stock import doubts, file, listings, sections, slots, stays
@@ -24,6 +24,7 @@ BLUEPRINTS = tuple(
         rounds,
         parcels,
         hand_over,
+        returns,
         scans,
         stocktakes,
         ledger,

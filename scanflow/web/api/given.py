@@ -9,7 +9,18 @@ from typing_extensions import TypedDict
 
 from labels.paper import COLOURS
 from scanflow.domain.derive import ListingState, OrderState, SlotState
-from scanflow.domain.life import CardState, DoubtEnd, DoubtKind, Hold, LineState, ParcelState, RoundState, StayState
+from scanflow.domain.life import (
+    CardState,
+    Condition,
+    DoubtEnd,
+    DoubtKind,
+    Hold,
+    LineState,
+    ParcelState,
+    ReturnState,
+    RoundState,
+    StayState,
+)
 from scanflow.domain.offered import Differs
 from scanflow.domain.things import ChannelStatus
 from scanflow.storage.writing.failing import CODES
@@ -259,6 +270,31 @@ class Parcel(TypedDict):
     lines: Annotated[
         list[LineInParcels], Field(description="All of its orders, also what is in another parcel or none.")
     ]
+
+
+class LineOfReturn(Line):
+    """A line as its order has it; `standing` is the stay that its check began."""
+
+    condition: Annotated[Condition | None, Field(description="Null until it is checked.")]
+    standing: Identity | None
+
+
+class Return(TypedDict):
+    id: Identity
+    order: Annotated[Identity | None, Field(description="Null of a parcel that nobody expects.")]
+    state: ReturnState
+    why: str
+    until: Annotated[Instant | None, Field(description="It is overdue from then on.")]
+    opened: Instant
+    arrived: Instant | None
+    checked: Instant | None
+    never_ours: Annotated[Condition | None, Field(description="What became of a thing that was not this shop's.")]
+    lines: list[LineOfReturn]
+
+
+class ReturnPage(TypedDict):
+    returns: list[Return]
+    next: str | None
 
 
 class ParcelPage(TypedDict):

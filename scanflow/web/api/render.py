@@ -10,7 +10,20 @@ from labels import slot_code
 from scanflow.domain.derive import SlotState, order_state
 from scanflow.domain.offered import Difference
 from scanflow.domain.orders.loaded import RefusedRow
-from scanflow.domain.things import Doubt, Item, Line, Listing, Order, Parcel, Round, Section, Slot, Stay
+from scanflow.domain.things import (
+    CheckedThing,
+    Doubt,
+    Item,
+    Line,
+    Listing,
+    Order,
+    Parcel,
+    Return,
+    Round,
+    Section,
+    Slot,
+    Stay,
+)
 from scanflow.domain.whereabouts import Whereabouts, bin_of_stop
 from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import listings as listing_views
@@ -210,6 +223,32 @@ def parcel(unit: SqlUnit, shown: Parcel) -> given.Parcel:
         "slip": slot_code.slip_text(must(unit, Order, shown.orders[0]).slip),
         "orders": list(shown.orders),
         "lines": [{**line(row), "parcel": row.parcel} for name in shown.orders for row in lines[name]],
+    }
+
+
+def returned(unit: SqlUnit, shown: Return) -> given.Return:
+    checks = {each.line: each for each in shown.checks}
+    never_ours = checks.get(None)
+    rows = {row.id: row for row in order_views.lines_by_id(unit.connection, shown.lines)}
+    return {
+        "id": shown.id,
+        "order": shown.order,
+        "state": shown.state,
+        "why": shown.why,
+        "until": time(shown.until),
+        "opened": time(shown.opened),
+        "arrived": time(shown.arrived),
+        "checked": time(shown.checked),
+        "never_ours": never_ours.condition if never_ours else None,
+        "lines": [_line_of_return(rows[name], checks.get(name)) for name in shown.lines],
+    }
+
+
+def _line_of_return(row: Any, check: CheckedThing | None) -> given.LineOfReturn:
+    return {
+        **line(row),
+        "condition": check.condition if check else None,
+        "standing": check.stay if check else None,
     }
 
 

@@ -17,11 +17,12 @@ from labels.paper import COLOURS
 from scanflow.domain import advice, life, whereabouts
 from scanflow.domain.access import agents
 from scanflow.domain.derive import ListingState, OrderState, SlotState, stands_still
-from scanflow.domain.life import DoubtEnd, NotAllowed, ParcelState, StayState
+from scanflow.domain.life import DoubtEnd, NotAllowed, ParcelState, ReturnState, StayState
 from scanflow.domain.things import Held
 from scanflow.domain.whereabouts import Whereabouts
 from scanflow.domain.words import (
     AT_THE_DOOR,
+    CONDITIONS,
     DIFFERS,
     HOLDS,
     LINES,
@@ -30,6 +31,7 @@ from scanflow.domain.words import (
     ORDERS,
     PARCELS,
     REFUSALS,
+    RETURNS,
     SLOTS,
     STAYS,
     units,
@@ -240,6 +242,8 @@ def register(app: Flask) -> None:
     app.add_template_filter(lambda state: LISTINGS[ListingState(state)], "listing_state")
     app.add_template_filter(DIFFERS.get, "differs")
     app.add_template_filter(lambda state: PARCELS[ParcelState(state)], "parcel_state")
+    app.add_template_filter(lambda state: RETURNS[ReturnState(state)], "return_state")
+    app.add_template_filter(CONDITIONS.get, "condition")
     app.add_template_filter(whereabouts.words, "place")
     app.add_template_filter(advice.put_right)
     app.add_template_filter(said)

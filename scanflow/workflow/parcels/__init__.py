@@ -222,7 +222,7 @@ def reopen(unit: Unit, parcel_id: str) -> Parcel:
     """
     parcel = must(unit, Parcel, parcel_id)
     if gone(unit, parcel):
-        raise Refused("handed_over", "This parcel has left. If something comes back, take it back on its order's page.")
+        raise Refused("handed_over", "This parcel has left. What comes back of it is taken in as a return.")
     opened = replace(parcel.after("reopen"), opened=unit.at, later=False)
     _table_free(unit, parcel.table)
     for name in parcel.orders:
@@ -275,7 +275,7 @@ def _step_all(
         stay = must(unit, Stay, line.stay or "")
         card = must(unit, Slot, stay.code)
         if card.turns != stay.turn:
-            words = f"Another thing stands in {stay.code} by now. Take this one back on its order's page instead."
+            words = f"Another thing stands in {stay.code} by now. Take this one in as a return instead."
             raise Refused("slot_reused", words)
         for table, event in steps:
             match table:

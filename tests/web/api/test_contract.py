@@ -69,6 +69,11 @@ POST /api/parcels/{parcel}/set-aside
 POST /api/parcels/{parcel}/reopen
 GET /api/hand-over
 POST /api/hand-over
+POST /api/returns
+GET /api/returns
+GET /api/returns/{id}
+POST /api/returns/{id}/arrived
+POST /api/returns/{id}/check
 POST /api/scans
 POST /api/scans/{key}/undo
 POST /api/decode

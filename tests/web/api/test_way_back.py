@@ -5,8 +5,6 @@ from __future__ import annotations
 from calls import Calls
 
 from labels.slot_code import card_text
-from scanflow.shop import Shop
-from scanflow.workflow.stock import returns
 
 
 def test_two_cards_that_were_swapped_are_exchanged(calls: Calls) -> None:
@@ -46,21 +44,23 @@ def test_what_can_t_be_exchanged_is_refused(calls: Calls) -> None:
     assert "not_allowed" == calls.post(path, 409, **{"with": stays[0]["id"]})["code"]
 
 
-def test_what_came_back_is_shown_where_it_stands(calls: Calls, shop: Shop) -> None:
+def test_what_came_back_is_shown_where_it_stands(calls: Calls) -> None:
     """Its line and order are returned, its new stay has a turn and a reference of its own."""
     calls.section()
     _, order, parcel = calls.packed()
     calls.post("/api/hand-over", key="out", text=parcel["slip"])
     line = order["lines"][0]["id"]
 
-    stay = shop.act("owner", lambda unit: returns.take_back(unit, line, returns.TakeBack(text=card_text("D005"))))
-    shown, now = calls.get(f"/api/stays/{stay.id}"), calls.get(f"/api/orders/{order['id']}")
+    path = f"/api/returns/{calls.post('/api/returns', 201, order=order['id'])['id']}"
+    calls.post(f"{path}/arrived")
+    back = calls.post(f"{path}/check", line=line, condition="resell", text=card_text("D005"))
+    shown, now = calls.get(f"/api/stays/{back['lines'][0]['standing']}"), calls.get(f"/api/orders/{order['id']}")
     assert ("D005", "stored", 1) == (shown["code"], shown["state"], shown["turn"])
     assert ("returned", "returned") == (now["state"], now["lines"][0]["state"])
 
 
 def test_no_call_takes_a_line_back(calls: Calls) -> None:
-    """That is done with the card in hand, on the order's page."""
+    """That is done with the card in hand, by the check of its return."""
     calls.section()
     _, order, _ = calls.packed()
 

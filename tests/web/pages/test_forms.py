@@ -37,7 +37,7 @@ UNSEEN = frozenset(
     {
         *("table_page.open_parcel", "table_page.close", "order_page.pack"),
         *("count_page.start", "count_page.due", "device_page.pair"),
-        *("order_page.take_back", "order_page.send_again"),
+        *("order_page.send_again", "return_page.expect", "return_page.not_arrived"),
         *("stock_file_page.take_back", "slot_page.free", "slot_page.bring_back"),
         *("amiss_page.accept", "table_page.pack_apart"),
         *("table_page.later", "hand_over_page.collected", "hand_over_page.all_went", "hand_over_page.take_off"),

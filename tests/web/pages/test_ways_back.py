@@ -66,16 +66,18 @@ def test_what_came_back_is_taken_back_and_sent_again(
     """With the card in hand, by a helper; the owner sends it again. A card that is on a thing is refused."""
     _, order, parcel = packed
     line, other = order["lines"][0]["id"], calls.put_away("Saddle")
-    back, again = f"/lines/{line}/take-back", f"/lines/{line}/send-again"
-    assert back not in forms(client.get(f"/orders/{order['id']}").text)
+    expect, again = f"/orders/{order['id']}/returns", f"/lines/{line}/send-again"
+    assert expect not in forms(client.get(f"/orders/{order['id']}").text)
     shop.act("owner", lambda unit: hand_over.hand_over(unit, hand_over.HandOver(key="out", text=parcel["slip"])))
     helper = client_of(app, shop, Role.HELPER)
-    assert back in forms(helper.get(f"/orders/{order['id']}").text)
-    assert 409 == helper.post(back, data={"text": card_text(other["code"])}).status_code
-    assert 422 == helper.post(back, data={"text": "no card"}).status_code
-    stored = helper.post(back, data={"text": card_text("D005")})
+    assert expect in forms(helper.get(f"/orders/{order['id']}").text)
+    path, said = helper.post("/returns", data={"text": parcel["slip"]}).headers["Location"], {"condition": "resell"}
+    said |= {"line": line}
+    assert 409 == helper.post(f"{path}/check", data=said | {"text": card_text(other["code"])}).status_code
+    assert 422 == helper.post(f"{path}/check", data=said | {"text": "no card"}).status_code
+    stored = helper.post(f"{path}/check", data=said | {"text": card_text("D005")})
     assert 303 == stored.status_code
-    assert "D005" in re.sub("<[^>]*>", "", helper.get(stored.headers["Location"]).text)
+    assert "Put card D005 on it" in re.sub("<[^>]*>", "", helper.get(stored.headers["Location"]).text)
     assert [True, False] == [again in forms(each.get(f"/orders/{order['id']}").text) for each in (client, helper)]
     assert 403 == helper.post(again).status_code
     assert f"/orders/{order['id']}" == client.post(again).headers["Location"]

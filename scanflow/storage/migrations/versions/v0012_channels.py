@@ -1,4 +1,4 @@
-"""Channels, listings, packing notes, files of orders that are taken back, and hand-overs."""
+"""Channels, listings, packing notes, hand-overs and returns; files of orders can be taken back."""
 
 from __future__ import annotations
 
@@ -43,6 +43,7 @@ def upgrade() -> None:
     op.add_column("items", sa.Column("packing", sa.Text, nullable=False, server_default=sa.text("''")))
     _parcels()
     _listings()
+    _returns()
 
 
 def _parcels() -> None:
@@ -101,3 +102,25 @@ def _move_over() -> None:
         "UPDATE listings SET ended = (SELECT max(stays.ended) FROM stays WHERE stays.item = listings.item) "
         "WHERE NOT EXISTS (SELECT 1 FROM stays WHERE stays.item = listings.item AND stays.state = 'stored')"
     )
+
+
+def _returns() -> None:
+    op.create_table(
+        "returns",
+        sa.Column("n", _COUNT, primary_key=True, autoincrement=True),
+        sa.Column("id", sa.String(64), nullable=False),
+        sa.Column("order", sa.String(64)),
+        sa.Column("lines", sa.Text, nullable=False),
+        sa.Column("why", sa.Text, nullable=False),
+        sa.Column("until", sa.String(32)),
+        sa.Column("state", sa.String(24), nullable=False),
+        sa.Column("opened", sa.String(32), nullable=False),
+        sa.Column("arrived", sa.String(32)),
+        sa.Column("checked", sa.String(32)),
+        sa.Column("checks", sa.Text, nullable=False),
+        sa.ForeignKeyConstraint(["order"], ["orders.id"], name="fk_returns_order"),
+        sa.PrimaryKeyConstraint("n", name="pk_returns"),
+        sa.UniqueConstraint("id", name="uq_returns_id"),
+    )
+    op.create_index("ix_returns_order", "returns", ["order"])
+    op.create_index("ix_returns_state", "returns", ["state"])

@@ -12,10 +12,11 @@ from flask.typing import ResponseReturnValue
 from labels import slot_code
 from scanflow.domain.derive import OrderState, stands_still
 from scanflow.domain.life import LIVE, OF_BINDING, Hold, LineState
-from scanflow.domain.things import Order, Parcel, Stay
+from scanflow.domain.things import Line, Order, Parcel, Return, Stay
 from scanflow.domain.words import units
 from scanflow.shop import a_while
 from scanflow.storage.views import orders as order_views
+from scanflow.storage.views import returns as return_views
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views import search as search_views
 from scanflow.storage.views.lists import Rows
@@ -27,8 +28,9 @@ from scanflow.web.problem import Problem
 from scanflow.workflow import orders, parcels
 from scanflow.workflow.orders import binding, many, selling
 from scanflow.workflow.orders.many import TO_CANCEL, TO_KEEP, SettleMany
+from scanflow.workflow.orders.returns import can_come_back
 from scanflow.workflow.ports import Unit
-from scanflow.workflow.stock import cards, doubts, returns
+from scanflow.workflow.stock import cards, doubts
 from scanflow.workflow.stock.sightings import gone
 
 blueprint = Blueprint("order_page", __name__)
@@ -46,7 +48,8 @@ def index(said: str = "", status: int = 200, done: str = "") -> ResponseReturnVa
     shown = {"orders": rows, "lines": lines, "counts": counts, "state": state, "states": STATES, "words": words}
     held = ask(order_views.held_by_reason) if state == OrderState.HELD else {}
     shown["many"] = [(hold, ids, hold in TO_KEEP) for hold, ids in held.items() if hold in TO_CANCEL and len(ids) > 1]
-    return render("orders/orders.html", **shown, said=said, done=done, skip=offset(), size=PAGE), status
+    back = sum(ask(return_views.return_counts).values())
+    return render("orders/orders.html", **shown, returns=back, said=said, done=done, skip=offset(), size=PAGE), status
 
 
 @page(blueprint, "POST", "/orders/many")
@@ -71,7 +74,10 @@ def show(id: str, said: str = "", status: int = 200) -> ResponseReturnValue:
         raise Problem(404, "not_found", "There is no such order.")
     slip = slot_code.slip_text(order.slip)
     where = where_are(rows)
+    coming = {line.id for line in unit.find(Line, order=id) if can_come_back(unit, line)}
+    found = unit.find(Return, order=id)
     shown = {"order": order, "lines": rows, "state": state, "slip": slip, "boxes": boxes}
+    shown |= {"coming": coming, "returns": found, "scrapped": {line for each in found for line in each.scrapped}}
     return render("orders/order.html", where=where, **shown, again=again, here=here, said=said), status
 
 
@@ -185,14 +191,6 @@ def change(id: str, step: str) -> ResponseReturnValue:
     """One step of a line, back to the order, or to the round or table that it was asked from."""
     words = request.form.get("words", "").strip()
     return _changed(id, lambda unit: STEPS[step](unit, id, words))
-
-
-@page(blueprint, "POST", "/lines/<id>/take-back", roles=STAFF)
-def take_back(id: str) -> ResponseReturnValue:
-    """What came back is put away by the card in hand."""
-    order = str(_line(id).order)
-    stay = act(lambda unit: returns.take_back(unit, id, sent(returns.TakeBack)))
-    return show(order, *stay) if isinstance(stay, Refusal) else redirect(url_for("put_away.stored", id=stay.id), 303)
 
 
 @page(blueprint, "POST", "/lines/<id>/send-again")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from datetime import datetime
 
 from flask import Blueprint, url_for
 from flask.typing import ResponseReturnValue
@@ -16,6 +17,7 @@ from scanflow.storage.views import listings as listing_views
 from scanflow.storage.views import orders as order_views
 from scanflow.storage.views import parcels as parcel_views
 from scanflow.storage.views import picking as round_views
+from scanflow.storage.views import returns as return_views
 from scanflow.storage.views import room as room_views
 from scanflow.storage.views import stock as slot_views
 from scanflow.storage.views import where as where_views
@@ -50,6 +52,8 @@ class Overview:
     offers: Rows
     rounds: Rows
     parcels: Rows
+    returns: Rows
+    """Those that have arrived and are not checked, and those that are overdue."""
     numbers: dict[str, str]
     boxes: int
     """Parcels that are not closed and have something packed in them."""
@@ -64,7 +68,7 @@ class Next:
     post: bool = False
 
 
-def read() -> Overview:
+def read(now: datetime) -> Overview:
     parcels = ask(parcel_views.open_parcels)
     at = room().at
     offers = ask(listing_views.listing_list, ListingState.TO_TAKE_DOWN, at, limit=SHOWN + 1)
@@ -82,6 +86,7 @@ def read() -> Overview:
         offers=offers,
         rounds=ask(round_views.open_rounds),
         parcels=parcels,
+        returns=ask(return_views.return_duties, now, SHOWN + 1),
         numbers={row.id: row.number for row in ask(order_views.numbers, names)},
         boxes=ask(parcel_views.parcels_with_things),
     )
@@ -134,7 +139,7 @@ def _leaving() -> dict[str, object]:
 @page(blueprint, "GET", "/", roles=STAFF, live=True, menu=MenuEntry(Group.DAY, 1, "Today", "t"))
 def show() -> ResponseReturnValue:
     unit = room()
-    day, settings = read(), unit.settings
+    day, settings = read(unit.at), unit.settings
     told = sentences(settings.backups, shop().keeper, unit.seq, unit.at)
     running = unit.find(Stocktake, state=StocktakeState.OPEN)[::-1]
     shown = {

@@ -159,8 +159,15 @@ def photo(id: str) -> ResponseReturnValue:
         return story(id, error.detail, 422)
     if picture is None:
         return story(id, "Choose a picture.", 422)
-    to = url_for("put_away.stored", id=id) if request.form.get("back") == "stored" else None
-    return do(story, lambda unit: photos.keep(unit, id, picture), to, id=id)
+    return do(story, lambda unit: photos.keep(unit, id, picture), _sent_from(id), id=id)
+
+
+def _sent_from(id: str) -> str | None:
+    """Where the form of a picture stood, if not on its thing's own page; `back` says so."""
+    page, _, of = request.form.get("back", "").partition(" ")
+    if page == "return":
+        return url_for("return_page.show", id=of)
+    return url_for("put_away.stored", id=id) if page == "stored" else None
 
 
 @page(blueprint, "POST", "/stays/<id>/withdraw")
