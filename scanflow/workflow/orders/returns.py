@@ -144,17 +144,15 @@ class TakeIn(Command):
 def take_in(unit: Unit, said: TakeIn) -> Return:
     """What is here, by a slip, a shipping label or the number of an order: its return has arrived.
 
-    One that nobody expected is made for all that can come back. Refused: `which_return` where several are expected,
+    One that nobody expected is made for all that can come back. Refused: `which_return` where the order has several,
     and as `expect`. Invalid where no order is named, or a label names several.
     """
     order = order_of(unit, said.text)
     found = open_returns(unit, order.id)
-    here = [each for each in found if each.state is ReturnState.ARRIVED]
-    if here:
-        return here[0]
     if len(found) > 1:
-        raise Refused("which_return", f"Order {order.number} has several returns expected. Choose which one this is.")
-    return arrive(unit, found[0].id if found else expect(unit, Expect(order=order.id)).id)
+        raise Refused("which_return", f"Order {order.number} has several returns. Choose which one this is.")
+    back = found[0] if found else expect(unit, Expect(order=order.id))
+    return back if back.state is ReturnState.ARRIVED else arrive(unit, back.id)
 
 
 def order_of(unit: Unit, text: str) -> Order:

@@ -391,9 +391,14 @@ def test_what_nobody_expected_is_a_return_of_all_that_can_come_back(room: RoomIn
 
 def test_of_several_returns_a_person_chooses(room: RoomInMemory, order: Order) -> None:
     """Which of two parcels of an order this is, its slip does not say."""
-    for line in room.lines(order):
-        expected(room, order, line)
+    one, two = room.lines(order)
+    back = expected(room, order, one)
+    expected(room, order, two)
     assert "which_return" == refused(taken_in, room, "1")
+    returns.arrive(room.unit, back.id)
+    assert "which_return" == refused(taken_in, room, "1")
+    check(room, back, one, "resell", "D004")
+    assert (two.id,) == taken_in(room, "1").lines
 
 
 def test_a_label_of_two_orders_asks_which_one(room: RoomInMemory) -> None:
