@@ -162,7 +162,7 @@ def test_listing_ids_of_earlier_tables_become_offers(own_url: str) -> None:
     config.set_main_option("script_location", "scanflow:storage/migrations")
     with engine.begin() as connection:
         config.attributes["connection"] = connection
-        command.upgrade(config, "0012")
+        command.upgrade(config, "0011")
         for row in OLD_LISTINGS:
             connection.execute(text(row))
     engine.dispose()

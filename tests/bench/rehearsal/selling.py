@@ -165,14 +165,23 @@ class Seller(Stockroom):
                 continue
             card = self.random.choice(free)
             text = self.text_of(card.code)
-            status, location = self.calls.form(f"/lines/{line['id']}/take-back", text=text)
-            if status != 303:
-                self.tally.refused_call(f"take back: {status}", card.code)
+            stay = self.came_back(sale, line["id"], text)
+            if not stay:
+                self.tally.refused_call("take back", card.code)
                 continue
             self.world.take_off(bought.thing)
-            self.stored(bought.thing, card, location)
+            self.stored(bought.thing, card, f"/{stay}")
             if not bought.off:
                 self.calls.form(f"/lines/{line['id']}/send-again")
+
+    def came_back(self, sale: Sale, line: str, text: str) -> str:
+        """A return of one line is expected, arrives and is to be sold again: the stay that it has now, if any."""
+        status, back = self.calls.post("/api/returns", order=sale.id, lines=[line], why="Sent back")
+        for step, said in (("arrived", {}), ("check", {"line": line, "condition": "resell", "text": text})):
+            if status >= 400:
+                return ""
+            status, back = self.calls.post(f"/api/returns/{back['id']}/{step}", **said)
+        return str(next(each["standing"] for each in back["lines"])) if status < 400 else ""
 
     def wants_no_more(self, bought: Bought) -> None:
         if not bought.delivered:

@@ -41,7 +41,7 @@ UNSEEN = frozenset(
         *("stock_file_page.take_back", "slot_page.free", "slot_page.bring_back"),
         *("amiss_page.accept", "table_page.pack_apart"),
         *("table_page.later", "hand_over_page.collected", "hand_over_page.all_went", "hand_over_page.take_off"),
-        *("order_file_page.take_back", "order_page.settle_many", "channel_page.claim"),
+        *("order_file_page.take_back", "order_page.settle_many"),
     }
 )
 """Rules whose forms are not met in the room below: other parcels and counts would have to be open in it, something

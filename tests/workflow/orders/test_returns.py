@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import timedelta
 from typing import Any
 
@@ -11,7 +12,7 @@ from room_in_memory import RoomInMemory
 from labels import slot_code
 from scanflow.domain import events
 from scanflow.domain.life import Condition, DoubtKind, Hold, LineState, NotAllowed, ReturnState, StayState
-from scanflow.domain.things import Doubt, Item, Label, Line, Order, Parcel, Return, Stay
+from scanflow.domain.things import Doubt, Label, Line, Order, Parcel, Return, Stay
 from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.orders import returns
 from scanflow.workflow.parcels import hand_over, shipping
@@ -162,7 +163,7 @@ def test_resell_begins_the_items_next_stay(room: RoomInMemory, order: Order) -> 
     """The same item with its picture, notes and doubts, by the card in hand; the line is returned."""
     one, _ = room.lines(order)
     item = room.item("D001")
-    room.unit.put(noted := Item(item.id, item.title, item.listing, "Scratched", item.photo))
+    room.unit.put(noted := replace(item, notes="Scratched"))
     doubts.doubt(room.unit, item.id, DoubtKind.NOT_THIS, "Not this saddle.")
     back = check(room, arrived(room, order), one, "resell", "D004")
     stay = room.stay("D004")
