@@ -13,10 +13,11 @@ from memory import KINDS, Memory
 from labels import slot_code
 from scanflow.domain.derive import order_state, slot_state
 from scanflow.domain.life import NotAllowed
-from scanflow.domain.things import Doubt, Item, Line, Listing, Order, Parcel, Round, Scan, Slot, Stay, Stop
+from scanflow.domain.things import Doubt, Item, Line, Order, Parcel, Round, Scan, Slot, Stay, Stop
+from scanflow.domain.whereabouts import bin_of_stop
 from scanflow.workflow.picking.rounds import LeftOut
 from scanflow.workflow.ports import Invalid, Missing, Refused
-from scanflow.workflow.stock import listings
+from scanflow.workflow.stock import listings, sightings
 
 Json = dict[str, Any]
 
@@ -28,13 +29,6 @@ def stay(room: Memory, told: Stay) -> Json:
     words |= {"notes": item.notes, "packing": item.packing}
     reference = slot_code.reference(told.code, told.turn)
     return {"id": told.id, "item": item.id, "reference": reference, "state": told.state} | place | words
-
-
-def listing(room: Memory, told: Listing) -> Json:
-    last = room.find(Stay, item=told.item)[-1]
-    offer = {"id": told.id, "channel": told.channel, "listing": told.listing, "since": told.since.isoformat()}
-    thing = {"stay": last.id, "code": last.code, "title": room.all(Item)[told.item].title}
-    return offer | thing | {"state": listings.state(room, told)}
 
 
 def line(room: Memory, told: Line) -> Json:
@@ -66,8 +60,9 @@ def _stop(room: Memory, told: Stop) -> Json:
     wanted = line(room, room.all(Line)[told.line])
     item = room.all(Item)[room.all(Stay)[wanted["stay"]].item] if wanted["stay"] else None
     of_line = room.all(Line)[told.line]
+    facts = room.facts(wanted["code"]) if wanted["code"] else None
     return {
-        "bin": told.bin,
+        "bin": bin_of_stop(told.bin, of_line.state, sightings.where(room, facts) if facts else None),
         "code": wanted["code"],
         "title": item.title if item else wanted["title"],
         "photo": None,

@@ -15,7 +15,7 @@ from labels import slot_code
 from scanflow.domain.access import Role
 from scanflow.domain.life import CardState, Hold, LineState, ParcelState, RoundState
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
-from scanflow.domain.things import Bin, Line, Listing, Order, Parcel, Round, Scan, Section, Slot, Station, Stay
+from scanflow.domain.things import Bin, Line, Order, Parcel, Round, Scan, Section, Slot, Station, Stay
 from scanflow.shop import Shop
 from scanflow.storage.ledger import entry_of, first_break
 from scanflow.storage.trust.replay import NOW, rows_now
@@ -26,7 +26,6 @@ from scanflow.workflow.orders import receiving
 from scanflow.workflow.picking import rounds, scans, undoing
 from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.ports import Settings
-from scanflow.workflow.stock import listings
 
 GONE = "- -"
 """What the ledger says of a row that is there no more."""
@@ -170,19 +169,6 @@ class ServiceAndModel:
             return model.stay(unit, changed)
 
         self.call(f"/api/stays/{name}", words, work, method="PATCH")
-
-    def offer(self, n: int, listing: str, channel: str) -> None:
-        name, body = self.pick(Stay, n), {"listing": listing, "channel": channel}
-
-        def work(unit: Memory) -> Any:
-            return model.listing(unit, listings.add(unit, name, listings.AddListing(**body)))
-
-        self.call(f"/api/stays/{name}/listings", body, work)
-
-    def end_offer(self, n: int) -> None:
-        name = self.pick(Listing, n)
-        work: Work = lambda unit: model.listing(unit, listings.end(unit, name))  # noqa: E731
-        self.call(f"/api/listings/{name}/ended", {}, work)
 
     def withdraw(self, n: int) -> None:
         name = self.pick(Stay, n)

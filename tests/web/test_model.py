@@ -29,7 +29,6 @@ YES = st.booleans()
 TITLES = st.sampled_from(["Rear derailleur", "Front derailleur, clamp", "Head lamp"])
 WORDS = st.sampled_from(["", "", "Rear derailleur", "Velvet curtain"])
 LISTINGS = st.sampled_from(["", "", "L-1", "L-2"])
-CHANNELS = st.sampled_from(["", "fair", "corner"])
 TIMES = st.sampled_from([None, None, "2026-03-01", "2026-03-03T08:00:00+01:00", "2026-02-31"])
 TABLES = st.sampled_from(["main", "main", "main", "side"])
 FORMS = st.sampled_from([0, 0, 0, 0, 1, 2, 3])
@@ -90,8 +89,6 @@ ACTS: dict[Callable[[ServiceAndModel, Draw], None], int] = {
     change_item: 1,
     lambda both, draw: both.store({"title": "Crank", "code": both.code(draw(N))}): 1,
     lambda both, draw: both.store({"title": "Crank", "text": both.card(draw(N), draw(MISREAD)) or "?"}): 1,
-    lambda both, draw: both.offer(draw(N), draw(st.sampled_from(["L-1", "L-2", "F-1"])), draw(CHANNELS)): 2,
-    lambda both, draw: both.end_offer(draw(N)): 1,
     lambda both, draw: both.withdraw(draw(N)): 1,
     lambda both, draw: both.move(draw(N), draw(N)): 2,
     lambda both, draw: both.cancel(draw(NEW), draw(st.none() | N)): 2,
