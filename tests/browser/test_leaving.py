@@ -124,6 +124,8 @@ def test_collected_in_person(live: Live, page: Page, calls: Calls) -> None:
     type_fast(page, order["slip"])
     no(page, AT_THE_DOOR[Reason.HELD].heading)
     page.get_by_role("link", name=names.IS_COLLECTED).click()
+    page.wait_for_url("**/hand-over?parcel=*")
+    page.wait_for_load_state()
     page.get_by_label(names.WHO_COLLECTED).fill("Ann with the dog")
     page.get_by_role("button", name=names.COLLECTED).click()
     expect(page.get_by_role("link", name="Collected by Ann with the dog")).to_be_visible()

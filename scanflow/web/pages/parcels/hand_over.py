@@ -60,7 +60,7 @@ def _show(parcel: str, told: str, said: str, status: int, heading: str = "Wrong 
         heading=heading,
         carrier=ask(parcel_views.last_carrier),
         last=last_scan(*hand_over.AT_THE_DOOR),
-        here=url_for("hand_over_page.show"),
+        here=url_for("hand_over_page.show", parcel=parcel if shown.get("collected") else None),
     ), status
 
 
