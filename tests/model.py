@@ -14,8 +14,10 @@ from labels import slot_code
 from scanflow.domain.derive import order_state, slot_state
 from scanflow.domain.life import NotAllowed
 from scanflow.domain.things import Doubt, Item, Line, Order, Parcel, Round, Scan, Slot, Stay, Stop
+from scanflow.domain.whereabouts import bin_of_stop
 from scanflow.workflow.picking.rounds import LeftOut
 from scanflow.workflow.ports import Invalid, Missing, Refused
+from scanflow.workflow.stock import sightings
 
 Json = dict[str, Any]
 
@@ -57,8 +59,9 @@ def _stop(room: Memory, told: Stop) -> Json:
     wanted = line(room, room.all(Line)[told.line])
     item = room.all(Item)[room.all(Stay)[wanted["stay"]].item] if wanted["stay"] else None
     of_line = room.all(Line)[told.line]
+    facts = room.facts(wanted["code"]) if wanted["code"] else None
     return {
-        "bin": told.bin,
+        "bin": bin_of_stop(told.bin, of_line.state, sightings.where(room, facts) if facts else None),
         "code": wanted["code"],
         "title": item.title if item else wanted["title"],
         "photo": None,
