@@ -139,7 +139,8 @@ def _differing(line: IncomingLine, value: str, meant: ChannelStatus | None) -> I
     """A line that was cancelled or sent, of an order that was not: a person looks at it."""
     if meant not in (ChannelStatus.CANCELLED, ChannelStatus.SENT):
         return line
-    return replace(line, bad=line.bad or f"Its row says “{value[:60]}”, and other rows of the order say otherwise.")
+    words = f"Its row says “{value[:60]}”, and other rows of the order say otherwise."
+    return replace(line, bad=line.bad or words, status=meant)
 
 
 def _beyond(line: dict[str, str]) -> str | None:

@@ -8,12 +8,16 @@ from scanflow.domain.things import ChannelStatus
 
 @dataclass(frozen=True, slots=True)
 class IncomingLine:
-    """One thing asked for: `reference` as written; `bad` says why the line could not be read, None if it could."""
+    """One thing asked for: `reference` as written; `bad` says why the line could not be read, None if it could.
+
+    `status`: what its own row says, where other rows of the order say that it is still wanted.
+    """
 
     reference: str
     title: str = ""
     listing: str = ""
     bad: str | None = None
+    status: str | None = None
 
     @property
     def words(self) -> dict[str, Any]:
@@ -21,7 +25,7 @@ class IncomingLine:
         return {name: getattr(self, name) for name in WORDS}
 
 
-WORDS = tuple(each.name for each in fields(IncomingLine) if each.name != "bad")
+WORDS = tuple(each.name for each in fields(IncomingLine) if each.name not in ("bad", "status"))
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,7 +14,7 @@ from pydantic import Field
 
 from labels import slot_code
 from scanflow.domain import events
-from scanflow.domain.life import Hold, LineState
+from scanflow.domain.life import OF_BINDING, Hold, LineState
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import ChannelStatus, Line, Order
 from scanflow.workflow import orders
@@ -30,7 +30,7 @@ from scanflow.workflow.fields import (
     words,
 )
 from scanflow.workflow.orders.binding import new_line
-from scanflow.workflow.ports import Invalid, Unit, must
+from scanflow.workflow.ports import Invalid, Refused, Unit, must
 from scanflow.workflow.times import HOW, instant
 
 
@@ -181,16 +181,24 @@ def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[O
     left: dict[str, list[Line]] = defaultdict(list)
     for line in lines:
         left[_same(line.reference)].append(line)
-    changes = []
+    changes: list[Line] = []
+    added: list[Line] = []
     undated = replace(newer, ordered_at=None)  # what it has more now was ordered later, nobody says when
     position = max((line.position for line in lines), default=0)
     for wanted in incoming.lines:
         old = left[_same(wanted.reference)]
-        if old:
+        if old and wanted.status is not None:
+            changes += _not_wanted(unit, old.pop(0), wanted)
+        elif old:
             changes += _compare(unit, old.pop(0), wanted)
         else:
             position += 1
-            changes.append(new_line(unit, undated, position, wanted))
+            added.append(new_line(unit, undated, position, wanted))
+    if len(added) == len(incoming.lines) and any(line.stay and line.state is not LineState.CANCELLED for line in lines):
+        added = [line.held(Hold.DOUBTFUL, OTHER_THINGS) for line in added]
+        for line in added:
+            unit.put(line)
+    changes += added
     changes += [line for gone in left.values() for line in hold_absent(unit, gone, WITHOUT_LINE)]
     if newer != order or changes:
         unit.put(newer)
@@ -208,6 +216,8 @@ def tell_change(unit: Unit, order: Order, changes: Iterable[Line]) -> None:
 NOT_CLEARED = "Its channel says that it is not paid or not cleared yet."
 SENT = "Its channel says that it was sent. Is it still to be packed?"
 WITHOUT_LINE = "The order came again without this line."
+OTHER_THINGS = "The order came again with other things only. Is it the same order, or another channel's?"
+AFTER_ALL = "Its channel said that it was cancelled. Now it says that it is wanted."
 TO_PACK = frozenset({LineState.UNBOUND, LineState.WAITING, LineState.PICKED, LineState.SHORT})
 
 
@@ -215,9 +225,11 @@ def _take_status(unit: Unit, order: Order, status: ChannelStatus | None, before:
     """Do what the channel says of the order, and whether anything came of it. `before`: the lines that it had already.
 
     What was said before is done once, so that a person's answer stands: only a new line of an order that is aside is
-    held with the others.
+    held with the others, and one of a cancelled order is cancelled.
     """
     new = status is not None and order.status != status
+    if new and order.status == ChannelStatus.CANCELLED and status is not ChannelStatus.SENT:
+        _want_again(unit, [line for line in unit.find(Line, order=order.id) if line.in_file])
     lines = unit.find(Line, order=order.id)
     affected = [line for line in lines if new or line.id not in before]
     match status or order.status:
@@ -225,10 +237,12 @@ def _take_status(unit: Unit, order: Order, status: ChannelStatus | None, before:
             _hold_for_channel(unit, affected, Hold.NOT_CLEARED, NOT_CLEARED)
         case ChannelStatus.SENT if status is ChannelStatus.SENT:
             _hold_for_channel(unit, [line for line in affected if line.state in TO_PACK], Hold.NOT_IN_FILE, SENT)
+        case ChannelStatus.CANCELLED:
+            for line in affected:
+                if orders.can_be_cancelled(unit, line):
+                    orders.cancel(unit, order.id, orders.Cancel(line=line.id))
     if status is ChannelStatus.PACK:
         _clear(unit, order, [line for line in lines if line.has(Hold.NOT_CLEARED)])
-    if status is ChannelStatus.CANCELLED and new and any(orders.can_be_cancelled(unit, line) for line in lines):
-        orders.cancel(unit, order.id, orders.Cancel())
     if not new:
         return order, False
     order = replace(must(unit, Order, order.id), status=str(status))
@@ -236,9 +250,29 @@ def _take_status(unit: Unit, order: Order, status: ChannelStatus | None, before:
     return order, True
 
 
-def _hold_for_channel(unit: Unit, lines: Iterable[Line], hold: Hold, why: str) -> None:
+def _want_again(unit: Unit, lines: Iterable[Line]) -> None:
+    """What was cancelled is wanted after all, as its channel says: it is held until a person has looked."""
     for line in lines:
-        if line.state is not LineState.CANCELLED and orders.can_be_held(unit, line):
+        in_box = line.has(Hold.CANCELLED_IN_BOX) and orders.can_be_held(unit, line)
+        if in_box or line.state is LineState.CANCELLED:
+            again = line.freed((Hold.CANCELLED_IN_BOX,)) if in_box else _revived(unit, line)
+            unit.put(again.held(Hold.DOUBTFUL, AFTER_ALL))
+            unit.record(events.LineHeld(line=line.id, why=AFTER_ALL))
+
+
+def _revived(unit: Unit, line: Line) -> Line:
+    """Bound to nothing where its thing is out of stock, or another order wants it."""
+    try:
+        return orders.revive(unit, line.id)
+    except Refused as error:
+        new = replace(line.freed(OF_BINDING).after("revive unbound"), stay=None, parcel=None, round=None, basket=None)
+        return new.held(Hold.ALREADY_SOLD, error.detail)
+
+
+def _hold_for_channel(unit: Unit, lines: Iterable[Line], hold: Hold, why: str) -> None:
+    """A cancelled line keeps it for when it is wanted after all."""
+    for line in lines:
+        if orders.can_be_held(unit, line):
             unit.put(line.held(hold, why))
             unit.record(events.LineHeld(line=line.id, why=why))
 
@@ -253,6 +287,13 @@ def _clear(unit: Unit, order: Order, lines: Sequence[Line]) -> None:
 
 def _same(reference: str) -> str:
     return slot_code.compact(reference)
+
+
+def _not_wanted(unit: Unit, line: Line, wanted: IncomingLine) -> list[Line]:
+    """The line, held once if its row says that it was cancelled or sent, though its order is still wanted."""
+    if wanted.status == ChannelStatus.SENT and line.state not in TO_PACK:
+        return []
+    return hold_absent(unit, [line], wanted.bad or "")
 
 
 def _compare(unit: Unit, line: Line, wanted: IncomingLine) -> list[Line]:
@@ -270,13 +311,13 @@ def _compare(unit: Unit, line: Line, wanted: IncomingLine) -> list[Line]:
 
 def hold_absent(unit: Unit, lines: Iterable[Line], why: str) -> list[Line]:
     """Hold the lines that came before and did not come now; once, so that a person's answer stands."""
-    gone = [
-        replace(_held(unit, line, Hold.NOT_IN_FILE, why), in_file=False)
-        for line in lines
-        if line.in_file and line.state is not LineState.CANCELLED and orders.can_be_held(unit, line)
-    ]
-    for line in gone:
-        unit.put(line)
+    gone = []
+    for line in (each for each in lines if each.in_file):
+        if line.state is LineState.CANCELLED:
+            unit.put(replace(line, in_file=False))
+        elif orders.can_be_held(unit, line):
+            gone.append(replace(line.held(Hold.NOT_IN_FILE, why), in_file=False))
+            unit.put(gone[-1])
     return gone
 
 
