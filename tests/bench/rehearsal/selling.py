@@ -57,7 +57,8 @@ class Seller(Loader):
         self.receive([*new, *old, *again], by_file=self.chance(0.6))
 
     def is_free(self, number: str, channel: str) -> bool:
-        return all((sale.number, sale.channel) != (number, channel) for sale in self.world.sales)
+        """Whether it has no order of this number, nor the account, where a file was loaded as another channel's."""
+        return all((number, channel) not in ((sale.number, sale.channel), sale.key) for sale in self.world.sales)
 
     def relist(self) -> None:
         """What did not sell is listed anew, with an id that nobody writes down."""
