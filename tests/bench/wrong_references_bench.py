@@ -1,8 +1,8 @@
 """Prints how many wrong references the words of titles catch, and how many honest ones they doubt.
 
 A wrong reference names another thing than the buyer's title means; an honest one names that thing. In rooms of the
-demo's goods and of goods of one kind the rules are asked alone and together; then 10,000 orders of one section's like titles come, each with a reference of
-another thing (goal: 99 % held), and how long a line of a file takes.
+demo's goods and of goods of one kind the rules are asked alone and together. Then 10,000 orders of one section's like
+titles come, each with the reference of another thing (goal: 99 % held), and how long a line of a file takes is shown.
 """
 
 from __future__ import annotations

@@ -74,13 +74,14 @@ def receive(unit: Unit, incoming: IncomingOrder, load: str | None = None) -> tup
     """Take an order in, once: its number is unique per channel, and the same again changes nothing. `load` names the
     file that brings it.
 
-    A later version binds its new lines, holds absent ones (`not_in_file`) and changed ones; nothing is dropped.
+    A later version binds its new lines, holds absent ones (`not_in_file`) and changed ones; nothing is dropped. Where a
+    file has other things only, they are held too: it may be another channel's.
     Without a channel two shops may use one number: what has no line of an order that came before is another order.
     """
     known = numbered(unit, incoming)
     again = known[0] if known and incoming.channel else _most_alike(unit, known, incoming)
     if again is not None:
-        return _receive_again(unit, again, incoming)
+        return _receive_again(unit, again, incoming, load)
     ordered_at, ship_by = _times(unit, incoming)
     number = free_number(unit, incoming) if known else incoming.number
     sent = incoming.number if known else ""
@@ -174,7 +175,7 @@ def _told(line: Line) -> events.LineTold:
     return {"line": line.id, "reference": line.reference, "stay": line.stay, "hold": line.hold}
 
 
-def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[Order, Arrival]:
+def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder, load: str | None) -> tuple[Order, Arrival]:
     ordered_at, ship_by = _times(unit, incoming)
     newer = replace(order, ordered_at=ordered_at or order.ordered_at, ship_by=ship_by or order.ship_by)
     lines = unit.find(Line, order=order.id)
@@ -194,7 +195,7 @@ def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[O
         else:
             position += 1
             added.append(new_line(unit, undated, position, wanted))
-    if len(added) == len(incoming.lines) and any(line.stay and line.state is not LineState.CANCELLED for line in lines):
+    if load and len(added) == len(incoming.lines) and any(_has_thing(line) for line in lines):
         added = [line.held(Hold.DOUBTFUL, OTHER_THINGS) for line in added]
         for line in added:
             unit.put(line)
@@ -205,6 +206,10 @@ def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[O
         tell_change(unit, order, changes)
     last, done = _take_status(unit, newer, incoming.status, [line.id for line in lines])
     return last, Arrival.CHANGED if done or newer != order or changes else Arrival.UNCHANGED
+
+
+def _has_thing(line: Line) -> bool:
+    return line.stay is not None and line.state is not LineState.CANCELLED
 
 
 def tell_change(unit: Unit, order: Order, changes: Iterable[Line]) -> None:
