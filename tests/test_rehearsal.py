@@ -40,8 +40,9 @@ def test_each_guard_has_its_slip():
 
 def test_honest_days_are_let_through(empty):
     """Nothing right is refused or held while nobody slips, and in the end all has ended and stands where it should."""
-    found = life.rehearse(empty, seed=4, chances={}, days=5)
+    found = life.rehearse(empty, seed=7, chances={}, days=6)
     assert found["boxes"] > 5
+    assert sum(found["rightly"].values()) > 0  # not paid yet, or called off late
     assert {} == {kind: hits for kind, hits in found["refused"].items() if hits}
     assert ({}, {}, []) == (found["held"], found["calls_refused"], found["amiss"])
     assert (0, []) == (found["wrong"], found["escapes"])
@@ -74,6 +75,14 @@ def test_nothing_told_is_let_go(empty):
     """Days full of slips of all kinds: some things leave wrong that no scan shows, none against what was told."""
     found = life.rehearse(empty, seed=1, chances=slips.mixed(0.3), days=5)
     assert len(found["slips"]) > 20
+    assert [] == found["escapes"]
+
+
+def test_files_of_another_channel_or_taken_amiss(empty):
+    """Loaded under the wrong channel, a part as a whole, what is not paid as paid: nothing told is let go."""
+    kinds = {"file loaded under the wrong channel", "status explained wrongly", "part file loaded as whole"}
+    found = life.rehearse(empty, seed=9, chances=dict.fromkeys(sorted(kinds), 0.9), days=4)
+    assert kinds == {slip["kind"] for slip in found["slips"]}
     assert [] == found["escapes"]
 
 

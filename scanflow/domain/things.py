@@ -328,7 +328,8 @@ class Line:
     """One thing of an order.
 
     `holds` are why it stands still, the gravest first; `scan` is the key of the scan that changed it last; `in_file`
-    is false once a later version of the order came without it.
+    is false once a later version of the order came without it. `status`: what its channel said last of this line alone,
+    cancelled or sent, empty where it said nothing.
     """
 
     id: str
@@ -345,6 +346,7 @@ class Line:
     basket: int | None = None
     scan: str | None = None
     in_file: bool = True
+    status: str = ""
 
     @property
     def live(self) -> bool:

@@ -138,7 +138,8 @@ class Shop(OrderPeople):
                 self._finish(box)
 
     def _packable(self, line: Line) -> bool:
-        waiting = line.state is LineState.WAITING and not self.settings.scan_at_bin
+        """Where nothing is scanned at the bins, what is not paid yet is not fetched."""
+        waiting = line.state is LineState.WAITING and not line.holds and not self.settings.scan_at_bin
         return waiting or line.state is LineState.PICKED
 
     def _ready(self, sale: Sale) -> bool:

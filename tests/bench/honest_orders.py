@@ -7,20 +7,26 @@ import io
 from dataclasses import dataclass, replace
 from datetime import datetime
 
-from honest_stock import CHANNELS, StockPeople, Thing
+from honest_stock import CHANNELS, COMPLETE, SAYS, StockPeople, Thing
 
 from labels import slot_code
 from scanflow.domain.life import DoubtEnd, Hold, LineState
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
-from scanflow.domain.things import Doubt, Line, Order, Parcel, Station, Stay
+from scanflow.domain.orders.loaded import Loaded
+from scanflow.domain.things import ChannelStatus, Doubt, Line, Order, Parcel, Station, Stay
 from scanflow.exchange import mapping, orders_csv
 from scanflow.exchange.csv_table import read_table
 from scanflow.workflow import orders, parcels
 from scanflow.workflow.orders import file as order_file
 from scanflow.workflow.orders import receiving
+from scanflow.workflow.ports import Unit
 from scanflow.workflow.stock import doubts
 
-HEADER = ("number", "channel", "ordered_at", "ship_by", "reference", "title", "listing")
+HEADER = ("number", "channel", "ordered_at", "ship_by", "reference", "title", "listing", "status")
+WORDS = {ChannelStatus.PACK: "Green", ChannelStatus.ASIDE: "Amber"}
+"""What the north writes into its status column; the south's file lists all of its open orders."""
+
+MEANING = {(SAYS, word): status for status, word in WORDS.items()}
 ENDED = (LineState.RELEASED, LineState.CANCELLED)
 
 
@@ -35,6 +41,13 @@ class Sale:
     counted: int = 0
 
 
+def load_file(unit: Unit, parsed: orders_csv.Parsed) -> Loaded:
+    """A whole file, as the page loads it, and what it lacks."""
+    done, _ = order_file.load_part(unit, parsed.orders, parsed.rows, 0, lambda: False, f"load {unit.at}")
+    order_file.load(unit, (), {}, parsed.listed)
+    return done
+
+
 class OrderPeople(StockPeople):
     sales: list[Sale]
     numbers = 0
@@ -47,8 +60,9 @@ class OrderPeople(StockPeople):
         return [thing for thing in self.stocked if id(thing) not in sold]
 
     def orders_come(self) -> None:
-        """New ones; and old ones again, unchanged or with a line more."""
+        """New ones; and old ones again, unchanged, paid by now, or with a line more."""
         arriving = self.random.sample(self.sales, min(len(self.sales), self.random.randint(0, 3)))
+        arriving += [sale for sale in self.sales if self._pays(sale) and sale not in arriving]
         for sale in arriving:
             if self.chance(0.2):
                 self._add_line(sale)
@@ -56,13 +70,32 @@ class OrderPeople(StockPeople):
             things = self.unsold()
             if things:
                 arriving.append(self._sell(things))
-        by_file = [sale for sale in arriving if sale.by_file]
-        if by_file:
-            self._load_file(by_file)
+        arriving += self._all_open(arriving)
+        for channel in CHANNELS:
+            by_file = [sale for sale in arriving if sale.by_file and sale.incoming.channel == channel]
+            if by_file:
+                self._load_file(by_file)
         for sale in arriving:
             if not sale.by_file:
                 self.call(receiving.receive, sale.incoming)
             self._received(sale)
+
+    def _pays(self, sale: Sale) -> bool:
+        """Whether an order that was not paid is paid now."""
+        paid = sale.incoming.status is ChannelStatus.ASIDE and self.chance(0.4)
+        if paid:
+            sale.incoming = replace(sale.incoming, status=ChannelStatus.PACK)
+        return paid
+
+    def _all_open(self, arriving: list[Sale]) -> list[Sale]:
+        """What the complete file has beside these, if it has any of them."""
+        if not any(self._is_in_complete(sale) for sale in arriving):
+            return []
+        there = [sale for sale in self.sales if sale not in arriving and sale.id and self._is_in_complete(sale)]
+        return [sale for sale in there if any(line.state not in ENDED for line in self.lines(sale))]
+
+    def _is_in_complete(self, sale: Sale) -> bool:
+        return sale.by_file and sale.incoming.channel == COMPLETE
 
     def _sell(self, unsold: list[Thing]) -> Sale:
         things = self.random.sample(unsold, min(len(unsold), self.random.choice((1, 1, 1, 2, 2, 3, 4))))
@@ -70,7 +103,10 @@ class OrderPeople(StockPeople):
         channel = self.random.choice(CHANNELS)
         when = self._bought(things)
         lines = tuple(self._line(thing, when, channel) for thing in things)
-        incoming = IncomingOrder(f"{1000 + self.numbers}", channel, self._written(when), None, lines)
+        status = None
+        if channel == SAYS:
+            status = ChannelStatus.ASIDE if self.chance(0.25) else ChannelStatus.PACK
+        incoming = IncomingOrder(f"{1000 + self.numbers}", channel, self._written(when), None, lines, status=status)
         self.sales.append(Sale(incoming, things, self.chance(0.5)))
         return self.sales[-1]
 
@@ -106,10 +142,11 @@ class OrderPeople(StockPeople):
             order = sale.incoming
             for line in order.lines:
                 head = (order.number, order.channel, order.ordered_at, order.ship_by)
-                writer.writerow((*head, line.reference, line.title, line.listing))
+                word = WORDS[order.status] if order.status is not None else ""
+                writer.writerow((*head, line.reference, line.title, line.listing, word))
         table = read_table(text.getvalue().encode(self.random.choice(("utf-8", "utf-8-sig"))))
-        parsed = orders_csv.orders(table, mapping.guess(table))
-        loaded = self.call(order_file.load, parsed.orders, parsed.rows)
+        parsed = orders_csv.orders(table, mapping.guess(table), meaning=lambda *said: MEANING.get(said))
+        loaded = self.call(load_file, parsed)
         for refused in (*parsed.refused, *(loaded.refused if loaded else ())):
             self.tally.calls_refused[f"row: {refused.code}"] += 1
 
@@ -124,9 +161,10 @@ class OrderPeople(StockPeople):
             self.tally.answers.append((order.number, line.position, line.state, line.hold))
             if line.live and line.stay != thing.stay:
                 self.tally.misbound += line.hold is None
+            unpaid = order.status is ChannelStatus.ASIDE and line.hold is Hold.NOT_CLEARED
             if line.has(Hold.SUSPECT):
                 self._find(thing)
-            elif line.hold is not None and line.hold is not Hold.CANCELLED_IN_BOX:
+            elif line.hold is not None and line.hold is not Hold.CANCELLED_IN_BOX and not unpaid:
                 self.tally.held[line.hold] += 1
                 said = f"{line.why} The line: {line.reference!r}, “{line.title}”, {line.listing!r}."
                 self.tally.examples.setdefault(line.hold, said)

@@ -16,6 +16,7 @@ from labels import slot_code
 from scanflow.domain.life import LineState, NotAllowed
 from scanflow.domain.things import Line, Slot, Station, Stay
 from scanflow.workflow import stock
+from scanflow.workflow.orders import channels
 from scanflow.workflow.picking import scans
 from scanflow.workflow.picking.reading import ScanBase, StationReading
 from scanflow.workflow.ports import Invalid, Missing, Refused, Unit
@@ -24,7 +25,10 @@ T = TypeVar("T")
 OPENING = datetime.fromisoformat("2026-03-02T08:00:00+00:00")
 SECTIONS = {"D": (12, 4), "LP": (8, 2)}
 """Letters: slots, slots per bin."""
-CHANNELS = ("", "north", "south")
+CHANNELS = ("east", "north", "south")
+SAYS, COMPLETE = "north", "south"
+"""The channel whose file has a status column, and the one whose file lists all of its open orders."""
+
 TOLD = ("verdict", "reason", "changed", "code", "order_number", "line_state", "parcel_state")
 
 
@@ -100,6 +104,7 @@ class StockPeople:
                 stock.AddSection(code=code, name=f"Section {code}", slots_per_bin=per_bin, colour="yellow"),
             )
             self.call(stock.add_slots, code, stock.AddSlots(count=count))
+        self.call(channels.say, channels.SayChannel(name=COMPLETE, complete=True))
 
     def chance(self, share: float) -> bool:
         return self.random.random() < share
@@ -180,7 +185,7 @@ class StockPeople:
         reference, title = self._reference(stay), titles.listed(self.random, title)
         thing = Thing(stay.id, stay.code, [(self.now, reference)], title, {"": listing})
         if thing.exact and self.chance(0.5):
-            thing.listings[self.random.choice(CHANNELS[1:])] = self._new_listing()
+            thing.listings[self.random.choice(CHANNELS)] = self._new_listing()
         self.stocked.append(thing)
         if self.chance(0.5):
             self.at_shelf(self.stocked[-1])

@@ -94,7 +94,7 @@ def settle(unit: Unit, line_id: str, said: Settle) -> Line:
         _refuse_in_box(line)
         check_wanted(unit, target)
         new = replace(_unbound(line.freed(OF_BINDING)), stay=target)
-        new = _held_by(unit, new.after("settle"), must(unit, Stay, target).item)
+        new = held_by(unit, new.after("settle"), must(unit, Stay, target).item)
         listings.forget(unit, line=line.id)
         settled = line.hold
     else:
@@ -107,7 +107,7 @@ def settle(unit: Unit, line_id: str, said: Settle) -> Line:
     return new
 
 
-def _held_by(unit: Unit, line: Line, item: str) -> Line:
+def held_by(unit: Unit, line: Line, item: str) -> Line:
     """The line with what holds the thing that it is bound to now."""
     return reserving.hold(unit, doubts.hold(unit, line, item), item)
 
@@ -247,4 +247,4 @@ def _wanted_again(unit: Unit, line: Line, event: str) -> Line:
     new = line.after(event).freed((Hold.MISPLACED, Hold.CANCELLED_IN_BOX))
     latest = unit.find(Stay, item=must(unit, Stay, line.stay or "").item)[-1]
     check_wanted(unit, latest.id)
-    return _held_by(unit, replace(new, stay=latest.id, round=None, basket=None, parcel=None), latest.item)
+    return held_by(unit, replace(new, stay=latest.id, round=None, basket=None, parcel=None), latest.item)

@@ -24,10 +24,13 @@ Rows = Mapping[Key, Sequence[int]]
 
 Enough = Callable[[], bool]
 
+OPEN = (*LIVE, LineState.UNBOUND)
+"""Of a line that an order still asks for."""
+
 
 def load(unit: Unit, orders: Sequence[IncomingOrder], rows: Rows, listed: Collection[Key] = ()) -> Loaded:
     """Receive all these orders. `listed` as of `in_parts`."""
-    done, _ = load_part(unit, orders, rows, 0, lambda: False)
+    done, _ = load_part(unit, orders, rows, 0, lambda: False, "at once")
     held = tuple(line for order, lines in absent(unit, listed) for line in _hold_absent(unit, order, lines))
     return Loaded(done.loaded, done.changed, done.unchanged, (*done.held, *held), done.refused)
 
@@ -75,13 +78,17 @@ def absent(unit: Unit, listed: Collection[Key]) -> Iterator[tuple[Order, list[Li
     named = {channel for channel, _ in listed}
     complete = {channel.name for channel in unit.find(Channel, complete=True)} & named
     lines: dict[str, list[Line]] = defaultdict(list)
-    for state in (*LIVE, LineState.UNBOUND) if complete else ():
+    for state in OPEN if complete else ():
         for line in unit.find(Line, state=state, in_file=True):
             lines[line.order].append(line)
     for order_id, each in lines.items():
         order = must(unit, Order, order_id)
         if order.load and order.channel in complete and (order.channel, order.number) not in listed:
             yield order, each
+
+
+def _open_lines(unit: Unit, order: str) -> list[Line]:
+    return [line for line in unit.find(Line, order=order) if line.state in OPEN]
 
 
 def _hold_absent(unit: Unit, order: Order, lines: Sequence[Line], name: str | None = None) -> list[str]:
@@ -106,12 +113,15 @@ def in_parts(
     at last what came of all.
 
     The same orders sent again (`key`) go on where they were ended. `view` is a view of the room before: a large one's
-    titles take a while to read, and are kept. `listed`: all orders that the file names, where absent ones are to be
-    held; empty for a file that is only a part.
+    titles take a while to read, and are kept, as are the orders that are absent. `listed`: all orders that the file
+    names, where absent ones are to be held; empty for a file that is only a part.
     """
     view.stocked()
+    gone = [order.id for order, _ in absent(view, listed)]
+    far = 0
 
     def part(unit: Unit) -> Loaded | None:
+        nonlocal far
         until = enough()
         before = unit.loads.far(key)
         name = _name(key, before)
@@ -120,11 +130,14 @@ def in_parts(
             unit.loads.keep(key, before, place, done)
             return None
         held: list[str] = []
-        for order, lines in [*absent(unit, listed)]:
-            if until() and held:
-                unit.loads.keep(key, before, place, _with(done, held))
-                return None
-            held += _hold_absent(unit, order, lines, name)
+        at = far
+        while at < len(gone) and not (at > far and until()):
+            held += _hold_absent(unit, must(unit, Order, gone[at]), _open_lines(unit, gone[at]), name)
+            at += 1
+        far = at
+        if at < len(gone):
+            unit.loads.keep(key, before, place, _with(done, held))
+            return None
         return unit.loads.end(key, before, _with(done, held))
 
     return part

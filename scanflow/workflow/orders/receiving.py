@@ -14,7 +14,7 @@ from pydantic import Field
 
 from labels import slot_code
 from scanflow.domain import events
-from scanflow.domain.life import Hold, LineState
+from scanflow.domain.life import OF_BINDING, Hold, LineState
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import ChannelStatus, Line, Order
 from scanflow.workflow import orders
@@ -31,7 +31,7 @@ from scanflow.workflow.fields import (
 )
 from scanflow.workflow.orders import mending
 from scanflow.workflow.orders.binding import mend, new_line
-from scanflow.workflow.ports import Invalid, Unit, must
+from scanflow.workflow.ports import Invalid, Refused, Unit, must
 from scanflow.workflow.times import HOW, instant
 
 
@@ -75,13 +75,14 @@ def receive(unit: Unit, incoming: IncomingOrder, load: str | None = None) -> tup
     """Take an order in, once: its number is unique per channel, and the same again changes nothing. `load` names the
     file that brings it.
 
-    A later version binds its new lines, holds absent ones (`not_in_file`) and changed ones; nothing is dropped.
+    A later version binds its new lines, holds absent ones (`not_in_file`) and changed ones; nothing is dropped. Where a
+    file has other things only, they are held too: it may be another channel's.
     Without a channel two shops may use one number: what has no line of an order that came before is another order.
     """
     known = numbered(unit, incoming)
     again = known[0] if known and incoming.channel else _most_alike(unit, known, incoming)
     if again is not None:
-        return _receive_again(unit, again, incoming)
+        return _receive_again(unit, again, incoming, load)
     ordered_at, ship_by = _times(unit, incoming)
     number = free_number(unit, incoming) if known else incoming.number
     sent = incoming.number if known else ""
@@ -177,7 +178,7 @@ def _told(line: Line) -> events.LineTold:
     return {"line": line.id, "reference": line.reference, "stay": line.stay, "hold": line.hold}
 
 
-def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[Order, Arrival]:
+def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder, load: str | None) -> tuple[Order, Arrival]:
     ordered_at, ship_by = _times(unit, incoming)
     newer = replace(order, ordered_at=ordered_at or order.ordered_at, ship_by=ship_by or order.ship_by)
     lines = unit.find(Line, order=order.id)
@@ -186,7 +187,8 @@ def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[O
     for line in lines:
         if line not in mended.values():
             left[_same(line.reference)].append(line)
-    changes = []
+    changes: list[Line] = []
+    added: list[Line] = []
     undated = replace(newer, ordered_at=None)  # what it has more now was ordered later, nobody says when
     position = max((line.position for line in lines), default=0)
     for place, wanted in enumerate(incoming.lines):
@@ -197,13 +199,22 @@ def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder) -> tuple[O
             changes += _compare(unit, old.pop(0), wanted)
         else:
             position += 1
-            changes.append(_new_line(unit, undated, position, wanted))
+            added.append(_new_line(unit, undated, position, wanted))
+    if load and len(added) == len(incoming.lines) and any(_has_thing(line) for line in lines):
+        added = [line.held(Hold.DOUBTFUL, OTHER_THINGS) for line in added]
+        for line in added:
+            unit.put(line)
+    changes += added
     changes += [line for gone in left.values() for line in hold_absent(unit, gone, WITHOUT_LINE)]
     if newer != order or changes:
         unit.put(newer)
         tell_change(unit, order, changes)
     last, done = _take_status(unit, newer, incoming.status, [line.id for line in lines])
     return last, Arrival.CHANGED if done or newer != order or changes else Arrival.UNCHANGED
+
+
+def _has_thing(line: Line) -> bool:
+    return line.stay is not None and line.state is not LineState.CANCELLED
 
 
 def tell_change(unit: Unit, order: Order, changes: Iterable[Line]) -> None:
@@ -215,6 +226,8 @@ def tell_change(unit: Unit, order: Order, changes: Iterable[Line]) -> None:
 NOT_CLEARED = "Its channel says that it is not paid or not cleared yet."
 SENT = "Its channel says that it was sent. Is it still to be packed?"
 WITHOUT_LINE = "The order came again without this line."
+OTHER_THINGS = "The order came again with other things only. Is it the same order, or another channel's?"
+AFTER_ALL = "Its channel said that it was cancelled. Now it says that it is wanted."
 TO_PACK = frozenset({LineState.UNBOUND, LineState.WAITING, LineState.PICKED, LineState.SHORT})
 
 
@@ -222,9 +235,11 @@ def _take_status(unit: Unit, order: Order, status: ChannelStatus | None, before:
     """Do what the channel says of the order, and whether anything came of it. `before`: the lines that it had already.
 
     What was said before is done once, so that a person's answer stands: only a new line of an order that is aside is
-    held with the others.
+    held with the others, and one of a cancelled order is cancelled.
     """
     new = status is not None and order.status != status
+    if new and order.status == ChannelStatus.CANCELLED and status is not ChannelStatus.SENT:
+        _want_again(unit, [line for line in unit.find(Line, order=order.id) if line.in_file])
     lines = unit.find(Line, order=order.id)
     affected = [line for line in lines if new or line.id not in before]
     match status or order.status:
@@ -232,10 +247,12 @@ def _take_status(unit: Unit, order: Order, status: ChannelStatus | None, before:
             _hold_for_channel(unit, affected, Hold.NOT_CLEARED, NOT_CLEARED)
         case ChannelStatus.SENT if status is ChannelStatus.SENT:
             _hold_for_channel(unit, [line for line in affected if line.state in TO_PACK], Hold.NOT_IN_FILE, SENT)
+        case ChannelStatus.CANCELLED:
+            for line in affected:
+                if orders.can_be_cancelled(unit, line):
+                    orders.cancel(unit, order.id, orders.Cancel(line=line.id))
     if status is ChannelStatus.PACK:
         _clear(unit, order, [line for line in lines if line.has(Hold.NOT_CLEARED)])
-    if status is ChannelStatus.CANCELLED and new and any(orders.can_be_cancelled(unit, line) for line in lines):
-        orders.cancel(unit, order.id, orders.Cancel())
     if not new:
         return order, False
     order = replace(must(unit, Order, order.id), status=str(status))
@@ -243,9 +260,29 @@ def _take_status(unit: Unit, order: Order, status: ChannelStatus | None, before:
     return order, True
 
 
-def _hold_for_channel(unit: Unit, lines: Iterable[Line], hold: Hold, why: str) -> None:
+def _want_again(unit: Unit, lines: Iterable[Line]) -> None:
+    """What was cancelled is wanted after all, as its channel says: it is held until a person has looked."""
     for line in lines:
-        if line.state is not LineState.CANCELLED and orders.can_be_held(unit, line):
+        in_box = line.has(Hold.CANCELLED_IN_BOX) and orders.can_be_held(unit, line)
+        if in_box or line.state is LineState.CANCELLED:
+            again = line.freed((Hold.CANCELLED_IN_BOX,)) if in_box else _revived(unit, line)
+            unit.put(again.held(Hold.DOUBTFUL, AFTER_ALL))
+            unit.record(events.LineHeld(line=line.id, why=AFTER_ALL))
+
+
+def _revived(unit: Unit, line: Line) -> Line:
+    """Bound to nothing where its thing is out of stock, or another order wants it."""
+    try:
+        return orders.revive(unit, line.id)
+    except Refused as error:
+        new = replace(line.freed(OF_BINDING).after("revive unbound"), stay=None, parcel=None, round=None, basket=None)
+        return new.held(Hold.ALREADY_SOLD, error.detail)
+
+
+def _hold_for_channel(unit: Unit, lines: Iterable[Line], hold: Hold, why: str) -> None:
+    """A cancelled line keeps it for when it is wanted after all."""
+    for line in lines:
+        if orders.can_be_held(unit, line):
             unit.put(line.held(hold, why))
             unit.record(events.LineHeld(line=line.id, why=why))
 
@@ -271,9 +308,9 @@ def _called_off(unit: Unit, line: Line, status: ChannelStatus) -> list[Line]:
     """The line of which its channel says alone that it was cancelled or sent: cancelled, or held for a person; once,
     so that a person's answer stands.
     """
-    if not line.in_file:
+    if line.status == status:
         return []
-    line = replace(line, in_file=False)
+    line = replace(line, status=str(status), in_file=True)
     unit.put(line)
     if status is ChannelStatus.CANCELLED and orders.can_be_cancelled(unit, line):
         orders.cancel(unit, line.order, orders.Cancel(line=line.id))
@@ -286,7 +323,10 @@ def _compare(unit: Unit, line: Line, wanted: IncomingLine) -> list[Line]:
     """The line if the order now says something else of it; a live one is held for a person to look."""
     if wanted.status is not None:
         return _called_off(unit, line, wanted.status)
-    new = replace(line, **wanted.words | {"reference": line.reference}, in_file=True)
+    if line.status == ChannelStatus.CANCELLED:
+        _want_again(unit, [line])
+        line = must(unit, Line, line.id)
+    new = replace(line, **wanted.words | {"reference": line.reference}, in_file=True, status="")
     if new == line:
         return []
     if (new.title, new.listing) != (line.title, line.listing):
@@ -299,13 +339,13 @@ def _compare(unit: Unit, line: Line, wanted: IncomingLine) -> list[Line]:
 
 def hold_absent(unit: Unit, lines: Iterable[Line], why: str) -> list[Line]:
     """Hold the lines that came before and did not come now; once, so that a person's answer stands."""
-    gone = [
-        replace(_held(unit, line, Hold.NOT_IN_FILE, why), in_file=False)
-        for line in lines
-        if line.in_file and line.state is not LineState.CANCELLED and orders.can_be_held(unit, line)
-    ]
-    for line in gone:
-        unit.put(line)
+    gone = []
+    for line in (each for each in lines if each.in_file):
+        if line.state is LineState.CANCELLED:
+            unit.put(replace(line, in_file=False))
+        elif orders.can_be_held(unit, line):
+            gone.append(replace(line.held(Hold.NOT_IN_FILE, why), in_file=False))
+            unit.put(gone[-1])
     return gone
 
 

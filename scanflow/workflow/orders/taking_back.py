@@ -11,7 +11,8 @@ from typing import Any
 
 from scanflow.domain import events
 from scanflow.domain.life import Hold, LineState
-from scanflow.domain.things import ChangedOrder, Held, Line, Order, Stop
+from scanflow.domain.things import ChangedOrder, Held, Line, Order, Stay, Stop
+from scanflow.workflow import orders
 from scanflow.workflow.ports import Refused, Unit, must
 from scanflow.workflow.stock import listings
 
@@ -38,6 +39,7 @@ def _line(line: Line) -> Image:
         "state": str(line.state),
         "holds": [[str(each.hold), each.why] for each in line.holds],
         "in_file": line.in_file,
+        "status": line.status,
     }
 
 
@@ -95,11 +97,15 @@ def _refuse_built_on(unit: Unit, changed: ChangedOrder) -> None:
 
 
 def _is_gone(unit: Unit, line_id: str, before: Image) -> bool:
-    """Whether a line can't be again what it was: it was being picked, or another order has its thing by now."""
+    """Whether a line can't be again what it was: it was being picked, its thing has left or moved, or another order has
+    it by now.
+    """
     if before["state"] not in AT_REST:
         return True
-    others = unit.find(Line, stay=before["stay"]) if before["state"] == LineState.WAITING else ()
-    return any(other.live and other.id != line_id for other in others)
+    if before["state"] != LineState.WAITING:
+        return False
+    others = unit.find(Line, stay=before["stay"])
+    return not must(unit, Stay, before["stay"]).open or any(each.live and each.id != line_id for each in others)
 
 
 def _cancel_whole(unit: Unit, order: Order, load: str) -> None:
@@ -131,10 +137,16 @@ def _put_back(unit: Unit, changed: ChangedOrder) -> None:
             _cancel(unit, line)
             continue
         holds = tuple(Held(Hold(hold), why) for hold, why in told["holds"])
-        unit.put(replace(line, **{**told, "holds": holds, "state": LineState(told["state"])}))
+        was = replace(line, **{**told, "holds": holds, "state": LineState(told["state"])})
+        unit.put(_held_by_thing(unit, was) if was.live else was)
     unit.drop(ChangedOrder, changed.id)
     told_lines = tuple(line.id for line in lines)
     unit.record(events.OrderTakenBack(order=order.id, number=order.number, load=changed.load, lines=told_lines))
+
+
+def _held_by_thing(unit: Unit, line: Line) -> Line:
+    """The line with what was said of its thing since."""
+    return orders.held_by(unit, line, must(unit, Stay, line.stay or "").item)
 
 
 def _time(told: str | None) -> datetime | None:

@@ -18,7 +18,7 @@ from pathlib import Path
 from typing import Any
 
 HERE = Path(__file__).parent
-sys.path[:0] = [str(HERE.parent), str(HERE.parents[2])]
+sys.path[:0] = [str(HERE.parent), str(HERE.parents[1]), str(HERE.parents[2])]
 
 from rehearsal import life, report, slips  # noqa: E402
 from rehearsal.server import guards  # noqa: E402

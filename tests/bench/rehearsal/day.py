@@ -39,12 +39,14 @@ def live(person: Slipping, number: int, work: Callable[[Slipping], None]) -> Non
         person.two_put_away()
     person.orders_come()
     person.minds_change(0.02)
+    person.called_off(person.late)
     person.on_the_floor()
     if number % 8 == 7:
         person.count_with_a_phone()
     work(person)
     person.photos_come(len(person.photos) // 2)
     person.minds_change(0.01)
+    person.called_off(person.late)
     person.hand_over()
     person.offer_again()
     if number % 8 == 7:
@@ -58,6 +60,7 @@ def work(person: Slipping) -> None:
     person.walk()
     person.at_noon()
     person.minds_change(0.02)
+    person.called_off(person.late if person.still_sells else 0.0)
     person.report_missing()
     if person.chance(0.5):
         person.send_late()
@@ -70,8 +73,11 @@ def work(person: Slipping) -> None:
 
 def wind_down(person: Slipping, days: int) -> None:
     """No more orders come: honest people go on until all has ended that pages lead to an end."""
+    person.still_sells = False
     for _ in range(days):
         person.calls.now += DAY
         person.bring_back()
+        person.file_right(1.0)
+        person.tell_news()
         work(person)
         person.hand_over()

@@ -43,6 +43,8 @@ def live(calls: Calls, seed: int, chances: dict[str, float], days: int, eyes: fl
     if chances:
         person.eyes = eyes
     calls.twice = two or "everything sent twice" in chances
+    if "part file loaded as whole" in chances:
+        person.parts = 0.5
     if "scanner beeps twice" in chances:
         person.beeps_twice = 0.6
     day.furnish(person, seed, {WAYS[kind] for kind in chances if kind in WAYS} if len(chances) < MANY else set())
@@ -62,6 +64,7 @@ def live(calls: Calls, seed: int, chances: dict[str, float], days: int, eyes: fl
         "calls": calls.count + beside.count,
         "scans": dict(tally.scans),
         "refused": dict(tally.refused),
+        "rightly": dict(tally.rightly),
         "held": dict(tally.held),
         "calls_refused": dict(tally.calls_refused),
         "lines": tally.lines,

@@ -13,7 +13,7 @@ from collections import Counter
 from pathlib import Path
 from random import Random
 
-sys.path[:0] = [str(Path(__file__).parents[1]), str(Path(__file__).parents[3])]
+sys.path[:0] = [str(Path(__file__).parents[place]) for place in (1, 2, 3)]
 
 from rehearsal import life, report  # noqa: E402
 from rehearsal.service import empty_shop  # noqa: E402

@@ -6,6 +6,7 @@ import re
 from dataclasses import dataclass, field
 from random import Random
 
+from rehearsal.channels import CHANNELS
 from rehearsal.selling import PATIENCE, Seller
 from rehearsal.service import Calls, Json
 from rehearsal.tally import Tally
@@ -34,6 +35,8 @@ class Person(Seller):
         self.sheets: list[Sheet] = []
         """Rounds on paper that are not entered yet."""
 
+        self.misfiled, self.doubles = [], set()
+
     table, spare = "main", 0
     """Where this person packs, and after which number the baskets begin that no round names."""
 
@@ -52,6 +55,9 @@ class Person(Seller):
         fields = {name: "none" if name == "check" else "yes" for name in sorted(chosen)}
         status, _ = self.calls.form("/settings", name="Rehearsal", zone="UTC", hand_overs="yes", **fields)
         assert status == 303, status
+        for each in CHANNELS.values():
+            if each.complete:
+                self.calls.post("/api/channels", name=each.name, complete=True)
         self.adopted = "check" in chosen
         if self.adopted:
             self.adopt()
@@ -67,7 +73,9 @@ class Person(Seller):
         if status != 303:
             return
         name = location.rsplit("/", 1)[1]
-        stops = [stop for stop in self.calls.get(f"/api/rounds/{name}")["stops"] if stop["state"] == "waiting"]
+        known = {sale.id for sale in self.world.sales}
+        all_stops = self.calls.get(f"/api/rounds/{name}")["stops"]
+        stops = [stop for stop in all_stops if stop["state"] == "waiting" and stop["order"] in known]
         if self.on_paper and self.chance(self.on_paper):
             self.sheets.append(self.walk_on_paper(name, stops))
             self.enter_sheets()
@@ -194,7 +202,9 @@ class Person(Seller):
                     self.look_for(self.sale_of(order), line)
 
     def look_for(self, sale: Sale, line: Json) -> None:
-        bought = next(each for each in sale.bought if each.line == line["id"])
+        bought = next((each for each in sale.bought if each.line == line["id"]), None)
+        if bought is None:
+            return  # another channel's, as a file was loaded as the wrong one's
         thing = self.world.pictured(line["stay"])
         if thing is not None and thing.here and not thing.boxed and self.chance(0.7):
             self.put_right(thing)
@@ -293,6 +303,8 @@ class Person(Seller):
         while open_ := [pair for pair in boxes if pair[1]]:
             box, things = self.random.choice(open_)
             self.into_box(box, things.pop())
+            if box.things and self.still_sells and not self.calls.helps:
+                self.called_off(self.late, box.sale)
 
     def into_box(self, box: Box, thing: Thing) -> None:
         """Its card is scanned, and at a yes it is laid into the box."""
@@ -349,8 +361,11 @@ class Person(Seller):
     def scan_slip(self, sale: Sale, table: str) -> Json:
         body = {"station": "table", "key": self.calls.key(), "text": sale.slip, "via": "wedge", "table": table}
         _, answer = self.calls.post("/api/scans", **body)
-        self.tally.scanned("table", answer, self.calls.now, wanted=any(not each.off for each in sale.bought))
+        self.tally.scanned("table", answer, self.calls.now, wanted=self.goes_out(sale))
         return answer if answer["verdict"] == "accepted" else {}
+
+    def goes_out(self, sale: Sale) -> bool:
+        return not sale.unpaid and any(not each.off for each in sale.bought)
 
     def shown_at(self, table: str) -> str:
         found = re.search(r'action="/table/([^/"?]+)/(?:close|set-aside)', self.calls.page(f"/table?table={table}"))
@@ -498,7 +513,8 @@ class Person(Seller):
         if "verdict" not in answer:
             self.tally.refused_call(f"hand-over: {answer.get('code')}", answer.get("detail", ""))
             return
-        self.tally.scanned("hand-over", answer, self.calls.now)
+        stays = any(sale.unpaid or any(each.off for each in sale.bought) for sale in box.to.all)
+        self.tally.scanned("hand-over", answer, self.calls.now, wanted=not stays)
         if answer["verdict"] == "accepted":
             self.leaves(box, answer["parcel"], told)
         elif answer["reason"] in ("held", "cancelled"):
@@ -512,7 +528,8 @@ class Person(Seller):
         now = {line["code"]: line["stay"] for line in mine}  # a reading of a number that went on was the other thing's
         its_own = {thing.n: now.get(thing.code, thing.stay) == thing.stay for thing in box.things}
         taken_in = {thing.n: told.taken_in(thing.code, parcel) if its_own[thing.n] else "" for thing in box.things}
-        self.tally.left(self.calls.now, box, list(box.things), mine, against, taken_in)
+        by_channel = {line["id"]: told.by_channel(line["id"]) for line in mine}
+        self.tally.left(self.calls.now, box, list(box.things), mine, against, taken_in, by_channel)
         self.world.hand_over(box)
 
     def stays_here(self, box: Box, answer: Json) -> None:

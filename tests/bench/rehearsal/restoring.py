@@ -39,9 +39,13 @@ def restore(person: Counting, evening: Evening) -> None:
     for thing in person.world.things:
         forget_what_is_unknown(person, thing)
     known = person.by_number(person.all_orders())
+    person.filed_before.clear()
+    person.explained.clear()
+    person.misfiled.clear()
     for sale in person.world.sales:
-        order = known.get((sale.number, sale.channel))
-        sale.id = order["id"] if order is not None else ""
+        order = known.get(sale.key)
+        sale.id, sale.said = (order["id"] if order is not None else ""), ()
+        sale.account = sale.account if order is not None else ""
         if order is not None:
             what_left_since(person, sale, order)
     store_again(person)
@@ -51,6 +55,7 @@ def restore(person: Counting, evening: Evening) -> None:
         for bought in sale.bought:
             if bought.off or bought.delivered:
                 person.calls.form(f"/lines/{bought.line}/cancel")
+    person.receive([sale for sale in person.news() if not sale.done], by_file=True)
     person.settle_all()
     person.walk()
 

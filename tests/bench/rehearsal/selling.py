@@ -2,25 +2,38 @@
 
 from __future__ import annotations
 
-import csv
-import html
-import io
 import re
-from datetime import UTC, datetime
+from dataclasses import dataclass, field
 
-from rehearsal.service import Json, one_line
-from rehearsal.stockroom import Stockroom
+from rehearsal.channels import CHANNELS, NORTH, PACK, SOUTH, ChannelFile, Loader, stages
+from rehearsal.service import DAY, Json
 from rehearsal.world import Bought, Box, Sale, Thing
 
-HEADER = ("number", "channel", "ordered_at", "ship_by", "reference", "title", "listing")
-CHANNELS = ("north", "south")
 STILL = ("waiting", "picked", "packed", "short")
 PATIENCE = 3 * 24 * 3600.0
 """How long a missing thing is looked for before its buyer gets the money back."""
 
 
-class Seller(Stockroom):
+@dataclass(eq=False, slots=True)
+class Misfiled:
+    """A file that was loaded as another channel's: what it brought, and which lines of that channel it lacked."""
+
+    load: str
+    into: str
+    sales: list[Sale]
+    brought: list[Sale] = field(default_factory=list)
+    lacked: set[str] = field(default_factory=set)
+
+
+class Seller(Loader):
     numbers = 1000
+    still_sells = True
+    parts = 0.15
+    """How many of a complete channel's files were asked for as parts."""
+
+    late = 0.03
+    """The chance at each moment that an order is called off by its channel, or not paid after all."""
+
     sent_again = 0.15
     """The chance that an order of another day is in today's file too."""
 
@@ -30,65 +43,235 @@ class Seller(Stockroom):
         return [thing for thing in self.world.things if thing.reference and thing.here and thing.sale is None]
 
     def orders_come(self) -> None:
+        self.relist()
+        self.file_right(0.5)
         new = [sale for _ in range(self.random.randint(1, 3)) if (sale := self.sell()) is not None]
         old = [sale for sale in self.world.sales if sale.id and not sale.done and self.chance(self.sent_again)]
-        if len(new) > 1 and self.chance(0.2):
+        pair = len(new) > 1 and self.chance(0.2)
+        if pair and self.is_free(new[1].number, new[0].channel):
             new[0].joined, new[1].joined = new[1], new[0]
             new[1].channel = new[0].channel
-        self.receive([*new, *old], by_file=self.chance(0.6))
+            new[1].unpaid &= new[1].channel == NORTH.name
+        self.money_comes()
+        again = [sale for sale in self.news() if sale not in old]
+        self.receive([*new, *old, *again], by_file=self.chance(0.6))
+
+    def is_free(self, number: str, channel: str) -> bool:
+        """Whether it has no order of this number, nor the account, where a file was loaded as another channel's."""
+        return all((number, channel) not in ((sale.number, sale.channel), sale.key) for sale in self.world.sales)
+
+    def relist(self) -> None:
+        """What did not sell is listed anew, with an id that nobody writes down."""
+        for thing in self.unsold():
+            if self.chance(0.05):
+                thing.listings[self.random.choice(list(CHANNELS))] = f"R{self.random.randrange(10**9)}"
+
+    def money_comes(self) -> None:
+        """Who has not paid does so, or calls it off."""
+        for sale in self.world.sales:
+            if sale.unpaid and sale.pays_at <= self.calls.now:
+                sale.unpaid = False
+                if self.chance(0.25):
+                    self.off(sale.bought)
+
+    def off(self, those: list[Bought]) -> None:
+        for bought in those:
+            bought.off |= not bought.delivered
+
+    def news(self) -> list[Sale]:
+        """The orders of which their channel says something else by now."""
+        known = [sale for sale in self.world.sales if sale.id and sale.channel == NORTH.name]
+        return [sale for sale in known if tuple(stages(sale, sale.bought)) != sale.said]
+
+    def tell_news(self) -> None:
+        self.money_comes()
+        again = self.news()
+        if again:
+            self.receive(again, by_file=True)
+
+    def called_off(self, chance: float, only: Sale | None = None) -> None:
+        """At any moment a channel says that an order, or a thing of it, is wanted no more, or not paid after all.
+
+        What a complete file lacks is called off before it was closed: then its channel has it as sent.
+        """
+        live = [sale for sale in self.world.sales if sale.id and not sale.done and only in (None, sale)]
+        for sale in live:
+            if sale.channel == NORTH.name and not sale.unpaid and self.chance(chance):
+                self.changes_late(sale)
+            elif sale.channel == SOUTH.name and sale.filed and not self.packed_up(sale) and self.chance(chance):
+                self.off(sale.bought)
+                if not self.receive_file(SOUTH, []):
+                    self.cancel(sale, None)  # a file without a row is none: by hand, then
+
+    def packed_up(self, sale: Sale) -> bool:
+        return any(each.is_for(sale) and each.closed for each in self.world.boxes)
+
+    def changes_late(self, sale: Sale) -> None:
+        if set(sale.said) != {PACK} or self.chance(0.4):
+            self.off(sale.bought)
+        elif self.chance(0.5):
+            self.off([self.random.choice(sale.bought)])
+        else:
+            sale.unpaid, sale.pays_at = True, self.calls.now + self.random.choice((0.5, 1, 2)) * DAY
+        self.receive([sale], by_file=self.chance(0.7))
 
     def sell(self) -> Sale | None:
         things = self.unsold()
         if not things:
             return None
         chosen = self.random.sample(things, min(len(things), self.random.choice((1, 1, 1, 2, 2, 3))))
-        self.numbers += 1
-        sale = Sale(f"{self.numbers}", self.random.choice(CHANNELS), [])
+        channel = self.random.choice(list(CHANNELS))
+        sale = Sale(self.next_number(channel), channel, [])
+        if channel == NORTH.name and self.chance(0.3):
+            sale.unpaid, sale.pays_at = True, self.calls.now + self.random.choice((1, 2, 3)) * DAY
         for thing in chosen:
             thing.sale = sale
-            sale.bought.append(self.offered(thing))
+            sale.bought.append(self.offered(thing, channel))
         self.world.sales.append(sale)
         return sale
 
-    def offered(self, thing: Thing) -> Bought:
+    def next_number(self, channel: str) -> str:
+        """Each channel counts by itself, and at times two have come to the same number."""
+        others = [sale.number for sale in self.world.sales[-6:] if self.is_free(sale.number, channel)]
+        if others and self.chance(0.15):
+            return others[-1]
+        self.numbers += 1
+        return f"{self.numbers}"
+
+    def offered(self, thing: Thing, channel: str) -> Bought:
         """What the listing said when it was bought."""
-        return Bought(thing, thing.reference, thing.listed, thing.listing if self.chance(0.8) else "")
+        listing = thing.listings.get(channel, thing.listing)
+        return Bought(thing, thing.reference, thing.listed, listing if self.chance(0.8) else "")
 
     def receive(self, sales: list[Sale], *, by_file: bool) -> None:
-        if sales and by_file:
-            self.load(sales)
-            known = {
-                (each["number"], each["channel"]): each for each in self.listed("held", "waiting", "picking", "packing")
-            }
-            if any((sale.number, sale.channel) not in known for sale in sales):
-                known = {(each["number"], each["channel"]): each for each in self.all_orders()}
-        else:
-            known = {(s.number, s.channel): self.calls.post("/api/orders", **self.body(s))[1] for s in sales}
+        """`by_file`: a file of each channel; else each order by a call of a program."""
+        if by_file:
+            for channel in CHANNELS.values():
+                its = [sale for sale in sales if sale.channel == channel.name]
+                if its:
+                    self.receive_file(channel, its)
+            return
         for sale in sales:
-            self.received(sale, known[sale.number, sale.channel])
+            if sale.account and sale.account != sale.channel:
+                continue  # its program knows no other channel
+            those = self.in_file(sale)
+            _, order = self.calls.post("/api/orders", **self.body(sale, those))
+            self.received(sale, order)
+            self.tell({sale: those}, {})
 
-    def body(self, sale: Sale) -> Json:
-        lines = [{"reference": b.reference, "title": b.title, "listing": b.listing} for b in self.in_file(sale)]
-        return {"number": sale.number, "channel": sale.channel, "lines": lines}
+    def body(self, sale: Sale, those: list[Bought]) -> Json:
+        lines = [{"reference": b.reference, "title": b.title, "listing": b.listing} for b in those]
+        said = set(stages(sale, those)) - {"sent"} if sale.channel == NORTH.name else set()
+        status = {"status": said.pop()} if len(said) == 1 else {}
+        return {"number": sale.number, "channel": sale.channel, "lines": lines, **status}
 
     def in_file(self, sale: Sale) -> list[Bought]:
         return sale.bought
 
-    def load(self, sales: list[Sale]) -> None:
-        """A file is chosen, its columns are looked at, and it is loaded."""
-        text = io.StringIO()
-        writer = csv.writer(text)
-        writer.writerow(HEADER)
-        when = datetime.fromtimestamp(self.calls.now, UTC).isoformat()
+    # files
+
+    def receive_file(self, channel: ChannelFile, sales: list[Sale]) -> bool:
+        """A complete file has beside these all that is open; now and then a part is asked for, and loaded so.
+
+        Whether there was anything to load.
+        """
+        part = channel.complete and bool(sales) and self.chance(self.parts)
+        if channel.complete and not part:
+            sales = self.all_open(channel, sales)
+        if not sales:
+            return False
+        into, part = self.chosen(channel, sales, part=part)
+        rows = {sale: self.in_file(sale) for sale in sales}
+        before = {sale for sale in self.world.sales if sale.id}
+        self.load(channel, rows, into, part=part)
+        known = self.by_number(self.all_orders())
+        wrong = Misfiled("", into, sales) if into != channel.name else None
         for sale in sales:
-            for bought in self.in_file(sale):
-                writer.writerow((sale.number, sale.channel, when, "", bought.reference, bought.title, bought.listing))
-        data = text.getvalue().encode()
-        shown = one_line(self.calls.upload("/orders/load", "orders.csv", data)[1])
-        columns = {f"column-{name}": name for name in HEADER}
-        found = re.search(r'name="shown" value="([^"]*)"', shown)
-        assert found is not None, "the page does not show what the columns mean"
-        self.calls.upload("/orders/load", "orders.csv", data, step="apply", shown=html.unescape(found[1]), **columns)
+            order = known.get((sale.number, into))
+            if order is None:
+                self.tally.refused_call("an order of a file is not there", sale.number)
+            elif wrong is None or not any(each.id == order["id"] for each in before):
+                self.received(sale, order)
+                if sale.id == order["id"] and sale not in before:
+                    sale.filed, sale.account = True, into
+        mine = {sale: those for sale, those in rows.items() if sale.key == (sale.number, into) and sale.id}
+        lacked = self.tell(mine, self.explained if channel.words else {})
+        lacked |= set() if part else self.lacks(into, {(sale.number, into) for sale in sales})
+        if wrong is not None:
+            wrong.lacked, wrong.brought = lacked, [sale for sale in sales if sale in mine and sale not in before]
+            self.misfiled_now(wrong)
+        return True
+
+    def all_open(self, channel: ChannelFile, sales: list[Sale]) -> list[Sale]:
+        """All orders of the channel that it has as open: not what was called off, nor all of what is closed."""
+        its = [sale for sale in self.world.sales if sale.channel == channel.name and (sale.id or sale in sales)]
+        open_ = [sale for sale in its if not all(each.off or each.delivered for each in sale.bought)]
+        return [sale for sale in open_ if not self.packed_up(sale) or self.chance(0.5)]
+
+    def chosen(self, channel: ChannelFile, sales: list[Sale], *, part: bool) -> tuple[str, bool]:
+        """The channel that a file is loaded as, and whether as a part."""
+        return channel.name, part
+
+    def tell(self, rows: dict[Sale, list[Bought]], explained: dict[str, str]) -> set[str]:
+        """What the service has been told by these rows, as it was told to take them; the lines that they lack anew."""
+        lacked = set()
+        for sale, those in rows.items():
+            said = stages(sale, those)
+            sale.said = tuple(said) if len(those) == len(sale.bought) else ()
+            meant = [explained.get(NORTH.words[stage].casefold(), stage) if explained else stage for stage in said]
+            if sale.channel == NORTH.name and (explained or len(set(said)) == 1):
+                for bought, stage in zip(those, meant, strict=True):
+                    aside = "aside" in meant and stage != "cancelled"
+                    self.told.say(bought.line, "aside" if aside else stage)
+            lacked |= {each.line for each in sale.bought if each not in those and self.told.lack(each.line)}
+        return lacked
+
+    def lacks(self, into: str, listed: set[tuple[str, str]]) -> set[str]:
+        """The lines not closed yet of orders that a complete channel's file brought, and this one lacks."""
+        if into != SOUTH.name:
+            return set()
+        gone = [sale for sale in self.world.sales if sale.id and sale.filed and sale.key[1] == into]
+        lines = [bought for sale in gone if sale.key not in listed for bought in sale.bought if not bought.delivered]
+        open_ = [each for each in lines if not self.told.in_closed(each.thing.code)]
+        return {each.line for each in open_ if self.told.lack(each.line)}
+
+    misfiled: list[Misfiled]
+    doubles: set[str]
+    """Orders that came twice, as a file was loaded as another channel's."""
+
+    def misfiled_now(self, wrong: Misfiled) -> None:
+        found = re.search(r'action="/orders/loads/([^/"]+)/back"', self.calls.page("/orders/load"))
+        wrong.load = found[1] if found else ""
+        self.misfiled.append(wrong)
+
+    def file_right(self, chance: float) -> None:
+        """Who sees that a file was loaded as another channel's takes it back, and loads it as what it is.
+
+        If something of it has gone on, what it added to the other channel's orders is cancelled by hand.
+        """
+        for wrong in [each for each in self.misfiled if self.chance(chance)]:
+            self.misfiled.remove(wrong)
+            for sale in wrong.sales:
+                self.tally.noticed.append((self.calls.now, "file: another channel's", "", sale.number))
+            status = self.calls.form(f"/orders/loads/{wrong.load}/back")[0] if wrong.load else 409
+            if status == 200:
+                self.told.absent -= wrong.lacked
+                self.told.out_of_file -= wrong.lacked
+                for sale in wrong.brought:
+                    sale.id, sale.account, sale.filed, sale.said = "", "", False, ()
+            else:
+                self.cancel_added(wrong)
+            self.receive([sale for sale in wrong.sales if not sale.id], by_file=True)
+
+    def cancel_added(self, wrong: Misfiled) -> None:
+        numbers = {(sale.number, wrong.into) for sale in wrong.sales if sale not in wrong.brought}
+        for order in self.all_orders():
+            owner = next((sale for sale in self.world.sales if sale.id == order["id"]), None)
+            if (order["number"], order["channel"]) in numbers and owner is not None:
+                own = {each.line for each in owner.bought}
+                for line in order["lines"]:
+                    if line["id"] not in own and line["state"] not in ("cancelled", "returned"):
+                        self.calls.form(f"/lines/{line['id']}/cancel")
 
     def all_orders(self, state: str = "") -> list[Json]:
         orders: list[Json] = []
@@ -105,16 +288,21 @@ class Seller(Stockroom):
         return {(each["number"], each["channel"]): each for each in orders}
 
     def listed(self, *states: str) -> list[Json]:
-        return [order for state in states for order in self.all_orders(state)]
+        """Those that somebody bought."""
+        known = {sale.id for sale in self.world.sales}
+        return [order for state in states for order in self.all_orders(state) if order["id"] in known]
 
     def received(self, sale: Sale, order: Json) -> None:
         new = not sale.id
+        if not new and sale.id != order["id"]:
+            self.doubles.add(order["id"])
+            return
         sale.id, sale.slip = order["id"], order["slip"]
         for bought, line in zip(sale.bought, order["lines"], strict=False):
             bought.line = line["id"]
         if new:
             self.tally.lines += len(order["lines"])
-            self.tally.received(order, self.calls.now)
+            self.tally.received(order, self.calls.now, unpaid=sale.unpaid)
 
     def sale_of(self, order: Json) -> Sale:
         return next(sale for sale in self.world.sales if sale.id == order["id"])
@@ -206,6 +394,9 @@ class Seller(Stockroom):
     def settle_all(self) -> None:
         """The orders page leads to each held line; what can't be settled now is tried again another day."""
         for order in self.all_orders("held"):
+            if order["id"] in self.doubles:
+                self.calls.form(f"/orders/{order['id']}/cancel")
+        for order in self.listed("held"):
             sale = self.sale_of(order)
             for bought in sale.bought:
                 line = self.line(sale, bought)
@@ -226,6 +417,8 @@ class Seller(Stockroom):
                 self.take_out(sale, line)
             case "changed_after_pick" | "not_in_file":
                 self.keep_or_cancel(bought, line)
+            case "not_cleared":
+                self.ask_for_money(sale, bought, line)
             case _:
                 self.choose(sale, bought, line)
 
@@ -234,6 +427,17 @@ class Seller(Stockroom):
             self.calls.form(f"/lines/{line['id']}/cancel")
         else:
             self.calls.form(f"/lines/{line['id']}/settle", hold=line["hold"])
+            self.told.absent.discard(line["id"])
+
+    def ask_for_money(self, sale: Sale, bought: Bought, line: Json) -> None:
+        """At times the money is there before a file says so."""
+        if bought.off:
+            self.calls.form(f"/lines/{line['id']}/cancel")
+        elif not sale.unpaid or self.chance(0.1):
+            sale.unpaid = False
+            status, _ = self.calls.form(f"/lines/{line['id']}/settle", hold="not_cleared")
+            if status == 303:
+                self.told.unpaid.discard(line["id"])
 
     def choose(self, sale: Sale, bought: Bought, line: Json) -> None:
         """The thing that the listing showed, if it is there for this buyer; else the buyer gets the money back."""

@@ -206,8 +206,15 @@ class Calls:
         body = "".join(parts).encode() + head.encode() + b"Content-Type: text/csv\r\n\r\n" + data
         sent = body + f"\r\n--{edge}--\r\n".encode()
         status, _, content = self.send("POST", path, sent, f"multipart/form-data; boundary={edge}")
-        self.note(f"{path} {data.decode().splitlines()[1:]}", status, "")
+        chosen = {name: value for name, value in fields.items() if name not in ("carried", "shown")}
+        self.note(f"{path} {data.decode().splitlines()[1:]} {_short(chosen)}", status, "")
         return status, content
+
+    def send_file(self, path: str, name: str, data: bytes, **fields: str) -> tuple[int, Json]:
+        """A call with a file, as a program makes it."""
+        status, content = self.upload(path, name, data, **fields)
+        answer: Json = json.loads(content)
+        return status, answer
 
     def note(self, said: str, status: int, answer: str) -> None:
         self.steps.append(f"{said} -> {status} {answer}".rstrip())

@@ -23,6 +23,9 @@ KINDS: dict[str, float] = {
     "believed that it has left": 1.0,
     "line changed and sent again": 0.3,
     "line gone from the order sent again": 0.3,
+    "file loaded under the wrong channel": 0.4,
+    "status explained wrongly": 0.3,
+    "part file loaded as whole": 1.0,
     # rounds
     "neighbour pulled": 0.25,
     "neighbour taken after the right scan": 0.25,
@@ -183,6 +186,8 @@ PROOFS = {
     "packed thing read elsewhere": WEIGH,
     "lost card printed again and found": "give the new card a text of its own",
     "right scan undone": WEIGH,
+    "file loaded under the wrong channel": "a channel column in the file",
+    "status explained wrongly": "read once more what each status means before a file is loaded",
     "picked without a scan": PICTURE,
     "wrong basket": PICTURE,
 }

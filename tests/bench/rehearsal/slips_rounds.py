@@ -211,7 +211,7 @@ class Slipping(StockSlips):
                     self.not_this(line["id"], line["code"])
                 elif line["state"] == "picked" and self.slips(late, thing):
                     sale = self.sale_of(order)
-                    self.cancel(sale, next(each for each in sale.bought if each.line == line["id"]))
+                    self.cancel(sale, next((each for each in sale.bought if each.line == line["id"]), None))
 
     # the door
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from typing import Any
 
 from labels import slot_code
+from rehearsal.channels import CHANNELS, EAST, NORTH, ChannelFile
 from rehearsal.counting import Counting
-from rehearsal.selling import CHANNELS
 from rehearsal.service import Json
 from rehearsal.slips import Habit
 from rehearsal.told import Reading
@@ -56,8 +56,8 @@ class StockSlips(Counting):
 
     # listings and files
 
-    def offered(self, thing: Thing) -> Bought:
-        bought = super().offered(thing)
+    def offered(self, thing: Thing, channel: str) -> Bought:
+        bought = super().offered(thing, channel)
         if thing.code and self.slips("bare slot code in the listing", thing):
             bought.reference = thing.code
         if self.slips("mistyped reference", thing):
@@ -77,7 +77,8 @@ class StockSlips(Counting):
     def sell(self) -> Sale | None:
         sale = super().sell()
         if sale is not None and self.slips("sold twice", *(each.thing for each in sale.bought), orders=(sale,)):
-            again = Sale(f"{sale.number}0", self.random.choice(CHANNELS), [self.offered(sale.bought[0].thing)])
+            channel = self.random.choice(list(CHANNELS))
+            again = Sale(f"{sale.number}0", channel, [self.offered(sale.bought[0].thing, channel)])
             self.habit.made[-1].orders = (sale, again)
             self.world.sales.append(again)
             self.receive([again], by_file=False)
@@ -101,6 +102,29 @@ class StockSlips(Counting):
         if sale.id and self.slips("line changed and sent again", *things, orders=(sale,)):
             bought[0].title = f"{bought[0].title}, as new"
         return bought
+
+    def chosen(self, channel: ChannelFile, sales: list[Sale], *, part: bool) -> tuple[str, bool]:
+        things = tuple(each.thing for sale in sales for each in sale.bought)
+        if channel is EAST and self.slips("file loaded under the wrong channel", *things, orders=tuple(sales)):
+            return self.random.choice([name for name in CHANNELS if name != EAST.name]), part
+        if part and self.slips("part file loaded as whole", *things, orders=tuple(sales)):
+            return channel.name, False
+        return channel.name, part
+
+    def meanings(self, words: set[str]) -> dict[str, str]:
+        """At times what is not paid is taken for paid, until somebody looks at what each status means."""
+        aside = NORTH.words["aside"].casefold()
+        meant = super().meanings(words)
+        if aside not in words:
+            return meant
+        sales = tuple(sale for sale in self.world.sales if sale.unpaid)
+        if self.misread and self.chance(0.5):
+            self.misread = False
+        elif not self.misread and self.slips("status explained wrongly", orders=sales):
+            self.misread = True
+        return {**meant, aside: "pack"} if self.misread else meant
+
+    misread = False
 
     # cards
 

@@ -105,7 +105,8 @@ class Stockroom:
         """Whether no buyer has said that this slot's thing is wanted no more."""
         thing = self.world.record.get(code)
         bought = thing.sale.bought if thing is not None and thing.sale is not None else ()
-        return not any(each.thing is thing and each.off for each in bought)
+        unpaid = thing is not None and thing.sale is not None and thing.sale.unpaid
+        return not unpaid and not any(each.thing is thing and each.off for each in bought)
 
     def open_at(self, table: str) -> str:
         """The parcel whose box lies open at this table."""

@@ -59,9 +59,10 @@ class Tally:
         self.calls_refused[kind] += 1
         self.examples.setdefault(kind, said)
 
-    def received(self, order: dict[str, Any], at: float) -> None:
+    def received(self, order: dict[str, Any], at: float, *, unpaid: bool = False) -> None:
+        """`unpaid`: it is right that it waits for its money."""
         for line in order["lines"]:
-            if line["hold"]:
+            if line["hold"] and not (unpaid and line["hold"] == "not_cleared"):
                 kind = str(line["hold"])
                 self.held[kind] += 1
                 self.examples.setdefault(kind, f"{line['why']} ({line['reference']}, {line['title']})")
@@ -75,10 +76,12 @@ class Tally:
         lines: list[Any],
         against: dict[str, str],
         taken_in: dict[int, str],
+        by_channel: dict[str, str],
     ) -> None:
         """A box is handed over: `inside` is what truly lies in it, `lines` what the service takes to be in it.
 
-        What its buyer did not buy is too much; what the service says is in it, and is not, is missing.
+        What its buyer did not buy is too much; what the service says is in it, and is not, is missing. `by_channel`:
+        what its channel said against each line's leaving.
         """
         self.handed_over += 1
         before = len(self.wrong)
@@ -96,4 +99,11 @@ class Tally:
                 self.wrong.append(
                     Wrong(at, sale.number, str(each.thing.n), line["code"], "missing", against[line["id"]])
                 )
+        unpaid = {each.line for order in box.sale.all for each in order.bought if order.unpaid and not each.off}
+        for line in lines:
+            said = by_channel[line["id"]]
+            if said or line["id"] in unpaid:
+                how = "against its channel" if said else "not paid"
+                thing = str(bought[line["id"]].thing.n) if line["id"] in bought else ""
+                self.wrong.append(Wrong(at, sale.number, thing, line["code"], how, said))
         self.left_wrong += len(self.wrong) > before

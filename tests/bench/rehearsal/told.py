@@ -35,13 +35,60 @@ class Told:
         self.closed: dict[str, float] = {}
         """By parcel: when it was closed last."""
 
+        self.stages: dict[str, str] = {}
+        """By line: what its channel said of it last."""
+
+        self.unpaid: set[str] = set()
+        """Lines that are not paid, as their channel said, until it says otherwise or a person does."""
+
+        self.absent: set[str] = set()
+        """Lines that a file lacks which has all, until a person has looked."""
+
+        self.out_of_file: set[str] = set()
+        """Lines that the newest file lacks, whatever a person said since."""
+
     def so_far(self) -> Told:
         """What is told by now: what comes later changes it no more."""
         told = Told()
         told.readings.update({code: list(readings) for code, readings in self.readings.items()})
         told.doubted, told.missed = dict(self.doubted), dict(self.missed)
         told.off, told.closed = set(self.off), dict(self.closed)
+        told.stages, told.unpaid = dict(self.stages), set(self.unpaid)
+        told.absent, told.out_of_file = set(self.absent), set(self.out_of_file)
         return told
+
+    def say(self, line: str, stage: str) -> None:
+        """A channel says it of a line; the same again changes nothing of what a person said since."""
+        self.out_of_file.discard(line)
+        if self.stages.get(line) == stage:
+            return
+        self.stages[line] = stage
+        if stage == "aside":
+            self.unpaid.add(line)
+        elif stage == "pack":
+            self.unpaid.discard(line)
+            self.off.discard(line)
+        elif stage == "cancelled":
+            self.off.add(line)
+
+    def lack(self, line: str) -> bool:
+        """A file that has all lacks this line, and whether the one before had it."""
+        new = line not in self.out_of_file
+        self.out_of_file.add(line)
+        if new:
+            self.absent.add(line)
+        return new
+
+    def in_closed(self, code: str) -> bool:
+        """Whether a thing was packed last into a parcel that was closed since."""
+        packed = [each for each in self.readings[code] if each.packs]
+        return bool(packed) and packed[-1].parcel in self.closed
+
+    def by_channel(self, line: str) -> str:
+        """What its channel said against this line's leaving, empty if nothing, or if a person has settled it."""
+        if line in self.unpaid:
+            return "its channel says that it is not paid"
+        return "a file that has all lacks it" if line in self.absent else ""
 
     def read(self, code: str, reading: Reading) -> None:
         self.readings[code].append(reading)

@@ -42,6 +42,8 @@ class Thing:
     code: str = ""
     reference: str = ""
     sale: Sale | None = None
+    listings: dict[str, str] = field(default_factory=dict)
+    """Its listing's id by channel, where that is another one than was written down."""
 
     def __repr__(self) -> str:
         return f"thing {self.n} ({self.code or 'not stored'}, {self.place})"
@@ -80,9 +82,24 @@ class Sale:
     slip: str = ""
     done: bool = False
     joined: Sale | None = None
+    unpaid: bool = False
+    """Its buyer has not paid yet, and does so, or calls it off, at `pays_at`."""
+
+    pays_at: float = 0.0
+    filed: bool = False
+    """A file brought it; `account` is the channel that the account has it under, empty for its own."""
+
+    account: str = ""
+    said: tuple[str, ...] = ()
+    """What its channel last said of its rows."""
 
     def __repr__(self) -> str:
         return f"order {self.number}"
+
+    @property
+    def key(self) -> tuple[str, str]:
+        """Number and channel in the account."""
+        return (self.number, self.account or self.channel)
 
     @property
     def all(self) -> tuple[Sale, ...]:

@@ -7,15 +7,19 @@ from room_in_memory import RoomInMemory
 
 from labels import slot_code
 from scanflow.domain import events
-from scanflow.domain.life import Hold, LineState
+from scanflow.domain.life import DoubtKind, Hold, LineState
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.orders.loaded import Loaded
-from scanflow.domain.things import ChangedOrder, Channel, ChannelStatus, Line, Order
-from scanflow.workflow import orders
+from scanflow.domain.things import ChangedOrder, Channel, ChannelStatus, Line, Order, Station, Stay
+from scanflow.exchange import orders_csv
+from scanflow.exchange.csv_table import read_table
+from scanflow.exchange.mapping import guess
+from scanflow.workflow import orders, parcels, stock
 from scanflow.workflow.orders import file, many, receiving, taking_back
 from scanflow.workflow.orders.channels import SayChannel, claim, say
 from scanflow.workflow.orders.many import SettleMany
-from scanflow.workflow.ports import Invalid, Refused
+from scanflow.workflow.ports import Invalid, Refused, must
+from scanflow.workflow.stock import doubts
 
 COMPLETE = SayChannel(name="fair", complete=True)
 
@@ -119,7 +123,7 @@ def test_a_file_is_taken_back_whole() -> None:
     before = [taking_back.image(room.unit, each) for each in room.unit.find(Order)]
     done = loaded(room, ordered(room, "1", "D002"), ordered(room, "2", "D003"))
     assert (1, 1) == (done.loaded, done.changed)
-    assert [[Hold.NOT_IN_FILE], []] == holds(room, "1")
+    assert [[Hold.NOT_IN_FILE], [Hold.DOUBTFUL]] == holds(room, "1")
 
     assert 2 == taken_back(room)
     [first] = room.unit.find(Order, number="1")
@@ -203,3 +207,167 @@ def test_what_needs_a_look_is_not_settled_by_the_dozen(hold: str, how: str) -> N
     room = RoomInMemory("D001")
     with pytest.raises(Invalid):
         settled(room, hold, how, room.lines(room.order("1", "D001"))[0])
+
+
+MEANING = {"paid": ChannelStatus.PACK, "off": ChannelStatus.CANCELLED, "sent": ChannelStatus.SENT}
+
+
+def filed(room: RoomInMemory, name: str, *rows: str) -> Loaded:
+    """What comes of a file of order 1 with these rows of a slot and a status."""
+    text = "".join(f"1,{slot_code.reference(row.split()[0], 1)},{row.split()[1]}\n" for row in rows)
+    table = read_table(f"number,reference,status\n{text}".encode())
+    parsed = orders_csv.orders(table, guess(table), None, "fair", lambda _, value: MEANING.get(value))
+    done, _ = file.load_part(room.unit, parsed.orders, parsed.rows, 0, lambda: False, name)
+    return done
+
+
+def test_a_row_may_be_called_off_alone() -> None:
+    """Of an order that came before, once: what a person says then stands until the row says otherwise."""
+    room = RoomInMemory("D001", "D002")
+    filed(room, "a", "D001 paid", "D002 paid")
+    assert 1 == filed(room, "b", "D001 paid", "D002 off").changed
+    assert [LineState.WAITING, LineState.CANCELLED] == states(room, "1")
+    [_, second] = room.lines(room.unit.find(Order, number="1")[0])
+    orders.revive(room.unit, second.id)
+    assert 1 == filed(room, "c", "D001 paid", "D002 off").unchanged
+    assert [LineState.WAITING] * 2 == states(room, "1")
+
+
+def test_a_row_that_is_wanted_after_all_is_looked_at() -> None:
+    """It was cancelled alone, and a later file wants it with the rest: it waits again, held."""
+    room = RoomInMemory("D001", "D002")
+    for name, status in (("a", "paid"), ("b", "off"), ("c", "paid")):
+        filed(room, name, "D001 paid", f"D002 {status}")
+    assert ([LineState.WAITING] * 2, [[], [Hold.DOUBTFUL]]) == (states(room, "1"), holds(room, "1"))
+
+
+def test_a_row_that_was_kept_is_called_off_later() -> None:
+    """A file lacked it and a person kept it; then its channel says that it is cancelled, and it is."""
+    room = RoomInMemory("D001", "D002")
+    filed(room, "a", "D001 paid", "D002 paid")
+    filed(room, "b", "D001 paid")
+    [_, second] = room.lines(room.unit.find(Order, number="1")[0])
+    orders.settle(room.unit, second.id, orders.Settle())
+    filed(room, "c", "D001 paid", "D002 off")
+    assert [LineState.WAITING, LineState.CANCELLED] == states(room, "1")
+
+
+def test_a_row_that_was_sent_alone_is_asked_about() -> None:
+    """It is held once, and a person's answer stands."""
+    room = RoomInMemory("D001", "D002")
+    filed(room, "a", "D001 paid", "D002 paid")
+    assert 1 == filed(room, "b", "D001 paid", "D002 sent").changed
+    assert [[], [Hold.NOT_IN_FILE]] == holds(room, "1")
+    [_, second] = room.lines(room.unit.find(Order, number="1")[0])
+    orders.settle(room.unit, second.id, orders.Settle())
+    assert 1 == filed(room, "c", "D001 paid", "D002 sent").unchanged
+    assert [[], []] == holds(room, "1")
+
+
+def test_a_part_that_was_sent_is_sent() -> None:
+    """What lies in a box already is not asked about, where the rest of its order is still to be packed."""
+    room = RoomInMemory("D001", "D002")
+    filed(room, "a", "D001 paid", "D002 paid")
+    room.pick("D001")
+    parcel = room.parcel(*room.unit.find(Order, number="1"))
+    room.scan(Station.TABLE, "D001")
+    parcels.close_parcel(room.unit, parcel.id, partial=True)
+    filed(room, "b", "D001 sent", "D002 paid")
+    assert [[], []] == holds(room, "1")
+
+
+def test_a_cancelled_order_gets_no_line_more() -> None:
+    """A line that comes later with the same status is cancelled like the others."""
+    room = RoomInMemory("D001", "D002")
+    for codes in (("D001",), ("D001", "D002")):
+        receiving.receive(room.unit, ordered(room, "1", *codes, status=ChannelStatus.CANCELLED))
+    assert [LineState.CANCELLED] * 2 == states(room, "1")
+
+
+def test_what_a_channel_wants_after_all_is_looked_at() -> None:
+    """A cancelled order that is to be packed now waits again, held; without its thing it is bound to nothing."""
+    room = RoomInMemory("D001", "D002")
+    for number, code in (("1", "D001"), ("2", "D002")):
+        receiving.receive(room.unit, ordered(room, number, code, status=ChannelStatus.CANCELLED))
+    receiving.receive(room.unit, ordered(room, "3", "D002"))
+    for number, code in (("1", "D001"), ("2", "D002")):
+        receiving.receive(room.unit, ordered(room, number, code, status=ChannelStatus.PACK))
+    assert ([LineState.WAITING], [[Hold.DOUBTFUL]]) == (states(room, "1"), holds(room, "1"))
+    assert ([LineState.UNBOUND], [[Hold.ALREADY_SOLD, Hold.DOUBTFUL]]) == (states(room, "2"), holds(room, "2"))
+    assert [LineState.WAITING] == states(room, "3")
+
+
+def test_a_packed_thing_that_is_wanted_after_all_stays_in_its_box() -> None:
+    """It was to come out, as its channel had cancelled it; now a person looks, and nothing comes out."""
+    room = RoomInMemory("D001", auto_close=False)
+    receiving.receive(room.unit, ordered(room, "1", "D001"))
+    room.pick("D001")
+    room.parcel(*room.unit.find(Order, number="1"))
+    room.scan(Station.TABLE, "D001")
+    receiving.receive(room.unit, ordered(room, "1", "D001", status=ChannelStatus.CANCELLED))
+    assert [[Hold.CANCELLED_IN_BOX]] == holds(room, "1")
+    receiving.receive(room.unit, ordered(room, "1", "D001", status=ChannelStatus.PACK))
+    assert ([LineState.PACKED], [[Hold.DOUBTFUL]]) == (states(room, "1"), holds(room, "1"))
+
+
+def test_a_line_that_is_gone_is_not_wanted_after_all() -> None:
+    """Of a cancelled order that comes again with less only that less is looked at."""
+    room = RoomInMemory("D001", "D002")
+    receiving.receive(room.unit, ordered(room, "1", "D001", "D002", status=ChannelStatus.CANCELLED))
+    receiving.receive(room.unit, ordered(room, "1", "D002", status=ChannelStatus.PACK))
+    assert [LineState.CANCELLED, LineState.WAITING] == states(room, "1")
+
+
+def test_what_was_cancelled_by_hand_is_not_cleared_by_reviving_it() -> None:
+    """Its channel said meanwhile that it is not paid."""
+    room = RoomInMemory("D001")
+    order, _ = receiving.receive(room.unit, ordered(room, "1", "D001"))
+    orders.cancel(room.unit, order.id, orders.Cancel())
+    receiving.receive(room.unit, ordered(room, "1", "D001", status=ChannelStatus.ASIDE))
+    orders.revive(room.unit, room.lines(order)[0].id)
+    assert [[Hold.NOT_CLEARED]] == holds(room, "1")
+
+
+def test_other_things_under_a_known_number_are_looked_at() -> None:
+    """A file of another channel may have the same numbers: no thing of it goes into this one's box by itself."""
+    room = RoomInMemory("D001", "D002", "D003")
+    loaded(room, ordered(room, "1", "D001"))
+    loaded(room, ordered(room, "1", "D002"), name="another")
+    assert [[Hold.NOT_IN_FILE], [Hold.DOUBTFUL]] == holds(room, "1")
+    loaded(room, ordered(room, "1", "D002", "D003"), name="and more")
+    assert [[Hold.NOT_IN_FILE], [Hold.DOUBTFUL], []] == holds(room, "1")
+
+
+def cancelled_by_file(room: RoomInMemory) -> Line:
+    """The line of an order that the file “first” cancelled."""
+    loaded(room, ordered(room, "1", "D001"), name="yesterday")
+    loaded(room, ordered(room, "1", "D001", status=ChannelStatus.CANCELLED))
+    return room.lines(room.unit.find(Order, number="1")[0])[0]
+
+
+def test_what_has_left_since_is_not_taken_back() -> None:
+    """A file cancelled an order whose thing went to another buyer, or was taken out of stock: the file stays."""
+    room = RoomInMemory("D001")
+    cancelled_by_file(room)
+    receiving.receive(room.unit, ordered(room, "2", "D001"))
+    room.pick("D001")
+    room.parcel(*room.unit.find(Order, number="2"))
+    room.scan(Station.TABLE, "D001")
+    assert [LineState.RELEASED] == states(room, "2")
+    with pytest.raises(Refused, match="has changed since"):
+        taken_back(room)
+
+    room = RoomInMemory("D001")
+    stay = cancelled_by_file(room).stay
+    stock.withdraw(room.unit, stay or "", stock.Withdraw(reason="broken"))
+    with pytest.raises(Refused, match="has changed since"):
+        taken_back(room)
+
+
+def test_what_was_doubted_since_is_held_as_it_is_taken_back() -> None:
+    """The line waits again, and what somebody said of its thing meanwhile holds it."""
+    room = RoomInMemory("D001")
+    line = cancelled_by_file(room)
+    doubts.doubt(room.unit, must(room.unit, Stay, line.stay or "").item, DoubtKind.NOT_THIS, "It is another one.")
+    assert 1 == taken_back(room)
+    assert ([LineState.WAITING], [[Hold.SUSPECT]]) == (states(room, "1"), holds(room, "1"))

@@ -210,3 +210,24 @@ def test_a_trial_tells_what_a_load_does(calls: Calls, shop: Shop) -> None:
             tried = told(unit, order_file.load(unit, orders, rows))
         assert before == orders_of(shop)
         assert tried == shop.act("owner", lambda unit: told(unit, order_file.load(unit, orders, rows)))  # noqa: B023
+
+
+@pytest.mark.usefixtures("small_parts")
+def test_what_a_complete_file_lacks_is_held_part_by_part(calls: Calls, shop: Shop) -> None:
+    """Each absent order once; one that was cancelled between two parts stays as it is."""
+    calls.section()
+    stays = [calls.put_away(f"Saddle {n}") for n in range(4)]
+    calls.post("/api/channels", 201, name="fair", complete=True)
+    rows = [f"{n},fair,,,{stay['reference']},{stay['title']},\n" for n, stay in enumerate(stays)]
+    whole, rest = (HEADER + "".join(rows)).encode(), (HEADER + rows[0]).encode()
+    shop.act_in_parts("owner", first_part(shop, whole))
+
+    parsed = order_files.read(shop.looking, rest)
+    with shop.looking() as unit:
+        part = order_file.in_parts(unit, "rest", parsed.orders, parsed.rows, lambda: lambda: True, parsed.listed)
+    assert None is shop.act("owner", part)
+    [last] = [order for order in calls.get("/api/orders")["orders"] if order["number"] == "3"]
+    calls.post(f"/api/orders/{last['id']}/cancel", 200)
+    assert (None, 2) == (shop.act("owner", part), len(shop.act("owner", part).held))
+    holds = {each["number"]: each["lines"][0]["hold"] for each in calls.get("/api/orders")["orders"]}
+    assert {"0": None, "1": "not_in_file", "2": "not_in_file", "3": None} == holds
