@@ -161,12 +161,7 @@ class ServiceAndModel:
         name = self.pick(Stay, n)
 
         def work(unit: Memory) -> Any:
-            changed = stock.change_item(
-                unit,
-                name,
-                stock.ChangeItem(**{name: words.get(name) for name in stock.WORDS}),
-            )
-            return model.stay(unit, changed)
+            return model.stay(unit, stock.change_item(unit, name, stock.ChangeItem.of(words)))
 
         self.call(f"/api/stays/{name}", words, work, method="PATCH")
 
