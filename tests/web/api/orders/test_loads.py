@@ -220,7 +220,7 @@ def test_what_a_complete_file_lacks_is_held_part_by_part(calls: Calls, shop: Sho
     calls.post("/api/channels", 201, name="fair", complete=True)
     rows = [f"{n},fair,,,{stay['reference']},{stay['title']},\n" for n, stay in enumerate(stays)]
     whole, rest = (HEADER + "".join(rows)).encode(), (HEADER + rows[0]).encode()
-    shop.act_in_parts("owner", lambda unit, part=first_part(shop, whole): part(unit))
+    shop.act_in_parts("owner", first_part(shop, whole))
 
     parsed = order_files.read(shop.looking, rest)
     with shop.looking() as unit:
