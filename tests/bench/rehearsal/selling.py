@@ -104,7 +104,9 @@ class Seller(Loader):
                     self.cancel(sale, None)  # a file without a row is none: by hand, then
 
     def packed_up(self, sale: Sale) -> bool:
-        return any(each.is_for(sale) and each.closed for each in self.world.boxes)
+        """A parcel may have closed by itself before its box is."""
+        closed = any(each.is_for(sale) and each.closed for each in self.world.boxes)
+        return closed or any(self.told.in_closed(each.thing.code) for each in sale.bought)
 
     def changes_late(self, sale: Sale) -> None:
         if set(sale.said) != {PACK} or self.chance(0.4):
@@ -154,7 +156,7 @@ class Seller(Loader):
         for sale in sales:
             if sale.account and sale.account != sale.channel:
                 continue  # its program knows no other channel
-            those = self.in_file(sale)
+            those = self.in_call(sale)
             _, order = self.calls.post("/api/orders", **self.body(sale, those))
             self.received(sale, order)
             self.tell({sale: those}, {})
@@ -164,6 +166,12 @@ class Seller(Loader):
         said = set(stages(sale, those)) - {"sent"} if sale.channel == NORTH.name else set()
         status = {"status": said.pop()} if len(said) == 1 else {}
         return {"number": sale.number, "channel": sale.channel, "lines": lines, **status}
+
+    def in_call(self, sale: Sale) -> list[Bought]:
+        """A call has no status of a line: what is wanted no more is left out, while something else still is."""
+        those = self.in_file(sale)
+        wanted = [each for each in those if not each.off]
+        return wanted if sale.id and sale.channel == NORTH.name and wanted else those
 
     def in_file(self, sale: Sale) -> list[Bought]:
         return sale.bought

@@ -15,6 +15,7 @@ from scanflow.storage.unit import SqlUnit
 from scanflow.storage.views import lists
 from scanflow.web.api import given, paging, render
 from scanflow.web.api.contract import MANAGERS, STAFF, answer_view, call, digest, do
+from scanflow.web.collecting import uncollected
 from scanflow.web.door.visitors import shop
 from scanflow.web.once import CallReply
 from scanflow.workflow import orders
@@ -48,6 +49,7 @@ class OrderFile(Command):
 
 
 @call(blueprint, "POST", "/api/orders/import", MANAGERS, {200: given.Loaded})
+@uncollected
 def load(said: OrderFile) -> Response:
     """Loads a file of orders, all of it or, where it can't be read, nothing. One that was cut off goes on."""
     parsed = order_files.read(shop().looking, said.file, said.mapping, said.channel)

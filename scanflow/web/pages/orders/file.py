@@ -22,6 +22,7 @@ from scanflow.exchange.orders_csv import Key, Parsed
 from scanflow.shop import a_while
 from scanflow.storage.views import channels as channel_views
 from scanflow.storage.views import orders as order_views
+from scanflow.web.collecting import uncollected
 from scanflow.web.door.visitors import shop, visitor
 from scanflow.web.pages.declare import page
 from scanflow.web.pages.file_form import carried, file_sent
@@ -90,6 +91,7 @@ def show(said: str = "", status: int = 200, done: str = "") -> ResponseReturnVal
 
 
 @page(blueprint, "POST", "/orders/load", takes_file=True)
+@uncollected
 def load() -> ResponseReturnValue:
     """First look, then, once what is understood was shown, load."""
     try:
