@@ -26,6 +26,10 @@ def patterns() -> Iterator[tuple[str, str, re.Pattern[str]]]:
         if "migrations" in path.parts or path.name == "__main__.py":
             continue
         name = ".".join(path.relative_to(HOUSE).with_suffix("").parts).removesuffix(".__init__")
+        for listed, value in vars(importlib.import_module(name)).items() if "re.compile" in path.read_text() else ():
+            for place, each in enumerate(value if isinstance(value, list) else ()):
+                if isinstance(each, re.Pattern):
+                    yield f"{name}:{listed}{place}", "compile", each
         for call in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
             if isinstance(call, ast.Call) and isinstance(call.func, ast.Attribute) and _names(call.func.value) == "re":
                 found = _compiled(call, vars(importlib.import_module(name)))

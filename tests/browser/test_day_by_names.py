@@ -106,7 +106,7 @@ def test_by_keyboard_alone(live: Live, page: Page, tmp_path: Path) -> None:
     page.wait_for_load_state()
     page.set_input_files("#file", file_of_orders(tmp_path, *references))  # in the system's dialog
     expect(page.get_by_role("heading", level=1)).to_have_text(control_names.CHECK_THE_FILE)
-    keys.press("button", control_names.LOAD_ORDERS.format("2"))
+    keys.press("button", control_names.LOAD_ORDERS.format("2 orders"))
     expect(page.get_by_role("heading", level=1)).to_have_text(control_names.FILE_IS_LOADED)
     keys.press("link", control_names.GO_TO_TODAY)
     page.wait_for_url(f"{live.address}/")
@@ -192,7 +192,7 @@ def test_by_names_alone(live: Live, page: Page, tmp_path: Path) -> None:
     page.wait_for_url("**/orders/load")
     page.wait_for_load_state()  # the script that looks at a chosen file is there
     page.get_by_label(control_names.CSV_FILE).set_input_files(file_of_orders(tmp_path, *references))
-    reader.one("button", control_names.LOAD_ORDERS.format("2")).click()
+    reader.one("button", control_names.LOAD_ORDERS.format("2 orders")).click()
     reader.one("link", control_names.GO_TO_TODAY).click()
 
     reader.one("button", control_names.START_A_ROUND.format("2")).click()

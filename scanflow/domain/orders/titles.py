@@ -55,22 +55,29 @@ class Stocked:
     def __init__(self, things: Iterable[Titled]) -> None:
         self._things = [(thing, words_of(thing.title)) for thing in things]
         self._having: dict[str, list[int]] = defaultdict(list)
-        for place, (_, words) in enumerate(self._things):
+        self._called: dict[frozenset[str], list[Titled]] = defaultdict(list)
+        for place, (thing, words) in enumerate(self._things):
+            self._called[words].append(thing)
             for word in words:
                 self._having[word].append(place)
 
     def closer(self, title: str, ours: str = "", item: str = "") -> Titled | None:
         """The thing that shares the most words with `title`, if it shares more than our own `item`, called `ours`.
 
-        Where `title` has every word of `ours`, only a thing with the very words of `title` is closer: a listing may
-        tell what nobody wrote down when ours was put away.
+        A thing with the very words of `title` is closer than ours if that has others. Where `title` has every word of
+        `ours`, only such a thing is: a listing may tell what nobody wrote down when ours was put away.
         """
         wanted, own = words_of(title), words_of(ours)
-        most, best, fits = len(wanted & own), None, bool(own) and own <= wanted
+        if wanted == own:
+            return None
+        exact = next((thing for thing in self._called.get(wanted, ()) if thing.item != item), None) if wanted else None
+        if exact is not None or (own and own <= wanted):
+            return exact
+        most, best = len(wanted & own), None
         for place in self._sharing(wanted, most):
             thing, words = self._things[place]
             count = len(wanted & words)
-            if count > most and thing.item != item and (words == wanted or not fits):
+            if count > most and thing.item != item:
                 most, best = count, thing
         return best
 

@@ -89,6 +89,7 @@ class StandingThing:
     title: str
     listings: tuple[str, ...]
     notes: str
+    packing: str
     since: datetime
     undated: bool
     bin: str
@@ -113,7 +114,16 @@ def standing(connection: Connection, at: datetime) -> list[StandingThing]:
     rows = connection.execute(query.order_by(slots.c.section, slots.c.number)).all()
     ids = _ids_by_item(connection)
     return [
-        StandingThing(row.number, row.title, tuple(ids[row.id]), row.notes, row.since, bool(row.undated), row.bin)
+        StandingThing(
+            row.number,
+            row.title,
+            tuple(ids[row.id]),
+            row.notes,
+            row.packing,
+            row.since,
+            bool(row.undated),
+            row.bin,
+        )
         for row in rows
     ]
 

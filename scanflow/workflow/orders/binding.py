@@ -77,9 +77,9 @@ def _found(unit: Unit, order: Order, line: IncomingLine) -> tuple[Asked, Referen
 
 
 def _closer(unit: Unit, said: str, item: Item | None) -> Titled | None:
-    """Another thing in stock that the title fits better; what has every word of it can't be outdone."""
+    """Another thing in stock that the title fits better."""
     ours = item.title if item else ""
-    if words_of(said) <= words_of(ours):
+    if words_of(said) == words_of(ours):  # asks for no look at all titles
         return None
     return unit.stocked().closer(said, ours, item.id if item else "")
 

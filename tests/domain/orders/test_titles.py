@@ -46,6 +46,8 @@ ROOM = (
     ("said", "ours", "code"),
     [
         ("Rear wheel", 1, None),
+        ("Rear wheel", 2, "D001"),
+        ("Wheel", 2, None),
         ("Brass bell", 1, "D004"),
         ("Rear wheel, 26 inch, used", 3, "D002"),
         ("REAR WHEEL 26 inch", 1, "D002"),

@@ -125,7 +125,8 @@ def test_a_cell_has_any_number_of_listing_ids(calls: Calls) -> None:
     assert [("", "L-1"), ("", "L-2"), ("", "L-3")] == [(each["channel"], each["listing"]) for each in offers]
     assert ["L-1 L-2 L-3"] == [each["listing"] for each in csv.DictReader(io.StringIO(saved(calls)))]
     assert (0, 1) == tuple(load(calls, row)[name] for name in ("stored", "unchanged"))
-    assert 1 == load(calls, *saved(calls).split("\r\n")[1:-1])["unchanged"]
+    head, again, _ = saved(calls).split("\r\n")
+    assert 1 == load(calls, again, head=head)["unchanged"]
     assert [(2, "taken")] == codes(load(calls, "D001,Crank,L-1 L-4,,,"))
     assert [(2, "too_long")] == codes(load(calls, f"D002,Lamp,{'x' * 201},,,"))
 
