@@ -34,8 +34,8 @@ def build(live: Live) -> None:
 
 def file_of_orders(folder: Path, *references: str) -> Path:
     path = folder / "orders.csv"
-    rows = [f"B-{n},{reference}" for n, reference in enumerate(references, 1)]
-    path.write_text("\n".join(["Order number,Reference", *rows]), encoding="utf-8")
+    rows = [f"B-{n},fair,{reference}" for n, reference in enumerate(references, 1)]
+    path.write_text("\n".join(["Order number,Channel,Reference", *rows]), encoding="utf-8")
     return path
 
 
