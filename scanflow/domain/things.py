@@ -329,7 +329,8 @@ class Line:
 
     `holds` are why it stands still, the gravest first; `scan` is the key of the scan that changed it last; `in_file`
     is false once a later version of the order came without it. `status`: what its channel said last of this line alone,
-    cancelled or sent, empty where it said nothing.
+    cancelled or sent, empty where it said nothing. `quantity`: how many of the thing are asked for, as written, where
+    that is not one.
     """
 
     id: str
@@ -347,6 +348,7 @@ class Line:
     scan: str | None = None
     in_file: bool = True
     status: str = ""
+    quantity: str = ""
 
     @property
     def live(self) -> bool:

@@ -317,6 +317,7 @@ lines = _table(
     Column("scan", String(64)),
     Column("in_file", Boolean, nullable=False),
     Column("status", Text, nullable=False, server_default=text("''")),
+    Column("quantity", Text, nullable=False, server_default=text("''")),
     Index("ix_lines_order", "order", "state"),
     Index("ix_lines_stay", "stay"),
     Index("ix_lines_state", "state"),

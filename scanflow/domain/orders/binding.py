@@ -79,12 +79,15 @@ def bind(asked: Asked, found: ReferenceFacts) -> Bound:
     """The first that fits, hard reasons before doubts. However many are asked for, there is one."""
     bound = _bind(asked, found)
     if bound.stay is None and asked.quantity:
-        return Bound(None, tuple(replace(each, why=f"{each.why} {_more(asked)}") for each in bound.holds))
+        return Bound(
+            None, tuple(replace(each, why=f"{each.why} {more_than_one(asked.quantity)}") for each in bound.holds)
+        )
     return bound
 
 
-def _more(asked: Asked) -> str:
-    return f"The order asks for {asked.quantity} of it; there is one." if asked.quantity else ""
+def more_than_one(quantity: str) -> str:
+    """That so many are asked for, empty where it is one."""
+    return f"The order asks for {quantity} of it; there is one." if quantity else ""
 
 
 def _bind(asked: Asked, found: ReferenceFacts) -> Bound:
@@ -107,7 +110,7 @@ def _bind(asked: Asked, found: ReferenceFacts) -> Bound:
     if found.wanted_by is not None:
         order = f"Order {found.wanted_by}" if found.wanted_by else "Another line of this order"
         return _unbound(Hold.ALREADY_SOLD, f"{order} has it.")
-    doubt = " ".join(filter(None, (doubt_of(asked, found), _more(asked))))
+    doubt = " ".join(filter(None, (doubt_of(asked, found), more_than_one(asked.quantity))))
     holds = ((Hold.SUSPECT, found.doubts), (Hold.DOUBTFUL, doubt), (Hold.RESERVED, found.kept))
     return Bound(latest.id, tuple(Held(hold, why) for hold, why in holds if why))
 

@@ -27,7 +27,7 @@ class IncomingLine:
         return {name: getattr(self, name) for name in WORDS}
 
 
-WORDS = tuple(each.name for each in fields(IncomingLine) if each.name not in ("bad", "quantity", "status"))
+WORDS = tuple(each.name for each in fields(IncomingLine) if each.name not in ("bad", "status"))
 
 
 @dataclass(frozen=True, slots=True)

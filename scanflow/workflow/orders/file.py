@@ -29,14 +29,15 @@ OPEN = (*LIVE, LineState.UNBOUND)
 
 
 def load(unit: Unit, orders: Sequence[IncomingOrder], rows: Rows, listed: Collection[Key] = ()) -> Loaded:
-    """Receive all these orders. `listed` as of `in_parts`."""
-    done, _ = load_part(unit, orders, rows, 0, lambda: False, "at once")
-    held = tuple(line for order, lines in absent(unit, listed) for line in _hold_absent(unit, order, lines))
-    return Loaded(done.loaded, done.changed, done.unchanged, (*done.held, *held), done.refused)
+    """Receive all these orders at once, as a trial does. `listed` as of `in_parts`."""
+    name = unit.new_id()
+    done, _ = load_part(unit, orders, rows, 0, lambda: False, name)
+    held = [line for order, lines in absent(unit, listed) for line in _hold_absent(unit, order, lines, name)]
+    return _with(done, held)
 
 
 def load_part(
-    unit: Unit, orders: Sequence[IncomingOrder], rows: Rows, first: int, enough: Enough, name: str | None = None
+    unit: Unit, orders: Sequence[IncomingOrder], rows: Rows, first: int, enough: Enough, name: str
 ) -> tuple[Loaded, int]:
     """Receive orders from `orders[first]` on until it is `enough`, one at least; and the place of the next one. `name`
     is that of the load.
@@ -55,18 +56,18 @@ def load_part(
             words = f"Order {incoming.number} was sent already, as its channel says. It is not taken in."
             refused += [RefusedRow(row, ALREADY_SENT, words) for row in rows[incoming.channel, incoming.number]]
             continue
-        before = {order.id: taking_back.image(unit, order) for order in known} if name else {}
+        before = {order.id: taking_back.image(unit, order) for order in known}
         try:
             order, outcome = receive(unit, incoming, name)
         except Invalid as error:
             refused += [RefusedRow(row, error.code, error.detail) for row in rows[incoming.channel, incoming.number]]
             continue
-        if name and outcome is Arrival.CHANGED:
+        if outcome is Arrival.CHANGED:
             taking_back.keep(unit, name, order, before[order.id])
         outcomes[outcome] += 1
         held += [line.id for line in unit.find(Line, order=order.id) if stands_still(line)]
     counts = (outcomes[Arrival.NEW], outcomes[Arrival.CHANGED], outcomes[Arrival.UNCHANGED])
-    if name and (counts[0] or counts[1]):
+    if counts[0] or counts[1]:
         unit.record(events.OrdersLoaded(load=name, loaded=counts[0], changed=counts[1]))
     return Loaded(*counts, tuple(held), tuple(refused)), place
 
@@ -91,12 +92,11 @@ def _open_lines(unit: Unit, order: str) -> list[Line]:
     return [line for line in unit.find(Line, order=order) if line.state in OPEN]
 
 
-def _hold_absent(unit: Unit, order: Order, lines: Sequence[Line], name: str | None = None) -> list[str]:
+def _hold_absent(unit: Unit, order: Order, lines: Sequence[Line], name: str) -> list[str]:
     before = taking_back.image(unit, order)
     held = hold_absent(unit, lines, f"The newest file of {order.channel} does not have order {order.number}.")
     if held:
         tell_change(unit, order, held)
-    if held and name:
         taking_back.keep(unit, name, order, before)
     return [line.id for line in held]
 

@@ -15,6 +15,7 @@ from pydantic import Field
 from labels import slot_code
 from scanflow.domain import events
 from scanflow.domain.life import OF_BINDING, Hold, LineState
+from scanflow.domain.orders.binding import more_than_one
 from scanflow.domain.orders.incoming import IncomingLine, IncomingOrder
 from scanflow.domain.things import ChannelStatus, Line, Order
 from scanflow.workflow import orders
@@ -100,7 +101,7 @@ def receive(unit: Unit, incoming: IncomingOrder, load: str | None = None) -> tup
         load=load,
     )
     unit.add(order)
-    lines = [_new_line(unit, order, place, line) for place, line in enumerate(incoming.lines, 1)]
+    lines = [_told_alone(unit, new_line(unit, order, *each), each[1]) for each in enumerate(incoming.lines, 1)]
     told = tuple(_told(line) for line in lines)
     unit.record(
         events.OrderReceived(
@@ -194,12 +195,12 @@ def _receive_again(unit: Unit, order: Order, incoming: IncomingOrder, load: str 
     for place, wanted in enumerate(incoming.lines):
         old = left[_same(wanted.reference)]
         if place in mended:
-            changes.append(mend(unit, newer, mended[place], wanted))
+            changes.append(_told_alone(unit, mend(unit, newer, mended[place], wanted), wanted))
         elif old:
             changes += _compare(unit, old.pop(0), wanted)
         else:
             position += 1
-            added.append(_new_line(unit, undated, position, wanted))
+            added.append(_told_alone(unit, new_line(unit, undated, position, wanted), wanted))
     if load and len(added) == len(incoming.lines) and any(_has_thing(line) for line in lines):
         added = [line.held(Hold.DOUBTFUL, OTHER_THINGS) for line in added]
         for line in added:
@@ -239,7 +240,8 @@ def _take_status(unit: Unit, order: Order, status: ChannelStatus | None, before:
     """
     new = status is not None and order.status != status
     if new and order.status == ChannelStatus.CANCELLED and status is not ChannelStatus.SENT:
-        _want_again(unit, [line for line in unit.find(Line, order=order.id) if line.in_file])
+        asked_for = (line for line in unit.find(Line, order=order.id) if line.in_file)
+        _want_again(unit, [line for line in asked_for if line.status != ChannelStatus.CANCELLED])
     lines = unit.find(Line, order=order.id)
     affected = [line for line in lines if new or line.id not in before]
     match status or order.status:
@@ -299,8 +301,8 @@ def _same(reference: str) -> str:
     return slot_code.compact(reference)
 
 
-def _new_line(unit: Unit, order: Order, position: int, incoming: IncomingLine) -> Line:
-    line = new_line(unit, order, position, incoming)
+def _told_alone(unit: Unit, line: Line, incoming: IncomingLine) -> Line:
+    """A line that was bound just now, and what its channel says of it alone."""
     return _called_off(unit, line, incoming.status)[0] if incoming.status else line
 
 
@@ -329,10 +331,12 @@ def _compare(unit: Unit, line: Line, wanted: IncomingLine) -> list[Line]:
     new = replace(line, **wanted.words | {"reference": line.reference}, in_file=True, status="")
     if new == line:
         return []
+    touched = line.state in (LineState.PICKED, LineState.PACKED, LineState.RELEASED)
+    hold = Hold.CHANGED_AFTER_PICK if touched else Hold.DOUBTFUL
     if (new.title, new.listing) != (line.title, line.listing):
-        touched = line.state in (LineState.PICKED, LineState.PACKED, LineState.RELEASED)
-        hold = Hold.CHANGED_AFTER_PICK if touched else Hold.DOUBTFUL
         new = _held(unit, new, hold, f"The order now says “{wanted.title}”, before it said “{line.title}”.")
+    if new.quantity and new.quantity != line.quantity:
+        new = _held(unit, new, hold, more_than_one(new.quantity))
     unit.put(new)
     return [new]
 

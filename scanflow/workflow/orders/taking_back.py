@@ -11,6 +11,7 @@ from typing import Any
 
 from scanflow.domain import events
 from scanflow.domain.life import Hold, LineState
+from scanflow.domain.orders.incoming import WORDS
 from scanflow.domain.things import ChangedOrder, Held, Line, Order, Stay, Stop
 from scanflow.workflow import orders
 from scanflow.workflow.ports import Refused, Unit, must
@@ -32,9 +33,7 @@ def image(unit: Unit, order: Order) -> Image:
 
 def _line(line: Line) -> Image:
     return {
-        "reference": line.reference,
-        "title": line.title,
-        "listing": line.listing,
+        **{name: getattr(line, name) for name in WORDS},
         "stay": line.stay,
         "state": str(line.state),
         "holds": [[str(each.hold), each.why] for each in line.holds],

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from room_in_memory import RoomInMemory
 
@@ -371,3 +373,39 @@ def test_what_was_doubted_since_is_held_as_it_is_taken_back() -> None:
     doubts.doubt(room.unit, must(room.unit, Stay, line.stay or "").item, DoubtKind.NOT_THIS, "It is another one.")
     assert 1 == taken_back(room)
     assert ([LineState.WAITING], [[Hold.SUSPECT]]) == (states(room, "1"), holds(room, "1"))
+
+
+def test_a_row_that_can_be_read_now_and_is_called_off_is_not_picked() -> None:
+    """A corrected file mends its line, and says of that row alone that it was cancelled: nothing of it waits."""
+    room = RoomInMemory("D001", "D002")
+    bad = IncomingLine("", "Brass bell", bad="This row has no reference.")
+    first = ordered(room, "1", "D001")
+    receiving.receive(room.unit, replace(first, lines=(*first.lines, bad)), "a")
+    off = IncomingLine(slot_code.reference("D002", 1), "Brass bell", status=ChannelStatus.CANCELLED)
+    receiving.receive(room.unit, replace(first, lines=(*first.lines, off)), "b")
+    assert [LineState.WAITING, LineState.CANCELLED] == states(room, "1")
+
+
+def test_a_row_that_is_still_called_off_is_not_wanted_with_the_rest() -> None:
+    """The whole order was cancelled, and is wanted again but for this row."""
+    room = RoomInMemory("D001", "D002")
+    filed(room, "a", "D001 paid", "D002 paid")
+    filed(room, "b", "D001 off", "D002 off")
+    filed(room, "c", "D001 paid", "D002 off")
+    assert [LineState.WAITING, LineState.CANCELLED] == states(room, "1")
+
+
+def test_a_quantity_that_rises_is_held() -> None:
+    """Once: there is one of each thing, and a person's answer stands."""
+    room = RoomInMemory("D001")
+    order = ordered(room, "1", "D001")
+    [line] = order.lines
+    receiving.receive(room.unit, order)
+    more = replace(order, lines=(replace(line, quantity="2"),))
+    receiving.receive(room.unit, more)
+    assert [[Hold.DOUBTFUL]] == holds(room, "1")
+    [held] = room.lines(room.unit.find(Order, number="1")[0])
+    assert "The order asks for 2 of it; there is one." == held.why
+    orders.settle(room.unit, held.id, orders.Settle())
+    receiving.receive(room.unit, more)
+    assert [[]] == holds(room, "1")

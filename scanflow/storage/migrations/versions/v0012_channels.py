@@ -37,7 +37,8 @@ def upgrade() -> None:
     )
     op.create_index("ix_changed_orders_load", "changed_orders", ["load"])
     op.add_column("orders", sa.Column("load", sa.String(64)))
-    op.add_column("lines", sa.Column("status", sa.Text, nullable=False, server_default=sa.text("''")))
+    for name in ("status", "quantity"):
+        op.add_column("lines", sa.Column(name, sa.Text, nullable=False, server_default=sa.text("''")))
     some = sa.text("load IS NOT NULL")
     op.create_index("ix_orders_load", "orders", ["load"], sqlite_where=some, postgresql_where=some)
     op.create_index("ix_orders_channel", "orders", ["channel"])
