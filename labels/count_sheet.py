@@ -8,7 +8,7 @@ from labels import row, typeface
 from labels.card import Card
 from labels.paper import SHEETS, Paper
 from labels.row import MARGIN, SMALL, STRIP
-from labels.shape import Shape, SheetArea
+from labels.shape import SheetArea
 from labels.sheet import SheetPage
 
 PAPERS = ("letter", "a4", "legal")
@@ -69,7 +69,7 @@ def report(rows: Sequence[Row], title: str, paper: str, shop: str = "") -> list[
     parts = [part for each in rows for part in (_parts(each, inside) if isinstance(each, Fact) else (each,))]
 
     def head(told: str) -> tuple[Card, float]:
-        return _head(title, page, f"{shop}, {told}".strip(", "))
+        return row.titled(title, f"{shop}, {told}".strip(", "), page)
 
     return row.paged(parts, page, lambda each: _height(each, inside), head, _row)
 
@@ -93,16 +93,6 @@ def _height(told: Row, inside: float) -> float:
     return _ROW
 
 
-def _head(title: str, page: row.Size, told: str) -> tuple[Card, float]:
-    """The title, and over it in small type what `told` says: the shop, which page."""
-    inside = page[0] - 2 * MARGIN
-    shapes: list[Shape] = [
-        row.text(told, MARGIN, MARGIN + SMALL, SMALL, inside),
-        row.text(title, MARGIN, MARGIN + 9, 4, inside, typeface.BOLD),
-    ]
-    return row.row(f"{title}, {told}".strip(", "), SheetArea(MARGIN, MARGIN, inside, 12), shapes), MARGIN + 13
-
-
 @singledispatch
 def _row(told: Row, area: SheetArea) -> Card:
     raise TypeError(told)
@@ -110,12 +100,7 @@ def _row(told: Row, area: SheetArea) -> Card:
 
 @_row.register
 def _(told: Fact, area: SheetArea) -> Card:
-    words = SheetArea(area.x + _LABEL, area.y + 2, area.width - _LABEL, area.height)
-    shapes = [
-        row.text(told.name, area.x, area.y + 2 + SMALL, SMALL, _LABEL - 2, typeface.BOLD),
-        *row.paragraph(told.words, words, SMALL),
-    ]
-    return row.row(f"{told.name}: {told.words}", area, shapes)
+    return row.fact(told.name, told.words, area, _LABEL)
 
 
 @_row.register

@@ -8,7 +8,7 @@ from labels import row, typeface
 from labels.card import Card
 from labels.paper import SHEETS
 from labels.row import MARGIN, SMALL, STRIP, Thing
-from labels.shape import Shape, SheetArea
+from labels.shape import SheetArea
 from labels.sheet import SheetPage
 
 PAPERS = ("letter", "a4", "legal")
@@ -56,12 +56,7 @@ def evidence(rows: Sequence[EvidenceRow], title: str, under: str, paper: str) ->
     inside = page[0] - 2 * MARGIN
 
     def head(told: str) -> tuple[Card, float]:
-        words = f"{under}, {told}".strip(", ")
-        shapes: list[Shape] = [
-            row.text(words, MARGIN, MARGIN + SMALL, SMALL, inside),
-            row.text(title, MARGIN, MARGIN + 9, 4, inside, typeface.BOLD),
-        ]
-        return row.row(f"{title}, {words}", SheetArea(MARGIN, MARGIN, inside, 12), shapes), MARGIN + 13
+        return row.titled(title, f"{under}, {told}".strip(", "), page)
 
     return row.paged(rows, page, lambda each: _height(each, inside), head, _drawn)
 
@@ -86,12 +81,7 @@ def _drawn(told: EvidenceRow, area: SheetArea) -> Card:
 
 @_drawn.register
 def _(told: OrderFact, area: SheetArea) -> Card:
-    words = SheetArea(area.x + _LABEL, area.y + 2, area.width - _LABEL, area.height)
-    shapes = [
-        row.text(told.name, area.x, area.y + 2 + SMALL, SMALL, _LABEL - 2, typeface.BOLD),
-        *row.paragraph(told.words, words, SMALL),
-    ]
-    return row.row(f"{told.name}: {told.words}", area, shapes)
+    return row.fact(told.name, told.words, area, _LABEL)
 
 
 @_drawn.register

@@ -153,6 +153,26 @@ def rule(y: float, page: Size) -> Rect:
     return Rect(MARGIN, y, page[0] - 2 * MARGIN, 0.15, _GREY)
 
 
+def fact(name: str, words: str, area: SheetArea, room: float) -> Card:
+    """A name in bold, `room` wide, and what is said of it beside it."""
+    beside = SheetArea(area.x + room, area.y + 2, area.width - room, area.height)
+    shapes = [
+        text(name, area.x, area.y + 2 + SMALL, SMALL, room - 2, typeface.BOLD),
+        *paragraph(words, beside, SMALL),
+    ]
+    return row(f"{name}: {words}", area, shapes)
+
+
+def titled(title: str, told: str, page: Size) -> tuple[Card, float]:
+    """The head of a sheet and where its rows begin: the title, and over it in small type what is `told`."""
+    inside = page[0] - 2 * MARGIN
+    shapes: list[Shape] = [
+        text(told, MARGIN, MARGIN + SMALL, SMALL, inside),
+        text(title, MARGIN, MARGIN + 9, 4, inside, typeface.BOLD),
+    ]
+    return row(f"{title}, {told}".strip(", "), SheetArea(MARGIN, MARGIN, inside, 12), shapes), MARGIN + 13
+
+
 def row(alt: str, area: SheetArea, shapes: Sequence[Shape], bars_: Bars | None = None) -> Card:
     """A drawn row that says `alt`."""
     return Card(alt, area, tuple(shapes), SMALL, bars_)
