@@ -22,7 +22,7 @@ def listings() -> None:
 @click.option("--json", "as_json", is_flag=True, help="Report as one JSON document.")
 @in_shop
 def check(file: Path, channel: str, as_json: bool, data: Path | None, database: str | None) -> None:
-    """Hold what a channel offers by a CSV FILE against what stands here. Status 1 if anything differs."""
+    """Compare what a channel offers by a CSV FILE with what stands here. Status 1 if anything differs."""
     from dataclasses import asdict
 
     from scanflow.domain.words import DIFFERS, units

@@ -260,8 +260,9 @@ def put_away(unit: Unit, said: PutAway) -> Stay:
     stay = begin(unit, must(unit, Slot, slot.code), item.id)
     if said.listing:
         listings.offer(unit, item.id, said.listing, said.channel)
+    channel = said.channel if said.listing else ""
     told = {"title": item.title, "listing": said.listing}
-    unit.record(events.ItemPutAway(stay=stay.id, code=stay.code, turn=stay.turn, **told, channel=said.channel or None))
+    unit.record(events.ItemPutAway(stay=stay.id, code=stay.code, turn=stay.turn, **told, channel=channel or None))
     return stay
 
 

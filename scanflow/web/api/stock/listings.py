@@ -57,7 +57,7 @@ class ChannelFile(Command):
 
 @call(blueprint, "POST", "/api/listings/check", MANAGERS, {200: given.Compared}, once=False)
 def check(said: ChannelFile) -> Response:
-    """Holds what a channel offers against what stands here, the gravest first. Nothing is changed."""
+    """Compares what a channel offers with what stands here, the gravest first. Nothing is changed."""
     with shop().looking() as unit:
         rows = listings_csv.read(said.file, cards.widths(unit))
         found = offered.check(unit, said.channel, rows)

@@ -135,7 +135,7 @@ def take_back(id: str) -> ResponseReturnValue:
 
 def _understood(table: CsvTable, first: bool) -> Understood:
     """What the person chose, else what the room says of such a file."""
-    channel = " ".join(request.form.get("channel", "").split())[:LONGEST_NAME]
+    channel = _as_known(" ".join(request.form.get("channel", "").split())[:LONGEST_NAME])
     columns = order_files.columns(room(), table) if first else _chosen_columns(table)
     channel = order_files.proposed(room(), table) if first else channel
     try:
@@ -154,6 +154,11 @@ def _understood(table: CsvTable, first: bool) -> Understood:
             meant[name, status_key(value)] = usual if chosen is None else ChannelStatus(chosen) if chosen else None
     part, claimed = request.form.get("absent") == "part", bool(request.form.get("claimed"))
     return Understood(columns, asks, channel, meant, part, claimed and any(_unclaimed(channel)))
+
+
+def _as_known(typed: str) -> str:
+    """The channel that is called so but for capitals, as it is spelt here: two spellings would be two channels."""
+    return next((name for name in ask(channel_views.channel_names) if name.casefold() == typed.casefold()), typed)
 
 
 def _chosen_columns(table: CsvTable) -> ColumnMapping:

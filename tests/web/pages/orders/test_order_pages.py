@@ -128,6 +128,17 @@ def test_a_file_without_a_channel_is_asked_whose_it_is(shop: Shop, client: Flask
         ]
 
 
+def test_a_channel_is_the_same_however_it_is_spelt(shop: Shop, client: FlaskClient) -> None:
+    """Capitals make no second channel; a row without a title is listed by what it has."""
+    furnish(shop, 1)
+    page = look_at(client, "number,reference\nC-1,Q9\n")
+    page = client.post("/orders/load", data=fields_of(page.text) | {"channel": "FAIR", "step": "look"})
+    client.post("/orders/load", data=fields_of(page.text) | {"step": "apply"})
+    with shop.looking() as unit:
+        assert {"fair"} == {order.channel for order in unit.find(Order)}
+    assert "Q9, held" in " ".join(client.get("/orders").text.split())
+
+
 def test_each_status_is_explained_once(shop: Shop, client: FlaskClient) -> None:
     """A guess is shown and may be changed; what nobody explains is left out; the next file needs no answer."""
     furnish(shop, 1)
