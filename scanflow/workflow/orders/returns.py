@@ -248,7 +248,7 @@ def _never_ours(unit: Unit, back: Return, condition: Condition) -> Return:
 
 
 def give_up(unit: Unit, return_id: str) -> Return:
-    """Wait for it no more; what did not come back stays with its buyer."""
+    """Stop waiting for it; what did not come back stays with its buyer."""
     return _give_up(unit, must(unit, Return, return_id), None)
 
 

@@ -1,6 +1,6 @@
 """A closed parcel leaves: its slip or its label is scanned a last time, all of a list went, or its buyer came.
 
-Nothing takes a hand-over back: what left comes back by a return alone.
+A hand-over can't be undone: what left comes back by a return alone.
 """
 
 from __future__ import annotations

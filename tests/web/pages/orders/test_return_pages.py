@@ -222,4 +222,4 @@ def test_arriving_is_undone(client: FlaskClient, shop: Shop, gone: Any) -> None:
     client.post(f"{path}/not-arrived")
     assert ReturnState.EXPECTED is only(shop).state
     client.post(f"{path}/give-up")
-    assert (ReturnState.GIVEN_UP, True) == (only(shop).state, "waited for no more" in client.get(path).text)
+    assert (ReturnState.GIVEN_UP, True) == (only(shop).state, "not expected any more" in client.get(path).text)
