@@ -29,6 +29,10 @@ class SayChannel(
     complete: Maybe[Flag] = Field(default=None, description="Whether its file lists all of its open orders.")
 
 
+class Claim(Command):
+    name: Name
+
+
 def say(unit: Unit, said: SayChannel) -> tuple[Channel, bool]:
     """The channel as it is now, and whether it is new. What its statuses meant before for orders that are here stays
     done.

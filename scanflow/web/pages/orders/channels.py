@@ -5,16 +5,18 @@ from __future__ import annotations
 from flask import Blueprint, request
 from flask.typing import ResponseReturnValue
 
-from scanflow.domain.things import ChannelStatus, status_key
 from scanflow.domain.words import STATUSES
 from scanflow.storage.views import channels as channel_views
 from scanflow.web.pages.declare import Group, MenuEntry, page
+from scanflow.web.pages.forms import sent
 from scanflow.web.pages.rendering import do, render
 from scanflow.web.pages.room_view import ask
 from scanflow.workflow.orders import channels
 from scanflow.workflow.orders.channels import SayChannel
 
 blueprint = Blueprint("channel_page", __name__)
+STATUS = "status "
+"""How the names of fields begin that say what a status means."""
 
 
 @page(blueprint, "GET", "/channels", menu=MenuEntry(Group.SHOP, 3, "Channels"))
@@ -27,11 +29,8 @@ def index(said: str = "", status: int = 200) -> ResponseReturnValue:
 @page(blueprint, "POST", "/channels")
 def save() -> ResponseReturnValue:
     """One channel as its form says it."""
-    statuses = {
-        value: ChannelStatus(meant)
-        for field, meant in request.form.items()
-        if field.startswith("status ") and meant in list(ChannelStatus) and status_key(value := field[7:])
-    }
+    fields = request.form.items()
+    statuses = {field.removeprefix(STATUS): meant for field, meant in fields if field.startswith(STATUS)}
     said = {"name": request.form.get("name", ""), "complete": "complete" in request.form, "statuses": statuses}
     return do(index, lambda unit: channels.say(unit, SayChannel.of(said)))
 
@@ -39,4 +38,4 @@ def save() -> ResponseReturnValue:
 @page(blueprint, "POST", "/channels/claim")
 def claim() -> ResponseReturnValue:
     """Orders that name no channel are of this one."""
-    return do(index, lambda unit: channels.claim(unit, request.form.get("name", "")))
+    return do(index, lambda unit: channels.claim(unit, sent(channels.Claim).name))

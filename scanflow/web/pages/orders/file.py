@@ -151,9 +151,13 @@ def _understood(table: CsvTable, first: bool) -> Understood:
         for value in each:
             chosen = request.form.get(f"status {name} {status_key(value)}")
             usual = known(name, value) or statuses.guess(value)
-            meant[name, status_key(value)] = usual if chosen is None else ChannelStatus(chosen) if chosen else None
+            meant[name, status_key(value)] = usual if chosen is None else _meaning(chosen)
     part, claimed = request.form.get("absent") == "part", bool(request.form.get("claimed"))
     return Understood(columns, asks, channel, meant, part, claimed and any(_unclaimed(channel)))
+
+
+def _meaning(chosen: str) -> ChannelStatus | None:
+    return ChannelStatus(chosen) if chosen in list(ChannelStatus) else None
 
 
 def _as_known(typed: str) -> str:

@@ -153,6 +153,7 @@ def test_each_status_is_explained_once(shop: Shop, client: FlaskClient) -> None:
     assert ["B-1", "7", "8", "9"] == orders(shop)
     again = fields_of(look_at(client, file.replace("\n7,", "\n17,")).text)
     assert "cancelled" == again["status fair blue"]
+    assert 422 == client.post("/channels", data={"name": "fair", "status Blue": "to the moon"}).status_code
     said = client.post("/channels", data={"name": "fair", "status Blue": "pack", "complete": "yes"})
     assert 303 == said.status_code
     with shop.looking() as unit:
