@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from scanflow.domain.access import Role
+from scanflow.domain.access import MANAGERS
 from scanflow.domain.counts.stocktake import Resolved
 from scanflow.web.door.visitors import need, visitor
 from scanflow.workflow.ports import Unit
 
-MANAGERS = (Role.OWNER, Role.PROGRAM)
 MANAGED = ("withdraw", "reprint")
 """Helpers neither do this nor take it back."""
 

@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from scanflow.domain.access import Role
+from scanflow.domain.access import MANAGERS
 from scanflow.domain.life import Condition
 from scanflow.domain.things import Return
 from scanflow.web.door.visitors import need, visitor
 from scanflow.workflow.orders.returns import CheckReturn
 from scanflow.workflow.ports import Unit
-
-MANAGERS = (Role.OWNER, Role.PROGRAM)
 
 
 def may_scrap() -> bool:

@@ -15,6 +15,10 @@ class Role(StrEnum):
     PROGRAM = "program"
 
 
+MANAGERS = (Role.OWNER, Role.PROGRAM)
+"""Who may do all that a helper may not, by calls and on pages alike."""
+
+
 @dataclass(frozen=True, slots=True)
 class Visitor:
     """Somebody who may come in. `csrf` is set for a session: pages send it back with every change. `n` is the number of

@@ -42,6 +42,11 @@ def channel_names(connection: Connection) -> list[str]:
     return [row.name for row in channel_rows(connection)]
 
 
+def spelt(connection: Connection, typed: str) -> str:
+    """The channel that is called so but for capitals, as it is spelt here: two spellings would be two channels."""
+    return next((name for name in channel_names(connection) if name.casefold() == typed.casefold()), typed)
+
+
 def without_channel(connection: Connection) -> tuple[int, int]:
     """How many orders and how many listings that are up name no channel."""
     up = select(func.count()).where(listings.c.channel == "", listings.c.ended.is_(None))

@@ -12,6 +12,7 @@ from typing import Any, get_args, get_type_hints
 
 from flask import Blueprint, Response, jsonify, request
 
+from scanflow.domain.access import MANAGERS as MANAGERS
 from scanflow.domain.access import Role
 from scanflow.storage.unit import SqlUnit
 from scanflow.web.api import checking
@@ -25,7 +26,6 @@ from scanflow.workflow.ports import Missing
 ANYONE: tuple[Role, ...] = ()
 STAFF = (Role.OWNER, Role.PROGRAM, Role.HELPER)
 """Scan, put away, pack, look."""
-MANAGERS = (Role.OWNER, Role.PROGRAM)
 
 IDEMPOTENCY_KEY = r"^[!-~]{1,255}$"
 

@@ -135,7 +135,7 @@ def take_back(id: str) -> ResponseReturnValue:
 
 def _understood(table: CsvTable, first: bool) -> Understood:
     """What the person chose, else what the room says of such a file."""
-    channel = _as_known(" ".join(request.form.get("channel", "").split())[:LONGEST_NAME])
+    channel = ask(channel_views.spelt, " ".join(request.form.get("channel", "").split())[:LONGEST_NAME])
     columns = order_files.columns(room(), table) if first else _chosen_columns(table)
     channel = order_files.proposed(room(), table) if first else channel
     try:
@@ -158,11 +158,6 @@ def _understood(table: CsvTable, first: bool) -> Understood:
 
 def _meaning(chosen: str) -> ChannelStatus | None:
     return ChannelStatus(chosen) if chosen in list(ChannelStatus) else None
-
-
-def _as_known(typed: str) -> str:
-    """The channel that is called so but for capitals, as it is spelt here: two spellings would be two channels."""
-    return next((name for name in ask(channel_views.channel_names) if name.casefold() == typed.casefold()), typed)
 
 
 def _chosen_columns(table: CsvTable) -> ColumnMapping:

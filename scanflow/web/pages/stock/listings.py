@@ -56,8 +56,8 @@ def ended(id: str) -> ResponseReturnValue:
 @page(blueprint, "POST", "/stays/<id>/listings", roles=STAFF)
 def add(id: str) -> ResponseReturnValue:
     """The thing is offered under one id more."""
-    to = url_for("slot_page.story", id=id)
-    return do(slots.story, lambda unit: listings.add(unit, id, sent(listings.AddListing)), to, id=id)
+    to, channel = url_for("slot_page.story", id=id), _channel()
+    return do(slots.story, lambda unit: listings.add(unit, id, sent(listings.AddListing, channel=channel)), to, id=id)
 
 
 @page(blueprint, "GET", "/listings/check")
@@ -97,7 +97,7 @@ def _found(table: CsvTable, columns: dict[str, str], channel: str, since: dateti
 
 
 def _channel() -> str:
-    return request.form.get("channel", "").strip()[:LONGEST_NAME]
+    return ask(channel_views.spelt, " ".join(request.form.get("channel", "").split())[:LONGEST_NAME])
 
 
 def _since() -> datetime | None:
